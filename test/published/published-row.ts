@@ -1,0 +1,18 @@
+/** One published figure and the call that should reproduce it; the runner sends every row through the adapter. */
+export interface PublishedRow {
+  /** The function's name and its arguments as a user gives them; a range is an array of rows. */
+  readonly call: readonly [name: string, ...args: readonly unknown[]];
+  /** Which cell of a spilled result is meant (0-based, no heading row); the first one by default. */
+  readonly cell?: readonly [row: number, column: number];
+  readonly expected: number | string;
+  /** Relative tolerance of a number; text must match exactly. */
+  readonly tolerance?: number;
+  /** Absolute tolerance, where a relative one makes no sense. */
+  readonly absolute?: number;
+  readonly source: string;
+  /** Table, equation, example or page in the source. */
+  readonly place: string;
+  readonly known: 'read' | 'computed' | 'memory' | 'common practice';
+  /** Where authorities differ: the published figure that ours does not match, and why. */
+  readonly disagrees?: string;
+}
