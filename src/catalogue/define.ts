@@ -1,0 +1,70 @@
+import type { Figure } from '../formulas/refusal';
+import type { Kind } from '../units/kinds';
+import type { Profile } from '../units/profile';
+import type { Arguments, Columns, Given, MixedCell, Quantity, RowOf } from './argument';
+
+/** A sentence whose `{marks}` are figures, worded in the user's units by whoever shows it. */
+export interface Sentence {
+  readonly text: string;
+  readonly figures?: Readonly<Record<string, Figure>>;
+}
+
+/**
+ * What a function gives. `rows` and `row` may be asked for with a heading row; `lines` are sentences down one column;
+ * `grid` is a block whose columns depend on what was given.
+ */
+export type Result =
+  | { readonly scalar: Kind }
+  | { readonly quantity: true }
+  | { readonly text: true }
+  | { readonly date: true }
+  | { readonly row: Columns }
+  | { readonly rows: Columns }
+  | { readonly lines: true }
+  | { readonly grid: true };
+
+export type Computed<R> = R extends { readonly scalar: Kind } | { readonly date: true }
+  ? number
+  : R extends { readonly quantity: true }
+    ? Quantity
+    : R extends { readonly text: true }
+      ? string
+      : R extends { readonly row: infer C extends Columns }
+        ? RowOf<C>
+        : R extends { readonly rows: infer C extends Columns }
+          ? readonly RowOf<C>[]
+          : R extends { readonly lines: true }
+            ? readonly Sentence[]
+            : readonly (readonly MixedCell[])[];
+
+/** The whole contract of one worksheet function; help, metadata, checks and reference pages all come from it. */
+export interface FunctionRow<A extends Arguments = Arguments, R extends Result = Result> {
+  /** The name a user types after `SILT.`. */
+  readonly name: string;
+  readonly summary: string;
+  /** False only where neither an argument nor the result has a unit, so that no profile is asked for. */
+  readonly units?: false;
+  readonly arguments: A;
+  readonly result: R;
+  readonly compute: (given: Given<A>, profile: Profile) => Computed<R>;
+  /** The formula in plain text, for the reference page. */
+  readonly formula?: string;
+  /** The range in which the source holds, how a measurement is made, where authorities differ. */
+  readonly notes?: readonly string[];
+  /** Where the formula or figures come from. */
+  readonly sources: readonly string[];
+  /** A cell formula and, where it is one value, what it answers (full precision not needed). */
+  readonly example: { readonly formula: string; readonly gives: string };
+  /** Why no published figure can check it, where that is so (a definition, a count). */
+  readonly unpublished?: string;
+}
+
+/** A row whose types have been checked and forgotten, as the adapter sees it. */
+export interface CatalogueRow extends Omit<FunctionRow, 'compute'> {
+  readonly compute: (given: Readonly<Record<string, unknown>>, profile: Profile) => unknown;
+}
+
+/** Checks one row against its own words, so that a wrong kind, column or argument name does not compile. */
+export function define<const A extends Arguments, const R extends Result>(row: FunctionRow<A, R>): CatalogueRow {
+  return row as unknown as CatalogueRow;
+}
