@@ -1,0 +1,130 @@
+/**
+ * A workbook as plain data: what ready-made sheets are written in, what an .xlsx file is read into and written from,
+ * and what a host opens. Rows and columns count from 0 here; addresses in text (`B5:K7`) are as a user writes them.
+ */
+
+export type CellScalar = number | string | boolean;
+
+/** An error as a cell shows it, with the reason where one is known. */
+export interface CellError {
+  readonly code: string;
+  readonly message: string;
+}
+
+export type CellResult = CellScalar | { readonly error: CellError };
+
+export interface Border {
+  readonly style: 'thin' | 'medium' | 'thick' | 'dashed' | 'dotted' | 'double' | 'hair';
+  /** Six hexadecimal digits without `#`; black where left out. */
+  readonly colour?: string;
+}
+
+export interface CellStyle {
+  /** An Excel number format, such as `0.00` or `yyyy-mm-dd`. */
+  readonly numberFormat?: string;
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  readonly underline?: boolean;
+  readonly fontName?: string;
+  /** Points. */
+  readonly fontSize?: number;
+  /** Colours are six hexadecimal digits without `#`. */
+  readonly fontColour?: string;
+  readonly fill?: string;
+  readonly horizontal?: 'left' | 'center' | 'right';
+  readonly vertical?: 'top' | 'middle' | 'bottom';
+  readonly wrap?: boolean;
+  readonly borderTop?: Border;
+  readonly borderRight?: Border;
+  readonly borderBottom?: Border;
+  readonly borderLeft?: Border;
+  /** False where the cell may be typed into when the sheet is protected. */
+  readonly locked?: boolean;
+}
+
+export interface CellData {
+  readonly row: number;
+  readonly column: number;
+  /** As the user types it, beginning with `=`, functions as `SILT.CONE.PATTERN(`. */
+  readonly formula?: string;
+  /** The value typed in, or the last result of the formula. Left out of a cell that is only formatted. */
+  readonly value?: CellResult;
+  /** The cells that the formula's result covers (`B5:K7`), where it is more than one cell; the other cells hold their last results as plain values. */
+  readonly spill?: string;
+  readonly style?: CellStyle;
+  readonly note?: string;
+}
+
+export interface Validation {
+  /** The cells it governs: `B5:B20`. */
+  readonly range: string;
+  readonly type: 'list' | 'decimal' | 'whole' | 'date' | 'textLength' | 'custom';
+  readonly operator?:
+    | 'between'
+    | 'notBetween'
+    | 'equal'
+    | 'notEqual'
+    | 'greaterThan'
+    | 'lessThan'
+    | 'greaterThanOrEqual'
+    | 'lessThanOrEqual';
+  /** Formulas or constants without `=`; a list is either one range or its words in quotes, `"a,b"`. */
+  readonly formulas: readonly string[];
+  readonly allowBlank?: boolean;
+  readonly promptTitle?: string;
+  readonly prompt?: string;
+  readonly errorTitle?: string;
+  readonly error?: string;
+  /** `stop` refuses the entry, the others only speak. */
+  readonly errorStyle?: 'stop' | 'warning' | 'information';
+}
+
+export interface PrintSetup {
+  readonly landscape?: boolean;
+  /** 1 is US letter, 9 is A4. */
+  readonly paper?: number;
+  readonly fitToWidth?: number;
+  readonly fitToHeight?: number;
+  /** `A1:K60`. */
+  readonly area?: string;
+  /** Rows repeated on each page, `1:4`. */
+  readonly titleRows?: string;
+  readonly header?: string;
+  readonly footer?: string;
+}
+
+export interface SheetData {
+  readonly name: string;
+  readonly cells: readonly CellData[];
+  /** Column width in characters, as Excel counts, by column. */
+  readonly columnWidths?: Readonly<Record<number, number>>;
+  /** Points, by row. */
+  readonly rowHeights?: Readonly<Record<number, number>>;
+  readonly merges?: readonly string[];
+  /** Rows and columns that stay in view. */
+  readonly frozenRows?: number;
+  readonly frozenColumns?: number;
+  readonly validations?: readonly Validation[];
+  /** Cells whose style follows a formula (`=$B$2<>$B$3`), the first that holds winning. */
+  readonly conditions?: readonly { readonly range: string; readonly formula: string; readonly style: CellStyle }[];
+  readonly print?: PrintSetup;
+  readonly tabColour?: string;
+  readonly hidden?: boolean;
+  readonly hideGridlines?: boolean;
+}
+
+export interface DefinedName {
+  readonly name: string;
+  /** A reference or formula without `=`: `'Silt units'!$B$2`. */
+  readonly refersTo: string;
+  readonly comment?: string;
+}
+
+export interface WorkbookData {
+  readonly sheets: readonly SheetData[];
+  readonly names?: readonly DefinedName[];
+  /** The sheet that is open first; the first one where left out. */
+  readonly activeSheet?: string;
+  readonly title?: string;
+  readonly subject?: string;
+}

@@ -1,0 +1,14 @@
+/** The plain workbook data model lives with the hosts, which open it; everything about files starts from here. */
+export type {
+  Border,
+  CellData,
+  CellError,
+  CellResult,
+  CellScalar,
+  CellStyle,
+  DefinedName,
+  PrintSetup,
+  SheetData,
+  Validation,
+  WorkbookData,
+} from '../hosts/workbook-model';
