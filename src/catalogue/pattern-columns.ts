@@ -1,0 +1,15 @@
+import type { Columns } from './argument';
+
+/** The ten columns of a pattern row: what CONE.PATTERN gives and what CUT, CONE.MARKS and the drawings take. */
+export const patternColumns = {
+  wallAngle: { kind: 'angle' },
+  slant: { kind: 'dimension' },
+  innerRadius: { kind: 'dimension', blank: true },
+  outerRadius: { kind: 'dimension', blank: true },
+  sectorAngle: { kind: 'angle', blank: true },
+  blankLength: { kind: 'dimension' },
+  blankWidth: { kind: 'dimension' },
+  area: { kind: 'area' },
+  pieces: { kind: 'count', atLeast: 1, whole: true },
+  lap: { kind: 'dimension', atLeast: 0 },
+} as const satisfies Columns;

@@ -1,0 +1,74 @@
+import { Refusal } from '../../formulas/refusal';
+import { convert } from '../../units/convert';
+import { kinds } from '../../units/kinds';
+import { alsoRead } from '../../units/profile';
+import { readQuantity } from '../../units/quantity';
+import { Unreadable } from '../../units/unreadable';
+import { define } from '../define';
+import { anyCell, words } from '../readers';
+
+const definitions =
+  'International inch and pound (1959), US gallon of 231 cubic inches, SI Brochure: exact definitions';
+
+/** Text that cannot be read is the fault of one argument, which the message names. */
+function naming<T>(argument: string, read: () => T): T {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof Unreadable) throw new Refusal(argument, error.message);
+    throw error;
+  }
+}
+
+export const unitRows = [
+  define({
+    name: 'UNIT.LABEL',
+    summary: 'The unit that a kind of quantity has under a profile, for column headings.',
+    arguments: { kind: { choice: kinds, meaning: 'kind of quantity, such as dimension or flow' } },
+    result: { text: true },
+    compute: ({ kind }, profile) => profile.units[kind].symbol,
+    sources: [definitions],
+    example: { formula: '=SILT.UNIT.LABEL("US","flow")', gives: 'gpm' },
+    unpublished: 'A choice of this project: which unit each profile shows.',
+  }),
+  define({
+    name: 'UNIT.READ',
+    summary: 'A quantity as a number in the profile’s unit; text with a unit means what it says.',
+    arguments: {
+      kind: { choice: kinds, meaning: 'kind of quantity, such as dimension or flow' },
+      quantity: anyCell('number, or text such as 3 1/4 in or 55 gal', 'a number or text with a unit'),
+    },
+    result: { quantity: true },
+    compute: ({ kind, quantity }, profile) => ({
+      kind,
+      si: naming('quantity', () => readQuantity(profile, kind, quantity)),
+    }),
+    sources: [definitions],
+    example: { formula: '=SILT.UNIT.READ("metric","dimension","3 1/4 in")', gives: '82.55' },
+  }),
+  define({
+    name: 'UNIT.CONVERT',
+    summary: 'A value in another unit of the same kind.',
+    units: false,
+    arguments: {
+      value: anyCell('number to convert', 'a number'),
+      from: words('unit it is in, such as gal', 'a unit such as gal'),
+      to: words('unit wanted, such as L', 'a unit such as L'),
+    },
+    result: { scalar: 'number' },
+    compute: ({ value, from, to }) => naming('value', () => convert(value, from, to)),
+    sources: [definitions],
+    example: { formula: '=SILT.UNIT.CONVERT(55,"gal","L")', gives: '208.197' },
+  }),
+  define({
+    name: 'UNIT.LIST',
+    summary: 'Every kind of quantity, its unit under the profile, and the units also read.',
+    arguments: {},
+    result: { rows: { kind: { text: true }, unit: { text: true }, alsoRead: { text: true } } },
+    compute: (_, profile) =>
+      kinds.map((kind) => ({ kind, unit: profile.units[kind].symbol, alsoRead: alsoRead(profile, kind) })),
+    sources: [definitions],
+    example: { formula: '=SILT.UNIT.LIST("metric",TRUE)', gives: 'a row a kind' },
+    unpublished: 'A list of this project’s own kinds and units.',
+  }),
+];

@@ -1,0 +1,211 @@
+import type { CatalogueRow } from '../catalogue/define';
+import { Refusal } from '../formulas/refusal';
+import { type Profile, readProfile } from '../units/profile';
+import { wordGiven } from '../units/quantity';
+import { Unreadable } from '../units/unreadable';
+import { at, type Block, cell, height, isBlank, isBlock, PassedError, unwrap, width } from './adapter/cells';
+import { Complaint } from './adapter/complaint';
+import { type Cell, headingRow, mostRows, type Presenter, presenter } from './adapter/results';
+import { type GivenSoFar, type Slot, slot } from './adapter/slots';
+import { type KindOf, word } from './adapter/wording';
+
+/** Makes the host's own error object, which only the host's border knows. */
+export type MakeError = (code: string, message: string) => unknown;
+
+/** A worksheet function as hosts call it: cell values or blocks of them in, a block out, host errors thrown. */
+export type Adapted = (...values: unknown[]) => unknown[][];
+
+interface Plan {
+  readonly row: CatalogueRow;
+  readonly slots: readonly Slot[];
+  readonly takesUnits: boolean;
+  readonly takesHeadings: boolean;
+  readonly kindOf: KindOf;
+  readonly present: Presenter;
+  readonly template: GivenSoFar;
+}
+
+/** Whether the function ends with the optional `headings` argument. */
+export function takesHeadings(row: CatalogueRow): boolean {
+  return 'row' in row.result || 'rows' in row.result || 'lines' in row.result;
+}
+
+/** Every argument's name in order, as a user meets them. */
+export function argumentNames(row: CatalogueRow): readonly string[] {
+  const names = Object.keys(row.arguments);
+  return [...(row.units === false ? [] : ['units']), ...names, ...(takesHeadings(row) ? ['headings'] : [])];
+}
+
+/** Turns a catalogue row into the function that a host calls: coerce, check, broadcast, compute, convert. */
+export function adapt(row: CatalogueRow, makeError: MakeError): Adapted {
+  const plan = planOf(row);
+  return (...values) => {
+    try {
+      return run(plan, values, makeError);
+    } catch (error) {
+      throw hostError(error, makeError);
+    }
+  };
+}
+
+function planOf(row: CatalogueRow): Plan {
+  const kindOf: KindOf = (name) => {
+    const spec = row.arguments[name];
+    return spec !== undefined && 'kind' in spec ? spec.kind : undefined;
+  };
+  return {
+    row,
+    slots: Object.entries(row.arguments).map(([name, spec]) => slot(name, spec)),
+    takesUnits: row.units !== false,
+    takesHeadings: takesHeadings(row),
+    kindOf,
+    present: presenter(row.result, kindOf),
+    template: Object.fromEntries(Object.keys(row.arguments).map((name) => [name, undefined])),
+  };
+}
+
+const unitless = readProfile('metric');
+
+function run(plan: Plan, values: unknown[], makeError: MakeError): unknown[][] {
+  const { slots, takesUnits } = plan;
+  const first = takesUnits ? 1 : 0;
+  refuseSurplus(plan, values, first + slots.length + (plan.takesHeadings ? 1 : 0));
+  const profile = takesUnits ? profileOf(values[0]) : unitless;
+  const taken: unknown[] = new Array(slots.length);
+  let rows = 1;
+  let columns = 1;
+  for (let i = 0; i < slots.length; i++) {
+    const value = unwrap(values[first + i]);
+    taken[i] = value;
+    if (!isBlock(value)) continue;
+    const { name, spec, broadcasts } = slots[i]!;
+    if ('choice' in spec) throw new Complaint(`${name}: a range is not allowed; give one word`);
+    if (!broadcasts) continue;
+    rows = joined(rows, height(value), name, 'rows');
+    columns = joined(columns, width(value), name, 'columns');
+  }
+  const wanted = plan.takesHeadings && wantsHeadings(values[first + slots.length]);
+  const body =
+    rows === 1 && columns === 1 ? one(plan, taken, profile) : many(plan, taken, profile, { rows, columns }, makeError);
+  const top = wanted ? headingRow(plan.row.result, profile) : undefined;
+  return top === undefined ? body : [top, ...body];
+}
+
+function profileOf(value: unknown): Profile {
+  const plain = unwrap(value);
+  if (isBlock(plain))
+    throw new Complaint('units: a range is not allowed; put "US", "metric" or the cell SiltUnits first');
+  return readProfile(typeof plain === 'string' ? plain : cell(plain));
+}
+
+/** Excel adds one object of its own behind the declared arguments; anything else there was typed by the user. */
+function refuseSurplus(plan: Plan, values: unknown[], most: number): void {
+  if (values.length <= most) return;
+  const surplus = values.slice(most);
+  const isInvocation = (value: unknown) => typeof value === 'object' && value !== null && !Array.isArray(value);
+  if (surplus.length === 1 && isInvocation(surplus[0])) return;
+  if (surplus.every((value) => value === null || value === undefined)) return;
+  const names = argumentNames(plan.row);
+  throw new Complaint(`SILT.${plan.row.name} takes at most ${names.length} arguments: ${names.join(', ')}`);
+}
+
+function joined(sofar: number, next: number, name: string, what: string): number {
+  if (next === sofar || next === 1) return sofar;
+  if (sofar === 1) return next;
+  throw new Complaint(`${name}: ${next} ${what} do not fit the ${sofar} ${what} of the arguments before it`);
+}
+
+function wantsHeadings(value: unknown): boolean {
+  const plain = cell(unwrap(value));
+  if (typeof plain === 'boolean') return plain;
+  if (typeof plain === 'number') return plain !== 0;
+  const typed = plain.trim().toLowerCase();
+  if (typed === '' || typed === 'false') return false;
+  if (typed === 'true') return true;
+  throw new Complaint(`headings: "${plain.slice(0, 40)}" is not allowed; give TRUE or FALSE`);
+}
+
+/** One computation: reads each argument in turn, computes, words the result. */
+function one(plan: Plan, taken: readonly unknown[], profile: Profile): Cell[][] {
+  const { slots, row } = plan;
+  const given: GivenSoFar = { ...plan.template };
+  for (let i = 0; i < slots.length; i++) {
+    const { name, read } = slots[i]!;
+    const value = taken[i];
+    given[name] = read(typeof value === 'number' || isBlock(value) ? value : cell(value), profile, given);
+  }
+  try {
+    return plan.present(row.compute(given, profile), profile);
+  } catch (error) {
+    if (error instanceof Refusal) throw reworded(error, plan, taken, profile);
+    throw error;
+  }
+}
+
+/** Puts a formula's refusal into the sentence the user reads. */
+function reworded(refusal: Refusal, plan: Plan, taken: readonly unknown[], profile: Profile): Complaint {
+  const advice = word({ text: refusal.advice, figures: refusal.figures }, plan.kindOf, profile);
+  const place = plan.slots.findIndex(({ name }) => name === refusal.argument);
+  const code = refusal.reason === 'unavailable' ? '#N/A' : '#VALUE!';
+  if (refusal.argument === '') return new Complaint(advice, code);
+  const kind = plan.kindOf(refusal.argument);
+  const value = taken[place];
+  if (kind === undefined || isBlock(value) || isBlank(value))
+    return new Complaint(`${refusal.argument}: ${advice}`, code);
+  const given = wordGiven(profile, kind, value);
+  const verdict = code === '#N/A' ? 'is not covered' : 'is not allowed';
+  return new Complaint(`${refusal.argument}: ${given} ${verdict}; ${advice}`, code);
+}
+
+/** Ranges: one value a cell, or one row a computation, each with its own error. */
+function many(
+  plan: Plan,
+  taken: readonly unknown[],
+  profile: Profile,
+  shape: { readonly rows: number; readonly columns: number },
+  makeError: MakeError,
+): unknown[][] {
+  const { result } = plan.row;
+  if ('rows' in result || 'lines' in result || 'grid' in result) {
+    const name = plan.slots.find((one, i) => one.broadcasts && isBlock(taken[i]))!.name;
+    throw new Complaint(`${name}: a range is not allowed here, as the answer is several rows; give one value`);
+  }
+  const stacks = 'row' in result;
+  if (stacks && shape.rows > 1 && shape.columns > 1) {
+    throw new Complaint(`ranges of ${shape.rows} rows and ${shape.columns} columns do not stack; give one column`);
+  }
+  if (shape.rows * shape.columns > mostRows * (stacks ? 1 : 100)) {
+    throw new Complaint(`the answer would be ${shape.rows * shape.columns} values; ask for fewer`);
+  }
+  const varies = plan.slots.map((one, i) => one.broadcasts && isBlock(taken[i]));
+  const answer = (row: number, column: number): unknown[] => {
+    const values = taken.map((value, i) => (varies[i] ? at(value as Block, row, column) : value));
+    if (values.every((value, i) => !varies[i] || isBlank(value))) return [''];
+    try {
+      return one(plan, values, profile)[0]!;
+    } catch (error) {
+      return [hostError(error, makeError)];
+    }
+  };
+  const wide = stacks ? Object.keys(result.row).length : 1;
+  const block: unknown[][] = [];
+  for (let row = 0; row < shape.rows; row++) {
+    const line: unknown[] = [];
+    for (let column = 0; column < shape.columns; column++) {
+      const cells = answer(row, column);
+      if (stacks) block.push([...cells, ...new Array(wide - cells.length).fill('')]);
+      else line.push(cells[0]);
+    }
+    if (!stacks) block.push(line);
+  }
+  return block;
+}
+
+/** Whatever went wrong, as the host's own error; a fault of ours is named as one and never gets out raw. */
+function hostError(error: unknown, makeError: MakeError): unknown {
+  if (error instanceof Complaint) return makeError(error.code, error.message);
+  if (error instanceof PassedError) return makeError(error.code, error.message);
+  if (error instanceof Unreadable) return makeError('#VALUE!', error.message);
+  const detail = error instanceof Error ? error.message : String(error);
+  return makeError('#VALUE!', `this is a fault in Siltstead, please report it: ${detail.slice(0, 150)}`);
+}

@@ -1,0 +1,79 @@
+import type { QuantityArgument, QuantityColumn } from '../../catalogue/argument';
+import type { Kind } from '../../units/kinds';
+import type { Profile } from '../../units/profile';
+import { wordQuantity } from '../../units/quantity';
+
+type Bounded = QuantityArgument | QuantityColumn;
+
+/** What a figure of each kind is called where the kind's own name is not a noun. */
+const nouns: Partial<Record<Kind, string>> = {
+  dimension: 'a length',
+  run: 'a length',
+  particle: 'a grain size',
+  area: 'an area',
+  bulk: 'a bulk volume',
+  fish: 'a mass of one fish',
+  portion: 'a small mass',
+  daily: 'a mass a day',
+  transfer: 'a mass an hour',
+  stocking: 'a stocking density',
+  'air flow': 'an air flow',
+  loading: 'an overflow rate',
+  settling: 'a settling velocity',
+  alkalinity: 'an alkalinity',
+  holding: 'a holding',
+  'areal rate': 'an areal rate',
+  application: 'an application rate',
+  surface: 'a specific surface',
+  angle: 'an angle',
+  minutes: 'a time in minutes',
+  hours: 'a time in hours',
+  days: 'a time in days',
+  months: 'a time in months',
+  money: 'an amount of money',
+};
+
+/** Shares run from 0 to 1 and counts from 0 unless the row says otherwise. */
+export function lowest(spec: Bounded): number | undefined {
+  if (spec.atLeast !== undefined) return spec.atLeast;
+  return spec.above === undefined && (spec.kind === 'share' || spec.kind === 'count') ? 0 : undefined;
+}
+
+export function highest(spec: Bounded): number | undefined {
+  if (spec.atMost !== undefined) return spec.atMost;
+  return spec.below === undefined && spec.kind === 'share' ? 1 : undefined;
+}
+
+export function within(spec: Bounded, si: number): boolean {
+  const low = lowest(spec);
+  const high = highest(spec);
+  return (
+    (low === undefined || si >= low) &&
+    (high === undefined || si <= high) &&
+    (spec.above === undefined || si > spec.above) &&
+    (spec.below === undefined || si < spec.below) &&
+    (spec.whole === undefined || Number.isInteger(si))
+  );
+}
+
+/** Whether 0 itself is out of bounds, so that a host which hands blanks over as 0 must be allowed for. */
+export function zeroIsOut(spec: Bounded): boolean {
+  return !within(spec, 0);
+}
+
+/** `a length of more than 0 in`, `a temperature from 0 °C to 40 °C`, `a whole number of at least 1`. */
+export function allowed(spec: Bounded, profile: Profile): string {
+  const noun = spec.whole ? 'a whole number' : (nouns[spec.kind] ?? `a ${spec.kind}`);
+  const say = (si: number): string => wordQuantity(profile, spec.kind, si);
+  const low = lowest(spec);
+  const high = highest(spec);
+  if (low !== undefined && high !== undefined) return `${noun} from ${say(low)} to ${say(high)}`;
+  const lower =
+    low !== undefined ? `at least ${say(low)}` : spec.above !== undefined ? `more than ${say(spec.above)}` : '';
+  const upper =
+    high !== undefined ? `at most ${say(high)}` : spec.below !== undefined ? `less than ${say(spec.below)}` : '';
+  if (lower && upper) return `${noun} of ${lower} and ${upper}`;
+  if (lower || upper) return `${noun} of ${lower || upper}`;
+  const unit = profile.units[spec.kind].symbol;
+  return unit ? `${noun} in ${unit}` : noun;
+}

@@ -1,0 +1,74 @@
+import type { CellValue } from '../../catalogue/argument';
+
+/** An error that stood in a cell given to the function; it is passed on as what it is. */
+export class PassedError extends Error {
+  readonly code: string;
+  constructor(code: string, message: string) {
+    super(message);
+    this.name = 'PassedError';
+    this.code = code;
+  }
+}
+
+/** A block of more than one cell. */
+export type Block = readonly (readonly unknown[])[];
+
+/** Takes the wrapping off a value of one cell; leaves a larger block as it is. */
+export function unwrap(value: unknown): unknown {
+  if (!Array.isArray(value)) return value;
+  if (value.length === 1) {
+    const first: unknown = value[0];
+    if (!Array.isArray(first)) return first;
+    if (first.length === 1) return first[0];
+  }
+  if (value.length === 0) return '';
+  return Array.isArray(value[0]) ? value : [value];
+}
+
+export function isBlock(value: unknown): value is Block {
+  return Array.isArray(value);
+}
+
+export function isBlank(value: unknown): boolean {
+  return value === '' || value === null || value === undefined || (typeof value === 'string' && value.trim() === '');
+}
+
+/**
+ * The plain value of one cell; blank is the empty string. Hosts hand errors over as objects of several shapes
+ * (`code`, or the `basicValue` of a cell value of type Error), and other cell values as objects with a `basicValue`.
+ */
+export function cell(value: unknown): CellValue {
+  if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return value;
+  if (value === null || value === undefined) return '';
+  if (typeof value === 'object') {
+    const shape = value as { code?: unknown; message?: unknown; basicValue?: unknown };
+    const code = typeof shape.code === 'string' ? shape.code : shape.basicValue;
+    if (typeof code === 'string' && code.startsWith('#')) {
+      throw new PassedError(code, typeof shape.message === 'string' ? shape.message : '');
+    }
+    const basic = shape.basicValue;
+    if (typeof basic === 'number' || typeof basic === 'string' || typeof basic === 'boolean') return basic;
+  }
+  return String(value).slice(0, 255);
+}
+
+/** The rows and columns that blocks and single cells make together, as spreadsheet arrays do. */
+export interface Shape {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+export function height(block: Block): number {
+  return block.length;
+}
+
+export function width(block: Block): number {
+  return block[0]?.length ?? 0;
+}
+
+/** The cell of a block or single value at a place of the joint shape. */
+export function at(value: unknown, row: number, column: number): unknown {
+  if (!isBlock(value)) return value;
+  const line = value.length === 1 ? value[0]! : value[row]!;
+  return line.length === 1 ? line[0] : line[column];
+}

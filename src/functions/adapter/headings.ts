@@ -1,0 +1,21 @@
+import type { Column, Columns } from '../../catalogue/argument';
+import type { Profile } from '../../units/profile';
+
+/** `innerRadius` as a reader would write it: `inner radius`. */
+export function inWords(key: string): string {
+  return key.replace(
+    /([a-z0-9])([A-Z])/g,
+    (_, before: string, capital: string) => `${before} ${capital.toLowerCase()}`,
+  );
+}
+
+function heading(key: string, column: Column, profile: Profile): string {
+  const name = column.heading ?? inWords(key);
+  const unit = 'kind' in column ? profile.units[column.kind].symbol : '';
+  return unit ? `${name} (${unit})` : name;
+}
+
+/** The heading row of a spilled result, with units. */
+export function headings(columns: Columns, profile: Profile): string[] {
+  return Object.entries(columns).map(([key, column]) => heading(key, column, profile));
+}

@@ -1,0 +1,88 @@
+import type { CellValue, Column, Columns } from '../../catalogue/argument';
+import type { Profile } from '../../units/profile';
+import { readQuantity } from '../../units/quantity';
+import { Unreadable } from '../../units/unreadable';
+import { allowed } from './bounds';
+import { cell, isBlank, isBlock } from './cells';
+import { Complaint } from './complaint';
+import { inWords } from './headings';
+import { missing, readFigure } from './read-figure';
+
+/** A block as rows of plain cells; an error in a cell is passed on. */
+export function plainRows(value: unknown): readonly (readonly CellValue[])[] {
+  const block = isBlock(value) ? value : [[value]];
+  return block.map((line) => line.map(cell));
+}
+
+/**
+ * Reads a table into rows of named values. All-blank rows and one heading row are skipped, columns to the right of the
+ * known ones ignored. `row` counts from the first row under the headings, blank rows included, as a reader would count.
+ */
+export function readTable(
+  name: string,
+  columns: Columns,
+  value: unknown,
+  profile: Profile,
+): readonly Readonly<Record<string, unknown>>[] {
+  const keys = Object.keys(columns);
+  const specs = Object.values(columns);
+  const needed = specs.findLastIndex((spec) => !('blank' in spec && spec.blank)) + 1;
+  const list = keys.map(inWords).join(', ');
+  const lines = plainRows(value);
+  const widest = lines[0]?.length ?? 0;
+  if (widest < needed) {
+    const given =
+      widest === 1 && lines.length === 1
+        ? `${lines[0]![0] === '' ? 'blank' : lines[0]![0]}`
+        : `${widest} column${widest === 1 ? '' : 's'}`;
+    throw new Complaint(`${name}: ${given} is not allowed; give rows of ${list}`);
+  }
+  let first = lines.findIndex((line) => !line.every(isBlank));
+  if (first >= 0 && isHeading(lines[first]!, specs, profile)) first++;
+  const rows: Record<string, unknown>[] = [];
+  for (let i = Math.max(first, 0); i < lines.length; i++) {
+    const line = lines[i]!;
+    if (line.slice(0, keys.length).every(isBlank)) continue;
+    const row: Record<string, unknown> = { row: i - first + 1 };
+    for (let j = 0; j < keys.length; j++) {
+      row[keys[j]!] = readColumn(`${name}: row ${row.row}, ${inWords(keys[j]!)}`, specs[j]!, line[j] ?? '', profile);
+    }
+    rows.push(row);
+  }
+  if (rows.length === 0) throw new Complaint(`${name}: no rows were given; give rows of ${list}`);
+  return rows;
+}
+
+function readColumn(name: string, spec: Column, value: CellValue, profile: Profile): unknown {
+  if (isBlank(value)) {
+    if ('blank' in spec && spec.blank) return undefined;
+    if ('kind' in spec) throw missing(name, allowed(spec, profile));
+    throw missing(name, 'reader' in spec ? spec.accepts : 'text');
+  }
+  if ('kind' in spec) return readFigure(name, spec, value, profile);
+  if ('reader' in spec) {
+    try {
+      return spec.reader(value, profile);
+    } catch (error) {
+      if (error instanceof Unreadable) throw new Complaint(`${name}: ${error.message}`);
+      throw error;
+    }
+  }
+  return String(value).trim();
+}
+
+/** A heading row has no number in it, and text that does not read as a figure where the first figure should stand. */
+function isHeading(line: readonly CellValue[], specs: readonly Column[], profile: Profile): boolean {
+  if (line.some((value) => typeof value === 'number')) return false;
+  const place = specs.findIndex((spec) => !('text' in spec));
+  const spec = specs[place];
+  const value = line[place];
+  if (spec === undefined || value === undefined || isBlank(value)) return false;
+  try {
+    if ('kind' in spec) readQuantity(profile, spec.kind, value);
+    else if ('reader' in spec) spec.reader(value, profile);
+    return false;
+  } catch {
+    return !/\d/.test(String(value)) || /\(/.test(String(value));
+  }
+}

@@ -1,0 +1,72 @@
+import type { Columns, MixedCell, Quantity } from '../../catalogue/argument';
+import type { Result, Sentence } from '../../catalogue/define';
+import type { Profile } from '../../units/profile';
+import { toProfile } from '../../units/quantity';
+import { Complaint } from './complaint';
+import { headings } from './headings';
+import { type KindOf, word } from './wording';
+
+export type Cell = string | number;
+
+/** More rows than this would fill a sheet before anyone could read them. */
+export const mostRows = 10_000;
+
+/** What one computation spills: always a block, never an empty one. */
+export type Presenter = (computed: unknown, profile: Profile) => Cell[][];
+
+/** A presenter for each kind of result, made once a function. */
+export function presenter(result: Result, kindOf: KindOf): Presenter {
+  if ('scalar' in result) {
+    const { scalar } = result;
+    return (computed, profile) => [[finite(toProfile(profile, scalar, computed as number))]];
+  }
+  if ('quantity' in result) return (computed, profile) => [[mixed(computed as Quantity, profile)]];
+  if ('text' in result) return (computed) => [[computed as string]];
+  if ('date' in result) return (computed) => [[finite(computed as number)]];
+  if ('row' in result) return (computed, profile) => [rowOf(result.row, computed as RowValues, profile)];
+  if ('rows' in result) {
+    return (computed, profile) => capped((computed as RowValues[]).map((row) => rowOf(result.rows, row, profile)));
+  }
+  if ('lines' in result) {
+    return (computed, profile) => (computed as Sentence[]).map((sentence) => [word(sentence, kindOf, profile)]);
+  }
+  return (computed, profile) =>
+    capped((computed as MixedCell[][]).map((line) => line.map((value) => mixed(value, profile))));
+}
+
+/** The heading row above a result, where it has one. */
+export function headingRow(result: Result, profile: Profile): Cell[] | undefined {
+  if ('row' in result) return headings(result.row, profile);
+  if ('rows' in result) return headings(result.rows, profile);
+  if ('lines' in result) return ['cautions'];
+  return undefined;
+}
+
+type RowValues = Readonly<Record<string, MixedCell | undefined>>;
+
+function rowOf(columns: Columns, values: RowValues, profile: Profile): Cell[] {
+  return Object.entries(columns).map(([key, column]) => {
+    const value = values[key];
+    if (value === undefined) return '';
+    if ('kind' in column) return finite(toProfile(profile, column.kind, value as number));
+    return mixed(value, profile);
+  });
+}
+
+function mixed(value: MixedCell, profile: Profile): Cell {
+  if (typeof value === 'string') return value;
+  if (typeof value === 'number') return finite(value);
+  return finite(toProfile(profile, value.kind, value.si));
+}
+
+function finite(value: number): number {
+  if (Number.isFinite(value)) return value === 0 ? 0 : value;
+  throw new Complaint('these numbers are too large or too small to compute with; check their units');
+}
+
+function capped(rows: Cell[][]): Cell[][] {
+  if (rows.length > mostRows) {
+    throw new Complaint(`the answer would be ${rows.length} rows; at most ${mostRows} are given, so ask for fewer`);
+  }
+  return rows.length > 0 ? rows : [['']];
+}

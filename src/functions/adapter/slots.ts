@@ -1,0 +1,114 @@
+import type { Argument, CellValue, QuantityArgument } from '../../catalogue/argument';
+import { coefficient } from '../../catalogue/coefficients/all';
+import { nearest } from '../../units/nearest';
+import type { Profile } from '../../units/profile';
+import { Unreadable } from '../../units/unreadable';
+import { allowed } from './bounds';
+import { isBlank } from './cells';
+import { Complaint } from './complaint';
+import { missing, readFigure } from './read-figure';
+import { plainRows, readTable } from './read-table';
+
+export type GivenSoFar = Record<string, unknown>;
+
+/** One argument made ready to read: `value` is a plain cell, or for a table whatever was given. */
+export interface Slot {
+  readonly name: string;
+  readonly spec: Argument;
+  /** Whether it takes a range, one value a row. */
+  readonly broadcasts: boolean;
+  readonly read: (value: CellValue | unknown, profile: Profile, given: GivenSoFar) => unknown;
+}
+
+export function slot(name: string, spec: Argument): Slot {
+  if ('choice' in spec) return { name, spec, broadcasts: false, read: (value) => readChoice(name, spec, value) };
+  if ('table' in spec) {
+    return {
+      name,
+      spec,
+      broadcasts: false,
+      read: (value, profile) =>
+        spec.optional && isBlank(value) ? undefined : readTable(name, spec.table, value, profile),
+    };
+  }
+  if ('cells' in spec) {
+    return {
+      name,
+      spec,
+      broadcasts: false,
+      read: (value) => {
+        if (isBlank(value)) throw missing(name, 'a range');
+        return plainRows(value);
+      },
+    };
+  }
+  if ('reader' in spec) {
+    return {
+      name,
+      spec,
+      broadcasts: true,
+      read: (value, profile) => {
+        if (isBlank(value)) {
+          if ('default' in spec) return spec.default;
+          if (spec.optional) return undefined;
+          throw missing(name, spec.accepts);
+        }
+        try {
+          return spec.reader(value as CellValue, profile);
+        } catch (error) {
+          if (error instanceof Unreadable) throw new Complaint(`${name}: ${error.message}`);
+          throw error;
+        }
+      },
+    };
+  }
+  return {
+    name,
+    spec,
+    broadcasts: true,
+    read: (value, profile, given) => readQuantityOr(name, spec, value, profile, given),
+  };
+}
+
+function readQuantityOr(
+  name: string,
+  spec: QuantityArgument,
+  value: unknown,
+  profile: Profile,
+  given: GivenSoFar,
+): number | undefined {
+  if (!isBlank(value)) return readFigure(name, spec, value as CellValue, profile);
+  const { default: otherwise } = spec;
+  if (typeof otherwise === 'number') return otherwise;
+  if (typeof otherwise === 'string') return coefficient(otherwise).typical;
+  if (otherwise !== undefined) return (otherwise as (given: GivenSoFar, profile: Profile) => number)(given, profile);
+  if (spec.optional) return undefined;
+  throw missing(name, allowed(spec, profile));
+}
+
+function readChoice(
+  name: string,
+  spec: { readonly choice: readonly string[]; readonly default?: string; readonly optional?: true },
+  value: unknown,
+): string | undefined {
+  if (isBlank(value)) {
+    if (spec.default !== undefined) return spec.default;
+    if (spec.optional) return undefined;
+    throw missing(name, oneOf(spec.choice));
+  }
+  const typed = String(value).trim();
+  const folded = typed.toLowerCase().replace(/\s+/g, ' ');
+  const found = spec.choice.find((word) => word.toLowerCase() === folded);
+  if (found !== undefined) return found;
+  const near = spec.choice.length > 6 ? `; nearest are ${list(nearest(typed, spec.choice))}` : '';
+  throw new Complaint(`${name}: "${typed.slice(0, 40)}" is not allowed; give ${oneOf(spec.choice)}${near}`);
+}
+
+/** Short lists in full; of long ones the first few. */
+function oneOf(words: readonly string[]): string {
+  return words.length > 8 ? `one of ${list(words.slice(0, 8))} …` : list(words);
+}
+
+function list(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+}
