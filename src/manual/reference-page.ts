@@ -1,0 +1,159 @@
+import type { Argument, Column, QuantityArgument } from '../catalogue/argument';
+import { coefficient } from '../catalogue/coefficients/all';
+import type { CatalogueRow, Result } from '../catalogue/define';
+import { argumentNames, takesHeadings } from '../functions/adapter';
+import { allowed } from '../functions/adapter/bounds';
+import { inWords } from '../functions/adapter/headings';
+import { isOptional } from '../functions/metadata';
+import { readProfile } from '../units/profile';
+import { wordQuantity } from '../units/quantity';
+import { markupSafe } from './markup-safe';
+
+const metric = readProfile('metric');
+const us = readProfile('US');
+
+/** One function's reference page: everything its catalogue row says, for a reader. */
+export function referencePage(row: CatalogueRow): string {
+  const title = `SILT.${row.name}`;
+  return page(
+    title,
+    [
+      `<h1>${title}</h1>`,
+      `<p class="lead">${markupSafe(row.summary)}</p>`,
+      `<p><code>=${title}(${signature(row)})</code></p>`,
+      '<h2>Arguments</h2>',
+      argumentTable(row),
+      '<h2>Result</h2>',
+      resultText(row.result),
+      takesHeadings(row) ? '<p><code>headings</code> TRUE puts a heading row, with units, on top.</p>' : '',
+      row.formula ? `<h2>Formula</h2><p class="formula">${markupSafe(row.formula)}</p>` : '',
+      row.notes?.length ? `<h2>Range and care</h2>${list(row.notes)}` : '',
+      '<h2>Sources</h2>',
+      list(row.sources),
+      '<h2>Example</h2>',
+      `<p><code>${markupSafe(row.example.formula)}</code> gives <code>${markupSafe(row.example.gives)}</code></p>`,
+      row.unpublished ? `<p>No published figure checks this function: ${markupSafe(row.unpublished)}</p>` : '',
+    ].join('\n'),
+  );
+}
+
+/** The page that lists every function by family. */
+export function referenceIndex(rows: readonly CatalogueRow[]): string {
+  const families = [...new Set(rows.map((row) => row.name.split('.')[0]!))];
+  const sections = families.map((family) => {
+    const items = rows
+      .filter((row) => row.name.startsWith(`${family}.`))
+      .map(
+        (row) => `<li><a href="${row.name.toLowerCase()}.html">SILT.${row.name}</a> ${markupSafe(row.summary)}</li>`,
+      );
+    return `<h2>${family}</h2><ul>${items.join('\n')}</ul>`;
+  });
+  return page('Function reference', `<h1>Function reference</h1>\n${sections.join('\n')}`);
+}
+
+function page(title: string, body: string): string {
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${markupSafe(title)} - Siltstead</title>
+<link rel="stylesheet" href="reference.css">
+</head>
+<body>
+<nav><a href="index.html">All functions</a></nav>
+<main>
+${body}
+</main>
+</body>
+</html>
+`;
+}
+
+function signature(row: CatalogueRow): string {
+  return argumentNames(row)
+    .map((name) => {
+      const spec = row.arguments[name];
+      const optional = name === 'headings' || (spec !== undefined && isOptional(spec));
+      return optional ? `[${name}]` : name;
+    })
+    .join(', ');
+}
+
+function argumentTable(row: CatalogueRow): string {
+  const lines = Object.entries(row.arguments).map(
+    ([name, spec]) =>
+      `<tr><th scope="row">${name}</th><td>${markupSafe(spec.meaning)}</td><td>${markupSafe(accepts(spec))}</td><td>${markupSafe(otherwise(spec))}</td></tr>`,
+  );
+  const units =
+    row.units === false
+      ? ''
+      : '<tr><th scope="row">units</th><td>the profile in which bare numbers are read and results are given</td><td>"metric", "US", either with exceptions such as "US, flow L/min", or the cell SiltUnits</td><td></td></tr>';
+  return `<table><thead><tr><th>name</th><th>meaning</th><th>takes</th><th>if left out</th></tr></thead><tbody>${units}${lines.join('\n')}</tbody></table>`;
+}
+
+function accepts(spec: Argument): string {
+  if ('choice' in spec) return spec.choice.join(', ');
+  if ('reader' in spec) return spec.accepts;
+  if ('table' in spec) return `rows of ${Object.keys(spec.table).map(inWords).join(', ')}`;
+  if ('cells' in spec) return 'a range';
+  const inMetric = allowed(spec, metric);
+  const inUs = allowed(spec, us);
+  const per = spec.per ? `, a ${spec.per}` : '';
+  return inMetric === inUs
+    ? `${spec.kind}: ${inMetric}${per}`
+    : `${spec.kind}: ${inMetric} (metric); ${inUs} (US)${per}`;
+}
+
+function otherwise(spec: Argument): string {
+  if (!isOptional(spec)) return '';
+  if ('defaultReads' in spec && spec.defaultReads) return spec.defaultReads;
+  if (!('default' in spec) || spec.default === undefined) return 'not used';
+  if ('kind' in spec && !('reader' in spec)) return defaultFigure(spec);
+  return String(spec.default);
+}
+
+function defaultFigure(spec: QuantityArgument): string {
+  const say = (si: number) => {
+    const inMetric = wordQuantity(metric, spec.kind, si);
+    const inUs = wordQuantity(us, spec.kind, si);
+    return inMetric === inUs ? inMetric : `${inMetric} (metric), ${inUs} (US)`;
+  };
+  if (typeof spec.default === 'number') return say(spec.default);
+  if (typeof spec.default !== 'string') return '';
+  const { key, typical, low, high, source } = coefficient(spec.default);
+  const range =
+    low !== undefined && high !== undefined && low !== high ? `; published ${say(low)} to ${say(high)}` : '';
+  return `${say(typical)} (${key}${range}; ${source})`;
+}
+
+function resultText(result: Result): string {
+  if ('scalar' in result) {
+    const inMetric = metric.units[result.scalar].symbol;
+    const inUs = us.units[result.scalar].symbol;
+    const unit = inMetric === inUs ? inMetric : `${inMetric} (metric), ${inUs} (US)`;
+    return `<p>One figure: ${markupSafe(result.scalar)}${unit ? `, in ${markupSafe(unit)}` : ''}.</p>`;
+  }
+  if ('quantity' in result) return '<p>One figure, in the profile’s unit of its kind.</p>';
+  if ('text' in result) return '<p>Text.</p>';
+  if ('date' in result) return '<p>A date, as a serial number: format the cell as a date.</p>';
+  if ('lines' in result) return '<p>Sentences, one a row.</p>';
+  if ('grid' in result) return '<p>A block of cells as wide as what was given.</p>';
+  const [columns, shape] = 'row' in result ? [result.row, 'One row'] : [result.rows, 'Rows'];
+  return `<p>${shape} of these columns:</p><ol>${Object.entries(columns)
+    .map(([key, column]) => `<li>${markupSafe(columnText(key, column))}</li>`)
+    .join('')}</ol>`;
+}
+
+function columnText(key: string, column: Column): string {
+  const name = column.heading ?? inWords(key);
+  if (!('kind' in column)) return name;
+  const inMetric = metric.units[column.kind].symbol;
+  const inUs = us.units[column.kind].symbol;
+  if (!inMetric) return `${name} (${column.kind})`;
+  return inMetric === inUs ? `${name} in ${inMetric}` : `${name} in ${inMetric} (metric), ${inUs} (US)`;
+}
+
+function list(items: readonly string[]): string {
+  return `<ul>${items.map((item) => `<li>${markupSafe(item)}</li>`).join('')}</ul>`;
+}

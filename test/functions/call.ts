@@ -1,0 +1,38 @@
+import { catalogue } from '../../src/catalogue/all';
+import { type Adapted, adapt } from '../../src/functions/adapter';
+
+/** The error a host would show in the cell. */
+export class CellError extends Error {
+  readonly code: string;
+  constructor(code: string, message: string) {
+    super(message);
+    this.code = code;
+  }
+}
+
+const functions = new Map<string, Adapted>(
+  catalogue.map((row) => [row.name, adapt(row, (code, message) => new CellError(code, message))]),
+);
+
+/** Calls a worksheet function as a host does; the whole block it spills. */
+export function spill(name: string, ...values: unknown[]): unknown[][] {
+  const implementation = functions.get(name);
+  if (!implementation) throw new Error(`no function ${name}`);
+  return implementation(...values);
+}
+
+/** The first cell of what a function spills. */
+export function call(name: string, ...values: unknown[]): unknown {
+  return spill(name, ...values)[0]![0];
+}
+
+/** The error that a call answers with, as `code message`; empty where it answers. */
+export function refusal(name: string, ...values: unknown[]): string {
+  try {
+    const [[first] = []] = spill(name, ...values);
+    return first instanceof CellError ? `${first.code} ${first.message}` : '';
+  } catch (error) {
+    if (error instanceof CellError) return `${error.code} ${error.message}`;
+    throw error;
+  }
+}
