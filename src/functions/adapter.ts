@@ -1,10 +1,11 @@
 import type { CatalogueRow } from '../catalogue/define';
+import { isBlank } from '../catalogue/reading/blank';
+import { Complaint } from '../catalogue/reading/complaint';
 import { Refusal } from '../formulas/refusal';
 import { type Profile, readProfile } from '../units/profile';
 import { wordGiven } from '../units/quantity';
 import { Unreadable } from '../units/unreadable';
-import { at, type Block, cell, height, isBlank, isBlock, PassedError, unwrap, width } from './adapter/cells';
-import { Complaint } from './adapter/complaint';
+import { at, type Block, cell, height, isBlock, PassedError, unwrap, width } from './adapter/cells';
 import { type Cell, headingRow, mostRows, type Presenter, presenter } from './adapter/results';
 import { type GivenSoFar, type Slot, slot } from './adapter/slots';
 import { type KindOf, word } from './adapter/wording';

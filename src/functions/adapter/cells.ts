@@ -29,10 +29,6 @@ export function isBlock(value: unknown): value is Block {
   return Array.isArray(value);
 }
 
-export function isBlank(value: unknown): boolean {
-  return value === '' || value === null || value === undefined || (typeof value === 'string' && value.trim() === '');
-}
-
 /**
  * The plain value of one cell; blank is the empty string. Hosts hand errors over as objects of several shapes
  * (`code`, or the `basicValue` of a cell value of type Error), and other cell values as objects with a `basicValue`.
@@ -71,4 +67,10 @@ export function at(value: unknown, row: number, column: number): unknown {
   if (!isBlock(value)) return value;
   const line = value.length === 1 ? value[0]! : value[row]!;
   return line.length === 1 ? line[0] : line[column];
+}
+
+/** A block as rows of plain cells; an error in a cell is passed on. */
+export function plainRows(value: unknown): readonly (readonly CellValue[])[] {
+  const block = isBlock(value) ? value : [[value]];
+  return block.map((line) => line.map(cell));
 }

@@ -1,9 +1,9 @@
 import type { Columns, MixedCell, Quantity } from '../../catalogue/argument';
 import type { Result, Sentence } from '../../catalogue/define';
+import { Complaint } from '../../catalogue/reading/complaint';
+import { headings } from '../../catalogue/reading/headings';
 import type { Profile } from '../../units/profile';
 import { toProfile } from '../../units/quantity';
-import { Complaint } from './complaint';
-import { headings } from './headings';
 import { type KindOf, word } from './wording';
 
 export type Cell = string | number;

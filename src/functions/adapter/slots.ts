@@ -1,13 +1,14 @@
 import type { Argument, CellValue, QuantityArgument } from '../../catalogue/argument';
 import { coefficient } from '../../catalogue/coefficients/all';
+import { isBlank } from '../../catalogue/reading/blank';
+import { allowed } from '../../catalogue/reading/bounds';
+import { Complaint } from '../../catalogue/reading/complaint';
+import { missing, readFigure } from '../../catalogue/reading/read-figure';
+import { readTable } from '../../catalogue/reading/read-table';
 import { nearest } from '../../units/nearest';
 import type { Profile } from '../../units/profile';
 import { Unreadable } from '../../units/unreadable';
-import { allowed } from './bounds';
-import { isBlank } from './cells';
-import { Complaint } from './complaint';
-import { missing, readFigure } from './read-figure';
-import { plainRows, readTable } from './read-table';
+import { plainRows } from './cells';
 
 export type GivenSoFar = Record<string, unknown>;
 
@@ -28,7 +29,7 @@ export function slot(name: string, spec: Argument): Slot {
       spec,
       broadcasts: false,
       read: (value, profile) =>
-        spec.optional && isBlank(value) ? undefined : readTable(name, spec.table, value, profile),
+        spec.optional && isBlank(value) ? undefined : readTable(name, spec.table, plainRows(value), profile),
     };
   }
   if ('cells' in spec) {

@@ -1,5 +1,5 @@
-import type { Column, Columns } from '../../catalogue/argument';
 import type { Profile } from '../../units/profile';
+import type { Column, Columns } from '../argument';
 
 /** `innerRadius` as a reader would write it: `inner radius`. */
 export function inWords(key: string): string {

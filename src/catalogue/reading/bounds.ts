@@ -1,7 +1,7 @@
-import type { QuantityArgument, QuantityColumn } from '../../catalogue/argument';
 import type { Kind } from '../../units/kinds';
 import type { Profile } from '../../units/profile';
 import { wordQuantity } from '../../units/quantity';
+import type { QuantityArgument, QuantityColumn } from '../argument';
 
 type Bounded = QuantityArgument | QuantityColumn;
 

@@ -1,18 +1,12 @@
-import type { CellValue, Column, Columns } from '../../catalogue/argument';
 import type { Profile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
 import { Unreadable } from '../../units/unreadable';
+import type { CellValue, Column, Columns } from '../argument';
+import { isBlank } from './blank';
 import { allowed } from './bounds';
-import { cell, isBlank, isBlock } from './cells';
 import { Complaint } from './complaint';
 import { inWords } from './headings';
 import { missing, readFigure } from './read-figure';
-
-/** A block as rows of plain cells; an error in a cell is passed on. */
-export function plainRows(value: unknown): readonly (readonly CellValue[])[] {
-  const block = isBlock(value) ? value : [[value]];
-  return block.map((line) => line.map(cell));
-}
 
 /**
  * Reads a table into rows of named values. All-blank rows and one heading row are skipped, columns to the right of the
@@ -21,14 +15,13 @@ export function plainRows(value: unknown): readonly (readonly CellValue[])[] {
 export function readTable(
   name: string,
   columns: Columns,
-  value: unknown,
+  lines: readonly (readonly CellValue[])[],
   profile: Profile,
 ): readonly Readonly<Record<string, unknown>>[] {
   const keys = Object.keys(columns);
   const specs = Object.values(columns);
   const needed = specs.findLastIndex((spec) => !('blank' in spec && spec.blank)) + 1;
   const list = keys.map(inWords).join(', ');
-  const lines = plainRows(value);
   const widest = lines[0]?.length ?? 0;
   if (widest < needed) {
     const given =

@@ -1,8 +1,8 @@
-import type { CellValue, QuantityArgument, QuantityColumn } from '../../catalogue/argument';
 import type { Profile } from '../../units/profile';
 import { readQuantity, wordGiven } from '../../units/quantity';
 import { readShare } from '../../units/share';
 import { Unreadable } from '../../units/unreadable';
+import type { CellValue, QuantityArgument, QuantityColumn } from '../argument';
 import { allowed, highest, within, zeroIsOut } from './bounds';
 import { Complaint } from './complaint';
 
