@@ -12,7 +12,10 @@ export function nearest(typed: string, words: readonly string[], most = 3): read
 }
 
 function fold(text: string): string {
-  return text.toLowerCase().replace(/[\s_-]+/g, ' ').trim();
+  return text
+    .toLowerCase()
+    .replace(/[\s_-]+/g, ' ')
+    .trim();
 }
 
 function steps(a: string, b: string): number {
