@@ -1,0 +1,22 @@
+import type { Coefficient } from './coefficient';
+import { filterCoefficients } from './filter';
+import { harvestCoefficients } from './harvest';
+import { loadCoefficients } from './load';
+
+export type { Coefficient } from './coefficient';
+
+/** Every figure that the add-in takes where none is given. */
+export const coefficients: readonly Coefficient[] = [
+  ...loadCoefficients,
+  ...filterCoefficients,
+  ...harvestCoefficients,
+];
+
+const byKey: ReadonlyMap<string, Coefficient> = new Map(coefficients.map((one) => [one.key, one]));
+
+/** The coefficient of that key. Cannot be asked for one that is not in the table: that is a mistake in the program. */
+export function coefficient(key: string): Coefficient {
+  const found = byKey.get(key);
+  if (found === undefined) throw new Error(`no coefficient is called "${key}"`);
+  return found;
+}
