@@ -1,0 +1,179 @@
+import { type ICellData, ICommandService, type Nullable, type Worksheet } from '@univerjs/core';
+import {
+  FormulaDataModel,
+  IFunctionService,
+  SetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationStartMutation,
+} from '@univerjs/engine-formula';
+import { SetRangeValuesMutation } from '@univerjs/sheets';
+import { type CellRange, rangeName } from '../address';
+import type { CellError, CellResult, CellScalar, WorkbookData } from '../workbook-model';
+import { plainCellData } from './cell-data';
+import { computeFormula, type Engine, startEngine } from './engine';
+import { explain } from './error-text';
+import type { HostFunction } from './function-set';
+import { toEngineValue } from './snapshot';
+import { plainCell } from './value-objects';
+
+/** What one formula gave: a value, rows of values, or an error as the whole. */
+export type Evaluated = CellScalar | readonly (readonly CellResult[])[] | { readonly error: CellError };
+
+export interface ReadCell {
+  readonly value: CellResult;
+  /** As typed; undefined in a cell that holds a plain value or takes part in another cell's spill. */
+  readonly formula: string | undefined;
+  /** The cells that this cell's formula fills, where more than one. */
+  readonly spill: string | undefined;
+}
+
+export interface Headless {
+  /** Computes formulas without writing them, each on its own; references without a sheet mean the sheet that is named, or the first. */
+  readonly evaluate: (formulas: readonly string[], sheet?: string) => Promise<readonly Evaluated[]>;
+  /** Writes cells; text that begins with `=` is a formula, the empty string clears. Takes effect at the next recalculation. */
+  readonly setCells: (sheet: string, row: number, column: number, cells: readonly (readonly CellScalar[])[]) => void;
+  /** Computes every formula until nothing changes any more. */
+  readonly recalculate: () => Promise<void>;
+  readonly read: (sheet: string, range: CellRange) => readonly (readonly ReadCell[])[];
+  readonly sheets: () => readonly string[];
+  readonly dispose: () => void;
+}
+
+/** A spill may feed the cells that another spill is computed from, and the engine looks only one such step ahead. */
+const mostPasses = 8;
+
+const blankWorkbook: WorkbookData = { sheets: [{ name: 'Sheet1', cells: [] }] };
+
+function sheetNamed(engine: Engine, name: string | undefined): Worksheet {
+  const sheet = name === undefined ? engine.workbook.getSheets()[0] : engine.workbook.getSheetBySheetName(name);
+  if (sheet === null || sheet === undefined) throw new Error(`there is no sheet named ${name}`);
+  return sheet;
+}
+
+function calculateOnce(engine: Engine): Promise<void> {
+  const commands = engine.injector.get(ICommandService);
+  return new Promise((resolve) => {
+    const listening = commands.onCommandExecuted((command) => {
+      if (command.id !== SetFormulaCalculationNotificationMutation.id) return;
+      const { functionsExecutedState } = command.params as { functionsExecutedState?: number };
+      if (functionsExecutedState === undefined) return;
+      listening.dispose();
+      // The engine tidies up after it has said that it is done.
+      setTimeout(resolve, 0);
+    });
+    void commands.executeCommand(
+      SetFormulaCalculationStartMutation.id,
+      { forceCalculation: true },
+      { onlyLocal: true },
+    );
+  });
+}
+
+/** All values as one text, to see whether a pass changed anything. */
+function fingerprint(engine: Engine): string {
+  const spills = engine.injector.get(FormulaDataModel).getArrayFormulaCellData();
+  const cells = engine.workbook.getSheets().map((sheet) => {
+    const values: unknown[] = [];
+    sheet.getCellMatrix().forValue((row, column, cell) => {
+      if (cell?.f) values.push(row, column, cell.v);
+    });
+    return values;
+  });
+  return JSON.stringify([cells, spills]);
+}
+
+async function recalculate(engine: Engine): Promise<void> {
+  let before = fingerprint(engine);
+  for (let pass = 0; pass < mostPasses; pass += 1) {
+    await calculateOnce(engine);
+    const after = fingerprint(engine);
+    if (after === before) return;
+    before = after;
+  }
+}
+
+async function evaluateOne(engine: Engine, sheet: Worksheet, formula: string): Promise<Evaluated> {
+  const isKnown = (name: string): boolean => engine.injector.get(IFunctionService).hasExecutor(name);
+  const explained = (value: CellResult): CellResult =>
+    typeof value === 'object' ? { error: explain(value.error, formula, isKnown) } : value;
+  const result = await computeFormula(engine, sheet.getSheetId(), formula);
+  if (result === undefined) return { error: explain({ code: '#ERROR!', message: '' }, formula, isKnown) };
+  if (!result.isArray()) return explained(plainCell(result));
+  const rows = result.getArrayValue().map((row) => Array.from(row, (cell) => explained(plainCell(cell ?? null))));
+  const only = rows.length === 1 && rows[0]!.length === 1 ? rows[0]![0] : undefined;
+  return only ?? rows;
+}
+
+function setCells(
+  engine: Engine,
+  sheetName: string,
+  row: number,
+  column: number,
+  cells: readonly (readonly CellScalar[])[],
+): void {
+  const cellValue: Record<number, Record<number, ICellData>> = {};
+  cells.forEach((line, downwards) => {
+    const values: Record<number, ICellData> = {};
+    line.forEach((entry, across) => {
+      const blank = { v: null, f: null, t: null, si: null, p: null, custom: null };
+      if (typeof entry === 'string' && entry.startsWith('=')) values[column + across] = { ...blank, f: entry };
+      else values[column + across] = entry === '' ? blank : { ...blank, ...toEngineValue(entry) };
+    });
+    cellValue[row + downwards] = values;
+  });
+  engine.injector.get(ICommandService).syncExecuteCommand(SetRangeValuesMutation.id, {
+    unitId: engine.workbook.getUnitId(),
+    subUnitId: sheetNamed(engine, sheetName).getSheetId(),
+    cellValue,
+  });
+}
+
+function read(engine: Engine, sheetName: string, range: CellRange): ReadCell[][] {
+  const sheet = sheetNamed(engine, sheetName);
+  const model = engine.injector.get(FormulaDataModel);
+  const isKnown = (name: string): boolean => engine.injector.get(IFunctionService).hasExecutor(name);
+  const unitId = engine.workbook.getUnitId();
+  const spillRanges = model.getArrayFormulaRange()[unitId]?.[sheet.getSheetId()];
+  return Array.from({ length: range.rows }, (_, downwards) =>
+    Array.from({ length: range.columns }, (_, across): ReadCell => {
+      const row = range.row + downwards;
+      const column = range.column + across;
+      const formula = model.getFormulaStringByCell(row, column, sheet.getSheetId(), unitId) || undefined;
+      const value = plainCellData(sheet.getCell(row, column) as Nullable<ICellData>);
+      const spill = spillRanges?.[row]?.[column];
+      return {
+        value: typeof value === 'object' ? { error: explain(value.error, formula, isKnown) } : value,
+        formula,
+        spill:
+          spill === undefined || spill === null
+            ? undefined
+            : rangeName({
+                row,
+                column,
+                rows: spill.endRow - spill.startRow + 1,
+                columns: spill.endColumn - spill.startColumn + 1,
+              }),
+      };
+    }),
+  );
+}
+
+/** Opens a workbook in the spreadsheet engine, without a page. */
+export async function openHeadless(
+  functions: readonly HostFunction[],
+  workbook: WorkbookData = blankWorkbook,
+): Promise<Headless> {
+  const engine = startEngine(functions, workbook);
+  if (workbook !== blankWorkbook) await recalculate(engine);
+  return {
+    evaluate: async (formulas, sheet) => {
+      const results: Evaluated[] = [];
+      for (const formula of formulas) results.push(await evaluateOne(engine, sheetNamed(engine, sheet), formula));
+      return results;
+    },
+    setCells: (sheet, row, column, cells) => setCells(engine, sheet, row, column, cells),
+    recalculate: () => recalculate(engine),
+    read: (sheet, range) => read(engine, sheet, range),
+    sheets: () => engine.workbook.getSheets().map((sheet) => sheet.getName()),
+    dispose: engine.dispose,
+  };
+}
