@@ -1,25 +1,15 @@
 import type { CatalogueRow } from './define';
-import { coneRows } from './rows/cone';
-import { cutRows } from './rows/cut';
 import { filterRows } from './rows/filter';
 import { harvestRows } from './rows/harvest';
 import { loadRows } from './rows/load';
 import { referenceRows } from './rows/reference';
-import { settleRows } from './rows/settle';
-import { tankRows } from './rows/tank';
 import { unitRows } from './rows/unit';
-import { waterRows } from './rows/water';
 
 /** Every worksheet function, in the order of the day's work. */
 export const catalogue: readonly CatalogueRow[] = [
   ...unitRows,
   ...referenceRows,
-  ...coneRows,
-  ...cutRows,
-  ...tankRows,
-  ...waterRows,
   ...loadRows,
-  ...settleRows,
   ...filterRows,
   ...harvestRows,
 ];

@@ -1,14 +1,6 @@
 import { catalogue } from '../../src/catalogue/all';
 import { type Adapted, adapt } from '../../src/functions/adapter';
-
-/** The error a host would show in the cell. */
-export class CellError extends Error {
-  readonly code: string;
-  constructor(code: string, message: string) {
-    super(message);
-    this.code = code;
-  }
-}
+import { CellError } from './cell-error';
 
 const functions = new Map<string, Adapted>(
   catalogue.map((row) => [row.name, adapt(row, (code, message) => new CellError(code, message))]),

@@ -1,6 +1,5 @@
 import type { Profile } from '../../units/profile';
 import { readQuantity, wordGiven } from '../../units/quantity';
-import { readShare } from '../../units/share';
 import { Unreadable } from '../../units/unreadable';
 import type { CellValue, QuantityArgument, QuantityColumn } from '../argument';
 import { allowed, highest, within, zeroIsOut } from './bounds';
@@ -14,7 +13,7 @@ export function readFigure(name: string, spec: Bounded, value: CellValue, profil
   try {
     si =
       spec.kind === 'share'
-        ? readShare(value, highest(spec) ?? Number.MAX_VALUE)
+        ? readQuantity(profile, 'share', value, highest(spec) ?? Number.MAX_VALUE)
         : readQuantity(profile, spec.kind, value);
   } catch (error) {
     if (error instanceof Unreadable) throw new Complaint(`${name}: ${error.message}`);

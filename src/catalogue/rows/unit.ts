@@ -1,7 +1,7 @@
 import { Refusal } from '../../formulas/refusal';
 import { convert } from '../../units/convert';
-import { kinds } from '../../units/kinds';
-import { alsoRead } from '../../units/profile';
+import { type Kind, kindRows, kinds } from '../../units/kinds';
+import type { Profile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
 import { Unreadable } from '../../units/unreadable';
 import { define } from '../define';
@@ -18,6 +18,13 @@ function naming<T>(argument: string, read: () => T): T {
     if (error instanceof Unreadable) throw new Refusal(argument, error.message);
     throw error;
   }
+}
+
+/** Units of a kind that text may name beside the profile's own. */
+function alsoRead(profile: Profile, kind: Kind): string {
+  const { metric, US, also } = kindRows[kind];
+  const own = profile.units[kind].symbol;
+  return [...new Set([metric, US, ...also])].filter((unit) => unit !== '' && unit !== own).join(', ');
 }
 
 export const unitRows = [
