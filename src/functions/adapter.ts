@@ -102,9 +102,9 @@ function profileOf(value: unknown): Profile {
 /** Excel adds one object of its own behind the declared arguments; anything else there was typed by the user. */
 function refuseSurplus(plan: Plan, values: unknown[], most: number): void {
   if (values.length <= most) return;
+  const last = values[most];
+  if (values.length === most + 1 && typeof last === 'object' && !Array.isArray(last)) return;
   const surplus = values.slice(most);
-  const isInvocation = (value: unknown) => typeof value === 'object' && value !== null && !Array.isArray(value);
-  if (surplus.length === 1 && isInvocation(surplus[0])) return;
   if (surplus.every((value) => value === null || value === undefined)) return;
   const names = argumentNames(plan.row);
   throw new Complaint(`SILT.${plan.row.name} takes at most ${names.length} arguments: ${names.join(', ')}`);

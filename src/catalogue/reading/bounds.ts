@@ -44,21 +44,19 @@ export function highest(spec: Bounded): number | undefined {
   return spec.below === undefined && spec.kind === 'share' ? 1 : undefined;
 }
 
-export function within(spec: Bounded, si: number): boolean {
-  const low = lowest(spec);
-  const high = highest(spec);
-  return (
-    (low === undefined || si >= low) &&
-    (high === undefined || si <= high) &&
-    (spec.above === undefined || si > spec.above) &&
-    (spec.below === undefined || si < spec.below) &&
-    (spec.whole === undefined || Number.isInteger(si))
-  );
+/** A test of one figure against bounds that are looked up once. */
+export function boundsTest(spec: Bounded): (si: number) => boolean {
+  const low = lowest(spec) ?? Number.NEGATIVE_INFINITY;
+  const high = highest(spec) ?? Number.POSITIVE_INFINITY;
+  const above = spec.above ?? Number.NEGATIVE_INFINITY;
+  const below = spec.below ?? Number.POSITIVE_INFINITY;
+  const whole = spec.whole === true;
+  return (si) => si >= low && si <= high && si > above && si < below && (!whole || Number.isInteger(si));
 }
 
 /** Whether 0 itself is out of bounds, so that a host which hands blanks over as 0 must be allowed for. */
 export function zeroIsOut(spec: Bounded): boolean {
-  return !within(spec, 0);
+  return !boundsTest(spec)(0);
 }
 
 /** `a length of more than 0 in`, `a temperature from 0 °C to 40 °C`, `a whole number of at least 1`. */

@@ -2,28 +2,30 @@ import type { Profile } from '../../units/profile';
 import { readQuantity, wordGiven } from '../../units/quantity';
 import { Unreadable } from '../../units/unreadable';
 import type { CellValue, QuantityArgument, QuantityColumn } from '../argument';
-import { allowed, highest, within, zeroIsOut } from './bounds';
+import { allowed, boundsTest, highest, zeroIsOut } from './bounds';
 import { Complaint } from './complaint';
 
 type Bounded = QuantityArgument | QuantityColumn;
 
+export type FigureReader = (value: CellValue, profile: Profile) => number;
+
 /** Reads one figure into SI and holds it to its bounds; `name` begins every message. */
-export function readFigure(name: string, spec: Bounded, value: CellValue, profile: Profile): number {
-  let si: number;
-  try {
-    si =
-      spec.kind === 'share'
-        ? readQuantity(profile, 'share', value, highest(spec) ?? Number.MAX_VALUE)
-        : readQuantity(profile, spec.kind, value);
-  } catch (error) {
-    if (error instanceof Unreadable) throw new Complaint(`${name}: ${error.message}`);
-    throw error;
-  }
-  if (!within(spec, si)) {
-    const given = value === 0 && zeroIsOut(spec) ? '0 or blank' : wordGiven(profile, spec.kind, value);
+export function figureReader(name: string, spec: Bounded): FigureReader {
+  const within = boundsTest(spec);
+  const { kind } = spec;
+  const most = kind === 'share' ? (highest(spec) ?? Number.MAX_VALUE) : undefined;
+  return (value, profile) => {
+    let si: number;
+    try {
+      si = readQuantity(profile, kind, value, most);
+    } catch (error) {
+      if (error instanceof Unreadable) throw new Complaint(`${name}: ${error.message}`);
+      throw error;
+    }
+    if (within(si)) return si;
+    const given = value === 0 && zeroIsOut(spec) ? '0 or blank' : wordGiven(profile, kind, value);
     throw new Complaint(`${name}: ${given} is not allowed; give ${allowed(spec, profile)}`);
-  }
-  return si;
+  };
 }
 
 export function missing(name: string, what: string): Complaint {

@@ -6,7 +6,7 @@ import { isBlank } from './blank';
 import { allowed } from './bounds';
 import { Complaint } from './complaint';
 import { inWords } from './headings';
-import { missing, readFigure } from './read-figure';
+import { figureReader, missing } from './read-figure';
 
 /**
  * Reads a table into rows of named values. All-blank rows and one heading row are skipped, columns to the right of the
@@ -52,7 +52,7 @@ function readColumn(name: string, spec: Column, value: CellValue, profile: Profi
     if ('kind' in spec) throw missing(name, allowed(spec, profile));
     throw missing(name, 'reader' in spec ? spec.accepts : 'text');
   }
-  if ('kind' in spec) return readFigure(name, spec, value, profile);
+  if ('kind' in spec) return figureReader(name, spec)(value, profile);
   if ('reader' in spec) {
     try {
       return spec.reader(value, profile);

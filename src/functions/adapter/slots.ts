@@ -3,7 +3,7 @@ import { coefficient } from '../../catalogue/coefficients/all';
 import { isBlank } from '../../catalogue/reading/blank';
 import { allowed } from '../../catalogue/reading/bounds';
 import { Complaint } from '../../catalogue/reading/complaint';
-import { missing, readFigure } from '../../catalogue/reading/read-figure';
+import { figureReader, missing } from '../../catalogue/reading/read-figure';
 import { readTable } from '../../catalogue/reading/read-table';
 import { nearest } from '../../units/nearest';
 import type { Profile } from '../../units/profile';
@@ -63,28 +63,30 @@ export function slot(name: string, spec: Argument): Slot {
       },
     };
   }
+  const readFigure = figureReader(name, spec);
+  const otherwise = defaultOf(name, spec);
   return {
     name,
     spec,
     broadcasts: true,
-    read: (value, profile, given) => readQuantityOr(name, spec, value, profile, given),
+    read: (value, profile, given) =>
+      typeof value === 'number' || !isBlank(value)
+        ? readFigure(value as CellValue, profile)
+        : otherwise(given, profile),
   };
 }
 
-function readQuantityOr(
-  name: string,
-  spec: QuantityArgument,
-  value: unknown,
-  profile: Profile,
-  given: GivenSoFar,
-): number | undefined {
-  if (!isBlank(value)) return readFigure(name, spec, value as CellValue, profile);
+/** What a blank stands for, looked up once where it does not depend on the other arguments. */
+function defaultOf(name: string, spec: QuantityArgument): (given: GivenSoFar, profile: Profile) => number | undefined {
   const { default: otherwise } = spec;
-  if (typeof otherwise === 'number') return otherwise;
-  if (typeof otherwise === 'string') return coefficient(otherwise).typical;
-  if (otherwise !== undefined) return (otherwise as (given: GivenSoFar, profile: Profile) => number)(given, profile);
-  if (spec.optional) return undefined;
-  throw missing(name, allowed(spec, profile));
+  if (typeof otherwise === 'function') return otherwise as (given: GivenSoFar, profile: Profile) => number;
+  if (otherwise === undefined && !spec.optional) {
+    return (_, profile) => {
+      throw missing(name, allowed(spec, profile));
+    };
+  }
+  const value = typeof otherwise === 'string' ? coefficient(otherwise).typical : otherwise;
+  return () => value;
 }
 
 function readChoice(
