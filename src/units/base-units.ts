@@ -78,7 +78,7 @@ const rows: readonly (readonly [string, number, number, number])[] = [
   ['kWh', 3.6e6, 1, ENERGY],
   ['W', 1, 1, POWER],
   ['kW', 1000, 1, POWER],
-  ['hp', (POUND_FORCE * 11 * 381) / 1250, 2e11, POWER],
+  ['hp', POUND_FORCE * 11 * 381, 25e13, POWER],
   ['degrees', Math.PI, 180, ANGLE],
   ['rad', 1, 1, ANGLE],
 ];
@@ -112,6 +112,8 @@ const names: Readonly<Record<string, string>> = {
   tonne: 't',
   pound: 'lb',
   ounce: 'oz',
+  'fluid ounce': 'fl oz',
+  'imp gallon': 'imp gal',
   second: 's',
   sec: 's',
   minute: 'min',

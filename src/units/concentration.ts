@@ -1,24 +1,25 @@
+import { type NitrogenForm, nitrogenShare, splitNitrogenForm } from './nitrogen-form';
 import type { Profile } from './profile';
 import { readQuantity } from './quantity';
+import { tidyText } from './text';
 
-export type NitrogenForm = 'N' | 'NO3' | 'NO2' | 'NH3' | 'NH4';
-
-/** Mass of nitrogen in a mass of each form, from the conventional atomic masses N 14.007, O 15.999, H 1.008 (IUPAC). */
-export const nitrogenShare: Readonly<Record<NitrogenForm, number>> = {
-  N: 1,
-  NO3: 14.007 / (14.007 + 3 * 15.999),
-  NO2: 14.007 / (14.007 + 2 * 15.999),
-  NH3: 14.007 / (14.007 + 3 * 1.008),
-  NH4: 14.007 / (14.007 + 4 * 1.008),
-};
+export { type NitrogenForm, nitrogenShare } from './nitrogen-form';
 
 export interface Concentration {
   readonly si: number;
-  /** The form that the text names; undefined where it names none. */
+  /** What the text says that it is measured as; undefined where it does not say. */
   readonly as?: NitrogenForm;
 }
 
-/** Reads a concentration that may say what it is measured as: `40 mg/L as NO3`. */
+/** Reads a concentration in kg/m3 that may say what it is measured as: `40 mg/L as NO3`, `9 mg/L NO3-N`. */
 export function readConcentration(profile: Profile, value: unknown): Concentration {
-  return { si: readQuantity(profile, 'concentration', value) };
+  if (typeof value !== 'string' || value.length > 200) return { si: readQuantity(profile, 'concentration', value) };
+  const { text, as } = splitNitrogenForm(tidyText(value));
+  if (as === undefined) return { si: readQuantity(profile, 'concentration', value) };
+  return { si: readQuantity(profile, 'concentration', text), as };
+}
+
+/** The nitrogen in a concentration measured as an ion or molecule: 44.27 mg/L as NO3 is 10 mg/L as N. */
+export function asNitrogen(concentration: number, form: NitrogenForm): number {
+  return concentration * nitrogenShare[form];
 }

@@ -1,38 +1,23 @@
-/**
- * The listed words most like what was typed, nearest first, for messages about a word that is not in a list.
- *
- * Likeness is the least number of letters put in, left out, changed or swapped with their neighbour, ignoring case and
- * spacing; a word that begins with what was typed, or that it begins with, counts as one step away.
- */
-export function nearest(typed: string, words: readonly string[], most = 3): readonly string[] {
-  const wanted = fold(typed).slice(0, 60);
-  const scored = words.map((word, place) => ({ word, place, steps: steps(wanted, fold(word)) }));
-  scored.sort((a, b) => a.steps - b.steps || a.place - b.place);
-  return scored.slice(0, most).map((one) => one.word);
+/** The candidates most like a word that was not found, nearest first, by edits between them with case put aside. */
+export function nearest(word: string, candidates: readonly string[], most = 3): readonly string[] {
+  const sought = word.slice(0, 40).toLowerCase();
+  return candidates
+    .map((candidate) => ({ candidate, edits: edits(sought, candidate.toLowerCase()) }))
+    .sort((a, b) => a.edits - b.edits)
+    .slice(0, most)
+    .map(({ candidate }) => candidate);
 }
 
-function fold(text: string): string {
-  return text
-    .toLowerCase()
-    .replace(/[\s_-]+/g, ' ')
-    .trim();
-}
-
-function steps(a: string, b: string): number {
-  if (a === b) return 0;
-  if (a.length > 2 && (b.startsWith(a) || a.startsWith(b))) return 1;
-  let before: number[] = [];
-  let row: number[] = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const change = a[i - 1] === b[j - 1] ? 0 : 1;
-      let best = Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + change);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) best = Math.min(best, before[j - 2]! + 1);
-      next.push(best);
+/** Insertions, deletions and replacements that turn one word into the other (Levenshtein 1965). */
+function edits(from: string, to: string): number {
+  let above = Array.from({ length: to.length + 1 }, (_, column) => column);
+  for (let row = 1; row <= from.length; row++) {
+    const current = [row];
+    for (let column = 1; column <= to.length; column++) {
+      const replaced = above[column - 1]! + (from[row - 1] === to[column - 1] ? 0 : 1);
+      current.push(Math.min(replaced, above[column]! + 1, current[column - 1]! + 1));
     }
-    before = row;
-    row = next;
+    above = current;
   }
-  return row[b.length]!;
+  return above[to.length]!;
 }

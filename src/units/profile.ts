@@ -1,48 +1,105 @@
-import { unitOfKind } from './kind-units';
+import { isUnitless, listedUnits } from './kind-units';
 import { type Kind, kindRows, kinds } from './kinds';
+import { nearest } from './nearest';
+import { tidyText, wordList, wordText } from './text';
+import { makeUnit, type Unit } from './unit';
 import { Unreadable } from './unreadable';
+import { phraseOfKind, wrongUnit } from './wrong-unit';
 
-/** si = (bare + shift) * scale, bare = si * inverse - shift. */
-export interface Unit {
-  readonly symbol: string;
-  readonly scale: number;
-  readonly inverse: number;
-  readonly shift: number;
-}
-
+/** The unit of every kind, as a text such as `US, flow L/min, temperature C` asks for them. */
 export interface Profile {
   readonly text: string;
   readonly name: 'metric' | 'US';
   readonly units: Readonly<Record<Kind, Unit>>;
 }
 
-function unit(kind: Kind, text: string): Unit {
-  const { numerator, denominator, shift, symbol } = unitOfKind(kind, text)!;
-  return {
-    symbol: kindRows[kind].metric === text || kindRows[kind].US === text ? text : symbol,
-    scale: numerator / denominator,
-    inverse: denominator / numerator,
-    shift,
-  };
+const ADVICE = 'put "US", "metric" or the cell SiltUnits first';
+const EXCEPTIONS = 'exceptions may follow, as in "US, flow L/min, temperature C"';
+
+const profiles = new Map<string, Profile>();
+
+/** Reads a profile: `metric` or `US`, then any exceptions, each a kind and its unit, parted by commas; case and spacing do not matter. */
+export function readProfile(value: unknown): Profile {
+  if (typeof value !== 'string') {
+    const given =
+      typeof value === 'boolean' ? String(value).toUpperCase() : typeof value === 'number' ? value : 'blank';
+    throw new Unreadable(`${given} is not a profile; ${ADVICE}`);
+  }
+  const known = profiles.get(value);
+  if (known) return known;
+  const profile = parseProfile(value);
+  if (profiles.size >= 200) profiles.clear();
+  profiles.set(value, profile);
+  return profile;
 }
 
-const cache = new Map<string, Profile>();
-
-export function readProfile(value: unknown): Profile {
-  if (typeof value === 'string') {
-    const known = cache.get(value);
-    if (known) return known;
-    const head = value.trim().toLowerCase();
-    const name = head === 'us' ? 'US' : head === 'metric' ? 'metric' : undefined;
-    if (name) {
-      const units = Object.fromEntries(kinds.map((kind) => [kind, unit(kind, kindRows[kind][name])])) as Record<
-        Kind,
-        Unit
-      >;
-      const profile: Profile = { text: value, name, units };
-      cache.set(value, profile);
-      return profile;
-    }
+function parseProfile(text: string): Profile {
+  const [head = '', ...exceptions] = text.length > 1000 ? [text] : sameCase(tidyText(text)).split(/ ?[,;](?!\d{3}) ?/);
+  const word = head.toLowerCase().replaceAll('.', '');
+  if (word !== 'us' && word !== 'metric')
+    throw new Unreadable(`${wordText(head)} is not a profile; ${ADVICE}; ${EXCEPTIONS}`);
+  const name = word === 'us' ? 'US' : 'metric';
+  const chosen = new Map<Kind, Unit>();
+  for (const exception of exceptions) {
+    if (exception !== '') addException(chosen, exception);
   }
-  throw new Unreadable(`${String(value ?? 'blank')} is not a profile; put "US", "metric" or the cell SiltUnits first`);
+  const units = {} as Record<Kind, Unit>;
+  for (const kind of kinds) units[kind] = chosen.get(kind) ?? makeUnit(kind, kindRows[kind][name])!;
+  return { text, name, units };
+}
+
+/** A profile typed in capitals throughout says nothing by its case, so that its ML is mL. */
+function sameCase(text: string): string {
+  return text === text.toUpperCase() ? text.toLowerCase() : text;
+}
+
+/** The kinds that share one mass unit, so that a daily amount times days is a mass. */
+const massKinds = { mass: '', daily: '/d', transfer: '/h' } as const;
+
+function addException(chosen: Map<Kind, Unit>, exception: string): void {
+  const [kind, text] = splitException(exception);
+  const unit = makeUnit(kind, text) ?? makeUnit(kind, `/${text}`);
+  if (!unit) throw new Unreadable(wrongUnit(kind, text, text, listedUnits(kind)));
+  if (kind === 'mass' || kind === 'daily' || kind === 'transfer') {
+    const time = massKinds[kind];
+    if (!unit.symbol.endsWith(time)) {
+      const allowed = listedUnits('mass').map((symbol) => symbol + time);
+      throw new Unreadable(`${wordText(text)} is not a unit for ${kind} in a profile; give ${wordList(allowed)}`);
+    }
+    const mass = unit.symbol.slice(0, unit.symbol.length - time.length);
+    for (const [each, behind] of Object.entries(massKinds))
+      choose(chosen, each as Kind, makeUnit(each as Kind, mass + behind)!);
+  } else choose(chosen, kind, unit);
+}
+
+function choose(chosen: Map<Kind, Unit>, kind: Kind, unit: Unit): void {
+  const other = chosen.get(kind);
+  if (other && other.symbol !== unit.symbol) {
+    const why = kind in massKinds ? '; mass, daily and transfer share one mass unit' : '';
+    throw new Unreadable(
+      `the profile asks for ${kind} in ${other.symbol} and in ${unit.symbol}; keep one of them${why}`,
+    );
+  }
+  chosen.set(kind, unit);
+}
+
+const byLength = [...kinds].sort((a, b) => b.length - a.length);
+const choosable = kinds.filter((kind) => !isUnitless(kind) && !/^(?:minutes|hours|days|months)$/.test(kind));
+
+function splitException(exception: string): readonly [Kind, string] {
+  const lower = exception.toLowerCase();
+  const kind = byLength.find((each) => lower === each || (lower.startsWith(each) && /[ =:]/.test(lower[each.length]!)));
+  if (!kind) {
+    const near = nearest(lower.replace(/ [^ ]*$/, ''), choosable, 5);
+    throw new Unreadable(
+      `${wordText(exception)} is not an exception to a profile; name a kind and its unit, such as ${wordList(near)}; UNIT.LIST has them all`,
+    );
+  }
+  const text = exception.slice(kind.length).replace(/^ ?[=:]? ?/, '');
+  if (!choosable.includes(kind)) throw new Unreadable(`${kind} has no unit to choose; leave it out of the profile`);
+  if (text === '')
+    throw new Unreadable(
+      `${kind} needs a unit behind it; give ${phraseOfKind(kind)} in ${wordList(listedUnits(kind))}`,
+    );
+  return [kind, text];
 }

@@ -1,34 +1,97 @@
-import { unitOfKind } from './kind-units';
+import { serialOfDate } from './date';
+import { kindOfUnit, unitOfKind } from './kind-units';
 import type { Kind } from './kinds';
+import { splitNitrogenForm } from './nitrogen-form';
+import { notRead } from './not-read';
+import { numberAtHead } from './number-text';
+import { judgeBare } from './plain-number';
 import type { Profile } from './profile';
+import { tidyText, wordText } from './text';
+import { fromSi } from './unit';
+import type { Measure } from './unit-text';
 import { Unreadable } from './unreadable';
+import { unitsRead } from './wording';
+import { wrongUnit } from './wrong-unit';
 
-/** Reads what was given as SI; a bare number is in the profile's unit. `atMost` (SI) replaces the most a bare number may read as. */
-export function readQuantity(profile: Profile, kind: Kind, value: unknown, _atMost?: number): number {
-  const unit = profile.units[kind];
-  if (typeof value === 'number' && Number.isFinite(value)) return (value + unit.shift) * unit.scale;
-  if (typeof value === 'string') {
-    const [, digits = '', rest = ''] = /^\s*([-+]?[\d.]+)(.*)$/.exec(value) ?? [];
-    const own = rest.trim() === '' ? unit : undefined;
-    const measure = unitOfKind(kind, rest);
-    if (digits !== '' && own) return (Number(digits) + own.shift) * own.scale;
-    if (digits !== '' && measure) return ((Number(digits) + measure.shift) * measure.numerator) / measure.denominator;
+export { wordGiven, wordQuantity } from './wording';
+
+/** Longer text than this is no quantity. */
+const LONGEST_TEXT = 200;
+
+/**
+ * Reads what was given as SI: a bare number, or text that is only a number, in the profile's unit; text with a unit in
+ * that unit. `atMost` is the most, in SI, that a bare length or share may read as, in place of 100 m and 1.
+ * Throws Unreadable where it is no quantity of the kind, or a bare number that looks like a slip.
+ */
+export function readQuantity(profile: Profile, kind: Kind, value: unknown, atMost?: number): number {
+  if (typeof value === 'number') {
+    const unit = profile.units[kind];
+    if (value >= unit.plainFrom && value <= unit.plainTo) return (value + unit.shift) * unit.scale;
+    return judgeBare(profile, kind, value, atMost);
   }
-  throw new Unreadable(`${String(value)} is not a ${kind}`);
+  if (typeof value !== 'string' || value.length > LONGEST_TEXT || kind === 'choice')
+    throw notRead(profile, kind, value);
+  return readText(profile, kind, value, atMost);
 }
 
+/** A quantity in SI as a number in the profile's unit. */
 export function toProfile(profile: Profile, kind: Kind, si: number): number {
-  const unit = profile.units[kind];
-  return si * unit.inverse - unit.shift;
+  return fromSi(profile.units[kind], si);
 }
 
-/** A quantity for a message: at most six significant digits and the unit. */
-export function wordQuantity(profile: Profile, kind: Kind, si: number): string {
-  return `${Number(toProfile(profile, kind, si).toPrecision(6))} ${profile.units[kind].symbol}`.trim();
+function readText(profile: Profile, kind: Kind, value: string, atMost: number | undefined): number {
+  const text = withoutSigns(kind, tidyText(value));
+  if (kind === 'date') {
+    const serial = serialOfDate(text);
+    if (serial !== undefined) return serial;
+  }
+  const head = numberAtHead(text);
+  if (!head || !Number.isFinite('readings' in head ? 0 : head.value)) throw notRead(profile, kind, value);
+  if ('readings' in head) {
+    const [decimal, grouped] = head.readings.map((reading) => `${reading} ${head.rest}`.trim());
+    throw new Unreadable(`${wordText(value)} could be ${decimal} or ${grouped}; write the one that is meant`);
+  }
+  if (head.rest === '') return readQuantity(profile, kind, head.value, atMost);
+  const si = withUnit(kind, head.value, head.rest, text.startsWith('-'));
+  if (si === undefined) throw refusal(profile, kind, value, head.rest);
+  if (!Number.isFinite(si)) throw notRead(profile, kind, value);
+  return si;
 }
 
-/** What was given, as it was given, with the profile's unit behind a bare number. */
-export function wordGiven(profile: Profile, kind: Kind, value: unknown): string {
-  if (typeof value === 'number') return `${value} ${profile.units[kind].symbol}`.trim();
-  return String(value ?? 'blank');
+/** Takes the sign of a currency off money, and puts `SG` behind its number. */
+function withoutSigns(kind: Kind, text: string): string {
+  if (kind === 'money' || kind === 'price of mass' || kind === 'price of energy') {
+    return text.replace(/ ?[$€£¥] ?/, '');
+  }
+  const gravity = /^(?:sg|s\.g\.|specific gravity)(?: ?[:=])? ?(?=[\d.])/i.exec(text);
+  return gravity ? `${text.slice(gravity[0].length)} SG` : text;
+}
+
+/** A number with the unit behind it, or with several: `6' 4"`, `2 lb 3 oz`, `1 h 30 min`. */
+function withUnit(kind: Kind, value: number, rest: string, negative: boolean): number | undefined {
+  const unit = unitOfKind(kind, rest);
+  if (unit) return toSi(unit, value);
+  const [whole, name = ''] = /^([a-z]+\.?|')(?: ?[,-]| and(?= ))? ?(?=[\d.])/i.exec(rest) ?? [];
+  const larger = whole === undefined ? undefined : unitOfKind(kind, name);
+  const next = larger && numberAtHead(rest.slice(whole!.length));
+  if (!larger || larger.shift !== 0 || !next || 'readings' in next) return undefined;
+  const part = withUnit(kind, next.value, next.rest === '' && name === "'" ? '"' : next.rest, false);
+  if (part === undefined || !(part < toSi(larger, 1))) return undefined;
+  return toSi(larger, value) + (negative ? -part : part);
+}
+
+function toSi(unit: Measure, value: number): number {
+  return ((value + unit.shift) * unit.numerator) / unit.denominator;
+}
+
+function refusal(profile: Profile, kind: Kind, value: string, rest: string): Unreadable {
+  const isPieces = /^[\d.,-]|^\/\d|^['a-z]+[. -]*\d/i.test(rest);
+  if (isPieces && !kindOfUnit(rest)) return notRead(profile, kind, value);
+  const split = splitNitrogenForm(` ${rest}`);
+  if (kind === 'concentration' && split.as) {
+    return new Unreadable(
+      `${wordText(value)} says what it is measured as, which is not asked for here; give the number and its unit`,
+    );
+  }
+  return new Unreadable(wrongUnit(kind, value, rest, unitsRead(profile, kind)));
 }

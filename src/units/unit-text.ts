@@ -1,4 +1,5 @@
 import { baseUnit } from './base-units';
+import { tidyText } from './text';
 
 /** A unit as an exact ratio to SI: si = (value + shift) * numerator / denominator. */
 export interface Measure {
@@ -23,67 +24,85 @@ const writtenOut: Readonly<Record<string, string>> = {
   fpm: 'ft/min',
   fps: 'ft/s',
   cc: 'cm3',
-  mps: 'm/s',
 };
 
-/** Brings the many ways to write a unit into one: lower case, `/` for per, `m2` for square metres. */
+/** Each step brings one of the many ways to write a unit to `mg/l`, `ft2`, `°f`, `%`. The order matters. */
+const steps: readonly (readonly [RegExp, string])[] = [
+  [/\bu\.?s\.? ?(?=gal|qt|quart|pint|pt|fl)|\(u\.?s\.?\)/g, ''],
+  [/\b(?:imperial|imp|uk)\b\.? ?(?=gal)|\b(?=gal\w*\.? ?\((?:imp|uk))/g, 'imp '],
+  [/\((?:imp|imperial|uk)\.?\)/g, ''],
+  [/,(?=\d{3})/g, ''],
+  [/\b(?:square|sq)[. ]*([a-z]+)/g, '$12'],
+  [/\b(?:cubic|cu)[. ]*([a-z]+)/g, '$13'],
+  [/\b(?:degrees?|deg)\b\.? ?|\bdeg(?=[fc]\b)/g, '°'],
+  [/° (?=[a-z])/g, '°'],
+  [/([a-zµ])\.(?=[a-z])/g, '$1·'],
+  [/([a-z]\d?)\.(?![a-z])/g, '$1'],
+  [/\b(?:percent|per cent|pct)\b/g, '%'],
+  [/\bkilowatt[ -]?hours?\b/g, 'kwh'],
+  [/ ?\b(?:per|an?)\b ?/g, '/'],
+  [/\/\(([a-z]+)(\d?)[· ]([a-z]+)\)/g, '/$1$2/$3'],
+  [/ ?([/·]) ?/g, '$1'],
+  [/ (?=[a-zµ]+\^?-\d)/g, '·'],
+  [/\bmpa[· -]?s\b/g, 'cp'],
+  [/\bpa[ -]s\b/g, 'pa·s'],
+  [/^1\//, '/'],
+];
+
+/** In exact case these name a million times what they name in lower case, so they are not read at all. */
+const millions = /^(?:M[Llg]$|MPa)/;
+
+const tidied = new Map<string, string>();
+
+/** Brings a unit to one spelling, in lower case: `/` for per, `ft2` for square feet. */
 export function tidyUnit(text: string): string {
-  return text
-    .trim()
-    .toLowerCase()
-    .replace(/μ/g, 'µ')
-    .replace(/\bu\.?s\.?(?= ?(?:gal|qt|quart|pint|pt|fl))|\(u\.?s\.?\)/g, '')
-    .replace(/,(?=\d{3})/g, '')
-    .replace(/([a-zµ])\.(?=[a-z])/g, '$1·')
-    .replace(/([a-z])\.(?![a-z])/g, '$1')
-    .replace(/\b(?:degrees?|deg)\b ?/g, '°')
-    .replace(/° (?=[a-z])/g, '°')
-    .replace(/\b(?:percent|per cent)\b/g, '%')
-    .replace(/ ?\b(?:per|a|an|each)\b ?/g, '/')
-    .replace(/ ?([/·]) ?/g, '$1')
-    .replace(/\b(?:square|sq) ?([a-z]+)/g, '$12')
-    .replace(/\b(?:cubic|cu) ?([a-z]+)/g, '$13')
-    .replace(/\b([cm]?m)pa[· -]?s\b/g, '$1pa·s')
-    .replace(/\bpa[ -]s\b/g, 'pa·s')
-    .replace(/\bmpa·s\b/g, 'cp')
-    .trim();
+  let tidy = tidied.get(text);
+  if (tidy !== undefined) return tidy;
+  tidy = tidyText(text);
+  if (!millions.test(tidy)) {
+    tidy = tidy.toLowerCase();
+    for (const [pattern, replacement] of steps) tidy = tidy.replace(pattern, replacement);
+  }
+  if (tidied.size > 1000) tidied.clear();
+  tidied.set(text, tidy.trim());
+  return tidy.trim();
 }
 
-const cache = new Map<string, Measure | undefined>();
+const composed = new Map<string, Measure | undefined>();
 
-/** Composes a unit such as `lb/1000 ft2` from base units; undefined where a part of it is not known. */
-export function composeUnit(text: string): Measure | undefined {
-  if (cache.has(text)) return cache.get(text);
-  const measure = compose(text);
-  if (cache.size > 500) cache.clear();
-  cache.set(text, measure);
+/** Composes a tidied unit such as `lb/1000 ft2` from base units; undefined where a part of it is not known. */
+export function composeUnit(tidy: string): Measure | undefined {
+  if (composed.has(tidy)) return composed.get(tidy);
+  const measure = compose(tidy);
+  if (composed.size > 1000) composed.clear();
+  composed.set(tidy, measure);
   return measure;
 }
 
-function compose(text: string): Measure | undefined {
-  const tidy = tidyUnit(text).replace(/[a-z]+/g, (word) =>
-    Object.hasOwn(writtenOut, word) ? writtenOut[word]! : word,
-  );
-  if (tidy === '' || tidy.length > 60) return undefined;
-  const parts = tidy.split(/([/·])/);
+/** A power of ten, a name, an exponent: `1000 ft2`, `m^-3`. */
+const factorPattern = /^(10+(?= ?[a-z]))? ?(\D+?)\^?(-?[123])?$/;
+
+function compose(tidy: string): Measure | undefined {
+  const parts = tidy
+    .replace(/\b[a-z]+\b/g, (word) => (Object.hasOwn(writtenOut, word) ? writtenOut[word]! : word))
+    .split(/([/·])/);
   let numerator = 1;
   let denominator = 1;
   let dimensions = 0;
   let symbol = '';
   for (let i = 0; i < parts.length; i += 2) {
-    const part = parts[i]!;
-    if (i === 0 && part === '') continue;
-    const [, factor = '1', word, power = '1'] = /^(10+(?= ?[a-z]))? ?(.*?)\^?(-?[123])?$/.exec(part) ?? [];
-    const base = word === undefined ? undefined : baseUnit(word);
+    if (i === 0 && parts[0] === '' && parts.length > 1) continue;
+    const [, factor, name = '', power = '1'] = factorPattern.exec(parts[i]!) ?? [];
+    const base = baseUnit(name);
     if (!base) return undefined;
-    const exponent = Number(power) * (i > 0 && parts[i - 1] === '/' ? -1 : 1);
-    const times = Math.abs(exponent);
-    const up = base.numerator ** times * (times === 1 ? Number(factor) : Number(factor));
-    const down = base.denominator ** times;
-    numerator *= exponent > 0 ? up : down;
-    denominator *= exponent > 0 ? down : up;
+    const sign = i > 0 && parts[i - 1] === '/' ? -1 : 1;
+    const exponent = Number(power) * sign;
+    const up = base.numerator ** Math.abs(exponent);
+    const down = base.denominator ** Math.abs(exponent);
+    numerator *= (exponent > 0 ? up : down) * (factor && sign > 0 ? Number(factor) : 1);
+    denominator *= (exponent > 0 ? down : up) * (factor && sign < 0 ? Number(factor) : 1);
     dimensions += exponent * base.dimensions;
-    symbol += `${i > 0 ? parts[i - 1] : ''}${factor === '1' ? '' : `${factor} `}${base.symbol}${power === '1' ? '' : power}`;
+    symbol += `${parts[i - 1] ?? ''}${factor ? `${factor} ` : ''}${base.symbol}${power === '1' ? '' : power}`;
   }
   return { symbol, numerator, denominator, shift: 0, dimensions };
 }

@@ -1,0 +1,11 @@
+import type { Kind } from './kinds';
+import type { Profile } from './profile';
+import { Unreadable } from './unreadable';
+import { unitsRead, wordGiven } from './wording';
+import { allowedAs } from './wrong-unit';
+
+/** Says that a value is no quantity of the kind at all, and what is allowed. */
+export function notRead(profile: Profile, kind: Kind, value: unknown): Unreadable {
+  const given = wordGiven(profile, kind, value);
+  return new Unreadable(`${given} is not allowed; give ${allowedAs(kind, unitsRead(profile, kind))}`);
+}
