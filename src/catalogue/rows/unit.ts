@@ -65,7 +65,7 @@ export const unitRows = [
     result: { scalar: 'number' },
     compute: ({ value, from, to }) => naming('value', () => convert(value, from, to)),
     sources: [definitions],
-    example: { formula: '=SILT.UNIT.CONVERT(55,"gal","L")', gives: '208.197' },
+    example: { formula: '=SILT.UNIT.CONVERT(55,"gal","L")', gives: '208.198' },
   }),
   define({
     name: 'UNIT.LIST',
