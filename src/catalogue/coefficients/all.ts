@@ -2,6 +2,7 @@ import type { Coefficient } from './coefficient';
 import { filterCoefficients } from './filter';
 import { harvestCoefficients } from './harvest';
 import { loadCoefficients } from './load';
+import { tankCoefficients } from './tank';
 
 export type { Coefficient } from './coefficient';
 
@@ -10,6 +11,7 @@ export const coefficients: readonly Coefficient[] = [
   ...loadCoefficients,
   ...filterCoefficients,
   ...harvestCoefficients,
+  ...tankCoefficients,
 ];
 
 const byKey: ReadonlyMap<string, Coefficient> = new Map(coefficients.map((one) => [one.key, one]));

@@ -1,0 +1,175 @@
+import { tankDrain } from '../../formulas/tank-drain';
+import { tankCircle, tankPorts, tankStand, tankWeight } from '../../formulas/tank-ports';
+import { tankDrainback, tankGirth, tankTurnover, tankVolume } from '../../formulas/tank-volume';
+import { define } from '../define';
+
+const geometry = 'Geometry of the circle, the cylinder and the frustum';
+const heavy =
+  'A full drum is about a quarter of a tonne: floor and stand must carry it, nobody stands under it while it fills, and it is shored before it is moved. Local codes decide.';
+
+const cone = {
+  coneBottom: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'cone’s inside diameter at the bottom' },
+  coneHeight: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'cone’s height' },
+} as const;
+
+export const tankRows = [
+  define({
+    name: 'TANK.GIRTH',
+    summary: 'Inside diameter of a drum from a tape round its outside.',
+    arguments: {
+      girth: { kind: 'dimension', above: 0, meaning: 'round the outside, with a tape' },
+      thickness: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'of the wall' },
+    },
+    result: { scalar: 'dimension' },
+    compute: ({ girth, thickness }) => tankGirth(girth, thickness),
+    formula: 'inside diameter = girth / π - 2 × thickness',
+    sources: [geometry],
+    example: { formula: '=SILT.TANK.GIRTH("US",72,0.05)', gives: '22.82' },
+  }),
+  define({
+    name: 'TANK.VOLUME',
+    summary: 'Water held: a straight wall of some depth above an optional cone.',
+    arguments: {
+      diameter: { kind: 'dimension', above: 0, meaning: 'inside diameter of the drum' },
+      depth: { kind: 'dimension', atLeast: 0, meaning: 'water above the cone’s top, or above a flat floor' },
+      ...cone,
+    },
+    result: { scalar: 'volume' },
+    compute: ({ diameter, depth, coneBottom, coneHeight }) => tankVolume(diameter, depth, coneBottom, coneHeight),
+    formula: 'volume = π/4 × D² × depth + π/12 × h × (D² + D d + d²)',
+    sources: [geometry],
+    example: { formula: '=SILT.TANK.VOLUME("US",22.5,20,4,9.25)', gives: '40.84' },
+  }),
+  define({
+    name: 'TANK.PORTS',
+    summary: 'Where inlet and outlet go: a third up from the cone’s top, and a third below the water line.',
+    arguments: {
+      depth: { kind: 'dimension', above: 0, meaning: 'water above the cone’s top' },
+      coneHeight: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'cone’s height' },
+      stand: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'height of the stand' },
+    },
+    result: {
+      rows: {
+        port: { text: true },
+        aboveCone: { kind: 'dimension', heading: 'above cone’s top' },
+        aboveFloor: { kind: 'dimension', heading: 'above drum floor' },
+        aboveGround: { kind: 'dimension', heading: 'above ground' },
+      },
+    },
+    compute: ({ depth, coneHeight, stand }) => tankPorts(depth, coneHeight, stand),
+    formula: 'inlet = depth / 3; outlet = 2 × depth / 3, above the cone’s top',
+    notes: ['Seal each hole with what suits the wall and is safe for fish; most sealants do not bond to polyethylene.'],
+    sources: ['Common practice, no source'],
+    example: { formula: '=SILT.TANK.PORTS("US",24,9.25,18)', gives: 'a row a port' },
+  }),
+  define({
+    name: 'TANK.STAND',
+    summary: 'Height of the stand so that the container goes under the valve.',
+    arguments: {
+      container: { kind: 'dimension', above: 0, meaning: 'height of the pail or container' },
+      drainDrop: { kind: 'dimension', atLeast: 0, meaning: 'how far the valve hangs below the stand’s top' },
+      clearance: { kind: 'dimension', atLeast: 0, default: 'stand clearance', meaning: 'room above the container' },
+    },
+    result: { scalar: 'dimension' },
+    compute: ({ container, drainDrop, clearance }) => tankStand(container, drainDrop, clearance),
+    formula: 'height = container + drain drop + clearance',
+    notes: [heavy],
+    sources: [geometry],
+    example: { formula: '=SILT.TANK.STAND("US",14,6,1)', gives: '21' },
+  }),
+  define({
+    name: 'TANK.WEIGHT',
+    summary: 'Mass of water and base mix, the whole drum, and what a leg bears.',
+    arguments: {
+      water: { kind: 'volume', atLeast: 0, meaning: 'water held' },
+      baseMix: { kind: 'bulk', atLeast: 0, default: 0, meaning: 'base mix behind the cone' },
+      baseDensity: { kind: 'density', atLeast: 0, default: 'base density', meaning: 'of the mix as poured, wet' },
+      drumMass: { kind: 'mass', atLeast: 0, default: 'drum mass', meaning: 'of the empty drum' },
+      legs: { kind: 'count', atLeast: 1, whole: true, default: 4, meaning: 'legs that share the load' },
+    },
+    result: {
+      row: {
+        water: { kind: 'mass' },
+        base: { kind: 'mass' },
+        total: { kind: 'mass' },
+        aLeg: { kind: 'mass', heading: 'a leg' },
+      },
+    },
+    compute: ({ water, baseMix, baseDensity, drumMass, legs }) =>
+      tankWeight(water, baseMix, baseDensity, drumMass, legs),
+    formula: 'total = water × 1000 kg/m³ + base mix × density + drum; a leg = total / legs',
+    notes: [heavy, 'Legs share evenly only on firm, level ground.'],
+    sources: ['Definition of density'],
+    example: { formula: '=SILT.TANK.WEIGHT("metric",150,0,0,10,4)', gives: '150, 0, 160, 40' },
+  }),
+  define({
+    name: 'TANK.DRAIN',
+    summary: 'Minutes to empty a drum through its drain, or to run off a volume.',
+    arguments: {
+      diameter: { kind: 'dimension', above: 0, meaning: 'inside diameter of the drum' },
+      depth: { kind: 'dimension', atLeast: 0, meaning: 'water above the cone’s top, or above a flat floor' },
+      drain: { kind: 'dimension', above: 0, meaning: 'bore of the drain' },
+      coefficient: {
+        kind: 'number',
+        above: 0,
+        atMost: 1,
+        default: 'drain coefficient',
+        meaning: 'discharge coefficient',
+      },
+      ...cone,
+      volume: { kind: 'volume', atLeast: 0, optional: true, meaning: 'run off only this much' },
+    },
+    result: { scalar: 'minutes' },
+    compute: (given) => tankDrain(given),
+    formula: 't = ∫ A(z) dz / (C a √(2 g z)) from the last level to the first',
+    notes: ['For a drain that opens freely; a long pipe behind it is slower: see PIPE.GRAVITY.'],
+    sources: ['Torricelli’s law with a discharge coefficient'],
+    example: { formula: '=SILT.TANK.DRAIN("US",22.5,24,2)', gives: '1.23' },
+  }),
+  define({
+    name: 'TANK.CIRCLE',
+    summary: 'Hole centres on a bolt circle, from its centre.',
+    arguments: {
+      holes: { kind: 'count', atLeast: 1, atMost: 1000, whole: true, meaning: 'holes round the circle' },
+      circle: { kind: 'dimension', above: 0, meaning: 'diameter through the hole centres' },
+    },
+    result: {
+      rows: { hole: { kind: 'count' }, angle: { kind: 'angle' }, x: { kind: 'dimension' }, y: { kind: 'dimension' } },
+    },
+    compute: ({ holes, circle }) => tankCircle(holes, circle),
+    formula: 'hole i at angle 360 × (i - 1) / holes, counter-clockwise from the right',
+    sources: ['Geometry of the regular polygon'],
+    example: { formula: '=SILT.TANK.CIRCLE("US",8,3.5,TRUE)', gives: 'a row a hole' },
+  }),
+  define({
+    name: 'TANK.TURNOVER',
+    summary: 'Minutes to pass the whole volume once.',
+    arguments: {
+      volume: { kind: 'volume', atLeast: 0, meaning: 'water held' },
+      flow: { kind: 'flow', above: 0, meaning: 'flow through it' },
+    },
+    result: { scalar: 'minutes' },
+    compute: ({ volume, flow }) => tankTurnover(volume, flow),
+    formula: 'time = volume / flow',
+    sources: ['Definition of mean residence time'],
+    example: { formula: '=SILT.TANK.TURNOVER("US",300,5)', gives: '60' },
+  }),
+  define({
+    name: 'TANK.DRAINBACK',
+    summary: 'Water that runs back to the sump when the pump stops.',
+    arguments: {
+      diameter: { kind: 'dimension', above: 0, meaning: 'inside diameter of the drums' },
+      drop: { kind: 'dimension', atLeast: 0, meaning: 'how far their level falls to the lip it runs over' },
+      count: { kind: 'count', atLeast: 0, whole: true, default: 1, meaning: 'drums' },
+      pipeBore: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'bore of pipe that empties itself' },
+      pipeLength: { kind: 'run', atLeast: 0, default: 0, meaning: 'length of that pipe' },
+    },
+    result: { scalar: 'volume' },
+    compute: ({ diameter, drop, count, pipeBore, pipeLength }) =>
+      tankDrainback(diameter, drop, count, pipeBore, pipeLength),
+    formula: 'volume = count × π/4 × D² × drop + π/4 × bore² × length',
+    notes: ['The sump needs this much room above its running level, or the floor gets it.'],
+    sources: [geometry],
+    example: { formula: '=SILT.TANK.DRAINBACK("US",22.5,2,4,2,30)', gives: '18.67' },
+  }),
+];

@@ -1,0 +1,18 @@
+/** Arguments that many functions share, in the ranges for which the water itself is described. */
+export const temperature = { kind: 'temperature', atLeast: 0, atMost: 40, meaning: 'of the water' } as const;
+export const salinity = {
+  kind: 'salinity',
+  atLeast: 0,
+  atMost: 40,
+  default: 0,
+  meaning: 'practical salinity; 0 for fresh water',
+} as const;
+/** Optional temperature of water in pipes and air lines. */
+export const usualTemperature = { ...temperature, default: 20 } as const;
+export const elevation = {
+  kind: 'run',
+  atLeast: -500,
+  atMost: 5000,
+  default: 0,
+  meaning: 'height above sea level',
+} as const;
