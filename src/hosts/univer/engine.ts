@@ -7,11 +7,13 @@ import {
   ICalculateFormulaService,
   IFormulaCurrentConfigService,
   IFormulaRuntimeService,
+  IFunctionService,
   UniverFormulaEnginePlugin,
 } from '@univerjs/engine-formula';
 import { UniverSheetsPlugin } from '@univerjs/sheets';
 import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
 import type { WorkbookData } from '../workbook-model';
+import { repairEngine } from './engine-repairs';
 import { executors } from './executor';
 import type { HostFunction } from './function-set';
 import { toSnapshot } from './snapshot';
@@ -44,7 +46,9 @@ export function startEngine(functions: readonly HostFunction[], workbook: Workbo
     UniverInstanceType.UNIVER_SHEET,
     toSnapshot(workbook, nextWorkbookId()),
   );
-  return { injector: univer.__getInjector(), workbook: unit, dispose: () => univer.dispose() };
+  const injector = univer.__getInjector();
+  repairEngine(injector.get(IFunctionService));
+  return { injector, workbook: unit, dispose: () => univer.dispose() };
 }
 
 /**
@@ -62,11 +66,17 @@ export async function computeFormula(
   const runtime = engine.injector.get(IFormulaRuntimeService);
   runtime.reset();
   const [rows, columns] = [sheet.getRowCount(), sheet.getColumnCount()];
-  runtime.setCurrent(rows - 1, columns - 1, rows, columns, sheetId, engine.workbook.getUnitId());
+  runtime.setCurrent(0, 0, rows, columns, sheetId, engine.workbook.getUnitId());
   FORMULA_REF_TO_ARRAY_CACHE.clear();
   // The interface declares `calculate` as giving nothing; the service gives the result.
   const service = engine.injector.get(ICalculateFormulaService) as CalculateFormulaService;
-  const result = await service.calculate(formula);
+  let result: Awaited<ReturnType<CalculateFormulaService['calculate']>>;
+  try {
+    result = await service.calculate(formula);
+  } catch {
+    // Its parser throws on some text that is no formula.
+    return undefined;
+  }
   if (result === undefined) return undefined;
   return result.isReferenceObject()
     ? (result as BaseReferenceObject).toArrayValueObject()

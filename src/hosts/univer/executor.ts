@@ -37,6 +37,11 @@ export function executors(functions: readonly HostFunction[]): Executor[] {
       override minParams = 0;
       override maxParams = 255;
 
+      /** Quoted text stays text; without this the engine hands "1/2" over as a date. */
+      override isArgumentsIgnoreNumberPattern(): boolean {
+        return true;
+      }
+
       override calculate(...given: BaseValueObject[]): BaseValueObject {
         return callFunction(fn, given);
       }

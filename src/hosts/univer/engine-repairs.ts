@@ -1,0 +1,69 @@
+import {
+  ArrayValueObject,
+  BaseFunction,
+  type BaseValueObject,
+  type IFunctionService,
+  NumberValueObject,
+  StringValueObject,
+  ValueObjectFactory,
+} from '@univerjs/engine-formula';
+
+/**
+ * Where the engine reads a cell formula otherwise than Excel does, in ways that would give a wrong number without a
+ * word: quoted text such as "1/2" or "3-4" becomes a date, `22.50` becomes text, and array constants are cut at commas inside quotes.
+ */
+
+/** Functions that only hand values on; text given to them has to stay text. */
+const passingOn = ['IF', 'IFERROR', 'IFNA', 'IFS', 'SWITCH', 'CHOOSE', 'LET', 'HSTACK', 'VSTACK', 'INDEX'];
+
+/** One constant and what ends it. The engine has already made `""` inside quotes a single `"`, so a quote ends a text only before a separator. */
+const constantPattern = /\s*(?:"(.*?)"|([^,;]*?))\s*([,;]|$)/gsy;
+
+/** Reads `{1,"a,b";2,"c"}`. */
+function readArrayConstant(text: string): BaseValueObject[][] {
+  const inside = text.trim().slice(1, -1);
+  const rows: BaseValueObject[][] = [[]];
+  for (const [, quoted, bare, end] of inside.matchAll(constantPattern)) {
+    rows.at(-1)!.push(quoted === undefined ? ValueObjectFactory.create(bare!, true) : StringValueObject.create(quoted));
+    if (end === '') break;
+    if (end === ';') rows.push([]);
+  }
+  return rows;
+}
+
+/** A number written in a formula in a form other than its shortest, such as `22.50` or `1e300`, which the engine takes for text. */
+const numberLiteral = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
+
+const createArray = ArrayValueObject.create;
+const createValue = ValueObjectFactory.create;
+let repaired = false;
+
+function repairConstants(): void {
+  if (repaired) return;
+  repaired = true;
+  ArrayValueObject.create = (raw) => {
+    if (typeof raw !== 'string') return createArray(raw);
+    const rows = readArrayConstant(raw);
+    return createArray({
+      calculateValueList: rows,
+      rowCount: rows.length,
+      columnCount: Math.max(...rows.map((row) => row.length)),
+      unitId: '',
+      sheetId: '',
+      row: -1,
+      column: -1,
+    });
+  };
+  ValueObjectFactory.create = (raw, ignoresPatterns) =>
+    typeof raw === 'string' && ignoresPatterns === true && numberLiteral.test(raw.trim())
+      ? NumberValueObject.create(Number(raw))
+      : createValue(raw, ignoresPatterns);
+}
+
+export function repairEngine(functions: IFunctionService): void {
+  repairConstants();
+  for (const name of passingOn) {
+    const executor = functions.getExecutor(name);
+    if (executor instanceof BaseFunction) executor.isArgumentsIgnoreNumberPattern = () => true;
+  }
+}

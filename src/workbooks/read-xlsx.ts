@@ -1,0 +1,152 @@
+import { type Cell as FileCell, type Worksheet as FileSheet, Workbook as FileWorkbook } from '@cj-tech-master/excelts';
+import { installChartSupport } from '@cj-tech-master/excelts/chart';
+import { typedFormula } from './typed-formula';
+import type { CellData, CellResult, DefinedName, SheetData, Validation, WorkbookData } from './workbook-model';
+import { readStyle } from './xlsx-style';
+
+/** The file is not a workbook that can be read; the message says what to do. */
+export class UnreadableWorkbook extends Error {
+  constructor(message: string, cause?: unknown) {
+    super(message, { cause });
+    this.name = 'UnreadableWorkbook';
+  }
+}
+
+/** Days from the spreadsheet's day 0 to 1970-01-01. */
+const epochDays = 25_569;
+const serial = (date: Date): number => date.getTime() / 86_400_000 + epochDays;
+
+function readValue(value: unknown): CellResult | undefined {
+  if (value === null || value === undefined) return undefined;
+  if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return value;
+  if (value instanceof Date) return serial(value);
+  const shape = value as {
+    error?: unknown;
+    richText?: readonly { text: string }[];
+    text?: unknown;
+    checkbox?: unknown;
+  };
+  if (typeof shape.error === 'string') return { error: { code: shape.error, message: '' } };
+  if (Array.isArray(shape.richText)) return shape.richText.map((run) => run.text).join('');
+  if (typeof shape.checkbox === 'boolean') return shape.checkbox;
+  return shape.text === undefined ? undefined : String(shape.text);
+}
+
+function noteText(cell: FileCell): string | undefined {
+  const note = cell.note;
+  if (note === undefined) return undefined;
+  const text = typeof note === 'string' ? note : (note.texts ?? []).map((run) => run.text).join('');
+  return text === '' ? undefined : text;
+}
+
+function readCell(cell: FileCell): CellData | undefined {
+  const { model } = cell;
+  if (model.master !== undefined) return undefined;
+  const formula = cell.formula;
+  const value = readValue(formula === undefined ? cell.value : cell.result);
+  const style = readStyle(model.style);
+  const note = noteText(cell);
+  if (formula === undefined && value === undefined && style === undefined && note === undefined) return undefined;
+  const spill = model.shareType === 'array' && model.ref?.includes(':') ? model.ref : undefined;
+  return {
+    row: cell.row - 1,
+    column: cell.col - 1,
+    ...(formula === undefined ? {} : { formula: typedFormula(formula) }),
+    ...(value === undefined ? {} : { value }),
+    ...(spill === undefined ? {} : { spill }),
+    ...(style === undefined ? {} : { style }),
+    ...(note === undefined ? {} : { note }),
+  };
+}
+
+function readValidations(sheet: FileSheet): Validation[] {
+  return Object.entries(sheet.dataValidations.model).flatMap(([address, rule]): Validation[] => {
+    if (rule === undefined || rule.type === 'any') return [];
+    const texts = {
+      promptTitle: rule.promptTitle,
+      prompt: rule.prompt,
+      errorTitle: rule.errorTitle,
+      error: rule.error,
+    };
+    return [
+      {
+        range: address.replace(/^range:/, ''),
+        type: rule.type,
+        ...(rule.type === 'list' || rule.type === 'custom' || rule.operator === undefined
+          ? {}
+          : { operator: rule.operator }),
+        formulas: (rule.formulae ?? []).map((formula) =>
+          formula instanceof Date ? String(serial(formula)) : typedFormula(String(formula)).slice(1),
+        ),
+        ...(rule.allowBlank === undefined ? {} : { allowBlank: rule.allowBlank }),
+        ...Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== undefined && text !== '')),
+      },
+    ];
+  });
+}
+
+function readSheet(sheet: FileSheet): SheetData {
+  const cells: CellData[] = [];
+  const rowHeights: Record<number, number> = {};
+  sheet.eachRow({ includeEmpty: true }, (row, number) => {
+    if (row.height !== undefined) rowHeights[number - 1] = row.height;
+    row.eachCell({ includeEmpty: true }, (cell) => {
+      const read = readCell(cell);
+      if (read !== undefined) cells.push(read);
+    });
+  });
+  const columnWidths: Record<number, number> = {};
+  (sheet.columns ?? []).forEach((column, index) => {
+    if (column.width !== undefined) columnWidths[index] = column.width;
+  });
+  const view = sheet.views?.[0];
+  const frozen = view?.state === 'frozen' ? view : undefined;
+  const tabColour = sheet.properties.tabColor?.argb?.slice(-6);
+  const merges = sheet.model.mergeCells ?? [];
+  const validations = readValidations(sheet);
+  return {
+    name: sheet.name,
+    cells,
+    columnWidths,
+    rowHeights,
+    ...(merges.length > 0 ? { merges } : {}),
+    ...(validations.length > 0 ? { validations } : {}),
+    ...(frozen?.ySplit ? { frozenRows: frozen.ySplit } : {}),
+    ...(frozen?.xSplit ? { frozenColumns: frozen.xSplit } : {}),
+    ...(tabColour === undefined ? {} : { tabColour }),
+    ...(sheet.state === 'visible' ? {} : { hidden: true }),
+    ...(view?.showGridLines === false ? { hideGridlines: true } : {}),
+  };
+}
+
+function readNames(workbook: FileWorkbook): DefinedName[] {
+  return workbook.definedNames.getAllEntries().flatMap((entry): DefinedName[] => {
+    const refersTo = entry.ranges[0] ?? entry.formulaExpression ?? entry.rawText;
+    if (refersTo === undefined || entry.hidden === true || entry.name.startsWith('_xlnm.')) return [];
+    return [{ name: entry.name, refersTo: typedFormula(refersTo).slice(1) }];
+  });
+}
+
+/** Reads an .xlsx file: values, formulas as typed, last results, styles, widths, merges, names, validation and notes. */
+export async function readWorkbook(bytes: Uint8Array): Promise<WorkbookData> {
+  // Without this a file that holds charts cannot be read at all.
+  installChartSupport();
+  const file = new FileWorkbook();
+  try {
+    await file.xlsx.load(bytes);
+  } catch (thrown) {
+    throw new UnreadableWorkbook(
+      'this is not a readable .xlsx workbook; open it in a spreadsheet and save it as .xlsx',
+      thrown,
+    );
+  }
+  if (file.worksheets.length === 0) throw new UnreadableWorkbook('the workbook has no sheets');
+  const names = readNames(file);
+  const active = file.worksheets[file.views?.[0]?.activeTab ?? 0]?.name;
+  return {
+    sheets: file.worksheets.map(readSheet),
+    ...(names.length > 0 ? { names } : {}),
+    ...(active === undefined ? {} : { activeSheet: active }),
+    ...(file.title ? { title: file.title } : {}),
+  };
+}
