@@ -1,17 +1,25 @@
+import { bedCoefficients } from './bed';
 import type { Coefficient } from './coefficient';
 import { filterCoefficients } from './filter';
 import { harvestCoefficients } from './harvest';
 import { loadCoefficients } from './load';
+import { planCoefficients } from './plan';
+import { settleCoefficients } from './settle';
+import { stockCoefficients } from './stock';
 import { tankCoefficients } from './tank';
 
 export type { Coefficient } from './coefficient';
 
 /** Every figure that the add-in takes where none is given. */
 export const coefficients: readonly Coefficient[] = [
+  ...stockCoefficients,
   ...loadCoefficients,
+  ...settleCoefficients,
   ...filterCoefficients,
+  ...bedCoefficients,
   ...harvestCoefficients,
   ...tankCoefficients,
+  ...planCoefficients,
 ];
 
 const byKey: ReadonlyMap<string, Coefficient> = new Map(coefficients.map((one) => [one.key, one]));
