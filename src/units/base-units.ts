@@ -145,6 +145,9 @@ const bases = new Map<string, BaseUnit>(
   ]),
 );
 
+/** The symbols of all base units. */
+export const baseSymbols: readonly string[] = rows.map(([symbol]) => symbol);
+
 const prefixes: Readonly<Record<string, string>> = { milli: 'm', centi: 'c', kilo: 'k', micro: 'µ' };
 
 function look(word: string): BaseUnit | undefined {

@@ -28,9 +28,9 @@ const words: Readonly<Record<string, NitrogenForm>> = {
   ammonium: 'NH4',
 };
 
-const FORM = String.raw`(n|tan|nitrogen|no3|no2|nh3|nh4|nitrate|nitrite|ammonia|ammonium)[-+]?([- ]?n(?:itrogen)?)?`;
+const FORM = '(n|tan|nitrogen|no3|no2|nh3|nh4|nitrate|nitrite|ammonia|ammonium)[-+]?([- ]?n(?:itrogen)?)?';
 const behind = new RegExp(String.raw`[ (](?:as )?${FORM}\)?$`, 'i');
-const inside = new RegExp(String.raw`g[ -]${FORM} ?/`, 'i');
+const inside = new RegExp(`g[ -]${FORM} ?/`, 'i');
 
 /** Takes `as NO3`, `NO3-N` or `mg NO3/L` out of tidied text and says which form it names. */
 export function splitNitrogenForm(text: string): { readonly text: string; readonly as?: NitrogenForm } {

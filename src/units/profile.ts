@@ -11,6 +11,8 @@ export interface Profile {
   readonly text: string;
   readonly name: 'metric' | 'US';
   readonly units: Readonly<Record<Kind, Unit>>;
+  /** The same units; a map is read faster than an object with that many keys. */
+  readonly index: ReadonlyMap<Kind, Unit>;
 }
 
 const ADVICE = 'put "US", "metric" or the cell SiltUnits first';
@@ -45,7 +47,7 @@ function parseProfile(text: string): Profile {
   }
   const units = {} as Record<Kind, Unit>;
   for (const kind of kinds) units[kind] = chosen.get(kind) ?? makeUnit(kind, kindRows[kind][name])!;
-  return { text, name, units };
+  return { text, name, units, index: new Map(kinds.map((kind) => [kind, units[kind]])) };
 }
 
 /** A profile typed in capitals throughout says nothing by its case, so that its ML is mL. */

@@ -25,7 +25,7 @@ const LONGEST_TEXT = 200;
  */
 export function readQuantity(profile: Profile, kind: Kind, value: unknown, atMost?: number): number {
   if (typeof value === 'number') {
-    const unit = profile.units[kind];
+    const unit = profile.index.get(kind)!;
     if (value >= unit.plainFrom && value <= unit.plainTo) return (value + unit.shift) * unit.scale;
     return judgeBare(profile, kind, value, atMost);
   }
@@ -36,7 +36,7 @@ export function readQuantity(profile: Profile, kind: Kind, value: unknown, atMos
 
 /** A quantity in SI as a number in the profile's unit. */
 export function toProfile(profile: Profile, kind: Kind, si: number): number {
-  return fromSi(profile.units[kind], si);
+  return fromSi(profile.index.get(kind)!, si);
 }
 
 function readText(profile: Profile, kind: Kind, value: string, atMost: number | undefined): number {
@@ -74,7 +74,7 @@ function withUnit(kind: Kind, value: number, rest: string, negative: boolean): n
   const [whole, name = ''] = /^([a-z]+\.?|')(?: ?[,-]| and(?= ))? ?(?=[\d.])/i.exec(rest) ?? [];
   const larger = whole === undefined ? undefined : unitOfKind(kind, name);
   const next = larger && numberAtHead(rest.slice(whole!.length));
-  if (!larger || larger.shift !== 0 || !next || 'readings' in next) return undefined;
+  if (larger?.shift !== 0 || !next || 'readings' in next) return undefined;
   const part = withUnit(kind, next.value, next.rest === '' && name === "'" ? '"' : next.rest, false);
   if (part === undefined || !(part < toSi(larger, 1))) return undefined;
   return toSi(larger, value) + (negative ? -part : part);
