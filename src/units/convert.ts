@@ -26,6 +26,12 @@ export function convert(value: unknown, from: string, to: string): number {
       return neat((ratio / (a.denominator * b.numerator)) * share - b.shift, b.shift);
     }
   }
+  if (Boolean(source.as) !== Boolean(target.as)) {
+    const [says, silent] = source.as ? [from, to] : [to, from];
+    throw new Unreadable(
+      `${wordText(says)} says what it is measured as and ${wordText(silent)} does not; say it of both or neither`,
+    );
+  }
   throw new Unreadable(`${describe(from)} and ${describe(to)}; give two units of one kind`);
 }
 

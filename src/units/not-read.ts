@@ -6,6 +6,6 @@ import { allowedAs } from './wrong-unit';
 
 /** Says that a value is no quantity of the kind at all, and what is allowed. */
 export function notRead(profile: Profile, kind: Kind, value: unknown): Unreadable {
-  const given = wordGiven(profile, kind, value);
+  const given = kind === 'date' && value === 0 ? '0 or blank' : wordGiven(profile, kind, value);
   return new Unreadable(`${given} is not allowed; give ${allowedAs(kind, unitsRead(profile, kind))}`);
 }
