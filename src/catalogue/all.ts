@@ -1,9 +1,14 @@
 import type { CatalogueRow } from './define';
+import { bedRows } from './rows/bed';
+import { costRows } from './rows/cost';
 import { filterRows } from './rows/filter';
 import { harvestRows } from './rows/harvest';
 import { loadRows } from './rows/load';
+import { planDatesRow } from './rows/plan-dates';
 import { referenceRows } from './rows/reference';
+import { screenRows } from './rows/screen';
 import { settleRows } from './rows/settle';
+import { stockRows } from './rows/stock';
 import { tankRows } from './rows/tank';
 import { unitRows } from './rows/unit';
 import { waterRows } from './rows/water';
@@ -14,8 +19,13 @@ export const catalogue: readonly CatalogueRow[] = [
   ...referenceRows,
   ...tankRows,
   ...waterRows,
+  ...stockRows,
   ...loadRows,
   ...settleRows,
+  ...screenRows,
   ...filterRows,
+  ...bedRows,
   ...harvestRows,
+  ...costRows,
+  planDatesRow,
 ];

@@ -30,3 +30,13 @@ export function coefficient(key: string): Coefficient {
   if (found === undefined) throw new Error(`no coefficient is called "${key}"`);
   return found;
 }
+
+/** Its low, typical and high value; where no range is published all three are the typical one. */
+export function coefficientRange(key: string): {
+  readonly low: number;
+  readonly typical: number;
+  readonly high: number;
+} {
+  const { low, typical, high } = coefficient(key);
+  return { low: low ?? typical, typical, high: high ?? typical };
+}

@@ -1,39 +1,138 @@
-import { filterArea, filterMedia } from '../../formulas/filter-size';
+import { filterArea, filterFeed, filterMedia } from '../../formulas/filter-size';
+import { mediaTable } from '../../formulas/media';
+import { filterAlkalinity, filterNitrify, filterOxygen, nitrificationLimits } from '../../formulas/nitrification';
 import { coefficient } from '../coefficients/all';
 import { define } from '../define';
+import { temperature } from '../water-arguments';
+
+const fao = 'FAO Fisheries Technical Paper 589 (2014), appendix 4';
+const nitrogenNotes = [
+  'The rate is grams of nitrogen. One published as ammonia is converted: 0.57 g NH3 is 0.469 g N.',
+  'Rates fall in cold water: see FILTER.NITRIFY. Authorities differ five times: REF.LIST shows the range.',
+];
+const protein = { kind: 'share', above: 0, meaning: 'protein in the feed' } as const;
+const rate = {
+  kind: 'areal rate',
+  above: 0,
+  per: 'day',
+  meaning: 'nitrogen nitrified on a unit of surface, as N',
+} as const;
+const reserve = {
+  kind: 'share',
+  atMost: 10,
+  default: 0,
+  meaning: 'share added on top, 0.5 for half as much again',
+} as const;
+const surface = { kind: 'surface', above: 0, meaning: 'specific surface of the media' } as const;
+const ammoniaLoad = { kind: 'daily', atLeast: 0, meaning: 'ammonia nitrogen nitrified a day, as N' } as const;
+const ammoniaFactor = () => coefficient('ammonia factor').typical;
 
 export const filterRows = [
+  define({
+    name: 'FILTER.NITRIFY',
+    summary: 'Areal nitrification rate at another temperature.',
+    arguments: {
+      rate,
+      temperature,
+      reference: { ...temperature, default: 20, meaning: 'temperature at which the rate is known' },
+      limit: { choice: nitrificationLimits, default: 'lower', meaning: 'what holds the film back' },
+    },
+    result: { scalar: 'areal rate' },
+    compute: (given) => filterNitrify(given.rate, given.temperature, given.reference, given.limit),
+    formula: 'rate × (1 + g (T - 20)) / (1 + g (reference - 20)), g 0.04275 by ammonia, 0.01108 by oxygen',
+    notes: ['`lower` takes whichever limit gives the lower rate. Films were studied from 14 to 27 °C.'],
+    sources: ['Zhu and Chen, Aquacultural Engineering 26:221 (2002)'],
+    example: { formula: '=SILT.FILTER.NITRIFY("metric",0.469,10)', gives: '0.2685' },
+  }),
   define({
     name: 'FILTER.AREA',
     summary: 'Media surface that nitrifies the ammonia of a day’s feed.',
     arguments: {
       feed: { kind: 'daily', atLeast: 0, meaning: 'feed a day' },
-      protein: { kind: 'share', meaning: 'protein in the feed' },
-      rate: { kind: 'areal rate', above: 0, meaning: 'nitrogen nitrified a day on a unit of surface, as N' },
-      reserve: { kind: 'share', atMost: 10, default: 0, meaning: 'share added on top, 0.5 for half as much again' },
+      protein: { ...protein, atLeast: 0 },
+      rate,
+      reserve,
     },
     result: { scalar: 'area' },
-    compute: ({ feed, protein, rate, reserve }) =>
-      filterArea(feed, protein, rate, reserve, coefficient('ammonia factor').typical),
+    compute: (given) => filterArea(given.feed, given.protein, given.rate, given.reserve, ammoniaFactor()),
     formula: 'surface = feed × protein × 0.092 × (1 + reserve) / rate',
-    notes: [
-      'The rate is grams of nitrogen. One published as ammonia is converted: 0.57 g NH3 is 0.469 g N.',
-      'Rates fall in cold water: see FILTER.NITRIFY.',
-    ],
-    sources: ['FAO Fisheries Technical Paper 589 (2014), appendix 4'],
+    notes: nitrogenNotes,
+    sources: [fao],
     example: { formula: '=SILT.FILTER.AREA("metric","200 g/d",32%,0.469)', gives: '12.55' },
   }),
   define({
     name: 'FILTER.MEDIA',
     summary: 'Bulk of media that has a given surface.',
-    arguments: {
-      area: { kind: 'area', atLeast: 0, meaning: 'media surface' },
-      surface: { kind: 'surface', above: 0, meaning: 'specific surface of the media' },
-    },
+    arguments: { area: { kind: 'area', atLeast: 0, meaning: 'media surface' }, surface },
     result: { scalar: 'bulk' },
-    compute: ({ area, surface }) => filterMedia(area, surface),
+    compute: ({ area, surface: specific }) => filterMedia(area, specific),
     formula: 'bulk = area / specific surface',
-    sources: ['FAO Fisheries Technical Paper 589 (2014), appendix 4'],
+    sources: [fao],
     example: { formula: '=SILT.FILTER.MEDIA("metric",13.15,300)', gives: '43.8' },
+  }),
+  define({
+    name: 'FILTER.FEED',
+    summary: 'Feed a day that this filter carries.',
+    arguments: {
+      media: { kind: 'bulk', atLeast: 0, meaning: 'bulk of the media' },
+      surface,
+      protein,
+      rate,
+      reserve,
+    },
+    result: { scalar: 'daily' },
+    compute: (given) =>
+      filterFeed(given.media, given.surface, given.protein, given.rate, given.reserve, ammoniaFactor()),
+    formula: 'feed = media × specific surface × rate / (protein × 0.092 × (1 + reserve))',
+    notes: nitrogenNotes,
+    sources: [fao],
+    example: { formula: '=SILT.FILTER.FEED("metric",43.8,300,32%,0.469)', gives: '0.2093' },
+  }),
+  define({
+    name: 'FILTER.OXYGEN',
+    summary: 'Oxygen a day that nitrifying takes.',
+    arguments: { ammoniaLoad },
+    result: { scalar: 'daily' },
+    compute: (given) => filterOxygen(given.ammoniaLoad),
+    formula: 'oxygen = 4.57 × ammonia nitrogen',
+    notes: ['Without growth of the bacteria; with it 4.18.'],
+    sources: ['Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006)', 'NH4+ + 2 O2 → NO3- + 2 H+ + H2O'],
+    example: { formula: '=SILT.FILTER.OXYGEN("metric",0.1)', gives: '0.457' },
+  }),
+  define({
+    name: 'FILTER.ALKALINITY',
+    summary: 'Alkalinity a day, as CaCO3, that nitrifying takes.',
+    arguments: { ammoniaLoad },
+    result: { scalar: 'daily' },
+    compute: (given) => filterAlkalinity(given.ammoniaLoad),
+    formula: 'alkalinity as CaCO3 = 7.15 × ammonia nitrogen',
+    notes: ['Without growth of the bacteria; with it 7.05. Printed as 7.14 where masses were rounded.'],
+    sources: ['Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006)', 'NH4+ + 2 O2 → NO3- + 2 H+ + H2O'],
+    example: { formula: '=SILT.FILTER.ALKALINITY("metric",0.1)', gives: '0.715' },
+  }),
+  define({
+    name: 'FILTER.LIST',
+    summary: 'Biofilter media: specific surface, and areal rate low and high.',
+    arguments: {},
+    result: {
+      rows: {
+        media: { text: true },
+        surface: { kind: 'surface', heading: 'specific surface' },
+        rateLow: { kind: 'areal rate' },
+        rateHigh: { kind: 'areal rate' },
+        source: { text: true },
+      },
+    },
+    compute: () =>
+      mediaTable.map(({ name, surface: { typical }, rateLow, rateHigh, source }) => ({
+        media: name,
+        surface: typical,
+        rateLow,
+        rateHigh,
+        source,
+      })),
+    notes: ['Rates are grams of nitrogen. REF.LIST has the range of each surface.'],
+    sources: ['Each row names its own'],
+    example: { formula: '=SILT.FILTER.LIST("US",TRUE)', gives: 'a row a medium' },
   }),
 ];

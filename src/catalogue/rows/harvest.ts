@@ -1,28 +1,104 @@
+import { harvestDose, harvestGarden } from '../../formulas/garden';
+import { harvestLog, harvestValue, harvestWait } from '../../formulas/harvest';
 import { harvestGrade, harvestNutrients, nutrientBases } from '../../formulas/nutrients';
+import { harvestSlurry, harvestSolids } from '../../formulas/slurry';
+import { Unreadable } from '../../units/unreadable';
+import type { ReaderArgument } from '../argument';
 import { define } from '../define';
 import { nutrientArguments, phosphorusOr, potassiumOr } from '../nutrient-arguments';
 
 const naylor = 'Naylor, Moccia and Durant, North American Journal of Aquaculture 61:21 (1999)';
 const oxides = 'NMSU Guide H-120: P2O5 is 2.29 times P, K2O 1.2 times K; atomic masses, IUPAC';
+const balance = 'Mass balance';
 const ownTest = 'What fish solids hold differs several times from farm to farm: have your own tested.';
+const rawCare =
+  'Raw fish solids on food crops: keep the waiting time, wash what is eaten, wear gloves; stored wet solids give off hydrogen sulphide in a closed space. Local rules decide.';
+
+const dry = { kind: 'mass', atLeast: 0, meaning: 'dry solids, over whatever time you mean' } as const;
+const slurrySolids = { kind: 'share', above: 0, meaning: 'solids in the slurry, by mass' } as const;
+const { nitrogen, phosphorus, potassium, basis } = nutrientArguments;
+
+const nitrogenNeed = {
+  kind: 'application',
+  above: 0,
+  per: 'season',
+  meaning: 'nitrogen that the garden wants',
+} as const;
+const gardenArguments = {
+  nitrogen,
+  available: { kind: 'share', default: 'available nitrogen', meaning: 'share of nitrogen that works this season' },
+  phosphorus,
+  phosphateNeed: {
+    kind: 'application',
+    above: 0,
+    default: 'phosphate need',
+    per: 'season',
+    meaning: 'P2O5 that the garden wants',
+  },
+  basis,
+} as const;
+const gardenSources = [
+  'Organic nitrogen in its first year: Cornell CSS412; fish sludge, Brod et al., Ambio 46 (2017)',
+  'Garden needs: University of Maryland; Colorado State University, CMG 711',
+];
+
+const nutrientColumns = {
+  nitrogen: { kind: 'portion', heading: 'N' },
+  phosphate: { kind: 'portion', heading: 'P2O5' },
+  potash: { kind: 'portion', heading: 'K2O' },
+} as const;
+
+const yesOrNo: ReaderArgument<boolean> = {
+  meaning: 'TRUE where the part that is eaten touches the soil',
+  accepts: 'TRUE or FALSE',
+  reader: (value) => {
+    if (typeof value === 'boolean') return value;
+    const typed = String(value).trim().toLowerCase();
+    if (['true', 'yes', '1'].includes(typed)) return true;
+    if (['false', 'no', '0'].includes(typed)) return false;
+    throw new Unreadable(`"${String(value).slice(0, 40)}" is not allowed; give TRUE or FALSE`);
+  },
+};
 
 export const harvestRows = [
   define({
+    name: 'HARVEST.SOLIDS',
+    summary: 'Dry solids caught a day.',
+    arguments: {
+      feed: { kind: 'daily', atLeast: 0, meaning: 'feed a day' },
+      capture: { kind: 'share', meaning: 'share of the solids that is caught' },
+      solidsShare: { kind: 'share', default: 'solids share', meaning: 'dry solids per feed' },
+    },
+    result: { scalar: 'daily' },
+    compute: ({ feed, capture, solidsShare }) => harvestSolids(feed, capture, solidsShare),
+    formula: 'solids = feed × solids share × capture',
+    sources: [balance],
+    example: { formula: '=SILT.HARVEST.SOLIDS("metric",4,50%)', gives: '0.5' },
+  }),
+  define({
+    name: 'HARVEST.SLURRY',
+    summary: 'Slurry to pull off for that much dry solids.',
+    arguments: { dry, slurrySolids },
+    result: { scalar: 'volume' },
+    compute: (given) => harvestSlurry(given.dry, given.slurrySolids),
+    formula: 'volume = dry / (share of solids × 1 kg/L)',
+    notes: ['Within 1 % up to 5 % solids.', rawCare],
+    sources: ['Definition of the share of solids'],
+    example: { formula: '=SILT.HARVEST.SLURRY("metric",0.5,2%)', gives: '25' },
+  }),
+  define({
     name: 'HARVEST.NUTRIENTS',
     summary: 'Nitrogen, phosphate and potash in dry solids.',
-    arguments: {
-      dry: { kind: 'mass', atLeast: 0, meaning: 'dry solids, over whatever time you mean' },
-      ...nutrientArguments,
-    },
-    result: {
-      row: {
-        nitrogen: { kind: 'portion', heading: 'N' },
-        phosphate: { kind: 'portion', heading: 'P2O5' },
-        potash: { kind: 'portion', heading: 'K2O' },
-      },
-    },
-    compute: ({ dry, nitrogen, phosphorus, potassium, basis }) =>
-      harvestNutrients(dry, nitrogen, phosphorusOr(phosphorus, basis), potassiumOr(potassium, basis), basis),
+    arguments: { dry, nitrogen, phosphorus, potassium, basis },
+    result: { row: nutrientColumns },
+    compute: (given) =>
+      harvestNutrients(
+        given.dry,
+        given.nitrogen,
+        phosphorusOr(given.phosphorus, given.basis),
+        potassiumOr(given.potassium, given.basis),
+        given.basis,
+      ),
     formula: 'N = dry × nitrogen; P2O5 = dry × phosphorus × 2.2913; K2O = dry × potassium × 1.2046',
     notes: [ownTest, 'Potassium is low because it stays in the water.'],
     sources: [naylor, oxides],
@@ -36,15 +112,135 @@ export const harvestRows = [
       nitrogen: { kind: 'share', meaning: 'nitrogen, of dry solids' },
       phosphorus: { kind: 'share', meaning: 'phosphorus, of dry solids' },
       potassium: { kind: 'share', meaning: 'potassium, of dry solids' },
-      basis: { choice: nutrientBases, default: 'element', meaning: 'whether shares are of P and K or of P2O5 and K2O' },
+      basis: { choice: nutrientBases, default: 'element', meaning: 'shares of P and K, or of P2O5 and K2O' },
       moisture: { kind: 'share', default: 0, meaning: 'water in the solids as they are' },
     },
     result: { text: true },
-    compute: ({ nitrogen, phosphorus, potassium, basis, moisture }) =>
-      harvestGrade(nitrogen, phosphorus, potassium, basis, moisture),
+    compute: (given) => harvestGrade(given.nitrogen, given.phosphorus, given.potassium, given.basis, given.moisture),
     formula: 'each per cent = 100 × share × (1 - moisture), cut to a whole number',
     notes: ['A working figure, not a label guarantee: labels are for the authority where you sell.', ownTest],
     sources: [oxides],
     example: { formula: '=SILT.HARVEST.GRADE(2.83%,2.54%,0.1%)', gives: '2-5-0' },
+  }),
+  define({
+    name: 'HARVEST.GARDEN',
+    summary: 'Garden area that dry solids feed: by nitrogen, by phosphate, and the larger.',
+    arguments: { dry, nitrogenNeed, ...gardenArguments },
+    result: {
+      row: {
+        areaByNitrogen: { kind: 'area' },
+        areaByPhosphate: { kind: 'area' },
+        area: { kind: 'area' },
+        governs: { text: true },
+      },
+    },
+    compute: ({ dry: solids, ...need }) =>
+      harvestGarden(solids, { ...need, phosphorus: phosphorusOr(need.phosphorus, need.basis) }),
+    formula: 'area = dry × nitrogen × available / nitrogen need, or dry × P2O5 / phosphate need',
+    notes: ['On the larger area neither need is exceeded. Phosphate counts whole.', ownTest, rawCare],
+    sources: gardenSources,
+    example: {
+      formula: '=SILT.HARVEST.GARDEN("metric",10,9.765,2.83%,50%,2.54%,4.88)',
+      gives: '14.5, 119.3, 119.3, phosphate',
+    },
+  }),
+  define({
+    name: 'HARVEST.DOSE',
+    summary: 'Slurry for that much garden, the smaller of the doses by nitrogen and by phosphate.',
+    arguments: {
+      area: { kind: 'area', atLeast: 0, meaning: 'garden' },
+      nitrogenNeed,
+      slurrySolids,
+      ...gardenArguments,
+    },
+    result: { scalar: 'volume' },
+    compute: ({ area, slurrySolids: share, ...need }) =>
+      harvestDose(area, share, { ...need, phosphorus: phosphorusOr(need.phosphorus, need.basis) }),
+    formula: 'the inverse of HARVEST.GARDEN and HARVEST.SLURRY',
+    notes: [ownTest, rawCare],
+    sources: gardenSources,
+    example: { formula: '=SILT.HARVEST.DOSE("metric",20,9.765,2%,2.83%,50%,2.54%,4.88)', gives: '83.8' },
+  }),
+  define({
+    name: 'HARVEST.VALUE',
+    summary: 'Money for nitrogen, phosphate and potash at the prices you would pay for them.',
+    arguments: {
+      nitrogen: { kind: 'portion', atLeast: 0, meaning: 'nitrogen' },
+      phosphate: { kind: 'portion', atLeast: 0, meaning: 'P2O5' },
+      potash: { kind: 'portion', atLeast: 0, meaning: 'K2O' },
+      priceN: { kind: 'price of mass', atLeast: 0, meaning: 'price of nitrogen' },
+      priceP2O5: { kind: 'price of mass', atLeast: 0, meaning: 'price of P2O5' },
+      priceK2O: { kind: 'price of mass', atLeast: 0, meaning: 'price of K2O' },
+    },
+    result: { scalar: 'money' },
+    compute: (given) =>
+      harvestValue(given.nitrogen, given.phosphate, given.potash, given.priceN, given.priceP2O5, given.priceK2O),
+    formula: 'Σ mass × price',
+    sources: ['Definition'],
+    example: { formula: '=SILT.HARVEST.VALUE("metric",1000,500,100,2,3,1)', gives: '3.6' },
+    unpublished: 'A sum of products of what the user gives.',
+  }),
+  define({
+    name: 'HARVEST.WAIT',
+    summary: 'Earliest harvest date under the raw-manure rule: 120 or 90 days.',
+    units: false,
+    arguments: {
+      applied: { kind: 'date', meaning: 'day on which the solids were worked in' },
+      touchesSoil: yesOrNo,
+    },
+    result: { date: true },
+    compute: ({ applied, touchesSoil }) => harvestWait(applied, touchesSoil),
+    formula: 'applied + 120 days where the part eaten touches soil, else + 90',
+    notes: [
+      'Not a safety test. The rule is for livestock manure under organic certification; whether it covers fish solids is for the certifier.',
+      rawCare,
+    ],
+    sources: ['7 CFR 205.203(c)(1)'],
+    example: { formula: '=SILT.HARVEST.WAIT("2026-05-01",TRUE)', gives: '46263' },
+  }),
+  define({
+    name: 'HARVEST.LOG',
+    summary: 'A log of drawn-off slurry by month, with a total: dry solids, a day, N, P2O5, K2O.',
+    arguments: {
+      log: {
+        table: {
+          date: { kind: 'date' },
+          volume: { kind: 'volume', atLeast: 0, heading: 'slurry volume' },
+          solidsShare: { kind: 'share' },
+        },
+        meaning: 'rows of date, slurry volume, solids share',
+      },
+      nitrogen,
+      phosphorus,
+      potassium,
+      basis,
+    },
+    result: {
+      rows: {
+        month: { text: true },
+        dry: { kind: 'mass' },
+        aDay: { kind: 'daily', heading: 'a day' },
+        ...nutrientColumns,
+      },
+    },
+    compute: (given) =>
+      harvestLog(
+        given.log,
+        given.nitrogen,
+        phosphorusOr(given.phosphorus, given.basis),
+        potassiumOr(given.potassium, given.basis),
+        given.basis,
+      ),
+    formula: 'dry = volume × 1 kg/L × solids share; a day over first to last day, both counted',
+    notes: [
+      'How to measure: draw off until the water runs clear, read litres off the pail, stir, dry a weighed cup of it until it loses no more, and write date, litres and dry over wet. A cup a month will do.',
+      'Entries may be in any order, several a day.',
+      rawCare,
+    ],
+    sources: [balance],
+    example: {
+      formula: '=SILT.HARVEST.LOG("metric",{"2026-05-01",20,0.02;"2026-05-02",25,0.02;"2026-06-01",20,0.02})',
+      gives: 'a row a month',
+    },
   }),
 ];

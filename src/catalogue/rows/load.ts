@@ -1,29 +1,33 @@
-import { loadAmmonia, loadSolids } from '../../formulas/load';
+import { loadAmmonia, loadCarbonDioxide, loadFlow, loadOxygen, loadSolids } from '../../formulas/load';
+import { loadFlows, loadTable } from '../../formulas/load-flows';
+import { coefficient, coefficientRange } from '../coefficients/all';
 import { define } from '../define';
 
 const timmons = 'Timmons and Ebeling, Recirculating Aquaculture (from memory)';
+const balance = 'Mass balance';
+const spread = 'Authorities differ several times over: REF.LIST and LOAD.TABLE show the range. Measure your own.';
+const feed = { kind: 'daily', atLeast: 0, meaning: 'feed a day' } as const;
+const protein = { kind: 'share', meaning: 'protein in the feed' } as const;
+const scopes = ['fish', 'system'] as const;
 
 export const loadRows = [
   define({
     name: 'LOAD.SOLIDS',
     summary: 'Dry suspended solids that a day’s feed makes.',
-    arguments: {
-      feed: { kind: 'daily', atLeast: 0, meaning: 'feed a day' },
-      solidsShare: { kind: 'share', default: 'solids share', meaning: 'dry solids per feed' },
-    },
+    arguments: { feed, solidsShare: { kind: 'share', default: 'solids share', meaning: 'dry solids per feed' } },
     result: { scalar: 'daily' },
-    compute: ({ feed, solidsShare }) => loadSolids(feed, solidsShare),
+    compute: ({ feed: eaten, solidsShare }) => loadSolids(eaten, solidsShare),
     formula: 'solids = feed × solids share',
-    notes: ['Authorities differ several times over: REF.LIST shows the range. Weigh what your own drums give.'],
-    sources: [timmons],
+    notes: [spread],
+    sources: [timmons, 'Clark, Harman and Forster, Journal of Fish Biology 27:381 (1985)'],
     example: { formula: '=SILT.LOAD.SOLIDS("metric",10)', gives: '2.5' },
   }),
   define({
     name: 'LOAD.AMMONIA',
     summary: 'Total ammonia nitrogen that a day’s feed makes.',
     arguments: {
-      feed: { kind: 'daily', atLeast: 0, meaning: 'feed a day' },
-      protein: { kind: 'share', meaning: 'protein in the feed' },
+      feed,
+      protein,
       factor: {
         kind: 'number',
         atLeast: 0,
@@ -33,10 +37,111 @@ export const loadRows = [
       },
     },
     result: { scalar: 'daily' },
-    compute: ({ feed, protein, factor }) => loadAmmonia(feed, protein, factor),
+    compute: ({ feed: eaten, protein: share, factor }) => loadAmmonia(eaten, share, factor),
     formula: 'ammonia nitrogen = feed × protein × factor',
     notes: ['Protein holds 16 % nitrogen, so a factor above 0.16 is refused.'],
     sources: [timmons],
     example: { formula: '=SILT.LOAD.AMMONIA("metric",1,40%)', gives: '0.0368' },
+  }),
+  define({
+    name: 'LOAD.OXYGEN',
+    summary: 'Oxygen a day taken by the fish, or by the whole system with its bacteria.',
+    arguments: {
+      feed,
+      scope: { choice: scopes, default: 'fish', meaning: 'the fish alone, or the system with its bacteria' },
+      ratio: {
+        kind: 'number',
+        atLeast: 0,
+        atMost: 3,
+        default: ({ scope }: { readonly scope: string }) => coefficient(`oxygen ratio ${scope}`).typical,
+        defaultReads: '0.4 for fish, 1.25 for system (oxygen ratio fish, oxygen ratio system)',
+        meaning: 'kg oxygen per kg feed',
+      },
+    },
+    result: { scalar: 'daily' },
+    compute: ({ feed: eaten, ratio }) => loadOxygen(eaten, ratio),
+    formula: 'oxygen = feed × ratio',
+    notes: ['Fish alone 0.25 to 0.5, a whole system about 1.25: say which you mean.'],
+    sources: [timmons, 'Boyd: 1.25 kg of oxygen per kg of feed, whole system'],
+    example: { formula: '=SILT.LOAD.OXYGEN("metric",4,"system")', gives: '5' },
+  }),
+  define({
+    name: 'LOAD.CO2',
+    summary: 'Carbon dioxide a day breathed out for oxygen breathed in.',
+    arguments: { oxygen: { kind: 'daily', atLeast: 0, meaning: 'oxygen taken a day' } },
+    result: { scalar: 'daily' },
+    compute: ({ oxygen }) => loadCarbonDioxide(oxygen),
+    formula: 'carbon dioxide = oxygen × 44.01 / 32.00',
+    notes: ['At a respiratory quotient of 1: as many molecules out as in.'],
+    sources: ['Atomic masses, IUPAC (2021)'],
+    example: { formula: '=SILT.LOAD.CO2("metric",4)', gives: '5.501' },
+  }),
+  define({
+    name: 'LOAD.FLOW',
+    summary: 'Circulation that holds one dissolved waste at its limit.',
+    arguments: {
+      load: { kind: 'daily', atLeast: 0, meaning: 'waste made a day' },
+      limit: { kind: 'concentration', above: 0, meaning: 'the most wanted in the tank' },
+      removal: { kind: 'share', above: 0, meaning: 'share taken out in one pass' },
+    },
+    result: { scalar: 'flow' },
+    compute: ({ load, limit, removal }) => loadFlow(load, limit, removal),
+    formula: 'flow = load / (limit × removal)',
+    notes: ['Steady state, well-mixed tank, none of the waste in make-up water.'],
+    sources: [balance, 'Losordo and Westers, in Timmons and Losordo, Aquaculture Water Reuse Systems (1994)'],
+    example: { formula: '=SILT.LOAD.FLOW("metric","50 g/d",1,35%)', gives: '99.2' },
+  }),
+  define({
+    name: 'LOAD.FLOWS',
+    summary: 'Circulation asked for by each waste; the last row is the largest and says what asks for it.',
+    arguments: {
+      feed,
+      protein,
+      ammoniaLimit: { kind: 'concentration', above: 0, default: 'ammonia limit', meaning: 'total ammonia nitrogen' },
+      removal: { kind: 'share', above: 0, default: 'removal', meaning: 'share of ammonia taken out in one pass' },
+      solidsLimit: { kind: 'concentration', above: 0, default: 'solids limit', meaning: 'suspended solids' },
+      capture: { kind: 'share', above: 0, default: 'capture', meaning: 'share of solids taken out in one pass' },
+      oxygenIn: { kind: 'concentration', atLeast: 0, optional: true, meaning: 'oxygen in water entering the tank' },
+      oxygenOut: { kind: 'concentration', atLeast: 0, optional: true, meaning: 'oxygen in water leaving the tank' },
+    },
+    result: { rows: { waste: { text: true }, limit: { kind: 'concentration' }, flow: { kind: 'flow' } } },
+    compute: (given) =>
+      loadFlows({
+        ...given,
+        ammoniaFactor: coefficient('ammonia factor').typical,
+        solidsShare: coefficient('solids share').typical,
+        oxygenRatio: coefficient('oxygen ratio system').typical,
+      }),
+    formula: 'flow = load / (limit × removal); for oxygen, load / (in - out)',
+    notes: [
+      'Oxygen asks for flow only when both its concentrations are given. Its load is the whole system’s, bacteria included.',
+    ],
+    sources: [balance],
+    example: { formula: '=SILT.LOAD.FLOWS("metric",2,32%,1,35%)', gives: 'a row a waste' },
+  }),
+  define({
+    name: 'LOAD.TABLE',
+    summary: 'Every waste of a day’s feed: low, typical, high, as authorities spread.',
+    arguments: { feed, protein },
+    result: {
+      rows: {
+        waste: { text: true },
+        low: { mixed: true },
+        typical: { mixed: true },
+        high: { mixed: true },
+        unit: { text: true },
+      },
+    },
+    compute: ({ feed: eaten, protein: share }, profile) =>
+      loadTable(eaten, share, {
+        solidsShare: coefficientRange('solids share'),
+        ammoniaFactor: coefficientRange('ammonia factor'),
+        oxygenFish: coefficientRange('oxygen ratio fish'),
+        oxygenSystem: coefficientRange('oxygen ratio system'),
+      }).map((row) => ({ ...row, unit: profile.units.daily.symbol })),
+    formula: 'as LOAD.SOLIDS, LOAD.AMMONIA, LOAD.OXYGEN and LOAD.CO2, at each end of the coefficient’s range',
+    notes: [spread],
+    sources: ['Each coefficient names its own: see REF.LIST'],
+    example: { formula: '=SILT.LOAD.TABLE("metric",1,40%)', gives: 'a row a waste' },
   }),
 ];

@@ -124,7 +124,7 @@ export const tankRows = [
     formula: 't = ∫ A(z) dz / (C a √(2 g z)) from the last level to the first',
     notes: ['For a drain that opens freely; a long pipe behind it is slower: see PIPE.GRAVITY.'],
     sources: ['Torricelli’s law with a discharge coefficient'],
-    example: { formula: '=SILT.TANK.DRAIN("US",22.5,24,2)', gives: '1.23' },
+    example: { formula: '=SILT.TANK.DRAIN("US",22.5,24,2)', gives: '1.24' },
   }),
   define({
     name: 'TANK.CIRCLE',

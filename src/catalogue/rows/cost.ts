@@ -1,0 +1,87 @@
+import { costCompare, costLines, costRunning } from '../../formulas/cost';
+import { HOUR } from '../../formulas/time';
+import { define } from '../define';
+
+const definition = 'Definition';
+
+export const costRows = [
+  define({
+    name: 'COST.LINES',
+    summary: 'A costed materials list in whole packs, with a total row.',
+    units: false,
+    arguments: {
+      items: {
+        table: {
+          item: { text: true },
+          quantity: { kind: 'number', atLeast: 0 },
+          unit: { text: true, blank: true },
+        },
+        meaning: 'rows of name, quantity and, if you like, unit, as PLAN.PARTS spills',
+      },
+      prices: {
+        table: {
+          item: { text: true },
+          packSize: { kind: 'number', above: 0 },
+          packPrice: { kind: 'money', atLeast: 0 },
+          unit: { text: true, blank: true },
+        },
+        meaning: 'rows of name, pack size, pack price and, if you like, unit',
+      },
+      allowance: { kind: 'share', atMost: 10, default: 0, meaning: 'share bought on top of what is needed' },
+    },
+    result: {
+      rows: {
+        item: { text: true },
+        needed: { kind: 'number', blank: true },
+        packs: { mixed: true },
+        cost: { kind: 'money', blank: true },
+      },
+    },
+    compute: ({ items, prices, allowance }) =>
+      costLines(items, prices, allowance).map((line) => ({ ...line, packs: line.packs ?? '' })),
+    formula: 'needed = quantity × (1 + allowance); packs = needed / pack size, rounded up; cost = packs × price',
+    notes: ['An item without a price says so and is counted in the total row’s text; it is never a silent zero.'],
+    sources: [definition],
+    example: { formula: '=SILT.COST.LINES({"rivets",130,"each"},{"rivets",50,6,"each"})', gives: 'a row an item' },
+  }),
+  define({
+    name: 'COST.COMPARE',
+    summary: 'Building against buying: each, all, saved, share saved, your own hours counted.',
+    units: false,
+    arguments: {
+      built: { kind: 'money', atLeast: 0, meaning: 'materials for one' },
+      bought: { kind: 'money', above: 0, meaning: 'price of one bought' },
+      count: { kind: 'count', atLeast: 1, whole: true, meaning: 'how many' },
+      hours: { kind: 'hours', atLeast: 0, default: 0, meaning: 'your own hours for one' },
+      wage: { kind: 'money', atLeast: 0, default: 0, meaning: 'what an hour of yours is worth' },
+    },
+    result: {
+      row: {
+        each: { kind: 'money' },
+        all: { kind: 'money' },
+        saved: { kind: 'money' },
+        shareSaved: { kind: 'share' },
+      },
+    },
+    compute: ({ built, bought, count, hours, wage }) => costCompare(built, bought, count, hours, wage),
+    formula: 'each = built + hours × wage; saved = count × (bought - each); share saved = (bought - each) / bought',
+    notes: ['Negative where buying is cheaper.'],
+    sources: [definition],
+    example: { formula: '=SILT.COST.COMPARE(180,950,4,10,20)', gives: '380, 1520, 2280, 0.6' },
+    unpublished: 'A sum of what the user gives.',
+  }),
+  define({
+    name: 'COST.RUNNING',
+    summary: 'Money a year for a motor.',
+    arguments: {
+      power: { kind: 'power', atLeast: 0, meaning: 'electrical power' },
+      hoursADay: { kind: 'hours', atLeast: 0, atMost: 24 * HOUR, per: 'day', meaning: 'hours it runs a day' },
+      price: { kind: 'price of energy', atLeast: 0, meaning: 'price of a kWh' },
+    },
+    result: { scalar: 'money' },
+    compute: ({ power, hoursADay, price }) => costRunning(power, hoursADay, price),
+    formula: 'money = power × hours × 365 × price',
+    sources: [definition],
+    example: { formula: '=SILT.COST.RUNNING("metric",100,24,0.15)', gives: '131.4' },
+  }),
+];

@@ -1,0 +1,27 @@
+import { planDates } from '../../formulas/plan-dates';
+import { define } from '../define';
+
+const cure = (key: string, meaning: string) => ({ kind: 'days', atLeast: 0, default: key, meaning }) as const;
+
+export const planDatesRow = define({
+  name: 'PLAN.DATES',
+  summary: 'Build calendar of a settling drum: leak tests, cures, leaching, first fill.',
+  units: false,
+  arguments: {
+    start: { kind: 'date', meaning: 'day of the first leak test' },
+    baseDays: cure('base cure', 'days for the base mix to cure'),
+    mortarDays: cure('mortar cure', 'days for the mortar to cure'),
+    sealantDays: cure('sealant cure', 'days for the sealant to cure; 0 for none'),
+    leachDays: cure('leach', 'days of leaching under changes of water'),
+  },
+  result: { rows: { step: { text: true }, date: { kind: 'date' }, note: { text: true } } },
+  compute: ({ start, baseDays, mortarDays, sealantDays, leachDays }) =>
+    planDates(start, baseDays, mortarDays, sealantDays, leachDays),
+  formula: 'each step begins when the one before has had its days',
+  notes: [
+    'The makers’ sheets for cement, mortar and sealant come first; cold slows every cure.',
+    'Fresh cement raises pH: leach, change the water, and test before any fish.',
+  ],
+  sources: ['Common practice, no source'],
+  example: { formula: '=SILT.PLAN.DATES("2026-05-04")', gives: 'a row a step' },
+});
