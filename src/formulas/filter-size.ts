@@ -6,8 +6,9 @@ import { loadAmmonia } from './load';
 /**
  * Media surface that nitrifies the ammonia of a feed, m2.
  *
- * A = F P a (1 + reserve) / r. F feed, kg/s; P protein share; r areal rate, kg N/m2/s; reserve a share, 0 or more; a ammonia
- * nitrogen per protein, kg/kg. Source: definition of the areal rate; FAO Fisheries Technical Paper 589 (2014), appendix 4.
+ * A = F P a (1 + reserve) / r. F feed, kg/s; P protein share; r areal rate, kg N/m2/s; reserve a share, 0 or more; a
+ * ammonia nitrogen per protein, kg/kg. Source: definition of the areal rate; FAO Fisheries Technical Paper 589 (2014),
+ * appendix 4.
  */
 export function filterArea(feed: number, protein: number, rate: number, reserve: number, factor: number): number {
   return (loadAmmonia(feed, protein, factor) * (1 + reserve)) / rate;

@@ -44,7 +44,8 @@ export function harvestGarden(dry: number, need: Need): Garden {
 }
 
 /**
- * Slurry for a garden, m3: the smaller of the doses that just meet its nitrogen and its phosphate, the inverse of harvestGarden.
+ * Slurry for a garden, m3: the smaller of the doses that just meet its nitrogen and its phosphate, the inverse of
+ * harvestGarden.
  *
  * Area in m2; slurrySolids the share of solids in the slurry. Cannot be given where solids hold neither nutrient.
  */

@@ -25,8 +25,8 @@ export const WAIT_CLEAR = 90;
 /**
  * Earliest harvest, date serial: the day of application + 120 where the part eaten touches soil, else + 90.
  *
- * The rule is for livestock manure, worked in, under organic certification; whether it covers fish solids is for the certifier. It is no safety
- * test: gloves, washing and cooking still apply. Source: 7 CFR 205.203(c)(1).
+ * The rule is for livestock manure, worked in, under organic certification; whether it covers fish solids is for the
+ * certifier. It is no safety test: gloves, washing and cooking still apply. Source: 7 CFR 205.203(c)(1).
  */
 export function harvestWait(applied: number, touchesSoil: boolean): number {
   return Math.floor(applied) + (touchesSoil ? WAIT_TOUCHING : WAIT_CLEAR);
@@ -55,12 +55,13 @@ export interface LogRow {
 /**
  * A log of drawn-off slurry by month, with a total: dry solids, their mean a day, and nutrients.
  *
- * Dry = volume x 1000 kg/m3 x solids share. Days run from the first date to the last, both counted; a month between in which nothing was drawn is a row
- * of 0. Entries may come in any order, several a day. Cannot be empty. Source: mass balance.
+ * Dry = volume x 1000 kg/m3 x solids share. Days run from the first date to the last, both counted; a month between in
+ * which nothing was drawn is a row of 0. Entries may come in any order, several a day. Cannot be empty. Source: mass
+ * balance.
  *
- * How it is measured: draw off each time until the water runs clear, read litres off the pail, stir, dry a weighed cup of it until it loses no
- * more weight, and write date, litres and dry over wet. The share changes little from week to week, so a cup a month will do. Wear gloves and work in
- * the open: stored wet solids give off hydrogen sulphide.
+ * How it is measured: draw off each time until the water runs clear, read litres off the pail, stir, dry a weighed cup
+ * of it until it loses no more weight, and write date, litres and dry over wet. The share changes little from week to
+ * week, so a cup a month will do. Wear gloves and work in the open: stored wet solids give off hydrogen sulphide.
  */
 export function harvestLog(
   log: readonly LogEntry[],

@@ -31,10 +31,11 @@ export interface FlowRow {
 }
 
 /**
- * A row for ammonia, for solids and, where oxygen in and out are both known, for oxygen; the last repeats the largest flow and says
- * which asks for it.
+ * A row for ammonia, for solids and, where oxygen in and out are both known, for oxygen; the last repeats the largest
+ * flow and says which asks for it.
  *
- * Flow as in loadFlow and loadOxygenFlow. Cannot take oxygen that comes in no richer than it leaves. Source: mass balance.
+ * Flow as in loadFlow and loadOxygenFlow. Cannot take oxygen that comes in no richer than it leaves. Source: mass
+ * balance.
  */
 export function loadFlows(needs: FlowNeeds): readonly FlowRow[] {
   const { feed, protein, ammoniaLimit, removal, solidsLimit, capture, oxygenIn, oxygenOut } = needs;
@@ -73,7 +74,10 @@ export interface WasteFactors {
   readonly oxygenSystem: Range;
 }
 
-/** Every waste of a feed, kg/s, at the low, typical and high value of its coefficient. Source: each coefficient names its own. */
+/**
+ * Every waste of a feed, kg/s, at the low, typical and high value of its coefficient. Source: each coefficient names
+ * its own.
+ */
 export function loadTable(feed: number, protein: number, factors: WasteFactors): readonly WasteRow[] {
   const row = (waste: string, range: Range, load: (coefficient: number) => number): WasteRow => ({
     waste,

@@ -7,7 +7,8 @@ import { Refusal } from './refusal';
 /**
  * Dry suspended solids made from feed.
  *
- * S = F s. F feed, kg/s; s dry solids per feed as fed, 0 to 1. Source: mass balance; s is a coefficient with its own source.
+ * S = F s. F feed, kg/s; s dry solids per feed as fed, 0 to 1. Source: mass balance; s is a coefficient with its own
+ * source.
  */
 export function loadSolids(feed: number, solidsShare: number): number {
   return feed * solidsShare;
@@ -16,9 +17,9 @@ export function loadSolids(feed: number, solidsShare: number): number {
 /**
  * Total ammonia nitrogen made from feed, kg N/s.
  *
- * A = F P a. F feed, kg/s; P protein share, 0 to 1; a kg of ammonia nitrogen per kg of protein, about 0.092 = 0.16 (nitrogen
- * in protein) x 0.80 (assimilated) x 0.80 (excreted) x 0.90 (of that, as ammonia). Protein is 0.16 nitrogen, so a above
- * 0.16 would make nitrogen. Source: Timmons and Ebeling, Recirculating Aquaculture.
+ * A = F P a. F feed, kg/s; P protein share, 0 to 1; a kg of ammonia nitrogen per kg of protein, about 0.092 = 0.16
+ * (nitrogen in protein) x 0.80 (assimilated) x 0.80 (excreted) x 0.90 (of that, as ammonia). Protein is 0.16 nitrogen,
+ * so a above 0.16 would make nitrogen. Source: Timmons and Ebeling, Recirculating Aquaculture.
  */
 export function loadAmmonia(feed: number, protein: number, factor: number): number {
   return feed * protein * factor;
@@ -41,8 +42,9 @@ export function loadCarbonDioxide(oxygen: number): number {
 /**
  * Circulation that holds one dissolved or suspended waste at its limit, m3/s.
  *
- * Q = L / (c e). L load, kg/s; c limit in the tank, kg/m3; e share taken out in one pass, above 0 up to 1. Steady state,
- * tank well mixed, no waste in make-up water. Source: mass balance; Losordo and Westers in Timmons and Losordo (1994).
+ * Q = L / (c e). L load, kg/s; c limit in the tank, kg/m3; e share taken out in one pass, above 0 up to 1. Steady
+ * state, tank well mixed, no waste in make-up water. Source: mass balance; Losordo and Westers in Timmons and Losordo
+ * (1994).
  */
 export function loadFlow(load: number, limit: number, removal: number): number {
   return load / (limit * removal);

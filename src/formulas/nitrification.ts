@@ -15,9 +15,10 @@ const STUDIED = 20;
 /**
  * Areal nitrification rate at a temperature, kg N/m2/s, from one known at a reference temperature, °C.
  *
- * r = r0 (1 + g (T - 20)) / (1 + g (T0 - 20)), g 0.04275 per °C where ammonia limits and 0.01108 where oxygen does. The source gives these as the
- * slope at 20 °C of a fixed film and finds that the exponential law of van 't Hoff and Arrhenius overstates the effect, so a straight line is drawn
- * through 20 °C, and none bent. Films studied at 14 to 27 °C. Source: Zhu and Chen, Aquacultural Engineering 26:221 (2002).
+ * r = r0 (1 + g (T - 20)) / (1 + g (T0 - 20)), g 0.04275 per °C where ammonia limits and 0.01108 where oxygen does.
+ * The source gives these as the slope at 20 °C of a fixed film and finds that the exponential law of van 't Hoff and
+ * Arrhenius overstates the effect, so a straight line is drawn through 20 °C, and none bent. Films studied at 14 to 27
+ * °C. Source: Zhu and Chen, Aquacultural Engineering 26:221 (2002).
  */
 export function filterNitrify(rate: number, temperature: number, reference: number, limit: NitrificationLimit): number {
   if (limit === 'ammonia') return rate * gain(AMMONIA_GAIN, temperature, reference);
@@ -40,9 +41,11 @@ export function filterOxygen(ammoniaLoad: number): number {
 }
 
 /**
- * Alkalinity that nitrifying takes, kg CaCO3/s, for ammonia nitrogen, kg N/s: 7.15 kg per kg, without growth of the bacteria.
+ * Alkalinity that nitrifying takes, kg CaCO3/s, for ammonia nitrogen, kg N/s: 7.15 kg per kg, without growth of the
+ * bacteria.
  *
- * With growth 7.05 (Ebeling, Timmons and Bisogni 2006); 7.14 is the same reaction with rounded masses. Source: as filterOxygen.
+ * With growth 7.05 (Ebeling, Timmons and Bisogni 2006); 7.14 is the same reaction with rounded masses. Source: as
+ * filterOxygen.
  */
 export function filterAlkalinity(ammoniaLoad: number): number {
   return ammoniaLoad * ALKALINITY_PER_NITROGEN;

@@ -17,8 +17,9 @@ const OVERNIGHT = 1;
 /**
  * Steps with their dates: leak test before any mix, base, mortar, sealant, leaching, leak test again, first fill.
  *
- * Each begins when the one before has had its time; times in s, part days counted as whole ones; a sealant time of 0 leaves the sealant out. Start is a date
- * serial. Times are common practice: the makers' sheets for cement, mortar and sealant come first.
+ * Each begins when the one before has had its time; times in s, part days counted as whole ones; a sealant time of 0
+ * leaves the sealant out. Start is a date serial. Times are common practice: the makers' sheets for cement, mortar and
+ * sealant come first.
  */
 export function planDates(
   start: number,

@@ -9,7 +9,10 @@ export function screenDays(solids: number, area: number, holding: number): numbe
   return (area * holding) / solids;
 }
 
-/** Pads that last a time, whole: solids, kg/s, x time, s, / (area of one, m2, x holding, kg/m2), rounded up. Source: mass balance. */
+/**
+ * Pads that last a time, whole: solids, kg/s, x time, s, / (area of one, m2, x holding, kg/m2), rounded up. Source:
+ * mass balance.
+ */
 export function screenPads(solids: number, padArea: number, holding: number, days: number): number {
   return wholeUp((solids * days) / (padArea * holding));
 }
@@ -19,8 +22,9 @@ export function screenPads(solids: number, padArea: number, holding: number, day
  *
  * Cannot come from a loaded pad that weighs no more than a clean one. Source: definition.
  *
- * How it is measured: dry a clean pad and weigh it; run it until the water backs up; lift it out flat, let it drip, dry it in the sun or a
- * warm, aired place until it loses no more weight, and weigh it on the same scale. Wear gloves and a dust mask: dried solids are dusty.
+ * How it is measured: dry a clean pad and weigh it; run it until the water backs up; lift it out flat, let it drip,
+ * dry it in the sun or a warm, aired place until it loses no more weight, and weigh it on the same scale. Wear gloves
+ * and a dust mask: dried solids are dusty.
  */
 export function screenHolding(clean: number, loaded: number, area: number): number {
   if (loaded <= clean) {

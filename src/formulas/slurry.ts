@@ -4,7 +4,8 @@
 import { loadSolids } from './load';
 
 /**
- * Mass of a volume of slurry, kg/m3. Water and fish solids of 1050 to 1190 kg/m3 come within 1 % of it up to 5 % solids.
+ * Mass of a volume of slurry, kg/m3. Water and fish solids of 1050 to 1190 kg/m3 come within 1 % of it up to 5 %
+ * solids.
  */
 export const SLURRY_DENSITY = 1000;
 

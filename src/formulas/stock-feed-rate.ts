@@ -11,9 +11,10 @@ export type ChartedSpecies = (typeof chartedSpecies)[number];
 /**
  * Feeding rate from a published chart, share of body mass a day.
  *
- * Rainbow trout: class by mass of one, kg, temperature, °C, interpolated between the rows for each °F from 36 to 68 (Leitritz and Lewis 1980).
- * Tilapia: between the rates at which each stage begins and ends, 0.02 to 450 g at 27.8 to 30 °C (Rakocy, SRAC Publication 282).
- * Not available outside a chart, where an entry is misprinted, or for channel catfish, whose published rates go by life stage.
+ * Rainbow trout: class by mass of one, kg, temperature, °C, interpolated between the rows for each °F from 36 to 68
+ * (Leitritz and Lewis 1980). Tilapia: between the rates at which each stage begins and ends, 0.02 to 450 g at 27.8 to
+ * 30 °C (Rakocy, SRAC Publication 282). Not available outside a chart, where an entry is misprinted, or for channel
+ * catfish, whose published rates go by life stage.
  */
 export function stockFeedRate(species: ChartedSpecies, fishMass: number, temperature: number): number {
   if (species === 'rainbow trout') return troutRate(fishMass, temperature);

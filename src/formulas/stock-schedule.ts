@@ -39,10 +39,10 @@ export interface SeasonRow {
 /**
  * Rows from now until the target, the last on the very day that it is reached.
  *
- * Mass by stockGrow. Count N = N0 (1 - loss)^(t / month), not rounded, so that fish are conserved. Feed over a step is conversion x growth of
- * one x mean of the counts at its two ends, spread over the step: without losses feed adds up to conversion x the biomass
- * gained. Cannot do with a target below the mass, a temperature or coefficient that gives no growth, or over 10,000 rows.
- * Source: growth as in stockGrow; the rest by conservation.
+ * Mass by stockGrow. Count N = N0 (1 - loss)^(t / month), not rounded, so that fish are conserved. Feed over a step is
+ * conversion x growth of one x mean of the counts at its two ends, spread over the step: without losses feed adds up
+ * to conversion x the biomass gained. Cannot do with a target below the mass, a temperature or coefficient that gives
+ * no growth, or over 10,000 rows. Source: growth as in stockGrow; the rest by conservation.
  */
 export function stockSchedule(season: Season): readonly SeasonRow[] {
   const { count, fishMass, target, temperature, coefficient, conversion, loss, step } = season;

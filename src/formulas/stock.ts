@@ -4,7 +4,10 @@
 import { Refusal } from './refusal';
 import { DAY } from './time';
 
-/** Feed a day, kg/s: count x mass of one, kg, x feeding rate, a share of body mass a day. Source: definition of the rate. */
+/**
+ * Feed a day, kg/s: count x mass of one, kg, x feeding rate, a share of body mass a day. Source: definition of the
+ * rate.
+ */
 export function stockFeed(count: number, fishMass: number, feedingRate: number): number {
   return (count * fishMass * feedingRate) / DAY;
 }
@@ -12,10 +15,10 @@ export function stockFeed(count: number, fishMass: number, feedingRate: number):
 /**
  * Mass of one fish after a time at a steady temperature, kg.
  *
- * W2 = (W1^(1/3) + c T t / 100)^3, W in g, T in °C, t in days; c the thermal-growth coefficient in its per cent form, about 0.13
- * to 0.20 for trout. Growth is linear in temperature only below the optimum of the species. Arguments in kg, s, °C.
- * Cannot take the x 1000 form (above 0.5) or the plain form (under 0.01). Source: Iwama and Tautz, Canadian Journal of
- * Fisheries and Aquatic Sciences 38:649 (1981); limits in Jobling, Aquaculture Research 34:581 (2003).
+ * W2 = (W1^(1/3) + c T t / 100)^3, W in g, T in °C, t in days; c the thermal-growth coefficient in its per cent form,
+ * about 0.13 to 0.20 for trout. Growth is linear in temperature only below the optimum of the species. Arguments in
+ * kg, s, °C. Cannot take the x 1000 form (above 0.5) or the plain form (under 0.01). Source: Iwama and Tautz, Canadian
+ * Journal of Fisheries and Aquatic Sciences 38:649 (1981); limits in Jobling, Aquaculture Research 34:581 (2003).
  */
 export function stockGrow(fishMass: number, days: number, temperature: number, coefficient: number): number {
   refuseOtherForm(coefficient);
@@ -71,12 +74,12 @@ export interface Sample {
 /**
  * Mean mass of one fish from weighings of several together, with its standard error.
  *
- * m = sum of (gross - tare) / sum of counts; standard error = sqrt(k / (k - 1) x sum of (net - m n)^2) / sum of n over k weighings
- * (ratio of totals; for fish weighed one by one it is the common s / sqrt(k)). Masses in kg. Cannot take a weighing whose tare
- * is not below its gross. Source: Cochran, Sampling Techniques, 3rd ed. (1977), section 6.4.
+ * m = sum of (gross - tare) / sum of counts; standard error = sqrt(k / (k - 1) x sum of (net - m n)^2) / sum of n over
+ * k weighings (ratio of totals; for fish weighed one by one it is the common s / sqrt(k)). Masses in kg. Cannot take a
+ * weighing whose tare is not below its gross. Source: Cochran, Sampling Techniques, 3rd ed. (1977), section 6.4.
  *
- * How it is measured: weigh a bucket of tank water, net a dip of fish from a crowded tank, let the net drip, weigh again, count the fish
- * back into the tank. Five dips from different places or more; fish not fed that day.
+ * How it is measured: weigh a bucket of tank water, net a dip of fish from a crowded tank, let the net drip, weigh
+ * again, count the fish back into the tank. Five dips from different places or more; fish not fed that day.
  */
 export function stockSample(weighings: readonly Weighing[]): Sample {
   if (weighings.length === 0)

@@ -1,16 +1,19 @@
 /**
  * Feeding rates of rainbow trout by temperature and size.
  *
- * Source: Leitritz and Lewis, Trout and Salmon Culture (University of California, 1980), as North Carolina State University extension
- * prints it. Fish are sorted by number to the pound; inches are only the chart's label. The two entries at 67 and 68 °F for 1 to 2 inches
- * (9.1 and 9.4, a jump of 1.3 after steps of 0.2 or 0.3) look misprinted and are left out.
+ * Source: Leitritz and Lewis, Trout and Salmon Culture (University of California, 1980), as North Carolina State
+ * University extension prints it. Fish are sorted by number to the pound; inches are only the chart's label. The two
+ * entries at 67 and 68 °F for 1 to 2 inches (9.1 and 9.4, a jump of 1.3 after steps of 0.2 or 0.3) look misprinted and
+ * are left out.
  */
 
 /** kg in a pound, exactly. */
 const POUND = 0.45359237;
 const MISPRINT = undefined;
 
-/** Fish to the pound at the lower end of each class but the first: a class begins where fish reach 1 / this of a pound. */
+/**
+ * Fish to the pound at the lower end of each class but the first: a class begins where fish reach 1 / this of a pound.
+ */
 const fishToThePound = [2542, 304, 88.3, 37.8, 19.7, 11.6, 7.35, 4.94, 3.47, 2.53];
 
 /** Mass of one fish at which each class after the first begins, kg. */

@@ -8,7 +8,7 @@ import { settleCoefficients } from './settle';
 import { stockCoefficients } from './stock';
 import { tankCoefficients } from './tank';
 
-export type { Coefficient } from './coefficient';
+export { type Coefficient, differs } from './coefficient';
 
 /** Every figure that the add-in takes where none is given. */
 export const coefficients: readonly Coefficient[] = [

@@ -17,3 +17,8 @@ export interface Coefficient {
   /** What it is, over what it is taken, and where authorities differ. */
   readonly meaning: string;
 }
+
+/** Whether published or practised values spread by more than a fifth, so that help shows the range and not one figure. */
+export function differs(one: Coefficient): boolean {
+  return one.low !== undefined && one.high !== undefined && one.high > 1.2 * one.low;
+}

@@ -64,7 +64,7 @@ export const harvestCoefficients: readonly Coefficient[] = [
     source: 'SEA2LAND, raw collected sludge about 2 %; ends Chen, Coffin and Malone (1997)',
     known: 'read',
     meaning:
-      'dry solids in slurry as it is drawn off, by mass; thickened 5 to 22 % (van Rijn 2013), so dry a cup of your own',
+      'dry solids in slurry as it is drawn off, by mass; thickened 5 to 22 % (van Rijn 2013), so farms differ: dry a cup of your own',
   },
   {
     key: 'slurry density',
@@ -85,7 +85,8 @@ export const harvestCoefficients: readonly Coefficient[] = [
     source:
       'University of Maryland Extension; Colorado State University CMG GardenNotes 711: 2 lb a 1000 ft2 a year, 3 for heavy feeders',
     known: 'read',
-    meaning: 'nitrogen that a vegetable garden wants a year; soil test and local advice come first',
+    meaning:
+      'nitrogen that a vegetable garden wants a year; crops differ by half, and soil test and local advice come first',
   },
   {
     key: 'phosphate need',

@@ -52,7 +52,7 @@ export const loadCoefficients: readonly Coefficient[] = [
       'Boyd, 1.25 kg a kg of feed for fish, waste and nitrification; low end fish at 0.25 and nitrification at 0.32 x 0.092 x 4.57, no waste left to rot',
     known: 'read',
     meaning:
-      'oxygen that fish, waste and nitrifying bacteria take together per feed; drawing solids off before they rot brings it down, to a third at best',
+      'oxygen that fish, waste and nitrifying bacteria take together per feed; drawing solids off before they rot brings it down to a third at best, and authorities differ as much',
   },
   {
     key: 'carbon dioxide ratio',
@@ -72,7 +72,7 @@ export const loadCoefficients: readonly Coefficient[] = [
     high: 0.45,
     source: 'FAO Fisheries Technical Paper 589 (2014), section 8.1: usual feed is 32 % protein; trout feeds 38 to 45 %',
     known: 'read',
-    meaning: 'crude protein in the feed: read it off the bag',
+    meaning: 'crude protein in the feed; feeds differ by more than half, so read it off the bag',
   },
   {
     key: 'ammonia limit',
@@ -83,7 +83,8 @@ export const loadCoefficients: readonly Coefficient[] = [
     high: 3 * MILLIGRAMS_PER_LITRE,
     source: 'FAO Fisheries Technical Paper 589 (2014), table 3.1: under 1 cold-water, under 3 warm-water',
     known: 'read',
-    meaning: 'total ammonia nitrogen that the tank may hold; high pH and warm water make it far less: see WATER.LIMIT',
+    meaning:
+      'total ammonia nitrogen that the tank may hold; limits differ three times by species, and high pH and warm water make it far less: see WATER.LIMIT',
   },
   {
     key: 'removal',

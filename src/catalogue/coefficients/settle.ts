@@ -37,7 +37,7 @@ export const settleCoefficients: readonly Coefficient[] = [
     source: `${davidson}; low end municipal primary settling, 1000 gpd/ft2, Wyoming chapter 11 section 13`,
     known: 'read',
     meaning:
-      'fastest overflow rate at which capture by fish-farm settlers was measured; municipal practice is 6.6 times lower and oversizes',
+      'fastest overflow rate at which capture by fish-farm settlers was measured; authorities differ: municipal practice is 6.6 times lower and oversizes',
   },
   {
     key: 'median settling',
