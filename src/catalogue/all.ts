@@ -1,5 +1,6 @@
 import type { CatalogueRow } from './define';
 import { bedRows } from './rows/bed';
+import { coneRows } from './rows/cone';
 import { costRows } from './rows/cost';
 import { filterRows } from './rows/filter';
 import { harvestRows } from './rows/harvest';
@@ -17,6 +18,7 @@ import { waterRows } from './rows/water';
 export const catalogue: readonly CatalogueRow[] = [
   ...unitRows,
   ...referenceRows,
+  ...coneRows,
   ...tankRows,
   ...waterRows,
   ...stockRows,

@@ -13,7 +13,7 @@ export type FigureReader = (value: CellValue, profile: Profile) => number;
 export function figureReader(name: string, spec: Bounded): FigureReader {
   const within = boundsTest(spec);
   const { kind } = spec;
-  const most = kind === 'share' ? (highest(spec) ?? Number.MAX_VALUE) : undefined;
+  const most = plausible(spec);
   return (value, profile) => {
     let si: number;
     try {
@@ -26,6 +26,13 @@ export function figureReader(name: string, spec: Bounded): FigureReader {
     const given = value === 0 && zeroIsOut(spec) ? '0 or blank' : wordGiven(profile, kind, value);
     throw new Complaint(`${name}: ${given} is not allowed; give ${allowed(spec, profile)}`);
   };
+}
+
+/** The most a bare number may read as before it looks like a slip: bounds above the usual length stand in for it. */
+function plausible(spec: Bounded): number | undefined {
+  const high = highest(spec);
+  if (spec.kind === 'share') return high ?? Number.MAX_VALUE;
+  return spec.kind === 'run' && high !== undefined && high > 100 ? high : undefined;
 }
 
 export function missing(name: string, what: string): Complaint {

@@ -1,9 +1,9 @@
 import { Refusal } from '../../formulas/refusal';
 import { convert } from '../../units/convert';
-import { type Kind, kindRows, kinds } from '../../units/kinds';
-import type { Profile } from '../../units/profile';
+import { kinds } from '../../units/kinds';
 import { readQuantity } from '../../units/quantity';
 import { Unreadable } from '../../units/unreadable';
+import { alsoRead } from '../../units/wording';
 import { define } from '../define';
 import { anyCell, words } from '../readers';
 
@@ -18,13 +18,6 @@ function naming<T>(argument: string, read: () => T): T {
     if (error instanceof Unreadable) throw new Refusal(argument, error.message);
     throw error;
   }
-}
-
-/** Units of a kind that text may name beside the profile's own. */
-function alsoRead(profile: Profile, kind: Kind): string {
-  const { metric, US, also } = kindRows[kind];
-  const own = profile.units[kind].symbol;
-  return [...new Set([metric, US, ...also])].filter((unit) => unit !== '' && unit !== own).join(', ');
 }
 
 export const unitRows = [
@@ -73,7 +66,7 @@ export const unitRows = [
     arguments: {},
     result: { rows: { kind: { text: true }, unit: { text: true }, alsoRead: { text: true } } },
     compute: (_, profile) =>
-      kinds.map((kind) => ({ kind, unit: profile.units[kind].symbol, alsoRead: alsoRead(profile, kind) })),
+      kinds.map((kind) => ({ kind, unit: profile.units[kind].symbol, alsoRead: alsoRead(profile, kind).join(', ') })),
     sources: [definitions],
     example: { formula: '=SILT.UNIT.LIST("metric",TRUE)', gives: 'a row a kind' },
     unpublished: 'A list of this project’s own kinds and units.',
