@@ -1,0 +1,150 @@
+import { tankPorts } from '../formulas/tank-ports';
+import type { Profile } from '../units/profile';
+import { drawing } from './drawing';
+import type { Drawing, Entity } from './drawing-model';
+import { type DrumFigures, drumBody, drumLevels, pipeEnd } from './drum-body';
+import { wordAngle, wordLength } from './length-text';
+import { callouts, type Level } from './level-callouts';
+import { textWidth } from './text-width';
+
+export interface DrumSectionInput {
+  readonly profile: Profile;
+  /** Inside diameter of the drum. */
+  readonly drumDiameter: number;
+  /** Water above the cone's top, as in `SILT.TANK.PORTS`. */
+  readonly depth: number;
+  /** 0 for a flat floor. */
+  readonly coneHeight?: number;
+  /** Left out, the cone is as wide as the drum. */
+  readonly coneTop?: number;
+  readonly coneBottom?: number;
+  /** How far the cone's bottom stands above the drum's floor. */
+  readonly rise?: number;
+  readonly stand?: number;
+  /** Floor to rim; left out, a sixth of the depth is left above the water. */
+  readonly drumHeight?: number;
+  /** Height of the pail that goes under the valve; not drawn where left out. */
+  readonly container?: number;
+  /** How far the valve's outlet hangs below the top of the stand. */
+  readonly drainDrop?: number;
+  readonly name?: string;
+}
+
+/** A settling drum cut down its middle, with its cone, base, ports, stand and water line, and the height of each. */
+export function drumSectionDrawing(input: DrumSectionInput): Drawing {
+  const { profile, name } = input;
+  const figures = figuresOf(input);
+  const levels = drumLevels(figures);
+  const h = Math.max(2.2 * figures.drumDiameter, levels.rim) / 46;
+  const word = (metres: number) => wordLength(profile, metres);
+  return drawing({
+    title:
+      name === undefined || name.trim() === ''
+        ? 'Settling drum in section'
+        : `${name.trim()}: settling drum in section`,
+    notes: notesFor(figures),
+    entities: [
+      ...drumBody(figures, h, word),
+      ...sizes(figures, h, word),
+      ...callouts(levelList(figures, h, word), figures.drumDiameter / 2 + 7 * h, h),
+    ],
+    textHeight: h,
+    fullSize: false,
+    units: profile.name,
+  });
+}
+
+function figuresOf(input: DrumSectionInput): DrumFigures {
+  const { drumDiameter, depth, coneHeight = 0, rise = 0, stand = 0 } = input;
+  return {
+    drumDiameter,
+    depth,
+    coneHeight,
+    coneTop: input.coneTop ?? drumDiameter,
+    coneBottom: input.coneBottom ?? 0,
+    rise: coneHeight > 0 ? rise : 0,
+    stand,
+    drumHeight: Math.max(
+      input.drumHeight ?? 0,
+      rise + coneHeight + depth + (input.drumHeight === undefined ? depth / 6 : 0),
+    ),
+    container: input.container,
+    drainDrop: input.drainDrop,
+    ports: tankPorts(depth, coneHeight + rise, stand),
+  };
+}
+
+function notesFor({ coneHeight, coneTop, coneBottom, stand }: DrumFigures): readonly string[] {
+  const angle = Math.atan2(coneHeight, (coneTop - coneBottom) / 2);
+  return [
+    ...(coneHeight > 0 ? [`Cone wall ${wordAngle(angle)} from horizontal. Hatched: base mix behind the cone.`] : []),
+    stand > 0
+      ? 'A full drum is a quarter of a tonne: never under it while filling, and shore it before it is moved.'
+      : 'A full drum is a quarter of a tonne: see that the floor carries it.',
+    'Keep electrical connections off the drum, behind ground-fault protection, with drip loops.',
+  ];
+}
+
+type Worded = (metres: number) => string;
+
+interface Height {
+  readonly name: string;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+/** Inside diameter over the rim, and a chain of heights on the left, its words beside it where they always fit. */
+function sizes(figures: DrumFigures, h: number, word: Worded): readonly Entity[] {
+  const radius = figures.drumDiameter / 2;
+  const { floor, coneFoot, coneHead, water, rim } = drumLevels(figures);
+  const heights: readonly Height[] = [
+    { name: 'depth', bottom: coneHead, top: water },
+    { name: 'cone', bottom: coneFoot, top: coneHead },
+    { name: 'rise', bottom: floor, top: coneFoot },
+    { name: 'stand', bottom: 0, top: floor },
+  ].filter(({ bottom, top }) => top > bottom);
+  const aside = 7 * h;
+  const across = `inside diameter ${word(figures.drumDiameter)}`;
+  const named = heights.map(({ name, bottom, top }) => ({
+    from: { x: -radius - aside, y: (bottom + top) / 2 },
+    name,
+    lines: [word(top - bottom)],
+  }));
+  return [
+    {
+      shape: 'length dimension',
+      from: { x: -radius, y: rim },
+      to: { x: radius, y: rim },
+      offset: 2.5 * h,
+      text: textWidth(across, h) + h > figures.drumDiameter ? across.replace('diameter ', 'diameter\n') : across,
+    },
+    ...heights.map(
+      ({ bottom, top }): Entity => ({
+        shape: 'length dimension',
+        from: { x: -radius, y: bottom },
+        to: { x: -radius, y: top },
+        offset: aside,
+        text: '',
+      }),
+    ),
+    ...callouts(named, -radius - aside - 2.8 * h, h, -1),
+  ];
+}
+
+function levelList(figures: DrumFigures, h: number, word: Worded): readonly Level[] {
+  const { ports, drumDiameter, coneHeight, stand } = figures;
+  const { floor, coneHead, water } = drumLevels(figures);
+  const wall = drumDiameter / 2;
+  const above = (height: number): readonly string[] => [
+    ...(coneHeight > 0 && height > coneHead ? [`${word(height - coneHead)} above cone top`] : []),
+    ...(height > floor ? [`${word(height - floor)} above floor`] : []),
+    ...(stand > 0 && height > 0 ? [`${word(height)} above ground`] : []),
+  ];
+  const level = (name: string, y: number, x = wall): Level => ({ from: { x, y }, name, lines: above(y) });
+  return [
+    level('water line', water),
+    ...ports.map(({ port, aboveFloor }, i) => level(port, floor + aboveFloor, pipeEnd(wall, i === 0 ? -1 : 1, h))),
+    ...(coneHeight > 0 ? [level('cone top', coneHead)] : []),
+    level('drum floor', floor),
+  ];
+}

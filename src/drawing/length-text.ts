@@ -1,0 +1,32 @@
+import type { Profile } from '../units/profile';
+import { toProfile } from '../units/quantity';
+
+/** Decimals that say no more than a tape and a scriber can follow. */
+const decimals: Readonly<Record<string, number>> = { mm: 1, cm: 2, m: 4, in: 2, ft: 3, yd: 4 };
+
+/** A length of sheet in the profile's unit: tenths of a millimetre, or hundredths of an inch with the nearest 1/32 on a tape. */
+export function wordLength(profile: Profile, metres: number): string {
+  const { symbol } = profile.units.dimension;
+  const value = toProfile(profile, 'dimension', metres);
+  const plain = `${Number(value.toFixed(decimals[symbol] ?? 3))} ${symbol}`;
+  return symbol === 'in' ? `${plain}${tape(value)}` : plain;
+}
+
+/** The reading on a tape divided in 1/32 inch, where the decimal does not already say it. */
+function tape(inches: number): string {
+  const parts = Math.round(inches * 32);
+  const whole = Math.trunc(parts / 32);
+  let above = parts % 32;
+  if (above === 0) return Math.abs(inches - whole) < 0.005 ? '' : ` (${whole})`;
+  let below = 32;
+  while (above % 2 === 0) {
+    above /= 2;
+    below /= 2;
+  }
+  return ` (${whole === 0 ? '' : `${whole} `}${above}/${below})`;
+}
+
+/** An angle in degrees to a hundredth: 1 mm in 5.7 m. */
+export function wordAngle(radians: number): string {
+  return `${Number(((radians * 180) / Math.PI).toFixed(2))}°`;
+}

@@ -1,0 +1,49 @@
+import { beside, type Corner, type Piece, rise } from '../formulas/piece';
+import { pieceOutline } from '../formulas/piece-outline';
+import type { Line, LineStyle, Point, Primitive } from './drawing-model';
+import { arc, line } from './shapes';
+
+/** Where a piece lies: a sector's arc centre and the direction of its centre line, or a rectangle's lower-left corner. */
+export interface Place extends Point {
+  readonly direction: number;
+}
+
+/** A point of the piece's own frame as it lies. A rectangle keeps its lower-left corner where it is when it is turned. */
+export function laid(piece: Piece, at: Place): (point: Corner) => Point {
+  const cos = roundedUnit(Math.cos(at.direction));
+  const sin = roundedUnit(Math.sin(at.direction));
+  const shift = piece.shape === 'rectangle' ? { x: piece.width * sin, y: 0 } : { x: 0, y: 0 };
+  return ({ x, y }) => ({ x: at.x + shift.x + x * cos - y * sin, y: at.y + shift.y + x * sin + y * cos });
+}
+
+/** Quarter turns leave straight edges exactly upright. */
+function roundedUnit(value: number): number {
+  const nearest = Math.round(value);
+  return Math.abs(value - nearest) < 1e-12 ? nearest : value;
+}
+
+/** What the shears follow, lap and all. */
+export function outlineOf(piece: Piece, at: Place): readonly Primitive[] {
+  const place = laid(piece, at);
+  return pieceOutline(piece).map((part) =>
+    'line' in part
+      ? line('cut', 'outline', place(part.line[0]), place(part.line[1]))
+      : arc('cut', 'outline', at, part.arc.radius, at.direction + part.arc.start, part.arc.sweep),
+  );
+}
+
+/** The line that the other edge comes up to, and the rivet lines in the lap and under it. */
+export function marksOf(piece: Piece, at: Place): readonly Primitive[] {
+  const { lap } = piece;
+  if (lap === 0) return [];
+  const place = laid(piece, at);
+  const mark = (style: LineStyle, from: Corner, to: Corner): Line => line('mark', style, place(from), place(to));
+  if (piece.shape === 'rectangle') {
+    const across = (style: LineStyle, x: number) => mark(style, { x, y: 0 }, { x, y: piece.width });
+    return [across('dashed', lap), across('centre', lap / 2), across('centre', piece.length - lap / 2)];
+  }
+  const { innerRadius, outerRadius, angle } = piece;
+  const along = (style: LineStyle, edge: number, aside: number) =>
+    mark(style, beside(edge, rise(innerRadius, aside), aside), beside(edge, rise(outerRadius, aside), aside));
+  return [along('dashed', angle / 2, 0), along('centre', angle / 2, lap / 2), along('centre', -angle / 2, lap / 2)];
+}
