@@ -52,11 +52,14 @@ export interface LogRow {
   readonly potash: number;
 }
 
+/** Days; a row a month over longer than this is a mistyped year, not a log. */
+const LONGEST_LOG = 20 * 366;
+
 /**
  * A log of drawn-off slurry by month, with a total: dry solids, their mean a day, and nutrients.
  *
  * Dry = volume x 1000 kg/m3 x solids share. Days run from the first date to the last, both counted; a month between in
- * which nothing was drawn is a row of 0. Entries may come in any order, several a day. Cannot be empty. Source: mass
+ * which nothing was drawn is a row of 0. Entries may come in any order, several a day. Cannot be empty or span over 20 years. Source: mass
  * balance.
  *
  * How it is measured: draw off each time until the water runs clear, read litres off the pail, stir, dry a weighed cup
@@ -82,6 +85,10 @@ export function harvestLog(
     last = Math.max(last, day);
     total += dry;
     byMonth.set(monthOf(day), (byMonth.get(monthOf(day)) ?? 0) + dry);
+  }
+  if (last - first > LONGEST_LOG) {
+    const span = `${monthLabel(monthOf(first))} to ${monthLabel(monthOf(last))}`;
+    throw new Refusal('log', `dates from ${span} are more than 20 years apart; look for a mistyped year`);
   }
   const row = (month: string, dry: number, days: number): LogRow => ({
     month,

@@ -150,6 +150,11 @@ describe('the log', () => {
     expect(harvestLog(dates, 0, 0, 0, 'element').map((row) => row.month)).toEqual(['2025-12', '2026-01', 'total']);
   });
 
+  it('cannot span a mistyped century', () => {
+    const dates = [serial(2026, 5, 1), serial(2206, 5, 2)].map((date) => ({ date, volume: 0.01, solidsShare: 0.02 }));
+    expect(() => harvestLog(dates, 0, 0, 0, 'element')).toThrow(/2026-05 to 2206-05/);
+  });
+
   it('cannot be empty', () => {
     expect(() => harvestLog([], 0, 0, 0, 'element')).toThrow(Refusal);
   });

@@ -1,0 +1,80 @@
+import type { PublishedRow } from './published-row';
+
+const fao = 'FAO Fisheries Technical Paper 589 (2014)';
+const rakocy = 'Rakocy et al., University of the Virgin Islands (2004)';
+
+export const bedPublished: readonly PublishedRow[] = [
+  {
+    call: ['BED.AREA', 'US', '200 g/d', 'leafy'],
+    expected: 4 / 0.09290304,
+    tolerance: 1e-9,
+    source: fao,
+    place: 'section 8.1, worked example: 4 m2 x 50 g/m2/d = 200 g a day',
+    known: 'memory',
+    disagrees: 'SRAC Publication 454 gives rafts 60 to 100 g/m2/d, so 2 to 3.3 m2 for the same feed.',
+  },
+  {
+    call: ['BED.AREA', 'metric', '200 g/d', '40 g/m2/d'],
+    expected: 5,
+    tolerance: 1e-9,
+    source: fao,
+    place: 'section 8.1: leafy greens 40 to 50 g/m2/d, low end',
+    known: 'read',
+  },
+  {
+    call: ['BED.AREA', 'metric', '66.7 g/d', 'fruiting'],
+    expected: 1,
+    tolerance: 0.03,
+    source: fao,
+    place: 'section 8.1: fruiting crops want about a third more than the 50 of leafy ones',
+    known: 'read',
+  },
+  {
+    call: ['BED.AREA', 'US', '99.6 g/d', 'basil'],
+    expected: 1 / 0.09290304,
+    tolerance: 1e-9,
+    source: rakocy,
+    place: 'basil, staggered: 99.6 g/m2/d',
+    known: 'read',
+    disagrees: 'The same trial ran batches at 81.4 g/m2/d, and deficiency was seen.',
+  },
+  {
+    call: ['BED.PLANTS', 'US', '4 m2', 'leafy'],
+    expected: 100,
+    source: fao,
+    place: 'section 8.1, worked example: 100 lettuces at 25 a m2 on 4 m2',
+    known: 'memory',
+  },
+  {
+    call: ['BED.PLANTS', 'metric', '10 m2', 'lettuce'],
+    expected: 225,
+    absolute: 25,
+    source: fao,
+    place: 'section 8.1: 20 to 25 leafy plants a m2',
+    known: 'read',
+  },
+  {
+    call: ['BED.PLANTS', 'metric', '10 m2', 'fruiting'],
+    expected: 60,
+    absolute: 20,
+    source: fao,
+    place: 'section 8.1: 4 to 8 fruiting plants a m2',
+    known: 'read',
+  },
+  {
+    call: ['BED.PLANTS', 'US', '10 m2', 'tomato'],
+    expected: 40,
+    absolute: 10,
+    source: fao,
+    place: 'appendix 1, tomato: 3 to 5 plants a m2',
+    known: 'memory',
+  },
+  {
+    call: ['BED.DAYS', 'metric', '20 g/d', '600 L', '0.2 lb/ft3'],
+    expected: 96.1107803,
+    tolerance: 1e-8,
+    source: 'GNU units 2.22',
+    place: "units -t '600 L * 0.2 lb/ft^3 / (20 g/day)' day",
+    known: 'computed',
+  },
+];

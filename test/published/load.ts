@@ -1,0 +1,127 @@
+import type { PublishedRow } from './published-row';
+
+const timmons = 'Timmons and Ebeling, Recirculating Aquaculture';
+const piper = 'Piper et al., Fish Hatchery Management (US Fish and Wildlife Service, 1982)';
+const clark = 'Clark, Harman and Forster, Journal of Fish Biology 27:381 (1985)';
+/** A part per million in a US gallon a minute, in pounds a day: exact factors of gallon and pound. */
+const POUNDS_A_DAY = (3.785411784 * 1440 * 1e-6) / 0.45359237;
+
+/** A raceway of 200 gpm with an ammonia factor of 3.0 ppm gpm for each pound of food a day. */
+const raceway = (food: number, ppm: number, tolerance: number, number: number): PublishedRow => ({
+  call: ['LOAD.FLOW', 'US', food * 3 * POUNDS_A_DAY, ppm, 1],
+  expected: 200,
+  tolerance,
+  source: piper,
+  place: `page 25, raceway ${number}: ${food} lb of food gives ${ppm} ppm in 200 gpm, printed to two figures`,
+  known: 'read',
+});
+
+export const loadPublished: readonly PublishedRow[] = [
+  {
+    call: ['LOAD.AMMONIA', 'US', '1 kg/d', '40 %'],
+    expected: 0.0368 / 0.45359237,
+    tolerance: 1e-9,
+    source: timmons,
+    place: '0.16 x 0.80 x 0.80 x 0.90, rounded to 0.092',
+    known: 'memory',
+  },
+  {
+    call: ['LOAD.AMMONIA', 'metric', '200 g/d', 0.32, 0.0976],
+    expected: 7.4957 / 1.2 / 1000,
+    tolerance: 1e-4,
+    source: 'FAO Fisheries Technical Paper 589 (2014)',
+    place: 'appendix 4: 200 g x 0.32 x 0.16 x 0.61 = 6.246 g N, x 1.2 = 7.4957 g ammonia a day',
+    known: 'memory',
+    disagrees: 'With the factor 0.092 the same feed gives 5.888 g N = 7.16 g ammonia, 4.5 % less.',
+  },
+  {
+    call: ['LOAD.AMMONIA', 'US', 100, 0.32],
+    expected: 2.944,
+    tolerance: 1e-9,
+    source: timmons,
+    place: '0.092 of protein',
+    known: 'memory',
+    disagrees: 'SRAC Publication 452 prints 2.2 lb of ammonia nitrogen for 100 lb of feed, a quarter less.',
+  },
+  {
+    call: ['LOAD.SOLIDS', 'US', '100 kg/d'],
+    expected: 25 / 0.45359237,
+    tolerance: 1e-9,
+    source: timmons,
+    place: '0.25 kg of dry solids a kg of feed',
+    known: 'memory',
+    disagrees: `${clark} measured 0.04 to 0.09 on trout; World Aquaculture Society abstract 165932 0.2 to 0.7 on catfish.`,
+  },
+  {
+    call: ['LOAD.TABLE', 'metric', 1, 0.4],
+    cell: [0, 1],
+    expected: 0.04,
+    tolerance: 1e-9,
+    source: clark,
+    place: '40 to 90 g suspended solids a kg of feed',
+    known: 'read',
+  },
+  {
+    call: ['LOAD.TABLE', 'metric', 1, 0.4],
+    cell: [0, 3],
+    expected: 0.7,
+    tolerance: 1e-9,
+    source: 'World Aquaculture Society, abstract 165932',
+    place: 'catfish 0.2 to 0.7',
+    known: 'read',
+  },
+  {
+    call: ['LOAD.TABLE', 'US', '1 kg/d', 0.4],
+    cell: [1, 2],
+    expected: 0.0368 / 0.45359237,
+    tolerance: 1e-9,
+    source: timmons,
+    place: '0.092 of protein',
+    known: 'memory',
+  },
+  {
+    call: ['LOAD.OXYGEN', 'US', 100, 'system'],
+    expected: 125,
+    tolerance: 1e-9,
+    source: 'Boyd, on the oxygen demand of feed in a whole system',
+    place: '1.25 kg of oxygen a kg of feed',
+    known: 'read',
+    disagrees: `${timmons} gives 0.25 to 0.5 for the fish alone: the scope is not the same.`,
+  },
+  {
+    call: ['LOAD.OXYGEN', 'metric', '1 lb/d', 'fish'],
+    expected: 0.375 * 0.45359237,
+    absolute: 0.125 * 0.45359237,
+    source: timmons,
+    place: '0.25 to 0.5 kg a kg of feed; the middle, within the range',
+    known: 'memory',
+  },
+  {
+    call: ['LOAD.CO2', 'US', '32 kg/d'],
+    expected: 44 / 0.45359237,
+    tolerance: 5e-4,
+    source: timmons,
+    place: '1.375 g of carbon dioxide a g of oxygen, 44/32',
+    known: 'memory',
+  },
+  raceway(10, 0.15, 1e-6, 1),
+  raceway(15, 0.23, 0.025, 2),
+  raceway(35, 0.53, 0.012, 3),
+  {
+    call: ['LOAD.FLOW', 'US', 8.34, 1, 1],
+    expected: 1e6 / 1440,
+    tolerance: 1e-3,
+    source: 'Waterworks pounds formula: lb a day = million gallons a day x mg/L x 8.34',
+    place: '1 mg/L in 1 million gallons a day',
+    known: 'memory',
+  },
+  {
+    call: ['LOAD.FLOWS', 'US', 10, (3 * POUNDS_A_DAY) / 0.092, 0.15, 1],
+    cell: [0, 2],
+    expected: 200,
+    tolerance: 1e-6,
+    source: piper,
+    place: 'page 25, raceway 1: 10 lb of food gives 0.15 ppm in 200 gpm',
+    known: 'read',
+  },
+];
