@@ -1,3 +1,4 @@
+import type { Figure } from '../formulas/refusal';
 import type { Kind } from '../units/kinds';
 import type { Profile } from '../units/profile';
 
@@ -48,6 +49,8 @@ export interface ReaderArgument<T = unknown> extends Described {
   readonly default?: T;
   readonly defaultReads?: string;
   readonly optional?: true;
+  /** Has its place in the call, but the cell may be blank, and then it is undefined. */
+  readonly blank?: true;
 }
 
 export interface TableArgument<C extends Columns = Columns> extends Described {
@@ -76,7 +79,7 @@ export interface TextColumn {
   readonly heading?: string;
   readonly blank?: true;
 }
-/** Figures of different kinds down one column; given only, never read. */
+/** Figures of different kinds, or sentences with figures, down one column; given only, never read. */
 export interface MixedColumn {
   readonly mixed: true;
   readonly heading?: string;
@@ -110,7 +113,13 @@ export interface Quantity {
   readonly si: number;
 }
 
-export type MixedCell = Quantity | string | number;
+/** A sentence whose `{marks}` are figures in SI, worded in the user's units by whoever shows it. */
+export interface Sentence {
+  readonly text: string;
+  readonly figures?: Readonly<Record<string, Figure>>;
+}
+
+export type MixedCell = Quantity | Sentence | string | number;
 
 type ColumnValue<C> = C extends { readonly mixed: true }
   ? MixedCell

@@ -1,13 +1,6 @@
-import type { Figure } from '../formulas/refusal';
 import type { Kind } from '../units/kinds';
 import type { Profile } from '../units/profile';
-import type { Arguments, Columns, Given, MixedCell, Quantity, RowOf } from './argument';
-
-/** A sentence whose `{marks}` are figures, worded in the user's units by whoever shows it. */
-export interface Sentence {
-  readonly text: string;
-  readonly figures?: Readonly<Record<string, Figure>>;
-}
+import type { Arguments, Columns, Given, MixedCell, Quantity, RowOf, Sentence } from './argument';
 
 /**
  * What a function gives. `rows` and `row` may be asked for with a heading row; `lines` are sentences down one column;

@@ -1,3 +1,7 @@
+import { asNitrogen, type NitrogenForm, readConcentration } from '../units/concentration';
+import type { Kind } from '../units/kinds';
+import type { Profile } from '../units/profile';
+import { readQuantity, wordGiven, wordQuantity } from '../units/quantity';
 import { Unreadable } from '../units/unreadable';
 import type { CellValue, ReaderArgument } from './argument';
 
@@ -14,6 +18,74 @@ export function words(meaning: string, accepts: string): ReaderArgument<string> 
     reader: (value) => {
       if (typeof value !== 'string') throw new Unreadable(`${value} is not text; give ${accepts}`);
       return value.trim();
+    },
+  };
+}
+
+/** Text `-` or a blank cell is a reading not taken. */
+function notTaken(value: CellValue): boolean {
+  return typeof value === 'string' && /^\s*[-–—]\s*$/.test(value);
+}
+
+/** A reading of a water test: a figure of a kind between bounds in SI, or not taken. */
+export function reading(
+  kind: Kind,
+  meaning: string,
+  bounds: { readonly atLeast: number; readonly atMost: number },
+): ReaderArgument<number | undefined> & { readonly blank: true } {
+  return {
+    meaning,
+    accepts: `a ${kind}, or - where it was not measured`,
+    kind,
+    blank: true,
+    reader: (value, profile) => {
+      if (notTaken(value)) return undefined;
+      const si = readQuantity(profile, kind, value);
+      if (si >= bounds.atLeast && si <= bounds.atMost) return si;
+      const [low, high] = [bounds.atLeast, bounds.atMost].map((bound) => wordQuantity(profile, kind, bound));
+      throw new Unreadable(
+        `${wordGiven(profile, kind, value)} is not allowed; give from ${low} to ${high}, or - where it was not measured`,
+      );
+    },
+  };
+}
+
+/** A concentration of a nitrogen compound; text may say what it is measured as. */
+export interface NitrogenReading {
+  readonly si: number;
+  readonly as: NitrogenForm | undefined;
+}
+
+function readNitrogen(value: CellValue, profile: Profile): NitrogenReading {
+  const { si, as } = readConcentration(profile, value);
+  if (si >= 0) return { si, as };
+  throw new Unreadable(`${wordGiven(profile, 'concentration', value)} is not allowed; give 0 mg/L or more`);
+}
+
+const nitrogenText = 'a concentration such as 2, 2 mg/L as N or 40 mg/L as NO3';
+
+/** A reading of a nitrogen compound in a water test, or not taken. */
+export function nitrogenReading(
+  meaning: string,
+): ReaderArgument<NitrogenReading | undefined> & { readonly blank: true } {
+  return {
+    meaning,
+    accepts: `${nitrogenText}, or - where it was not measured`,
+    kind: 'concentration',
+    blank: true,
+    reader: (value, profile) => (notTaken(value) ? undefined : readNitrogen(value, profile)),
+  };
+}
+
+/** Total ammonia as nitrogen; text that says `as NH3` is converted. */
+export function ammoniaAsNitrogen(meaning: string): ReaderArgument<number> {
+  return {
+    meaning,
+    accepts: 'a concentration such as 2, or 2.4 mg/L as NH3',
+    kind: 'concentration',
+    reader: (value, profile) => {
+      const { si, as } = readNitrogen(value, profile);
+      return asNitrogen(si, as ?? 'N');
     },
   };
 }

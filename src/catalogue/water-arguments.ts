@@ -16,3 +16,4 @@ export const elevation = {
   default: 0,
   meaning: 'height above sea level',
 } as const;
+export const ph = { kind: 'number', above: 0, below: 14, meaning: 'pH' } as const;

@@ -1,7 +1,24 @@
+import { alkalis, waterBuffer, waterDose } from '../../formulas/alkali';
+import { waterCarbonDioxide } from '../../formulas/carbonate';
+import { oxygenTime } from '../../formulas/oxygen-time';
+import { waterAmmonia, waterLimit } from '../../formulas/water-ammonia';
 import { waterDensity } from '../../formulas/water-density';
+import { waterOxygen } from '../../formulas/water-oxygen';
 import { waterViscosity } from '../../formulas/water-viscosity';
 import { define } from '../define';
-import { salinity, temperature } from '../water-arguments';
+import { ammoniaAsNitrogen } from '../readers';
+import { elevation, ph, salinity, temperature } from '../water-arguments';
+import { waterCheckRow } from './water-check';
+
+const emerson = 'Emerson, Russo, Lund and Thurston, Journal of the Fisheries Research Board of Canada 32:2379 (1975)';
+const salt = 'Salt: Khoo, Culberson and Bates (1977), as in Bower and Bidwell (1978)';
+const weights = 'Standard atomic weights, IUPAC (2021)';
+const care = 'Defer to local advice for your fish; test with a kit that you trust.';
+const caustic =
+  'Caustic alkalis burn skin and eyes and can kill fish in a gulp: goggles, dissolve first, add slowly, test pH as you go.';
+
+const purity = { kind: 'share', above: 0, default: 1, meaning: 'share of the alkali in what is bought' } as const;
+const alkali = { choice: alkalis, meaning: 'alkali by its chemical name' } as const;
 
 export const waterRows = [
   define({
@@ -29,4 +46,108 @@ export const waterRows = [
     ],
     example: { formula: '=SILT.WATER.VISCOSITY("metric",20)', gives: '1.0016' },
   }),
+  define({
+    name: 'WATER.OXYGEN',
+    summary: 'Dissolved oxygen at saturation.',
+    arguments: { temperature, elevation, salinity },
+    result: { scalar: 'concentration' },
+    compute: (given) => waterOxygen(given.temperature, given.elevation, given.salinity),
+    formula: 'Benson and Krause at one atmosphere, times P (1 - Pwv/P)(1 - θP) / ((1 - Pwv)(1 - θ))',
+    notes: ['Pressure follows the standard atmosphere; weather moves it by some 3 %.'],
+    sources: [
+      'Benson and Krause, Limnology and Oceanography 29:620 (1984)',
+      'APHA, Standard Methods 4500-O',
+      'ISO 2533:1975, Standard Atmosphere',
+    ],
+    example: { formula: '=SILT.WATER.OXYGEN("metric",20)', gives: '9.092' },
+  }),
+  define({
+    name: 'WATER.AMMONIA',
+    summary: 'Un-ionised part of a total-ammonia reading, as nitrogen.',
+    arguments: { ammonia: ammoniaAsNitrogen('total ammonia nitrogen'), ph, temperature, salinity },
+    result: { scalar: 'concentration' },
+    compute: (given) => waterAmmonia(given.ammonia, given.ph, given.temperature, given.salinity),
+    formula: 'share = 1 / (1 + 10^(pK - pH)), pK = 0.09018 + 2729.92 / (°C + 273.2), and more in salt water',
+    notes: ['A bare number is nitrogen; text such as 2.4 mg/L as NH3 is converted.', care],
+    sources: [emerson, salt],
+    example: { formula: '=SILT.WATER.AMMONIA("metric",1,8,20)', gives: '0.0382' },
+  }),
+  define({
+    name: 'WATER.LIMIT',
+    summary: 'Total ammonia nitrogen at which the un-ionised part reaches a limit.',
+    arguments: { unionised: ammoniaAsNitrogen('limit of un-ionised ammonia nitrogen'), ph, temperature, salinity },
+    result: { scalar: 'concentration' },
+    compute: (given) => waterLimit(given.unionised, given.ph, given.temperature, given.salinity),
+    formula: 'the inverse of WATER.AMMONIA',
+    notes: [care],
+    sources: [emerson, salt],
+    example: { formula: '=SILT.WATER.LIMIT("metric",0.05,8,20)', gives: '1.309' },
+  }),
+  define({
+    name: 'WATER.CARBONDIOXIDE',
+    summary: 'Dissolved carbon dioxide from alkalinity and pH, fresh water.',
+    arguments: {
+      alkalinity: { kind: 'alkalinity', atLeast: 0, meaning: 'alkalinity as CaCO3' },
+      ph,
+      temperature,
+    },
+    result: { scalar: 'concentration' },
+    compute: (given) => waterCarbonDioxide(given.alkalinity, given.ph, given.temperature),
+    formula: 'CO2 = [H+][HCO3-]/K1, with carbonate and hydroxide taken out of the alkalinity',
+    notes: ['For fresh water whose alkalinity is carbonate. A pH that is 0.1 off moves the answer by a quarter.'],
+    sources: [
+      'Plummer and Busenberg, Geochimica et Cosmochimica Acta 46:1011 (1982)',
+      'Stumm and Morgan, Aquatic Chemistry',
+    ],
+    example: { formula: '=SILT.WATER.CARBONDIOXIDE("metric",100,7,20)', gives: '21.2' },
+  }),
+  define({
+    name: 'WATER.OXYGENTIME',
+    summary: 'Minutes until oxygen falls to the floor if aeration and flow stop.',
+    arguments: {
+      volume: { kind: 'volume', above: 0, meaning: 'water that the fish have' },
+      oxygen: { kind: 'concentration', atLeast: 0, meaning: 'oxygen when it stops' },
+      floor: { kind: 'concentration', atLeast: 0, meaning: 'oxygen below which fish are harmed' },
+      demand: { kind: 'daily', above: 0, meaning: 'oxygen taken a day by fish and bacteria' },
+      peak: { kind: 'number', atLeast: 1, atMost: 10, default: 'oxygen peak', meaning: 'worst hour over the mean' },
+    },
+    result: { scalar: 'minutes' },
+    compute: (given) => oxygenTime(given.volume, given.oxygen, given.floor, given.demand, given.peak),
+    formula: 'minutes = volume × (oxygen - floor) / (demand × peak)',
+    notes: ['Have backup air running within half of this time, and test it. Frightened fish breathe more.'],
+    sources: ['Mass balance'],
+    example: { formula: '=SILT.WATER.OXYGENTIME("metric",1000,6,3,1)', gives: '2.9' },
+  }),
+  define({
+    name: 'WATER.BUFFER',
+    summary: 'Alkali to add a day for what nitrification takes.',
+    arguments: {
+      ammoniaLoad: { kind: 'daily', atLeast: 0, meaning: 'ammonia nitrogen nitrified a day, as N' },
+      alkali,
+      purity,
+    },
+    result: { scalar: 'daily' },
+    compute: (given) => waterBuffer(given.ammoniaLoad, given.alkali, given.purity),
+    formula: 'alkali = 7.15 × ammonia nitrogen / (strength as CaCO3 × purity)',
+    notes: ['Plants and denitrification give some alkalinity back: go by your test, not by this alone.', caustic],
+    sources: ['NH4+ + 2 O2 → NO3- + 2 H+ + H2O', weights],
+    example: { formula: '=SILT.WATER.BUFFER("metric","100 g/d","sodium bicarbonate")', gives: '1.2' },
+  }),
+  define({
+    name: 'WATER.DOSE',
+    summary: 'Alkali that raises the alkalinity of a volume.',
+    arguments: {
+      volume: { kind: 'volume', atLeast: 0, meaning: 'water' },
+      rise: { kind: 'alkalinity', atLeast: 0, meaning: 'rise wanted, as CaCO3' },
+      alkali,
+      purity,
+    },
+    result: { scalar: 'portion' },
+    compute: (given) => waterDose(given.volume, given.rise, given.alkali, given.purity),
+    formula: 'alkali = volume × rise / (strength as CaCO3 × purity)',
+    notes: ['Raise it over several days; pH that jumps turns ammonia un-ionised.', caustic],
+    sources: [weights],
+    example: { formula: '=SILT.WATER.DOSE("metric",1000,50,"sodium bicarbonate")', gives: '83.9' },
+  }),
+  waterCheckRow,
 ];

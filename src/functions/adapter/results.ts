@@ -1,5 +1,5 @@
-import type { Columns, MixedCell, Quantity } from '../../catalogue/argument';
-import type { Result, Sentence } from '../../catalogue/define';
+import type { Columns, MixedCell, Quantity, Sentence } from '../../catalogue/argument';
+import type { Result } from '../../catalogue/define';
 import { Complaint } from '../../catalogue/reading/complaint';
 import { headings } from '../../catalogue/reading/headings';
 import type { Profile } from '../../units/profile';
@@ -20,18 +20,19 @@ export function presenter(result: Result, kindOf: KindOf): Presenter {
     const { scalar } = result;
     return (computed, profile) => [[finite(toProfile(profile, scalar, computed as number))]];
   }
-  if ('quantity' in result) return (computed, profile) => [[mixed(computed as Quantity, profile)]];
+  if ('quantity' in result) return (computed, profile) => [[mixed(computed as Quantity, kindOf, profile)]];
   if ('text' in result) return (computed) => [[computed as string]];
   if ('date' in result) return (computed) => [[finite(computed as number)]];
-  if ('row' in result) return (computed, profile) => [rowOf(result.row, computed as RowValues, profile)];
+  if ('row' in result) return (computed, profile) => [rowOf(result.row, computed as RowValues, kindOf, profile)];
   if ('rows' in result) {
-    return (computed, profile) => capped((computed as RowValues[]).map((row) => rowOf(result.rows, row, profile)));
+    return (computed, profile) =>
+      capped((computed as RowValues[]).map((row) => rowOf(result.rows, row, kindOf, profile)));
   }
   if ('lines' in result) {
     return (computed, profile) => (computed as Sentence[]).map((sentence) => [word(sentence, kindOf, profile)]);
   }
   return (computed, profile) =>
-    capped((computed as MixedCell[][]).map((line) => line.map((value) => mixed(value, profile))));
+    capped((computed as MixedCell[][]).map((line) => line.map((value) => mixed(value, kindOf, profile))));
 }
 
 /** The heading row above a result, where it has one. */
@@ -44,18 +45,19 @@ export function headingRow(result: Result, profile: Profile): Cell[] | undefined
 
 type RowValues = Readonly<Record<string, MixedCell | undefined>>;
 
-function rowOf(columns: Columns, values: RowValues, profile: Profile): Cell[] {
+function rowOf(columns: Columns, values: RowValues, kindOf: KindOf, profile: Profile): Cell[] {
   return Object.entries(columns).map(([key, column]) => {
     const value = values[key];
     if (value === undefined) return '';
     if ('kind' in column) return finite(toProfile(profile, column.kind, value as number));
-    return mixed(value, profile);
+    return mixed(value, kindOf, profile);
   });
 }
 
-function mixed(value: MixedCell, profile: Profile): Cell {
+function mixed(value: MixedCell, kindOf: KindOf, profile: Profile): Cell {
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return finite(value);
+  if ('text' in value) return word(value, kindOf, profile);
   return finite(toProfile(profile, value.kind, value.si));
 }
 

@@ -51,7 +51,7 @@ export function slot(name: string, spec: Argument): Slot {
       read: (value, profile) => {
         if (isBlank(value)) {
           if ('default' in spec) return spec.default;
-          if (spec.optional) return undefined;
+          if (spec.optional || spec.blank) return undefined;
           throw missing(name, spec.accepts);
         }
         try {

@@ -1,4 +1,4 @@
-import type { Sentence } from '../../catalogue/define';
+import type { Sentence } from '../../catalogue/argument';
 import type { Figure } from '../../formulas/refusal';
 import { isKind, type Kind } from '../../units/kinds';
 import type { Profile } from '../../units/profile';

@@ -1,0 +1,69 @@
+import { waterCheck } from '../../formulas/water-check';
+import { fishKinds } from '../../formulas/water-species';
+import { asNitrogen, type NitrogenForm } from '../../units/concentration';
+import { define } from '../define';
+import { type NitrogenReading, nitrogenReading, reading } from '../readers';
+import { salinity } from '../water-arguments';
+
+const bases = ['N', 'ion'] as const;
+const MILLIGRAM_PER_LITRE = 1e-3;
+
+/** As nitrogen: by what the text says, else by the basis of the whole test. */
+function nitrogenOf(
+  given: NitrogenReading | undefined,
+  basis: (typeof bases)[number],
+  ion: NitrogenForm,
+): number | undefined {
+  if (given === undefined) return undefined;
+  return asNitrogen(given.si, given.as ?? (basis === 'ion' ? ion : 'N'));
+}
+
+export const waterCheckRow = define({
+  name: 'WATER.CHECK',
+  summary: 'Judges a water test in words: reading, value, low, high, verdict, note.',
+  arguments: {
+    species: { choice: fishKinds, meaning: 'species, or warm-water, cool-water, cold-water' },
+    temperature: reading('temperature', 'temperature, or - where not measured', { atLeast: -2, atMost: 50 }),
+    ph: reading('number', 'pH, or - where not measured', { atLeast: 0, atMost: 14 }),
+    ammonia: nitrogenReading('total ammonia, or - where not measured'),
+    nitrite: nitrogenReading('nitrite, or - where not measured'),
+    nitrate: nitrogenReading('nitrate, or - where not measured'),
+    oxygen: reading('concentration', 'dissolved oxygen, or - where not measured', { atLeast: 0, atMost: 0.1 }),
+    salinity,
+    alkalinity: { ...reading('alkalinity', 'alkalinity as CaCO3', { atLeast: 0, atMost: 10 }), optional: true },
+    chloride: {
+      ...reading('concentration', 'chloride', { atLeast: 0, atMost: 30_000 * MILLIGRAM_PER_LITRE }),
+      optional: true,
+    },
+    basis: { choice: bases, default: 'N', meaning: 'whether bare nitrogen readings are of N or of the ion' },
+  },
+  result: {
+    rows: {
+      reading: { text: true },
+      value: { mixed: true },
+      low: { mixed: true },
+      high: { mixed: true },
+      verdict: { text: true },
+      note: { mixed: true },
+    },
+  },
+  compute: ({ ammonia, nitrite, nitrate, basis, ...rest }) =>
+    waterCheck({
+      ...rest,
+      basis,
+      ammonia: nitrogenOf(ammonia, basis, 'NH4'),
+      nitrite: nitrogenOf(nitrite, basis, 'NO2'),
+      nitrate: nitrogenOf(nitrate, basis, 'NO3'),
+    }),
+  notes: [
+    'Ammonia is judged by the stricter of the total and the un-ionised limit. A reading not taken is "not measured", never fine; without pH or temperature the un-ionised part is "cannot judge".',
+    'A 0 for ammonia, nitrite or nitrate says that an empty cell looks the same.',
+    'Defer to local advice for your fish.',
+  ],
+  sources: ['FAO Fisheries Technical Paper 589 (2014), tables 3.1 and 7.1', 'UF/IFAS FA16'],
+  example: {
+    formula: '=SILT.WATER.CHECK("metric","tilapia",27,7.2,1,0.2,"40 mg/L as NO3",5.5)',
+    gives: 'a row a reading',
+  },
+  unpublished: 'Verdicts in words; the limits in it are checked against their sources in its own test.',
+});
