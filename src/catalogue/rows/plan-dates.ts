@@ -24,4 +24,5 @@ export const planDatesRow = define({
   ],
   sources: ['Common practice, no source'],
   example: { formula: '=SILT.PLAN.DATES("2026-05-04")', gives: 'a row a step' },
+  unpublished: 'Common practice: cure times are the makers’.',
 });
