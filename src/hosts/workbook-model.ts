@@ -93,6 +93,36 @@ export interface PrintSetup {
   readonly footer?: string;
 }
 
+export interface ChartSeries {
+  /** Text, or a reference to the cell that holds it: `'Compare'!$B$4`. */
+  readonly name: string;
+  /** References with their sheet: `'Compare'!$B$5:$F$5`. */
+  readonly categories?: string;
+  readonly values: string;
+}
+
+/** A chart that the spreadsheet draws itself, over the cells `place`. */
+export interface ChartData {
+  readonly type: 'column' | 'bar' | 'line' | 'scatter';
+  readonly title: string;
+  /** `D2:K16`. */
+  readonly place: string;
+  readonly series: readonly ChartSeries[];
+  readonly categoryTitle?: string;
+  readonly valueTitle?: string;
+  /** Number format of the values, such as `0.0`. */
+  readonly valueFormat?: string;
+  /** Number format of the categories, such as `yyyy-mm-dd`. */
+  readonly categoryFormat?: string;
+}
+
+/** A table of typed rows; its first row holds the headings, which are cells like any other. No formula may spill inside. */
+export interface TableData {
+  readonly name: string;
+  /** Headings and rows: `A4:D20`. */
+  readonly range: string;
+}
+
 export interface SheetData {
   readonly name: string;
   readonly cells: readonly CellData[];
@@ -107,6 +137,8 @@ export interface SheetData {
   readonly validations?: readonly Validation[];
   /** Cells whose style follows a formula (`=$B$2<>$B$3`), the first that holds winning. */
   readonly conditions?: readonly { readonly range: string; readonly formula: string; readonly style: CellStyle }[];
+  readonly charts?: readonly ChartData[];
+  readonly tables?: readonly TableData[];
   readonly print?: PrintSetup;
   readonly tabColour?: string;
   readonly hidden?: boolean;

@@ -6,9 +6,12 @@ export type {
   CellResult,
   CellScalar,
   CellStyle,
+  ChartData,
+  ChartSeries,
   DefinedName,
   PrintSetup,
   SheetData,
+  TableData,
   Validation,
   WorkbookData,
 } from '../hosts/workbook-model';
