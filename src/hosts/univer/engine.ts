@@ -11,7 +11,7 @@ import {
   UniverFormulaEnginePlugin,
 } from '@univerjs/engine-formula';
 import { UniverSheetsPlugin } from '@univerjs/sheets';
-import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
+import { CalculationMode, TriggerCalculationController, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
 import type { WorkbookData } from '../workbook-model';
 import { repairEngine } from './engine-repairs';
 import { executors } from './executor';
@@ -48,6 +48,8 @@ export function startEngine(functions: readonly HostFunction[], workbook: Workbo
   );
   const injector = univer.__getInjector();
   repairEngine(injector.get(IFunctionService));
+  // It would start calculations of its own a moment after each change, and stop the one that is running for that.
+  injector.get(TriggerCalculationController).dispose();
   return { injector, workbook: unit, dispose: () => univer.dispose() };
 }
 

@@ -1,4 +1,4 @@
-import { type ICellData, ICommandService, type Nullable, type Worksheet } from '@univerjs/core';
+import { type ICellData, ICommandService, type Worksheet } from '@univerjs/core';
 import {
   FormulaDataModel,
   IFunctionService,
@@ -6,9 +6,9 @@ import {
   SetFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
-import { type CellRange, rangeName } from '../address';
+import type { CellRange } from '../address';
 import type { CellError, CellResult, CellScalar, WorkbookData } from '../workbook-model';
-import { plainCellData } from './cell-data';
+import { CellReader, type ReadCell } from './cell-reader';
 import { computeFormula, type Engine, startEngine } from './engine';
 import { explain } from './error-text';
 import type { HostFunction } from './function-set';
@@ -17,14 +17,6 @@ import { plainCell } from './value-objects';
 
 /** What one formula gave: a value, rows of values, or an error as the whole. */
 export type Evaluated = CellScalar | readonly (readonly CellResult[])[] | { readonly error: CellError };
-
-export interface ReadCell {
-  readonly value: CellResult;
-  /** As typed; undefined in a cell that holds a plain value or takes part in another cell's spill. */
-  readonly formula: string | undefined;
-  /** The cells that this cell's formula fills, where more than one. */
-  readonly spill: string | undefined;
-}
 
 export interface Headless {
   /** Computes formulas without writing them, each on its own; references without a sheet mean the sheet that is named, or the first. */
@@ -129,31 +121,11 @@ function setCells(
 
 function read(engine: Engine, sheetName: string, range: CellRange): ReadCell[][] {
   const sheet = sheetNamed(engine, sheetName);
-  const model = engine.injector.get(FormulaDataModel);
-  const isKnown = (name: string): boolean => engine.injector.get(IFunctionService).hasExecutor(name);
-  const unitId = engine.workbook.getUnitId();
-  const spillRanges = model.getArrayFormulaRange()[unitId]?.[sheet.getSheetId()];
+  const reader = new CellReader(engine.injector, engine.workbook);
   return Array.from({ length: range.rows }, (_, downwards) =>
-    Array.from({ length: range.columns }, (_, across): ReadCell => {
-      const row = range.row + downwards;
-      const column = range.column + across;
-      const formula = model.getFormulaStringByCell(row, column, sheet.getSheetId(), unitId) || undefined;
-      const value = plainCellData(sheet.getCell(row, column) as Nullable<ICellData>);
-      const spill = spillRanges?.[row]?.[column];
-      return {
-        value: typeof value === 'object' ? { error: explain(value.error, formula, isKnown) } : value,
-        formula,
-        spill:
-          spill === undefined || spill === null
-            ? undefined
-            : rangeName({
-                row,
-                column,
-                rows: spill.endRow - spill.startRow + 1,
-                columns: spill.endColumn - spill.startColumn + 1,
-              }),
-      };
-    }),
+    Array.from({ length: range.columns }, (_, across) =>
+      reader.read(sheet, range.row + downwards, range.column + across),
+    ),
   );
 }
 
