@@ -96,7 +96,7 @@ function sheetEntities(
   const frame = corners(corner.x, corner.y, corner.x + sheetLength, corner.y + sheetWidth);
   const used = extentOf(placed.flatMap(({ outline }) => outline)).right;
   return [
-    ...closed('mark', 'thin', frame),
+    ...closed('text', 'thin', frame),
     ...placed.flatMap(({ outline, marks, label }) => [...outline, ...marks, label]),
     ...(pieces.length === 0
       ? []
@@ -145,7 +145,7 @@ function offcut({ left, bottom, right, top }: Extent, h: number, word: (metres: 
   const wide = right - left > widest + h;
   const middle = { x: (left + right) / 2, y: (bottom + top) / 2 };
   return [
-    line('mark', 'dashed', { x: left, y: bottom }, { x: left, y: top }),
+    line('text', 'dashed', { x: left, y: bottom }, { x: left, y: top }),
     wide
       ? text(middle, size, h)
       : text(middle, size.replace(/\n/g, ' '), Math.min(h, 0.5 * (right - left)), { turn: Math.PI / 2 }),

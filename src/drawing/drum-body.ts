@@ -106,8 +106,8 @@ function coneAndBase(figures: DrumFigures, h: number): readonly Entity[] {
   return [
     ...hatched(base, 0.75 * h, Math.PI / 4),
     ...hatched(mirrored(base), 0.75 * h, -Math.PI / 4),
-    ...[sheet, mirrored(sheet)].flatMap((points) => polyline('cut', 'outline', points)),
-    ...(rise > 0 ? [sump, mirrored(sump)].flatMap((points) => polyline('cut', 'outline', points)) : []),
+    ...[sheet, mirrored(sheet)].flatMap((points) => polyline('mark', 'outline', points)),
+    ...(rise > 0 ? [sump, mirrored(sump)].flatMap((points) => polyline('mark', 'outline', points)) : []),
     line('text', 'thin', { x: -radius + 0.8 * h, y: label.y }, { x: label.x + 0.4 * h, y: label.y }),
     text(label, 'base\nmix', h, { anchor: 'end' }),
   ];
@@ -129,7 +129,7 @@ function wall(figures: DrumFigures, h: number): readonly Entity[] {
     { x: outside, y: under },
     { x: hole, y: under },
   ];
-  return [half, mirrored(half)].flatMap((points) => polyline('cut', 'outline', points));
+  return [half, mirrored(half)].flatMap((points) => polyline('mark', 'outline', points));
 }
 
 /** Where a level line leaves a pipe: the outer end of the outlet, the tip of the inlet's arrow. */
@@ -145,11 +145,11 @@ function pipe({ drumDiameter }: DrumFigures, y: number, side: -1 | 1, h: number)
   const tip = side < 0 ? inside + 2 * h : outside - 0.6 * h;
   const tail = side < 0 ? outside + 0.6 * h : inside - 2.2 * h;
   return [
-    line('cut', 'outline', { x: inside, y: y + bore }, { x: outside, y: y + bore }),
-    line('cut', 'outline', { x: inside, y: y - bore }, { x: outside, y: y - bore }),
+    line('mark', 'outline', { x: inside, y: y + bore }, { x: outside, y: y + bore }),
+    line('mark', 'outline', { x: inside, y: y - bore }, { x: outside, y: y - bore }),
     line('mark', 'thin', { x: tail, y }, { x: tip, y }),
     ...arrow({ x: tip, y }, 0, h),
-    text({ x: outside - side * 2 * h, y: y + 1.8 * h }, side < 0 ? 'inlet' : 'outlet', 0.85 * h),
+    text({ x: outside - side * 1.6 * h, y: y + 1.8 * h }, side < 0 ? 'inlet' : 'outlet', 0.85 * h),
   ];
 }
 
@@ -187,13 +187,13 @@ function drain(figures: DrumFigures, h: number, word: (metres: number) => string
   const start = stand - 0.45 * h;
   const middle = (start - 1.2 * h + end) / 2;
   const size = Math.min(0.9 * h, drop / 3);
-  const valve = closed('cut', 'outline', [
+  const valve = closed('mark', 'outline', [
     { x: -size, y: middle + size },
     { x: size, y: middle + size },
     { x: -size, y: middle - size },
     { x: size, y: middle - size },
   ]);
-  const sides = [-half, half].map((x) => line('cut', 'outline', { x, y: start }, { x, y: end }));
+  const sides = [-half, half].map((x) => line('mark', 'outline', { x, y: start }, { x, y: end }));
   const pail =
     container === undefined
       ? []
@@ -209,7 +209,7 @@ function drain(figures: DrumFigures, h: number, word: (metres: number) => string
   return [
     ...sides,
     ...valve,
-    text({ x: half + h, y: middle }, coneBottom > 0 ? `${word(coneBottom)}\ndrain, valve` : 'valve', 0.85 * h, {
+    text({ x: half + h, y: middle }, coneBottom > 0 ? `${word(coneBottom)}\ndrain` : 'valve', 0.85 * h, {
       anchor: 'start',
     }),
     ...pail,

@@ -43,7 +43,7 @@ export function sectorPattern(
   const entities: readonly Entity[] = [
     ...outlineOf(piece, at),
     ...marksOf(piece, at),
-    ...closed('mark', 'thin', corners(blank.left, blank.bottom, blank.right, blank.top)),
+    ...closed('text', 'thin', corners(blank.left, blank.bottom, blank.right, blank.top)),
     ...centreLine(piece, at, h, centre),
     ...(centre ? arcCentre(at, h, shown.narrow) : []),
     ...(shown.narrow ? radiiOutside(piece, at, h, word) : radiiInside(piece, at, h, word, centre)),

@@ -1,0 +1,140 @@
+import { withoutDimensions } from './dimension-lines';
+import type { Drawing, Entity, Point, Primitive, Text } from './drawing-model';
+import { extentOf, grown } from './extent';
+import { checkBars, pageFoot } from './page-foot';
+import { clipped, drawn, paper } from './pdf-canvas';
+import { type PdfPage, pointsPerMetre } from './pdf-file';
+import { mapPage } from './pdf-page-map';
+import { circle, cross, line, text } from './shapes';
+import { foot, margin, overlap, type Paper, type Tile, type Tiling, tiled } from './tiling';
+
+const mostPages = 20;
+
+/** Says in one sentence why a drawing is not printed and what to do instead. */
+export class DrawingTooLarge extends Error {
+  constructor(message: string) {
+    super(message);
+    this.name = 'DrawingTooLarge';
+  }
+}
+
+/** The page map and then the drawing in full size, a window a page. */
+export function fullSizePages(drawing: Drawing, size: Paper): readonly PdfPage[] {
+  const cut = drawing.entities.filter((entity): entity is Primitive => 'layer' in entity && entity.layer === 'cut');
+  const extent = grown(extentOf(cut), 0.003);
+  refuseHuge(drawing, extent.right - extent.left, extent.top - extent.bottom, size);
+  const tiling = tiled(cut, extent, size);
+  const count = tiling.tiles.length + 1;
+  if (count > mostPages) throw tooLarge(drawing, `${count} pages`, size);
+  const shown = drawing.entities.filter(onPaper).map(small);
+  return [mapPage(drawing, tiling), ...tiling.tiles.map((tile) => tilePage(drawing, tiling, tile, shown))];
+}
+
+/** A drawing kilometres across is refused before anyone counts its pages. */
+function refuseHuge(drawing: Drawing, width: number, height: number, size: Paper): void {
+  if (width * height > 4 * mostPages || width + height > 40) throw tooLarge(drawing, 'hundreds of pages', size);
+}
+
+function tooLarge({ title, tooLarge: instead }: Drawing, pages: string, size: Paper): DrawingTooLarge {
+  const advice = instead ?? 'print it to fit one page, or send the DXF to a cutter';
+  return new DrawingTooLarge(
+    `${title}: full size takes ${pages} of ${size.name}, and more than ${mostPages} are not made; ${advice}`,
+  );
+}
+
+/** Dimensions stand around the piece and would only ask for more paper; the page map shows them. */
+function onPaper(entity: Entity): entity is Primitive {
+  return 'layer' in entity && (entity.layer !== 'text' || entity.shape === 'text');
+}
+
+/** Words on full-size paper are read from nearby. */
+function small(primitive: Primitive): Primitive {
+  return primitive.shape === 'text' ? { ...primitive, height: Math.min(primitive.height, 0.006) } : primitive;
+}
+
+function tilePage(drawing: Drawing, tiling: Tiling, tile: Tile, shown: readonly Primitive[]): PdfPage {
+  const { pageWidth, pageHeight, windowWidth, windowHeight } = tiling;
+  const windowLeft = margin;
+  const windowBottom = margin + foot;
+  const placing = {
+    scale: pointsPerMetre,
+    x: (windowLeft - tile.left) * pointsPerMetre,
+    y: (windowBottom - tile.bottom) * pointsPerMetre,
+  };
+  const window = [windowLeft, windowBottom, windowWidth, windowHeight].map((metres) => metres * pointsPerMetre);
+  const [left, bottom, width, height] = window as [number, number, number, number];
+  const where = `Page ${tile.number + 1} of ${tiling.tiles.length + 1}: row ${tile.row + 1}, column ${tile.column + 1}`;
+  return {
+    width: pageWidth * pointsPerMetre,
+    height: pageHeight * pointsPerMetre,
+    content: [
+      clipped(left, bottom, width, height, drawn(withoutDimensions(shown, drawing.textHeight), placing)),
+      '0.55 G 0.55 g',
+      drawn(joins(tiling, tile), paper),
+      '0 G 0 g',
+      drawn(registration(tiling), paper),
+      drawn([...checkBars(), ...pageFoot(drawing.title, where, pageWidth)], paper),
+    ].join('\n'),
+  };
+}
+
+const millimetres = (metres: number) => metres * 1000;
+
+/** Crosses in circles in the middle of each overlap: the same points of the drawing on neighbouring pages. */
+function registration({ windowWidth, windowHeight }: Tiling): readonly Primitive[] {
+  const [left, right] = [margin + overlap / 2, margin + windowWidth - overlap / 2].map(millimetres) as [number, number];
+  const low = millimetres(margin + foot + overlap / 2);
+  const high = millimetres(margin + foot + windowHeight - overlap / 2);
+  const points: readonly Point[] = [left, right].flatMap((x) => [low, high].map((y) => ({ x, y })));
+  return points.flatMap((at) => [...cross('mark', at, 4), circle('mark', 'thin', at, 2)]);
+}
+
+/** The line on which a page is laid over its neighbour, with the neighbour's number. */
+function joins(tiling: Tiling, tile: Tile): readonly Primitive[] {
+  const { tiles, windowWidth, windowHeight } = tiling;
+  const left = millimetres(margin + overlap / 2);
+  const right = millimetres(margin + windowWidth - overlap / 2);
+  const low = millimetres(margin + foot + overlap / 2);
+  const high = millimetres(margin + foot + windowHeight - overlap / 2);
+  const middle = { x: (left + right) / 2, y: (low + high) / 2 };
+  const sides = [
+    {
+      row: 0,
+      column: -1,
+      from: { x: left, y: low },
+      to: { x: left, y: high },
+      at: { x: left - 2.4, y: middle.y },
+      turn: Math.PI / 2,
+    },
+    {
+      row: 0,
+      column: 1,
+      from: { x: right, y: low },
+      to: { x: right, y: high },
+      at: { x: right + 2.4, y: middle.y },
+      turn: Math.PI / 2,
+    },
+    {
+      row: -1,
+      column: 0,
+      from: { x: left, y: high },
+      to: { x: right, y: high },
+      at: { x: middle.x, y: high + 2.4 },
+      turn: 0,
+    },
+    {
+      row: 1,
+      column: 0,
+      from: { x: left, y: low },
+      to: { x: right, y: low },
+      at: { x: middle.x, y: low - 2.4 },
+      turn: 0,
+    },
+  ];
+  return sides.flatMap(({ row, column, from, to, at, turn }) => {
+    const next = tiles.find((other) => other.row === tile.row + row && other.column === tile.column + column);
+    if (next === undefined) return [];
+    const words: Text = text(at, `page ${next.number + 1} joins here`, 2, { turn });
+    return [line('mark', 'dashed', from, to), words];
+  });
+}

@@ -1,0 +1,43 @@
+import { captionLines } from './caption';
+import { withoutDimensions } from './dimension-lines';
+import type { Drawing } from './drawing-model';
+import { drawn } from './pdf-canvas';
+import { type PdfPage, pdfFile, pointsPerMetre } from './pdf-file';
+import { fullSizePages } from './pdf-full-size';
+import { margin, type PaperName, papers } from './tiling';
+
+export interface PdfOptions {
+  readonly paper: PaperName;
+  /** Whether it is tiled at full size; left out, as the drawing is meant. Otherwise it is made to fit one page. */
+  readonly fullSize?: boolean;
+}
+
+/**
+ * A drawing as a PDF file: at full size over as many pages as it takes, up to 20, after a page that shows how they lie; or
+ * made to fit one page.
+ *
+ * Throws `DrawingTooLarge` with a sentence that says what to do instead.
+ */
+export function toPdf(drawing: Drawing, { paper, fullSize = drawing.fullSize }: PdfOptions): Uint8Array {
+  return pdfFile(drawing.title, fullSize ? fullSizePages(drawing, papers[paper]) : [fittedPage(drawing, paper)]);
+}
+
+/** One page, upright or lying, whichever shows the drawing larger. */
+function fittedPage(drawing: Drawing, name: PaperName): PdfPage {
+  const caption = captionLines(drawing, drawing.extent.right - drawing.extent.left);
+  const { left, bottom, right, top } = { ...drawing.extent, bottom: drawing.extent.bottom - caption.height };
+  const { width, height } = papers[name];
+  const scaleOn = (across: number, down: number) =>
+    Math.min((across - 3 * margin) / (right - left), (down - 3 * margin) / (top - bottom));
+  const lying = scaleOn(height, width) > 1.15 * scaleOn(width, height);
+  const [across, down] = lying ? [height, width] : [width, height];
+  // Text is never set larger than 3.5 mm: a small drawing stays small.
+  const scale = Math.min(scaleOn(across, down), 0.0035 / drawing.textHeight);
+  const placing = {
+    scale: scale * pointsPerMetre,
+    x: ((across - scale * (right + left)) / 2) * pointsPerMetre,
+    y: (down - 1.5 * margin - scale * top) * pointsPerMetre,
+  };
+  const all = [...withoutDimensions(drawing.entities, drawing.textHeight), ...caption.entities];
+  return { width: across * pointsPerMetre, height: down * pointsPerMetre, content: drawn(all, placing) };
+}

@@ -1,0 +1,91 @@
+import type { Extent, Primitive } from './drawing-model';
+import { traced } from './extent';
+
+/** All in metres. */
+export interface Paper {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+export const papers = {
+  A4: { name: 'A4', width: 0.21, height: 0.297 },
+  Letter: { name: 'Letter', width: 0.2159, height: 0.2794 },
+} as const satisfies Record<string, Paper>;
+
+export type PaperName = keyof typeof papers;
+
+/** What printers leave white, with a little to spare; the foot of the page carries the check bar. */
+export const margin = 0.01;
+export const foot = 0.018;
+/** How far neighbouring pages show the same strip of the drawing. */
+export const overlap = 0.01;
+
+/** One page's window on the drawing. Rows count from the top, columns from the left, numbers from 1 along the rows. */
+export interface Tile {
+  readonly number: number;
+  readonly row: number;
+  readonly column: number;
+  readonly left: number;
+  readonly bottom: number;
+}
+
+export interface Tiling {
+  readonly paper: Paper;
+  readonly pageWidth: number;
+  readonly pageHeight: number;
+  readonly windowWidth: number;
+  readonly windowHeight: number;
+  readonly rows: number;
+  readonly columns: number;
+  readonly tiles: readonly Tile[];
+}
+
+/** Pages that cover what is cut, upright or lying, whichever takes fewer; pages that would show nothing are left out. */
+export function tiled(cut: readonly Primitive[], extent: Extent, paper: Paper): Tiling {
+  const points = cut.flatMap((primitive) => traced(primitive, 0.002));
+  const upright = covering(points, extent, paper, paper.width, paper.height);
+  const lying = covering(points, extent, paper, paper.height, paper.width);
+  return lying.tiles.length < upright.tiles.length ? lying : upright;
+}
+
+function covering(
+  points: readonly { readonly x: number; readonly y: number }[],
+  { left, bottom, right, top }: Extent,
+  paper: Paper,
+  pageWidth: number,
+  pageHeight: number,
+): Tiling {
+  const windowWidth = pageWidth - 2 * margin;
+  const windowHeight = pageHeight - 2 * margin - foot;
+  const across = windowWidth - overlap;
+  const down = windowHeight - overlap;
+  const columns = Math.max(1, Math.ceil((right - left - overlap) / across - 1e-9));
+  const rows = Math.max(1, Math.ceil((top - bottom - overlap) / down - 1e-9));
+  // The drawing sits in the middle of all pages taken together.
+  const originX = (left + right - columns * across - overlap) / 2;
+  const originY = (bottom + top + rows * down + overlap) / 2;
+  const tiles: Tile[] = [];
+  for (let row = 0; row < rows; row++) {
+    const shown = Array.from({ length: columns }, (_, column) => ({
+      row,
+      column,
+      left: originX + column * across,
+      bottom: originY - (row + 1) * down - overlap,
+    })).filter((tile) => points.some(({ x, y }) => inside(x, y, tile, windowWidth, windowHeight)));
+    // Between the first and the last page of a row every page is kept: paper without lines still holds the others in place.
+    const first = shown[0];
+    const last = shown.at(-1);
+    if (first === undefined || last === undefined) continue;
+    for (let column = first.column; column <= last.column; column++) {
+      tiles.push({ ...first, column, left: originX + column * across, number: tiles.length + 1 });
+    }
+  }
+  return { paper, pageWidth, pageHeight, windowWidth, windowHeight, rows, columns, tiles };
+}
+
+/** Points are 2 mm apart, so a line that only grazes the window is caught 2 mm outside it. */
+function inside(x: number, y: number, { left, bottom }: Omit<Tile, 'number'>, width: number, height: number): boolean {
+  const slack = 0.002;
+  return x >= left - slack && x <= left + width + slack && y >= bottom - slack && y <= bottom + height + slack;
+}
