@@ -1,7 +1,6 @@
 import { filterArea, filterFeed, filterMedia } from '../../formulas/filter-size';
 import { mediaTable } from '../../formulas/media';
 import { filterAlkalinity, filterNitrify, filterOxygen, nitrificationLimits } from '../../formulas/nitrification';
-import { coefficient } from '../coefficients/all';
 import { define } from '../define';
 import { temperature } from '../water-arguments';
 
@@ -24,8 +23,14 @@ const reserve = {
   meaning: 'share added on top, 0.5 for half as much again',
 } as const;
 const surface = { kind: 'surface', above: 0, meaning: 'specific surface of the media' } as const;
+const factor = {
+  kind: 'number',
+  above: 0,
+  atMost: 0.16,
+  default: 'ammonia factor',
+  meaning: 'ammonia nitrogen per protein fed',
+} as const;
 const ammoniaLoad = { kind: 'daily', atLeast: 0, meaning: 'ammonia nitrogen nitrified a day, as N' } as const;
-const ammoniaFactor = () => coefficient('ammonia factor').typical;
 
 export const filterRows = [
   define({
@@ -52,10 +57,11 @@ export const filterRows = [
       protein: { ...protein, atLeast: 0 },
       rate,
       reserve,
+      factor,
     },
     result: { scalar: 'area' },
-    compute: (given) => filterArea(given.feed, given.protein, given.rate, given.reserve, ammoniaFactor()),
-    formula: 'surface = feed × protein × 0.092 × (1 + reserve) / rate',
+    compute: (given) => filterArea(given.feed, given.protein, given.rate, given.reserve, given.factor),
+    formula: 'surface = feed × protein × factor × (1 + reserve) / rate',
     notes: nitrogenNotes,
     sources: [fao],
     example: { formula: '=SILT.FILTER.AREA("metric","200 g/d",32%,0.469)', gives: '12.55' },
@@ -79,11 +85,11 @@ export const filterRows = [
       protein,
       rate,
       reserve,
+      factor,
     },
     result: { scalar: 'daily' },
-    compute: (given) =>
-      filterFeed(given.media, given.surface, given.protein, given.rate, given.reserve, ammoniaFactor()),
-    formula: 'feed = media × specific surface × rate / (protein × 0.092 × (1 + reserve))',
+    compute: (given) => filterFeed(given.media, given.surface, given.protein, given.rate, given.reserve, given.factor),
+    formula: 'feed = media × specific surface × rate / (protein × factor × (1 + reserve))',
     notes: nitrogenNotes,
     sources: [fao],
     example: { formula: '=SILT.FILTER.FEED("metric",43.8,300,32%,0.469)', gives: '0.2093' },

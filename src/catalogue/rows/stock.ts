@@ -13,7 +13,7 @@ const growthCoefficient = {
 } as const;
 const growthNotes = [
   'Growth is linear in temperature only below the optimum of the species.',
-  'Above 0.5 the coefficient is in another form (the x 1000 one is ten times the per cent one) and is refused.',
+  'Above 0.5 the coefficient is in the x 1000 form, ten times the per cent one; from 0 to 0.01 it is in the plain form, a hundredth of it. Both are refused.',
 ];
 const growthSources = [
   'Iwama and Tautz, Canadian Journal of Fisheries and Aquatic Sciences 38:649 (1981)',
