@@ -1,0 +1,22 @@
+import { catalogue } from '../catalogue/all';
+import { type Coefficient, coefficient } from '../catalogue/coefficients/all';
+import type { CatalogueRow } from '../catalogue/define';
+import { type Adapted, adapt, type MakeError } from './adapter';
+
+/**
+ * The functions as one thing that pages beside the spreadsheet use, so that the catalogue and all formulas are loaded
+ * once, with the function script, and a page computes with exactly what the cells compute with. In the built script
+ * the rows come without what only people read; functions.json has their summaries.
+ */
+export interface Shelf {
+  readonly catalogue: readonly CatalogueRow[];
+  readonly adapt: (row: CatalogueRow, makeError: MakeError) => Adapted;
+  readonly coefficient: (key: string) => Coefficient;
+}
+
+export const shelf: Shelf = { catalogue, adapt, coefficient };
+
+/** Where the function script leaves the shelf for the page that loaded it. */
+export interface ShelfHolder {
+  siltstead?: Shelf;
+}

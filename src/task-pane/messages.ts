@@ -1,0 +1,91 @@
+import { HostError } from '../hosts/sheet-host';
+import { make, replace } from './dom';
+
+export type Tone = 'done' | 'note' | 'fault';
+export type Say = (
+  tone: Tone,
+  sentence: string,
+  button?: { readonly label: string; readonly press: () => void },
+) => void;
+
+export interface Question {
+  /** One sentence with what is to be decided. */
+  readonly sentence: string;
+  /** The answers, the harmless one last; pressing Escape gives undefined. */
+  readonly answers: readonly string[];
+}
+export type Ask = (question: Question) => Promise<string | undefined>;
+
+export interface Messages {
+  readonly element: HTMLElement;
+  readonly say: Say;
+  readonly ask: Ask;
+}
+
+const marks: Readonly<Record<Tone, string>> = { done: '✓', note: 'i', fault: '!' };
+
+/** The line in which the pane speaks, and asks, below the tabs: read out by screen readers, never in the way. */
+export function createMessages(): Messages {
+  const line = make('div', { class: 'message-line', role: 'status', 'aria-live': 'polite' });
+  const question = make('div', { class: 'question-place' });
+  const element = make('div', { class: 'messages' }, line, question);
+  const say: Say = (tone, sentence, button) => {
+    const close = make('button', { type: 'button', class: 'quiet', 'aria-label': 'Close this message' }, '×');
+    close.addEventListener('click', () => replace(line));
+    const more = button ? make('button', { type: 'button' }, button.label) : undefined;
+    more?.addEventListener('click', () => {
+      replace(line);
+      button?.press();
+    });
+    replace(
+      line,
+      make(
+        'div',
+        { class: `message ${tone}` },
+        make('span', { class: 'mark', 'aria-hidden': 'true' }, marks[tone]),
+        make('p', {}, sentence),
+        ...(more ? [more] : []),
+        close,
+      ),
+    );
+  };
+  return { element, say, ask: (asked) => askIn(question, asked) };
+}
+
+let asked = 0;
+
+function askIn(place: HTMLElement, { sentence, answers }: Question): Promise<string | undefined> {
+  const before = document.activeElement;
+  asked += 1;
+  const id = `question-${asked}`;
+  return new Promise((resolve) => {
+    const finish = (answer: string | undefined): void => {
+      replace(place);
+      if (before instanceof HTMLElement && before.isConnected) before.focus();
+      resolve(answer);
+    };
+    const buttons = answers.map((answer) => {
+      const button = make('button', { type: 'button' }, answer);
+      button.addEventListener('click', () => finish(answer));
+      return button;
+    });
+    const box = make(
+      'div',
+      { class: 'question', role: 'alertdialog', 'aria-labelledby': id },
+      make('p', { id }, sentence),
+      make('div', { class: 'buttons' }, ...buttons),
+    );
+    box.addEventListener('keydown', (event) => {
+      if (event.key === 'Escape') finish(undefined);
+    });
+    replace(place, box);
+    buttons[0]?.focus();
+  });
+}
+
+/** A fault as a sentence: hosts word their own, anything else is named as ours. */
+export function sentenceOf(error: unknown): string {
+  if (error instanceof HostError) return error.message;
+  const detail = error instanceof Error ? error.message : String(error);
+  return `This is a fault in Siltstead, please report it: ${detail.slice(0, 150)}`;
+}

@@ -1,0 +1,88 @@
+import { make, makeButton, replace } from './dom';
+import { type Say, sentenceOf } from './messages';
+
+/** What long work calls between pieces: shows how far it is, lets the page breathe, throws Stopped when told to stop. */
+export interface Progress {
+  /** `share` from 0 to 1. Cheap to call often: it yields at most every few hundredths of a second. */
+  readonly step: (share: number) => Promise<void>;
+  /** From here on the work can no longer be stopped, because half of it must not stay. */
+  readonly finishing: () => void;
+}
+
+export type Work = <T>(title: string, job: (progress: Progress) => Promise<T>) => Promise<T | undefined>;
+
+/** Thrown out of a piece of work that was told to stop. */
+export class Stopped extends Error {
+  constructor() {
+    super('stopped');
+    this.name = 'Stopped';
+  }
+}
+
+/** Work shorter than this shows nothing. */
+const patienceMs = 250;
+/** The page answers at least this often. */
+const sliceMs = 40;
+
+export interface WorkPlace {
+  readonly element: HTMLElement;
+  readonly work: Work;
+}
+
+/** The place where work shows itself. One piece of work runs at a time; the next is told to wait. */
+export function createWork(say: Say): WorkPlace {
+  const element = make('div', { class: 'work-place', role: 'status' });
+  let running: string | undefined;
+  const work: Work = async (title, job) => {
+    if (running !== undefined) {
+      say('note', `${running} is still under way; wait for it or stop it, then try again.`);
+      return undefined;
+    }
+    running = title;
+    const shown = showLater(element, title);
+    try {
+      return await job(shown.progress);
+    } catch (error) {
+      if (error instanceof Stopped) say('note', `${title}: stopped, nothing was changed.`);
+      else say('fault', sentenceOf(error));
+      return undefined;
+    } finally {
+      running = undefined;
+      shown.end();
+    }
+  };
+  return { element, work };
+}
+
+function showLater(element: HTMLElement, title: string): { readonly progress: Progress; readonly end: () => void } {
+  let stopped = false;
+  let last = performance.now();
+  const bar = make('progress', { max: '1', 'aria-label': title });
+  const stop = makeButton('Stop', () => {
+    stopped = true;
+    stop.disabled = true;
+  });
+  const timer = setTimeout(() => {
+    replace(element, make('div', { class: 'work' }, make('span', {}, title), bar, stop));
+  }, patienceMs);
+  return {
+    progress: {
+      step: async (share) => {
+        if (stopped) throw new Stopped();
+        if (performance.now() - last < sliceMs) return;
+        bar.value = share;
+        await new Promise((resolve) => setTimeout(resolve, 0));
+        last = performance.now();
+        if (stopped) throw new Stopped();
+      },
+      finishing: () => {
+        if (stopped) throw new Stopped();
+        stop.disabled = true;
+      },
+    },
+    end: () => {
+      clearTimeout(timer);
+      replace(element);
+    },
+  };
+}
