@@ -35,7 +35,7 @@ export interface CutPlanDrawingInput {
 export function cutPlanDrawing(input: CutPlanDrawingInput): Drawing {
   const { patterns, plan, sheetLength, sheetWidth, profile, name } = input;
   const word = (metres: number) => wordLength(profile, metres);
-  const known = patterns.map((row, i) => readPattern(row, 'patterns', i + 1));
+  const known = patterns.map((row, i) => readPattern(row, 'patterns', i + 1, profile.text));
   const h = Math.max(sheetLength, sheetWidth) / 44;
   const count = plan.reduce((most, { sheet }) => Math.max(most, sheet), 1);
   const step = sheetWidth + 6 * h;

@@ -27,7 +27,7 @@ export interface PatternDrawingInput {
  * Cannot draw a row whose numbers do not agree: it refuses as `SILT.CUT.PLAN` does.
  */
 export function patternDrawing({ pattern, profile, name = '', row = 1 }: PatternDrawingInput): Drawing {
-  const piece = readPattern(pattern, 'pattern', row);
+  const piece = readPattern(pattern, 'pattern', row, profile.text);
   const word: Worded = (metres) => wordLength(profile, metres);
   const what = piece.shape === 'rectangle' ? 'cylinder pattern' : 'cone pattern';
   const whose = name.trim() === '' ? `C${what.slice(1)}` : `${name.trim()}: ${what}`;

@@ -13,13 +13,17 @@ export interface PdfOptions {
 }
 
 /**
- * A drawing as a PDF file: at full size over as many pages as it takes, up to 20, after a page that shows how they lie; or
- * made to fit one page.
+ * Drawings as a PDF file: at full size over as many pages as each takes, up to 20, after a page that shows how they lie; or
+ * each made to fit one page.
  *
  * Throws `DrawingTooLarge` with a sentence that says what to do instead.
  */
-export function toPdf(drawing: Drawing, { paper, fullSize = drawing.fullSize }: PdfOptions): Uint8Array {
-  return pdfFile(drawing.title, fullSize ? fullSizePages(drawing, papers[paper]) : [fittedPage(drawing, paper)]);
+export function toPdf(drawings: Drawing | readonly Drawing[], { paper, fullSize }: PdfOptions): Uint8Array {
+  const list = 'entities' in drawings ? [drawings] : drawings;
+  const pages = list.flatMap((drawing) =>
+    (fullSize ?? drawing.fullSize) ? fullSizePages(drawing, papers[paper]) : [fittedPage(drawing, paper)],
+  );
+  return pdfFile(list.map(({ title }) => title).join('; '), pages);
 }
 
 /** One page, upright or lying, whichever shows the drawing larger. */

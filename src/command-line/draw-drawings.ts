@@ -1,0 +1,131 @@
+import type { CellValue, QuantityArgument } from '../catalogue/argument';
+import { patternColumns } from '../catalogue/pattern-columns';
+import { figureReader } from '../catalogue/reading/read-figure';
+import { readTable } from '../catalogue/reading/read-table';
+import { coneRows } from '../catalogue/rows/cone';
+import { cutPlanDrawing, type PlacedPiece } from '../drawing/cut-plan-drawing';
+import type { Drawing } from '../drawing/drawing-model';
+import { drumSectionDrawing } from '../drawing/drum-section-drawing';
+import { patternDrawing } from '../drawing/pattern-drawing';
+import type { PatternRow } from '../formulas/cone-pattern';
+import { adapt } from '../functions/adapter';
+import { type Profile, readProfile } from '../units/profile';
+import { DrawMistake, type DrawOption, type DrawRequest } from './draw-request';
+import { cellsOf, openDrawn, unitsOf } from './draw-workbook';
+
+/** What the command line asks for, drawn; several patterns of a workbook are several drawings. */
+export async function requestedDrawings(request: DrawRequest): Promise<readonly Drawing[]> {
+  if (request.what === 'drum') return [drum(request)];
+  const { profile, rows, plan } = request.what === 'cone' ? cone(request) : await fromWorkbook(request);
+  const { name, 'sheet-length': sheetLength } = request.given;
+  if (sheetLength !== undefined || request.given['sheet-width'] !== undefined || plan !== undefined) {
+    return [planned(request, profile, rows, plan)];
+  }
+  return rows.map((pattern, i) => {
+    const own =
+      rows.length === 1
+        ? name
+        : `${name === undefined ? '' : `${name}, `}${name === undefined ? 'Row' : 'row'} ${i + 1}`;
+    return patternDrawing({ pattern, profile, row: i + 1, ...(own === undefined ? {} : { name: own }) });
+  });
+}
+
+interface Patterns {
+  readonly profile: Profile;
+  readonly rows: readonly PatternRow[];
+  readonly plan?: readonly PlacedPiece[];
+}
+
+function profileOf(units: string | undefined): Profile {
+  if (units === undefined) throw new DrawMistake('--units: give US or metric');
+  return readProfile(units);
+}
+
+/** The cone goes through `SILT.CONE.PATTERN` itself, so that readings, bounds and messages are the worksheet's. */
+function cone({ given }: DrawRequest): Patterns {
+  const profile = profileOf(given.units);
+  const row = coneRows.find(({ name }) => name === 'CONE.PATTERN')!;
+  const pattern = adapt(row, (_code, message) => new DrawMistake(message));
+  const values = Object.keys(row.arguments).map((name) => plainNumber(given[name as DrawOption]));
+  return { profile, rows: readPatterns(pattern(profile.text, ...values) as CellValue[][], profile) };
+}
+
+/** A shell hands everything over as text; a bare number is one, in the profile's unit. */
+function plainNumber(typed: string | undefined): CellValue | undefined {
+  return typed !== undefined && /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(typed.trim()) ? Number(typed) : typed;
+}
+
+function readPatterns(cells: readonly (readonly CellValue[])[], profile: Profile): readonly PatternRow[] {
+  return readTable('patterns', patternColumns, cells, profile) as unknown as readonly PatternRow[];
+}
+
+const planColumns = {
+  pattern: { kind: 'count', atLeast: 1, whole: true },
+  piece: { kind: 'count', atLeast: 1, whole: true },
+  sheet: { kind: 'count', atLeast: 1, whole: true },
+  x: { kind: 'dimension' },
+  y: { kind: 'dimension' },
+  direction: { kind: 'angle' },
+} as const;
+
+async function fromWorkbook({ given }: DrawRequest): Promise<Patterns> {
+  if (given.range === undefined) throw new DrawMistake("--range: give the pattern rows, such as 'Patterns'!B5:K7");
+  const workbook = await openDrawn(given.workbook!);
+  const profile = profileOf(given.units ?? unitsOf(workbook));
+  const rows = readPatterns(cellsOf(workbook, given.range), profile);
+  if (given.plan === undefined) return { profile, rows };
+  const plan = readTable('plan', planColumns, cellsOf(workbook, given.plan), profile);
+  return { profile, rows, plan: plan as unknown as readonly PlacedPiece[] };
+}
+
+function planned(
+  { given }: DrawRequest,
+  profile: Profile,
+  patterns: readonly PatternRow[],
+  plan: readonly PlacedPiece[] | undefined,
+): Drawing {
+  const sheetLength = figure(given, 'sheet-length', profile, positive);
+  const sheetWidth = figure(given, 'sheet-width', profile, positive);
+  if (sheetLength === undefined || sheetWidth === undefined) {
+    throw new DrawMistake('a cut plan needs both --sheet-length and --sheet-width');
+  }
+  if (plan === undefined) throw new DrawMistake('--plan: give the rows of the cut plan');
+  return cutPlanDrawing({
+    patterns,
+    plan,
+    sheetLength,
+    sheetWidth,
+    profile,
+    ...(given.name === undefined ? {} : { name: given.name }),
+  });
+}
+
+type Bounds = Pick<QuantityArgument, 'above' | 'atLeast'>;
+const positive: Bounds = { above: 0 };
+const notNegative: Bounds = { atLeast: 0 };
+
+function figure(given: DrawRequest['given'], option: DrawOption, profile: Profile, bounds: Bounds): number | undefined {
+  const value = plainNumber(given[option]);
+  if (value === undefined) return undefined;
+  return figureReader(`--${option}`, { kind: 'dimension', meaning: option, ...bounds })(value, profile);
+}
+
+function drum({ given }: DrawRequest): Drawing {
+  const profile = profileOf(given.units);
+  const drumDiameter = figure(given, 'drum', profile, positive)!;
+  const depth = figure(given, 'depth', profile, positive);
+  if (depth === undefined) throw new DrawMistake('--depth: give the depth of water above the cone');
+  const rest = {
+    coneHeight: figure(given, 'cone-height', profile, notNegative),
+    coneTop: figure(given, 'cone-top', profile, positive),
+    coneBottom: figure(given, 'cone-bottom', profile, notNegative),
+    rise: figure(given, 'rise', profile, notNegative),
+    stand: figure(given, 'stand', profile, notNegative),
+    drumHeight: figure(given, 'drum-height', profile, positive),
+    container: figure(given, 'container', profile, positive),
+    drainDrop: figure(given, 'drain-drop', profile, positive),
+    name: given.name,
+  };
+  const named = Object.fromEntries(Object.entries(rest).filter(([, value]) => value !== undefined));
+  return drumSectionDrawing({ profile, drumDiameter, depth, ...named });
+}

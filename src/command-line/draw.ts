@@ -1,0 +1,57 @@
+/** Draws patterns, cut plans and drums from the command line: `npm run -s draw -- --units US --top 22.5 … pattern.pdf`. */
+import { renameSync, rmSync, writeFileSync } from 'node:fs';
+import type { Drawing } from '../drawing/drawing-model';
+import { stacked } from '../drawing/stacked';
+import { type PaperName, papers } from '../drawing/tiling';
+import { requestedDrawings } from './draw-drawings';
+import { DrawMistake, type DrawRequest, drawUsage, readDrawRequest } from './draw-request';
+import { userPath } from './user-path';
+
+/** The whole file is made before anything is written. */
+async function contents(drawings: readonly Drawing[], request: DrawRequest): Promise<string | Uint8Array> {
+  if (request.format === 'pdf') {
+    const paper = paperOf(request, drawings[0]!);
+    const { toPdf } = await import('../drawing/pdf');
+    return toPdf(drawings, { paper, ...(request.onePage ? { fullSize: false } : {}) });
+  }
+  const together = stacked(request.given.name ?? 'Patterns', drawings);
+  if (request.format === 'dxf') return (await import('../drawing/dxf')).toDxf(together);
+  return (await import('../drawing/svg')).toSvg(together, { standalone: true });
+}
+
+function paperOf({ given }: DrawRequest, { units }: Drawing): PaperName {
+  if (given.paper === undefined) return units === 'US' ? 'Letter' : 'A4';
+  const name = (Object.keys(papers) as PaperName[]).find((one) => one.toLowerCase() === given.paper!.toLowerCase());
+  if (name === undefined) throw new DrawMistake(`--paper: ${given.paper} is not known; give A4 or Letter`);
+  return name;
+}
+
+/** A file of that name appears whole or not at all. */
+function write(file: string, bytes: string | Uint8Array): void {
+  const path = userPath(file);
+  const unfinished = `${path}.part`;
+  try {
+    writeFileSync(unfinished, bytes);
+    renameSync(unfinished, path);
+  } catch (thrown) {
+    rmSync(unfinished, { force: true });
+    const why = thrown instanceof Error && 'code' in thrown ? ` (${thrown.code})` : '';
+    throw new DrawMistake(`${file} cannot be written${why}; see that its folder exists and may be written to`);
+  }
+}
+
+async function main(): Promise<void> {
+  try {
+    const request = readDrawRequest(process.argv.slice(2));
+    if (request === undefined) {
+      process.stdout.write(drawUsage);
+      return;
+    }
+    write(request.file, await contents(await requestedDrawings(request), request));
+  } catch (thrown) {
+    process.stderr.write(`${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
+    process.exitCode = 1;
+  }
+}
+
+void main();
