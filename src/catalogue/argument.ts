@@ -5,6 +5,11 @@ import type { Profile } from '../units/profile';
 /** What a cell can hand over once the host's wrappings are off; blank is the empty string. */
 export type CellValue = string | number | boolean;
 
+/** An error that stands in a cell, one given to a function or one that a function gives. */
+export interface CellFault extends Error {
+  readonly code: string;
+}
+
 interface Described {
   /** What the argument means, in words a builder uses; shown while typing, so kept short. */
   readonly meaning: string;
@@ -58,7 +63,10 @@ export interface TableArgument<C extends Columns = Columns> extends Described {
   readonly optional?: true;
 }
 
-/** A table whose shape the function reads itself: rows of plain cells, all-blank rows kept, so that rows can be counted. */
+/**
+ * A table whose shape the function reads itself: rows of plain cells, all-blank rows kept, so that rows can be counted,
+ * and errors in cells left where they stand.
+ */
 export interface CellsArgument extends Described {
   readonly cells: true;
 }
@@ -102,7 +110,7 @@ type ArgumentValue<A> = A extends { readonly choice: readonly (infer C)[] }
     : A extends { readonly table: infer C extends Columns }
       ? Whether<A, readonly RowOf<C>[]>
       : A extends { readonly cells: true }
-        ? readonly (readonly CellValue[])[]
+        ? readonly (readonly (CellValue | CellFault)[])[]
         : Whether<A, number>;
 
 export type Given<A extends Arguments> = { readonly [K in keyof A]: ArgumentValue<A[K]> };

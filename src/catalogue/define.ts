@@ -1,10 +1,10 @@
 import type { Kind } from '../units/kinds';
 import type { Profile } from '../units/profile';
-import type { Arguments, Columns, Given, MixedCell, Quantity, RowOf, Sentence } from './argument';
+import type { Arguments, CellFault, Columns, Given, MixedCell, Quantity, RowOf, Sentence } from './argument';
 
 /**
  * What a function gives. `rows` and `row` may be asked for with a heading row; `lines` are sentences down one column;
- * `grid` is a block whose columns depend on what was given.
+ * `grid` is a block whose columns depend on what was given; an error in it stands in its own cell.
  */
 export type Result =
   | { readonly scalar: Kind }
@@ -28,7 +28,7 @@ export type Computed<R> = R extends { readonly scalar: Kind } | { readonly date:
           ? readonly RowOf<C>[]
           : R extends { readonly lines: true }
             ? readonly Sentence[]
-            : readonly (readonly MixedCell[])[];
+            : readonly (readonly (MixedCell | CellFault)[])[];
 
 /** The whole contract of one worksheet function; help, metadata, checks and reference pages all come from it. */
 export interface FunctionRow<A extends Arguments = Arguments, R extends Result = Result> {

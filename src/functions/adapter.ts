@@ -87,7 +87,9 @@ function run(plan: Plan, values: unknown[], makeError: MakeError): unknown[][] {
   }
   const wanted = plan.takesHeadings && wantsHeadings(values[first + slots.length]);
   const body =
-    rows === 1 && columns === 1 ? one(plan, taken, profile) : many(plan, taken, profile, { rows, columns }, makeError);
+    rows === 1 && columns === 1
+      ? errorsShown(plan, one(plan, taken, profile), makeError)
+      : many(plan, taken, profile, { rows, columns }, makeError);
   const top = wanted ? headingRow(plan.row.result, profile) : undefined;
   return top === undefined ? body : [top, ...body];
 }
@@ -200,6 +202,12 @@ function many(
     if (!stacks) block.push(line);
   }
   return block;
+}
+
+/** Errors that stand in single cells of a grid, as the host's own. */
+function errorsShown(plan: Plan, block: Cell[][], makeError: MakeError): unknown[][] {
+  if (!('grid' in plan.row.result)) return block;
+  return block.map((line) => line.map((value) => (value instanceof Error ? hostError(value, makeError) : value)));
 }
 
 /** Whatever went wrong, as the host's own error; a fault of ours is named as one and never gets out raw. */

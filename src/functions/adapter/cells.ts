@@ -1,4 +1,4 @@
-import type { CellValue } from '../../catalogue/argument';
+import type { CellFault, CellValue } from '../../catalogue/argument';
 
 /** An error that stood in a cell given to the function; it is passed on as what it is. */
 export class PassedError extends Error {
@@ -73,4 +73,19 @@ export function at(value: unknown, row: number, column: number): unknown {
 export function plainRows(value: unknown): readonly (readonly CellValue[])[] {
   const block = isBlock(value) ? value : [[value]];
   return block.map((line) => line.map(cell));
+}
+
+/** A block as rows of plain cells, an error in a cell left where it stands. */
+export function openRows(value: unknown): readonly (readonly (CellValue | CellFault)[])[] {
+  const block = isBlock(value) ? value : [[value]];
+  return block.map((line) => line.map(cellOrFault));
+}
+
+function cellOrFault(value: unknown): CellValue | CellFault {
+  try {
+    return cell(value);
+  } catch (error) {
+    if (error instanceof PassedError) return error;
+    throw error;
+  }
 }

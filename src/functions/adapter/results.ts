@@ -1,4 +1,4 @@
-import type { Columns, MixedCell, Quantity, Sentence } from '../../catalogue/argument';
+import type { CellFault, Columns, MixedCell, Quantity, Sentence } from '../../catalogue/argument';
 import type { Result } from '../../catalogue/define';
 import { Complaint } from '../../catalogue/reading/complaint';
 import { headings } from '../../catalogue/reading/headings';
@@ -6,7 +6,8 @@ import type { Profile } from '../../units/profile';
 import { toProfile } from '../../units/quantity';
 import { type KindOf, word } from './wording';
 
-export type Cell = string | number;
+/** An error stands only in a grid; the adapter makes it the host's own. */
+export type Cell = string | number | CellFault;
 
 /** More rows than this would fill a sheet before anyone could read them. */
 export const mostRows = 10_000;
@@ -32,7 +33,11 @@ export function presenter(result: Result, kindOf: KindOf): Presenter {
     return (computed, profile) => (computed as Sentence[]).map((sentence) => [word(sentence, kindOf, profile)]);
   }
   return (computed, profile) =>
-    capped((computed as MixedCell[][]).map((line) => line.map((value) => mixed(value, kindOf, profile))));
+    capped(
+      (computed as (MixedCell | CellFault)[][]).map((line) =>
+        line.map((value) => (value instanceof Error ? value : mixed(value, kindOf, profile))),
+      ),
+    );
 }
 
 /** The heading row above a result, where it has one. */

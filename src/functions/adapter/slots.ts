@@ -8,7 +8,7 @@ import { readTable } from '../../catalogue/reading/read-table';
 import { nearest } from '../../units/nearest';
 import type { Profile } from '../../units/profile';
 import { Unreadable } from '../../units/unreadable';
-import { plainRows } from './cells';
+import { openRows, plainRows } from './cells';
 
 export type GivenSoFar = Record<string, unknown>;
 
@@ -39,7 +39,7 @@ export function slot(name: string, spec: Argument): Slot {
       broadcasts: false,
       read: (value) => {
         if (isBlank(value)) throw missing(name, 'a range');
-        return plainRows(value);
+        return openRows(value);
       },
     };
   }

@@ -1,0 +1,20 @@
+import type { Figure } from '../../formulas/refusal';
+import { isKind, type Kind } from '../../units/kinds';
+import type { Profile } from '../../units/profile';
+import { wordQuantity } from '../../units/quantity';
+import type { Sentence } from '../argument';
+
+/** The kind of the argument of that name, where it has one. */
+export type KindOf = (name: string) => Kind | undefined;
+
+/** Puts the figures of a sentence into the user's units. */
+export function word(sentence: Sentence, kindOf: KindOf, profile: Profile): string {
+  const { text, figures = {} } = sentence;
+  return text.replace(/\{(\w+)\}/g, (mark, name: string) => {
+    const figure: Figure | undefined = figures[name];
+    if (figure === undefined) return mark;
+    const { value, like } = typeof figure === 'number' ? { value: figure, like: name } : figure;
+    const kind = kindOf(like) ?? (isKind(like) ? like : undefined);
+    return wordQuantity(profile, kind ?? 'number', value);
+  });
+}
