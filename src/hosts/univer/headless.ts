@@ -27,6 +27,8 @@ export interface Headless {
   readonly recalculate: () => Promise<void>;
   readonly read: (sheet: string, range: CellRange) => readonly (readonly ReadCell[])[];
   readonly sheets: () => readonly string[];
+  /** Whether the engine or the add-in has a function of that name. */
+  readonly knows: (name: string) => boolean;
   readonly dispose: () => void;
 }
 
@@ -145,6 +147,7 @@ export async function openHeadless(
     setCells: (sheet, row, column, cells) => setCells(engine, sheet, row, column, cells),
     recalculate: () => recalculate(engine),
     read: (sheet, range) => read(engine, sheet, range),
+    knows: (name) => engine.injector.get(IFunctionService).hasExecutor(name.toUpperCase()),
     sheets: () => engine.workbook.getSheets().map((sheet) => sheet.getName()),
     dispose: engine.dispose,
   };

@@ -1,0 +1,40 @@
+import type { ScannedCell } from './sheet-scan';
+import type { CellResult } from './workbook-model';
+
+/** Errors by which the engine says that it could not compute, rather than what a formula gives. */
+const engineErrors: ReadonlySet<string> = new Set([
+  '#ERROR!',
+  '#NAME?',
+  '#BLOCKED!',
+  '#CONNECT!',
+  '#CYCLE!',
+  '#GETTING_DATA',
+]);
+
+function withoutQuotes(formula: string): string {
+  return formula.replace(/"(?:[^"]|"")*"/g, '""').replace(/'(?:[^']|'')*'/g, 'S');
+}
+
+/** Why the engine cannot do a formula, as far as its text tells; undefined where nothing speaks against it. */
+export function beyondEngine(formula: string, knows: (name: string) => boolean): string | undefined {
+  if (/'[^']*\[\d+\]|'[^']*\.xl\w+\]/.test(formula)) return 'it refers to another workbook';
+  const bare = withoutQuotes(formula);
+  if (/\[\d+\][\w.]*!/.test(bare)) return 'it refers to another workbook';
+  if (/[\w.]+\[/.test(bare) || /\[@/.test(bare)) return 'it refers to a table by name';
+  if (/[A-Z]\$?\d+#/i.test(bare)) return 'it refers to a spill by its first cell and #';
+  if (/(?:^|[^\w\]])@/.test(bare)) return 'it uses @, one value out of a range';
+  if (/\b\w+:\w+!/.test(bare)) return 'it refers to several sheets at once';
+  const called = Array.from(bare.matchAll(/([A-Za-z_][\w.]*)\s*\(/g), (match) => match[1]!);
+  const unknown = [...new Set(called)].filter((name) => !knows(name));
+  return unknown.length === 0 ? undefined : `the engine has no function ${unknown.join(', ')}`;
+}
+
+/** Why a result is not written, where the engine gave one that the file could not have. */
+export function unusable(cell: ScannedCell, value: CellResult, spills: boolean): string | undefined {
+  const isArray = cell.formula?.type === 'array';
+  const code = typeof value === 'object' ? value.error.code : undefined;
+  if (!isArray && (spills || code === '#SPILL!')) return 'it gives several cells and is not stored as an array formula';
+  if (code === undefined || !engineErrors.has(code)) return undefined;
+  if (cell.attributes.t === 'e' && cell.value === code) return undefined;
+  return `the engine answers ${code}: ${typeof value === 'object' ? value.error.message : ''}`;
+}
