@@ -1,7 +1,7 @@
 /**
  * The nitrogen rows of a water test, and the chloride that keeps nitrite out of the blood.
  */
-import { AMMONIA_PER_NITROGEN } from './atomic-mass';
+import { AMMONIA_PER_NITROGEN, atomicMass, molarMass } from './atomic-mass';
 import { unionisedShare, waterLimit } from './water-ammonia';
 import { type Advice, bounded, type CheckRow, cell, noteOf, notMeasured, type WaterTest } from './water-check-row';
 import {
@@ -15,6 +15,9 @@ import {
 
 /** Chloride per nitrite (as NO2), by mass, at which hardly any nitrite enters the blood. Source: SRAC Publication 462. */
 const CHLORIDE_PER_NITRITE = 10;
+
+/** kg of NH4 per kg of N: the ion that nearly all of the total is. */
+const AMMONIUM_PER_NITROGEN = molarMass.ammonium / atomicMass.nitrogen;
 
 const AMMONIA_ACTION =
   'Stop feeding, change water, and do not raise the pH; look for uneaten feed, dead fish or a filter that has stopped.';
@@ -37,8 +40,8 @@ export function ammoniaRow(test: WaterTest): CheckRow {
   const judged = ph !== undefined && temperature !== undefined;
   const byUnionised = judged ? waterLimit(unionised, ph, temperature, salinity) : Number.POSITIVE_INFINITY;
   const high = Math.min(total, byUnionised);
-  const show = (nitrogen: number) => shown(nitrogen, basis, AMMONIA_PER_NITROGEN);
-  const as = basis === 'N' ? 'as N' : 'as NH3';
+  const show = (nitrogen: number) => shown(nitrogen, basis, AMMONIUM_PER_NITROGEN);
+  const as = basis === 'N' ? 'as N' : 'as NH4';
   const from =
     byUnionised < total
       ? `total ammonia ${as} whose un-ionised part reaches its limit at this pH and temperature, ${unionisedFrom}`

@@ -48,6 +48,7 @@ function phRow({ species, ph }: WaterTest): CheckRow {
   return bounded('pH', 'number', ph, fishLimits(species).ph, groupSource, {
     low: 'Check alkalinity and add alkali little by little; nitrifying bacteria falter in acid water.',
     high: 'Ammonia is more poisonous at high pH; look for fresh cement, lime or algae, and change it slowly.',
+    zero: true,
   });
 }
 
