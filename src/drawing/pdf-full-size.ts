@@ -1,5 +1,4 @@
-import { withoutDimensions } from './dimension-lines';
-import type { Drawing, Entity, Point, Primitive, Text } from './drawing-model';
+import type { Drawing, Entity, Extent, Point, Primitive, Text } from './drawing-model';
 import { extentOf, grown } from './extent';
 import { checkBars, pageFoot } from './page-foot';
 import { clipped, drawn, paper } from './pdf-canvas';
@@ -61,6 +60,11 @@ function tilePage(drawing: Drawing, tiling: Tiling, tile: Tile, shown: readonly 
     x: (windowLeft - tile.left) * pointsPerMetre,
     y: (windowBottom - tile.bottom) * pointsPerMetre,
   };
+  const seen = grown(
+    { left: tile.left, bottom: tile.bottom, right: tile.left + windowWidth, top: tile.bottom + windowHeight },
+    0.001,
+  );
+  const here = shown.filter((primitive) => meets(extentOf([primitive]), seen));
   const window = [windowLeft, windowBottom, windowWidth, windowHeight].map((metres) => metres * pointsPerMetre);
   const [left, bottom, width, height] = window as [number, number, number, number];
   const where = `Page ${tile.number + 1} of ${tiling.tiles.length + 1}: row ${tile.row + 1}, column ${tile.column + 1}`;
@@ -68,7 +72,7 @@ function tilePage(drawing: Drawing, tiling: Tiling, tile: Tile, shown: readonly 
     width: pageWidth * pointsPerMetre,
     height: pageHeight * pointsPerMetre,
     content: [
-      clipped(left, bottom, width, height, drawn(withoutDimensions(shown, drawing.textHeight), placing)),
+      clipped(left, bottom, width, height, drawn(here, placing)),
       '0.55 G 0.55 g',
       drawn(joins(tiling, tile), paper),
       '0 G 0 g',
@@ -76,6 +80,10 @@ function tilePage(drawing: Drawing, tiling: Tiling, tile: Tile, shown: readonly 
       drawn([...checkBars(), ...pageFoot(drawing.title, where, pageWidth)], paper),
     ].join('\n'),
   };
+}
+
+function meets(a: Extent, b: Extent): boolean {
+  return a.left <= b.right && a.right >= b.left && a.bottom <= b.top && a.top >= b.bottom;
 }
 
 const millimetres = (metres: number) => metres * 1000;
