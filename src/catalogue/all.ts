@@ -1,10 +1,12 @@
 import type { CatalogueRow } from './define';
+import { airRows } from './rows/air';
 import { bedRows } from './rows/bed';
 import { coneRows } from './rows/cone';
 import { costRows } from './rows/cost';
 import { filterRows } from './rows/filter';
 import { harvestRows } from './rows/harvest';
 import { loadRows } from './rows/load';
+import { pipeRows } from './rows/pipe';
 import { planDatesRow } from './rows/plan-dates';
 import { referenceRows } from './rows/reference';
 import { screenRows } from './rows/screen';
@@ -28,6 +30,8 @@ export const catalogue: readonly CatalogueRow[] = [
   ...filterRows,
   ...bedRows,
   ...harvestRows,
+  ...pipeRows,
+  ...airRows,
   ...costRows,
   planDatesRow,
 ];

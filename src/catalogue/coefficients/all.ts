@@ -3,6 +3,7 @@ import type { Coefficient } from './coefficient';
 import { filterCoefficients } from './filter';
 import { harvestCoefficients } from './harvest';
 import { loadCoefficients } from './load';
+import { pipeCoefficients } from './pipe';
 import { planCoefficients } from './plan';
 import { settleCoefficients } from './settle';
 import { stockCoefficients } from './stock';
@@ -19,6 +20,7 @@ export const coefficients: readonly Coefficient[] = [
   ...bedCoefficients,
   ...harvestCoefficients,
   ...tankCoefficients,
+  ...pipeCoefficients,
   ...planCoefficients,
 ];
 

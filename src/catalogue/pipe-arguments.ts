@@ -1,0 +1,56 @@
+import { type FittingLoss, noFittings, readFittings } from '../formulas/fittings';
+import type { NominalSize } from '../formulas/pipe-sizes';
+import { Refusal } from '../formulas/refusal';
+import { readProfile } from '../units/profile';
+import { readQuantity } from '../units/quantity';
+import { Unreadable } from '../units/unreadable';
+import type { ReaderArgument } from './argument';
+import { usualTemperature } from './water-arguments';
+
+const inches = readProfile('US');
+const millimetres = readProfile('metric');
+const INCH = 0.0254;
+
+/** A pipe's name is not a length: it is in inches whatever the profile, unless it says millimetres. */
+export const nominal: ReaderArgument<NominalSize> = {
+  meaning: 'nominal size in inches, such as 2 or 2-1/2, or a metric outside diameter, such as 63 mm',
+  accepts: 'a nominal size such as 2, 2-1/2 or 63 mm',
+  reader: (value) => {
+    const metric = typeof value === 'string' && /mm\s*$/i.test(value);
+    const metres = readQuantity(metric ? millimetres : inches, 'dimension', value);
+    const size = metres / (metric ? 1e-3 : INCH);
+    return { series: metric ? 'metric' : 'inch', size: Math.round(size * 1e6) / 1e6 };
+  },
+};
+
+/** A loss coefficient K, or fittings in words. */
+export const fittings: ReaderArgument<FittingLoss> = {
+  meaning: 'fittings: a K, or words such as 2 elbow, 1 tee',
+  accepts: 'a K of 0 or more, or words such as 2 elbow, 1 tee',
+  default: noFittings,
+  defaultReads: '0',
+  reader: (value) => {
+    const k = typeof value === 'number' ? value : Number(String(value).trim());
+    if (Number.isFinite(k)) {
+      if (k >= 0 && k <= 1e6) return { coefficient: k, bores: 0 };
+      throw new Unreadable(`${k} is not allowed; give a K from 0 up, or words such as 2 elbow, 1 tee`);
+    }
+    try {
+      return readFittings(String(value));
+    } catch (error) {
+      if (error instanceof Refusal) throw new Unreadable(error.advice);
+      throw error;
+    }
+  },
+};
+
+export const bore = { kind: 'dimension', above: 0, meaning: 'inside diameter of the pipe: see PIPE.BORE' } as const;
+export const flow = { kind: 'flow', atLeast: 0, meaning: 'flow' } as const;
+export const length = { kind: 'run', atLeast: 0, atMost: 100_000, meaning: 'length of the pipe' } as const;
+export const temperature = usualTemperature;
+export const roughness = {
+  kind: 'particle',
+  atLeast: 0,
+  default: 'pipe roughness',
+  meaning: 'of the inside wall',
+} as const;
