@@ -56,6 +56,8 @@ export interface Place {
 export interface Block extends Place {
   readonly values: readonly (readonly CellResult[])[];
   readonly formulas: readonly (readonly (string | undefined)[])[];
+  /** The ranges that single formulas fill, where more than one cell; all their cells but the first only show results. */
+  readonly spills: readonly CellRange[];
 }
 
 /** New content for a block of cells; its size is that of `cells`. Undefined leaves a cell as it is. */

@@ -1,6 +1,7 @@
 import type { Shelf } from '../functions/shelf';
 import type { Block, SheetHost } from '../hosts/sheet-host';
 import type { Ask, Say } from './messages';
+import type { UnitsWatch } from './units-watch';
 import type { Work } from './work';
 
 /**
@@ -29,6 +30,8 @@ export interface PaneContext {
   readonly host: SheetHost | undefined;
   /** Every worksheet function, to read its contract and to compute with. */
   readonly shelf: Shelf;
+  /** The workbook's units profile. */
+  readonly units: UnitsWatch;
   /** One-sentence summaries by function name, once they have arrived. */
   readonly summaries: () => Promise<ReadonlyMap<string, string>>;
   /** Says one sentence in the pane's message line; a new one takes the place of the old. */

@@ -1,0 +1,185 @@
+import type { Shelf } from '../functions/shelf';
+import type { Block, SheetHost } from '../hosts/sheet-host';
+import { make, makeButton, makeSvg, replace } from './dom';
+import { createMessages, sentenceOf } from './messages';
+import { createTabs } from './tabs';
+import { watchUnits } from './units-watch';
+import type { PaneContext, View, ViewPart } from './view';
+import { views as everyView } from './views';
+import { createWork } from './work';
+import { unitsCaution } from './workbook-units';
+
+export interface PaneParts {
+  /** Undefined where the page stands alone. */
+  readonly host: SheetHost | undefined;
+  readonly shelf: Shelf;
+  /** Where the pages and files of the site begin, such as `https://localhost:3000/`; the page's own folder where left out. */
+  readonly site?: string;
+  /** Said under the title where there is no spreadsheet. */
+  readonly standing?: string;
+  readonly views?: readonly View[];
+}
+
+export interface Pane {
+  readonly show: (viewId: string) => void;
+  /** Ends what listens to the spreadsheet and empties the element. */
+  readonly close: () => void;
+}
+
+/** Builds the task pane inside an element, the same for Excel, the workbench and a page on its own. */
+export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
+  const { host, shelf, site = new URL('.', document.baseURI).href, views = everyView } = parts;
+  const { say, ask, element: messages } = createMessages();
+  const { work, element: workPlace } = createWork(say);
+  const units = watchUnits(host);
+  const page = (path: string): string => new URL(path, site).href;
+  const selection = shareSelection(host);
+  const context: PaneContext = {
+    host,
+    shelf,
+    units,
+    summaries: once(() => readSummaries(page('functions.json'))),
+    say,
+    ask,
+    work,
+    onSelection: selection.listen,
+    page,
+  };
+
+  const built = new Map<string, ViewPart>();
+  let front: ViewPart | undefined;
+  const tabs = createTabs('Views', views, (id) => {
+    front?.hidden?.();
+    let part = built.get(id);
+    if (part === undefined) {
+      part = views.find((view) => view.id === id)!.build(context);
+      built.set(id, part);
+      replace(tabs.panels.get(id)!, part.element);
+    }
+    front = part;
+    part.shown?.();
+  });
+
+  const caution = make('div', { class: 'caution-place', role: 'status' });
+  const showCaution = (): void => {
+    const sentence = unitsCaution(units.now());
+    const button = makeButton('Open Units', () => tabs.show('units'));
+    replace(caution, ...(sentence ? [make('div', { class: 'caution' }, make('p', {}, sentence), button)] : []));
+  };
+  const profile = make('span', { class: 'profile' });
+  const showUnits = (): void => {
+    replace(profile, host === undefined ? '' : (units.now().units?.text ?? 'no units set'));
+    showCaution();
+  };
+  units.onChanged(showUnits);
+
+  replace(
+    root,
+    make('header', { class: 'banner' }, emblem(), make('h1', {}, 'Siltstead'), profile),
+    ...(parts.standing ? [make('p', { class: 'standing' }, parts.standing)] : []),
+    tabs.element,
+    caution,
+    messages,
+    workPlace,
+    make('main', { class: 'views' }, ...tabs.panels.values()),
+  );
+  showUnits();
+  const stopTheme = followTheme(host);
+  const refresh = (): void => {
+    units.refresh().catch((error: unknown) => say('fault', sentenceOf(error)));
+  };
+  const stopChanges = host === undefined ? undefined : whenListening(host.onCellsChanged(debounced(refresh)));
+  refresh();
+  const first = views[0];
+  if (first !== undefined) tabs.show(first.id);
+
+  return {
+    show: tabs.show,
+    close: () => {
+      front?.hidden?.();
+      stopTheme();
+      stopChanges?.();
+      selection.close();
+      replace(root);
+    },
+  };
+}
+
+/** A drum in section: water standing over a cone of silt. */
+function emblem(): SVGElement {
+  return makeSvg(
+    'svg',
+    { viewBox: '0 0 24 24', class: 'emblem', 'aria-hidden': 'true' },
+    makeSvg('path', { d: 'M4 2v12l6 7h4l6-7V2', class: 'emblem-wall' }),
+    makeSvg('path', { d: 'M5.5 7.5h13', class: 'emblem-water' }),
+    makeSvg('path', { d: 'M7.2 15.4h9.6L13.4 19.5h-2.8z', class: 'emblem-silt' }),
+  );
+}
+
+/** One subscription to the host, shared by the views that listen at the moment. */
+function shareSelection(host: SheetHost | undefined): {
+  readonly listen: (listener: (selection: Block) => void) => () => void;
+  readonly close: () => void;
+} {
+  const listeners = new Set<(selection: Block) => void>();
+  const tell = (some: Iterable<(selection: Block) => void>): void => {
+    // A selection that cannot be read, as while a cell is being edited, is told of at the next change.
+    host?.selection().then(
+      (selection) => {
+        for (const listener of some) if (listeners.has(listener)) listener(selection);
+      },
+      () => undefined,
+    );
+  };
+  const stop =
+    host === undefined ? undefined : whenListening(host.onSelectionChanged(debounced(() => tell(listeners))));
+  return {
+    listen: (listener) => {
+      listeners.add(listener);
+      tell([listener]);
+      return () => listeners.delete(listener);
+    },
+    close: () => {
+      listeners.clear();
+      stop?.();
+    },
+  };
+}
+
+function followTheme(host: SheetHost | undefined): () => void {
+  if (host === undefined) return () => undefined;
+  const follow = (): void => {
+    document.documentElement.dataset.theme = host.theme().dark ? 'dark' : 'light';
+  };
+  follow();
+  return host.onThemeChanged(follow);
+}
+
+/** Ends a subscription that may still be under way; one that could not be made needs no ending. */
+function whenListening(subscription: Promise<() => void>): () => void {
+  subscription.catch(() => undefined);
+  return () => void subscription.then((stop) => stop()).catch(() => undefined);
+}
+
+/** Calls at most once for a burst of events. */
+function debounced(call: () => void, quietMs = 80): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  return () => {
+    clearTimeout(timer);
+    timer = setTimeout(call, quietMs);
+  };
+}
+
+function once<T>(get: () => Promise<T>): () => Promise<T> {
+  let got: Promise<T> | undefined;
+  return () => {
+    got ??= get();
+    return got;
+  };
+}
+
+async function readSummaries(address: string): Promise<ReadonlyMap<string, string>> {
+  const answer = await fetch(address);
+  const { functions } = (await answer.json()) as { functions: { name: string; description: string }[] };
+  return new Map(functions.map(({ name, description }) => [name, description]));
+}

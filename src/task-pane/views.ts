@@ -1,0 +1,4 @@
+import type { View } from './view';
+
+/** The views in the order of their tabs. */
+export const views: readonly View[] = [];

@@ -1,0 +1,82 @@
+import { parseRange, splitSheet } from '../hosts/address';
+import type { Place, SheetHost } from '../hosts/sheet-host';
+import { type Profile, readProfile } from '../units/profile';
+import { Unreadable } from '../units/unreadable';
+
+export const unitsName = 'SiltUnits';
+export const typedInName = 'SiltTypedIn';
+
+/** One of the two named cells: where it is and the profile that stands in it. */
+export interface UnitsCell {
+  readonly refersTo: string;
+  /** Undefined where the name stands for anything but one cell. */
+  readonly place: Place | undefined;
+  readonly text: string;
+  /** Undefined where the cell holds no profile; `fault` says why. */
+  readonly profile: Profile | undefined;
+  readonly fault: string | undefined;
+}
+
+/** What the workbook says about its units; a cell whose name is not defined is undefined. */
+export interface WorkbookUnits {
+  readonly units: UnitsCell | undefined;
+  readonly typedIn: UnitsCell | undefined;
+}
+
+export const noUnits: WorkbookUnits = { units: undefined, typedIn: undefined };
+
+export async function readWorkbookUnits(host: SheetHost): Promise<WorkbookUnits> {
+  const names = await host.names();
+  const find = async (wanted: string): Promise<UnitsCell | undefined> => {
+    const name = names.find((one) => one.name.toLowerCase() === wanted.toLowerCase());
+    return name === undefined ? undefined : readCell(host, name.refersTo);
+  };
+  return { units: await find(unitsName), typedIn: await find(typedInName) };
+}
+
+async function readCell(host: SheetHost, refersTo: string): Promise<UnitsCell> {
+  const place = oneCell(refersTo);
+  if (place === undefined) {
+    return {
+      refersTo,
+      place,
+      text: '',
+      profile: undefined,
+      fault: `the name stands for ${refersTo}, not for one cell`,
+    };
+  }
+  const value = (await host.read(place)).values[0]?.[0] ?? '';
+  const text = typeof value === 'object' ? value.error.code : String(value);
+  try {
+    return { refersTo, place, text, profile: readProfile(typeof value === 'object' ? text : value), fault: undefined };
+  } catch (error) {
+    if (!(error instanceof Unreadable)) throw error;
+    return { refersTo, place, text, profile: undefined, fault: error.message };
+  }
+}
+
+/** The cell that a name refers to; undefined for ranges, constants and formulas. */
+export function oneCell(refersTo: string): Place | undefined {
+  const { sheet, rest } = splitSheet(refersTo.replace(/^=/, ''));
+  const range = parseRange(rest);
+  if (sheet === undefined || range === undefined || range.rows !== 1 || range.columns !== 1) return undefined;
+  return { sheet, range };
+}
+
+/** Whether two profiles read every number alike. */
+export function sameUnits(one: Profile, other: Profile): boolean {
+  return [...one.index].every(([kind, unit]) => {
+    const there = other.index.get(kind);
+    return there !== undefined && there.scale === unit.scale && there.shift === unit.shift;
+  });
+}
+
+/** The sentence to show while typed numbers are in other units than the functions read; undefined where they agree. */
+export function unitsCaution({ units, typedIn }: WorkbookUnits): string | undefined {
+  if (units === undefined || typedIn === undefined) return undefined;
+  if (units.profile === undefined) return `SiltUnits: ${units.fault}; choose a profile in Units.`;
+  if (typedIn.profile === undefined)
+    return `SiltTypedIn: ${typedIn.fault}; choose in Units what numbers were typed in.`;
+  if (sameUnits(units.profile, typedIn.profile)) return undefined;
+  return `Numbers were typed in ${typedIn.text} but are read as ${units.text}; convert them in Units before using any result.`;
+}
