@@ -1,0 +1,62 @@
+import type { Worksheet as FileSheet } from '@cj-tech-master/excelts';
+import { parseRange } from '../hosts/address';
+import type { ChartData, ChartSeries, TableData } from './workbook-model';
+
+const isReference = (text: string): boolean => /!\$?[A-Z]{1,3}\$?\d+/i.test(text);
+/** Colours that stay apart for most kinds of colour sight (Okabe and Ito, 2008, "Color universal design"). */
+const colours = ['0072B2', 'E69F00', '009E73', 'CC79A7', '56B4E9', 'D55E00'];
+
+function nameOf(series: ChartSeries): string | { formula: string } {
+  return isReference(series.name) ? { formula: series.name } : series.name;
+}
+
+/** Puts a chart that the spreadsheet draws itself onto a sheet of the file. */
+export function addChart(sheet: FileSheet, chart: ChartData): void {
+  const axis = (title: string | undefined, format: string | undefined) => ({
+    ...(title === undefined ? {} : { title }),
+    ...(format === undefined ? {} : { numFmt: format, numFmtLinked: false }),
+  });
+  const common = {
+    title: chart.title,
+    showLegend: chart.series.length > 1,
+    legendPosition: 'b' as const,
+    categoryAxis: axis(chart.categoryTitle, chart.categoryFormat),
+    valueAxis: { ...axis(chart.valueTitle, chart.valueFormat), majorGridlines: true },
+  };
+  const series = chart.series.map((given, index) => {
+    const colour = colours[index % colours.length]!;
+    const { categories, values } = given;
+    return { name: nameOf(given), values, colour, ...(categories === undefined ? {} : { categories }) };
+  });
+  if (chart.type === 'column' || chart.type === 'bar') {
+    const bars = series.map(({ colour, ...one }) => ({ ...one, fill: colour }));
+    sheet.addChart({ ...common, type: 'bar', barDir: chart.type === 'bar' ? 'bar' : 'col', series: bars }, chart.place);
+  } else if (chart.type === 'line') {
+    const lines = series.map(({ colour, ...one }) => ({ ...one, line: colour, lineWidth: 2.25 }));
+    sheet.addChart({ ...common, type: 'line', showMarker: true, series: lines }, chart.place);
+  } else {
+    const points = series.map(({ colour, categories, ...one }) => ({
+      ...one,
+      line: colour,
+      lineWidth: 1.5,
+      ...(categories === undefined ? {} : { xValues: categories }),
+    }));
+    sheet.addChart({ ...common, type: 'scatter', scatterStyle: 'lineMarker', series: points }, chart.place);
+  }
+}
+
+/** Makes the cells of a range a table; headings and rows are already in their cells. */
+export function addTable(sheet: FileSheet, table: TableData): void {
+  const range = parseRange(table.range)!;
+  const valueAt = (row: number, column: number) => sheet.getCell(range.row + row + 1, range.column + column + 1).value;
+  sheet.addTable({
+    name: table.name,
+    ref: table.range.split(':')[0]!,
+    headerRow: true,
+    style: { theme: 'TableStyleLight1', showRowStripes: true },
+    columns: Array.from({ length: range.columns }, (_, column) => ({ name: String(valueAt(0, column) ?? '') })),
+    rows: Array.from({ length: range.rows - 1 }, (_, row) =>
+      Array.from({ length: range.columns }, (_, column) => valueAt(row + 1, column)),
+    ),
+  });
+}

@@ -1,0 +1,93 @@
+import type { Worksheet as FileSheet, CellValue as FileValue } from '@cj-tech-master/excelts';
+import { cellName } from '../hosts/address';
+import { conditionStyle, fileStyle } from './file-style';
+import { isDynamic, storedFormula } from './stored-formula';
+import { storedError } from './stored-value';
+import type { CellData, CellResult, PrintSetup, SheetData, Validation } from './workbook-model';
+import { addChart, addTable } from './write-chart';
+
+/** Points: room for a sentence or two beside a cell. */
+const noteSize = { width: 220, height: 100 };
+
+function fileResult(value: CellResult | undefined): unknown {
+  return typeof value === 'object' ? { error: storedError(value.error.code) } : value;
+}
+
+function fileValue(cell: CellData): FileValue {
+  if (cell.formula === undefined) return fileResult(cell.value) as FileValue;
+  const formula = storedFormula(cell.formula);
+  const result = fileResult(cell.value);
+  if (!isDynamic(cell.formula) && cell.spill === undefined) return { formula, result } as FileValue;
+  const ref = cell.spill ?? cellName(cell.row, cell.column);
+  return { formula, result, shareType: 'array', ref, isDynamicArray: true } as FileValue;
+}
+
+function writeValidation(sheet: FileSheet, rule: Validation): void {
+  sheet.dataValidations.add(rule.range, {
+    type: rule.type,
+    ...(rule.operator === undefined ? {} : { operator: rule.operator }),
+    formulae: rule.formulas.map((formula) => (/^"/.test(formula) ? formula : storedFormula(formula))),
+    allowBlank: rule.allowBlank ?? true,
+    showErrorMessage: true,
+    showInputMessage: rule.prompt !== undefined,
+    errorStyle: rule.errorStyle ?? 'stop',
+    ...(rule.promptTitle === undefined ? {} : { promptTitle: rule.promptTitle }),
+    ...(rule.prompt === undefined ? {} : { prompt: rule.prompt }),
+    ...(rule.errorTitle === undefined ? {} : { errorTitle: rule.errorTitle }),
+    ...(rule.error === undefined ? {} : { error: rule.error }),
+  } as Parameters<FileSheet['dataValidations']['add']>[1]);
+}
+
+function writePrint(sheet: FileSheet, print: PrintSetup): void {
+  Object.assign(sheet.pageSetup, {
+    margins: { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 },
+    orientation: print.landscape ? 'landscape' : 'portrait',
+    ...(print.paper === undefined ? {} : { paperSize: print.paper }),
+    ...(print.fitToWidth === undefined && print.fitToHeight === undefined
+      ? {}
+      : { fitToPage: true, fitToWidth: print.fitToWidth ?? 0, fitToHeight: print.fitToHeight ?? 0 }),
+    ...(print.area === undefined ? {} : { printArea: print.area }),
+    ...(print.titleRows === undefined ? {} : { printTitlesRow: print.titleRows }),
+  });
+  if (print.header !== undefined) sheet.headerFooter.oddHeader = print.header;
+  if (print.footer !== undefined) sheet.headerFooter.oddFooter = print.footer;
+}
+
+function writeView(sheet: FileSheet, data: SheetData): void {
+  const rows = data.frozenRows ?? 0;
+  const columns = data.frozenColumns ?? 0;
+  const grid = { showGridLines: data.hideGridlines !== true };
+  sheet.views =
+    rows + columns === 0
+      ? [{ state: 'normal', ...grid } as FileSheet['views'][number]]
+      : [{ state: 'frozen', xSplit: columns, ySplit: rows, topLeftCell: cellName(rows, columns), ...grid }];
+}
+
+/** Writes one sheet's data into an empty sheet of the file. */
+export function writeSheet(sheet: FileSheet, data: SheetData): void {
+  for (const [column, width] of Object.entries(data.columnWidths ?? {}))
+    sheet.getColumn(Number(column) + 1).width = width;
+  for (const [row, height] of Object.entries(data.rowHeights ?? {})) sheet.getRow(Number(row) + 1).height = height;
+  for (const cell of data.cells) {
+    const target = sheet.getCell(cell.row + 1, cell.column + 1);
+    const value = fileValue(cell);
+    if (value !== undefined) target.value = value;
+    if (cell.note !== undefined) target.note = { texts: [{ text: cell.note }], ...noteSize };
+  }
+  for (const table of data.tables ?? []) addTable(sheet, table);
+  // After the tables, which bring a style of their own.
+  for (const cell of data.cells)
+    if (cell.style !== undefined) Object.assign(sheet.getCell(cell.row + 1, cell.column + 1), fileStyle(cell.style));
+  for (const merge of data.merges ?? []) sheet.mergeCells(merge);
+  for (const rule of data.validations ?? []) writeValidation(sheet, rule);
+  (data.conditions ?? []).forEach(({ range, formula, style }, index) => {
+    const formulae = [storedFormula(formula)];
+    const rule = { type: 'expression' as const, priority: index + 1, formulae, style: conditionStyle(style) };
+    sheet.addConditionalFormatting({ ref: range, rules: [rule] });
+  });
+  for (const chart of data.charts ?? []) addChart(sheet, chart);
+  writeView(sheet, data);
+  if (data.print !== undefined) writePrint(sheet, data.print);
+  if (data.tabColour !== undefined) sheet.properties.tabColor = { argb: `FF${data.tabColour}` };
+  if (data.hidden) sheet.state = 'hidden';
+}

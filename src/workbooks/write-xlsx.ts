@@ -1,0 +1,67 @@
+import { Workbook as FileWorkbook } from '@cj-tech-master/excelts';
+import { installChartSupport } from '@cj-tech-master/excelts/chart';
+import { parseRange } from '../hosts/address';
+import { type FormulaResult, patchSheet } from './patch-sheet';
+import { storedFormula } from './stored-formula';
+import type { CellResult, SheetData, WorkbookData } from './workbook-model';
+import { writeSheet } from './write-sheet';
+import { newEntry, readZip, unpack } from './zip-container';
+import { writeZip } from './zip-writer';
+
+/** Files carry a date of their making; a fixed one, so that the same data gives the same bytes. */
+const made = new Date(Date.UTC(2026, 0, 1));
+
+/** The last results of every formula, those of spills cell by cell. */
+function resultsOf(sheet: SheetData): FormulaResult[] {
+  const values = new Map(sheet.cells.map((cell) => [`${cell.row},${cell.column}`, cell.value]));
+  return sheet.cells.flatMap((cell): FormulaResult[] => {
+    const spill = cell.formula === undefined ? undefined : parseRange(cell.spill ?? '');
+    if (spill === undefined) return [];
+    const { row, column, rows, columns } = spill;
+    const at = (r: number, c: number): CellResult => values.get(`${row + r},${column + c}`) ?? '';
+    return [
+      {
+        row,
+        column,
+        values: Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (_, c) => at(r, c))),
+      },
+    ];
+  });
+}
+
+/**
+ * Writes a workbook as an .xlsx file: formulas as Excel stores them, with their last results, spills with the
+ * dynamic-array flag. The same data gives the same bytes, and nothing asks Excel to compute all anew when it opens.
+ */
+export async function writeWorkbook(workbook: WorkbookData): Promise<Uint8Array> {
+  installChartSupport();
+  const file = new FileWorkbook();
+  Object.assign(file, {
+    creator: 'Siltstead',
+    lastModifiedBy: 'Siltstead',
+    company: 'Siltstead',
+    created: made,
+    modified: made,
+    title: workbook.title ?? '',
+    subject: workbook.subject ?? '',
+  });
+  for (const sheet of workbook.sheets) writeSheet(file.addWorksheet(sheet.name), sheet);
+  for (const { name, refersTo } of workbook.names ?? []) {
+    file.definedNames.add(/[!]/.test(refersTo) ? refersTo : storedFormula(refersTo), name);
+  }
+  const active = workbook.sheets.findIndex((sheet) => sheet.name === workbook.activeSheet);
+  file.views = [
+    { x: 0, y: 0, width: 28_000, height: 17_000, firstSheet: 0, activeTab: Math.max(0, active), visibility: 'visible' },
+  ];
+  const entries = readZip(new Uint8Array(await file.xlsx.writeBuffer()));
+  const rewritten = entries.map((entry) => {
+    const bytes = unpack(entry);
+    const number = /^xl\/worksheets\/sheet(\d+)\.xml$/.exec(entry.name)?.[1];
+    const sheet = number === undefined ? undefined : workbook.sheets[Number(number) - 1];
+    if (sheet === undefined) return newEntry(entry.name, bytes);
+    // The results inside a spill are stored with the formula's own types, as Excel does, not as typed text.
+    const patched = patchSheet(new TextDecoder().decode(bytes), resultsOf(sheet));
+    return newEntry(entry.name, new TextEncoder().encode(patched));
+  });
+  return writeZip(rewritten);
+}
