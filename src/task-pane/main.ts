@@ -1,0 +1,40 @@
+/** The task pane's page: in Excel beside the sheet, opened by itself on its own. */
+import type { ShelfHolder } from '../functions/shelf';
+import { findExcel } from '../hosts/excel/find-excel';
+import { make, replace } from './dom';
+import { mountPane, type Pane } from './pane';
+
+const aloneSentence =
+  'This page stands on its own, without a spreadsheet beside it: functions can be looked up and computed here; whatever reads or changes a sheet needs Excel.';
+
+/** How long the page waits for Excel before it shows itself without; Excel that comes later is taken up all the same. */
+const patienceMs = 1500;
+
+function start(root: HTMLElement): void {
+  const { siltstead: shelf } = globalThis as ShelfHolder;
+  if (shelf === undefined) {
+    replace(
+      root,
+      make(
+        'p',
+        {},
+        'The function script functions.js did not load; reload the pane, or check that its site can be reached.',
+      ),
+    );
+    return;
+  }
+  let pane: Pane | undefined;
+  const alone = (): void => {
+    pane ??= mountPane(root, { host: undefined, shelf, standing: aloneSentence });
+  };
+  const timer = setTimeout(alone, patienceMs);
+  void findExcel().then((host) => {
+    clearTimeout(timer);
+    if (host === undefined) return alone();
+    pane?.close();
+    pane = mountPane(root, { host, shelf });
+  });
+}
+
+const root = document.getElementById('pane');
+if (root !== null) start(root);
