@@ -28,7 +28,7 @@ export interface ReadText {
 const millimetres = 25.4 / 72;
 
 export async function readPdf(bytes: Uint8Array): Promise<readonly ReadPage[]> {
-  const document = await getDocumentProxy(bytes.slice(), { verbosity: 0 });
+  const document = await getDocumentProxy(Uint8Array.from(bytes), { verbosity: 0 });
   const { OPS } = await getResolvedPDFJS();
   const pages: ReadPage[] = [];
   for (let number = 1; number <= document.numPages; number++) {
