@@ -1,0 +1,32 @@
+import { readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import { textTable } from './text-table';
+
+/** What Excel loads before the first function answers, and how much of it is allowed, in bytes. */
+const loaded = [
+  { file: 'functions.js', packed: 60_000 },
+  { file: 'functions.json', plain: 100_000 },
+  { file: 'task-pane.js' },
+  { file: 'task-pane.html' },
+  { file: 'task-pane.css' },
+];
+
+const kilobytes = (bytes: number) => (bytes / 1000).toFixed(1);
+
+/** Sizes of the built site as it lies and as it travels. */
+export function sizeTable(): string {
+  const rows = loaded.map(({ file, packed, plain }) => {
+    const content = readFileSync(`dist/${file}`);
+    const travels = gzipSync(content, { level: 9 }).length;
+    const used = packed === undefined ? content.length : travels;
+    const limit = packed ?? plain;
+    const verdict = limit === undefined ? '' : `${used <= limit ? 'within' : 'ABOVE'} ${kilobytes(limit)} kB`;
+    return [
+      file,
+      kilobytes(content.length),
+      kilobytes(travels),
+      limit === undefined ? '' : `${verdict}${packed ? ' gzipped' : ''}`,
+    ];
+  });
+  return textTable(['file', 'kB', 'kB gzipped', 'allowed'], rows);
+}

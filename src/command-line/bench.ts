@@ -1,0 +1,33 @@
+/** Measures speed and size: `npm run bench`, or some of it, `npm run bench -- size start`. */
+import { sizeTable } from './bench-size';
+import { speedTable } from './bench-speed';
+import { startTable } from './bench-start';
+
+interface Part {
+  readonly title: string;
+  readonly table: () => string | Promise<string>;
+}
+
+const parts: Readonly<Record<string, Part>> = {
+  speed: { title: 'Calls a second of each function’s own example, on one core', table: speedTable },
+  size: { title: 'What Excel loads', table: sizeTable },
+  start: { title: 'Time from opening a page to the answer of its first function, in a browser', table: startTable },
+};
+
+async function bench(asked: readonly string[]): Promise<void> {
+  const unknown = asked.filter((name) => !(name in parts));
+  if (unknown.length > 0) {
+    process.stderr.write(`${unknown.join(', ')}: not measured; give some of ${Object.keys(parts).join(', ')}\n`);
+    process.exitCode = 2;
+    return;
+  }
+  for (const [name, { title, table }] of Object.entries(parts)) {
+    if (asked.length > 0 && !asked.includes(name)) continue;
+    process.stdout.write(`\n${title}\n\n${await table()}\n`);
+  }
+}
+
+bench(process.argv.slice(2)).catch((thrown: unknown) => {
+  process.stderr.write(`${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
+  process.exitCode = 1;
+});
