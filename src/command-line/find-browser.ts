@@ -51,7 +51,9 @@ export function installedBrowser(
 
 function isDebianRoot(): boolean {
   if (process.platform !== 'linux' || process.getuid?.() !== 0 || !existsSync('/etc/os-release')) return false;
-  return /^ID(?:_LIKE)?=.*debian/m.test(readFileSync('/etc/os-release', 'utf8'));
+  const release = readFileSync('/etc/os-release', 'utf8');
+  // Ubuntu's package of that name is only a pointer to a snap.
+  return /^ID(?:_LIKE)?=.*debian/m.test(release) && !/^ID="?ubuntu/m.test(release);
 }
 
 function run(command: string, args: readonly string[]): void {

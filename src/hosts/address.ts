@@ -64,3 +64,12 @@ export function contains(range: CellRange, row: number, column: number): boolean
     row >= range.row && row < range.row + range.rows && column >= range.column && column < range.column + range.columns
   );
 }
+
+export function overlaps(one: CellRange, other: CellRange): boolean {
+  return (
+    one.row < other.row + other.rows &&
+    other.row < one.row + one.rows &&
+    one.column < other.column + other.columns &&
+    other.column < one.column + one.columns
+  );
+}

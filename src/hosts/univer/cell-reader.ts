@@ -1,6 +1,6 @@
 import type { ICellData, Injector, IRange, Nullable, Workbook, Worksheet } from '@univerjs/core';
 import { FormulaDataModel, IFunctionService } from '@univerjs/engine-formula';
-import { contains, rangeName } from '../address';
+import { type CellRange, contains, rangeName } from '../address';
 import type { CellError, CellResult } from '../workbook-model';
 import { plainCellData } from './cell-data';
 import { findReason } from './error-source';
@@ -67,19 +67,30 @@ export class CellReader {
     );
   }
 
+  /** The ranges that formulas of a sheet fill. */
+  spills(sheet: Worksheet): CellRange[] {
+    return Object.entries(this.spillsOf(sheet) ?? {}).flatMap(([row, line]) =>
+      Object.entries((line ?? {}) as Record<string, Nullable<IRange>>).flatMap(([column, range]): CellRange[] =>
+        range
+          ? [
+              {
+                row: Number(row),
+                column: Number(column),
+                rows: range.endRow - range.startRow + 1,
+                columns: range.endColumn - range.startColumn + 1,
+              },
+            ]
+          : [],
+      ),
+    );
+  }
+
   /** The formula that fills a cell: its own, or the one whose spill it is in. */
   private sourceAt(sheet: Worksheet, row: number, column: number): string | undefined {
     const own = this.formulaAt(sheet, row, column);
     if (own !== undefined) return own;
-    for (const [startRow, line] of Object.entries(this.spillsOf(sheet) ?? {})) {
-      for (const [startColumn, range] of Object.entries((line ?? {}) as Record<string, Nullable<IRange>>)) {
-        if (!range) continue;
-        const size = { rows: range.endRow - range.startRow + 1, columns: range.endColumn - range.startColumn + 1 };
-        const place = { row: Number(startRow), column: Number(startColumn) };
-        if (contains({ ...place, ...size }, row, column)) return this.formulaAt(sheet, place.row, place.column);
-      }
-    }
-    return undefined;
+    const spill = this.spills(sheet).find((range) => contains(range, row, column));
+    return spill === undefined ? undefined : this.formulaAt(sheet, spill.row, spill.column);
   }
 
   private reason(sheet: Worksheet, row: number, column: number, error: CellError): CellError {

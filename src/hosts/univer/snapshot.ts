@@ -44,34 +44,38 @@ export function toEngineValue(value: CellResult): ICellData {
   return { v: value.error.code, t: CellValueType.STRING, custom: { [messageKey]: value.error.message } };
 }
 
-function toEngineCell(cell: CellData, styleId: string | undefined, hasValue: boolean): ICellData {
+function toEngineCell(cell: CellData, style: string | IStyleData | undefined, hasValue: boolean): ICellData {
   return {
     ...(hasValue && cell.value !== undefined ? toEngineValue(cell.value) : {}),
     ...(cell.formula === undefined ? {} : { f: cell.formula }),
-    ...(styleId === undefined ? {} : { s: styleId }),
+    ...(style === undefined ? {} : { s: style }),
   };
 }
 
-class StyleTable {
-  readonly styles: Record<string, IStyleData> = {};
-  private readonly ids = new Map<string, string>();
+/** How a cell names its style: by an id in the workbook's table, or, in a sheet added later, by the style itself. */
+type StyleOf = (style: CellData['style']) => string | IStyleData | undefined;
 
-  idOf(style: CellData['style']): string | undefined {
+const inlineStyle: StyleOf = (style) => (style === undefined ? undefined : toEngineStyle(style));
+
+function styleTable(styles: Record<string, IStyleData>): StyleOf {
+  const ids = new Map<string, string>();
+  return (style) => {
     if (style === undefined) return undefined;
     const engineStyle = toEngineStyle(style);
     const key = JSON.stringify(engineStyle);
     if (key === '{}') return undefined;
-    let id = this.ids.get(key);
+    let id = ids.get(key);
     if (id === undefined) {
-      id = `s${this.ids.size + 1}`;
-      this.ids.set(key, id);
-      this.styles[id] = engineStyle;
+      id = `s${ids.size + 1}`;
+      ids.set(key, id);
+      styles[id] = engineStyle;
     }
     return id;
-  }
+  };
 }
 
-function toEngineSheet(sheet: SheetData, id: string, styles: StyleTable): Partial<IWorksheetData> {
+/** One sheet for an open workbook. */
+export function toEngineSheet(sheet: SheetData, id: string, styleOf: StyleOf = inlineStyle): Partial<IWorksheetData> {
   const spills = sheet.cells.flatMap((cell) => {
     const range = cell.spill === undefined ? undefined : parseRange(cell.spill);
     return range === undefined ? [] : [range];
@@ -83,7 +87,7 @@ function toEngineSheet(sheet: SheetData, id: string, styles: StyleTable): Partia
     // The last results of a spill would stand in the way of the spill itself.
     const spilled = cell.formula === undefined && spills.some((range) => contains(range, cell.row, cell.column));
     cellData[cell.row] ??= {};
-    cellData[cell.row]![cell.column] = toEngineCell(cell, styles.idOf(cell.style), !spilled);
+    cellData[cell.row]![cell.column] = toEngineCell(cell, styleOf(cell.style), !spilled);
     lastRow = Math.max(lastRow, cell.row);
     lastColumn = Math.max(lastColumn, cell.column);
   }
@@ -122,10 +126,11 @@ function toEngineSheet(sheet: SheetData, id: string, styles: StyleTable): Partia
 
 /** A workbook as the embedded spreadsheet opens it. */
 export function toSnapshot(workbook: WorkbookData, id: string): IWorkbookData {
-  const styles = new StyleTable();
+  const styles: Record<string, IStyleData> = {};
+  const styleOf = styleTable(styles);
   const sheets: Record<string, Partial<IWorksheetData>> = {};
   workbook.sheets.forEach((sheet, index) => {
-    sheets[`sheet-${index + 1}`] = toEngineSheet(sheet, `sheet-${index + 1}`, styles);
+    sheets[`sheet-${index + 1}`] = toEngineSheet(sheet, `sheet-${index + 1}`, styleOf);
   });
   const names = Object.fromEntries(
     (workbook.names ?? []).map((name, index) => [
@@ -138,7 +143,7 @@ export function toSnapshot(workbook: WorkbookData, id: string): IWorkbookData {
     name: workbook.title ?? '',
     appVersion: '0.25.1',
     locale: LocaleType.EN_US,
-    styles: styles.styles,
+    styles,
     sheetOrder: Object.keys(sheets),
     sheets,
     resources: [{ name: namesResource, data: JSON.stringify(names) }],

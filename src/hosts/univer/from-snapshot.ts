@@ -1,0 +1,133 @@
+import { BooleanNumber, type IWorkbookData, type IWorksheetData, type Nullable } from '@univerjs/core';
+import type { FWorkbook } from '@univerjs/sheets/facade';
+import { type CellRange, parseRange, rangeName } from '../address';
+import type { CellData, DefinedName, SheetData, WorkbookData } from '../workbook-model';
+import type { CellReader } from './cell-reader';
+import { toCharacters } from './snapshot';
+import { fromEngineStyle } from './snapshot-style';
+
+interface Open {
+  readonly facade: FWorkbook;
+  readonly reader: CellReader;
+  readonly opened: WorkbookData;
+}
+
+/** What a sheet had when it was opened that the spreadsheet does not hold, or that is easier kept than asked for. */
+const keptParts = ['validations', 'conditions', 'charts', 'tables', 'print'] as const;
+
+function records<T>(table: { readonly [key: number]: T } | undefined): [number, T][] {
+  return Object.entries((table ?? {}) as Record<string, T>).map(([key, value]) => [Number(key), value]);
+}
+
+function readCells(
+  open: Open,
+  snapshot: IWorkbookData,
+  sheet: Partial<IWorksheetData>,
+  notes: ReadonlyMap<string, string>,
+): CellData[] {
+  const worksheet = open.facade.getWorkbook().getSheetBySheetId(sheet.id ?? '');
+  if (!worksheet) return [];
+  const spills: CellRange[] = [];
+  const cells = new Map<string, CellData>();
+  const add = (row: number, column: number): void => {
+    const raw = worksheet.getCellMatrix().getValue(row, column);
+    const { value, formula, spill } = open.reader.read(worksheet, row, column);
+    const styleOf = raw?.s;
+    const style = fromEngineStyle(typeof styleOf === 'string' ? snapshot.styles[styleOf] : styleOf);
+    const note = notes.get(`${row},${column}`);
+    const range = spill === undefined ? undefined : parseRange(spill);
+    if (range !== undefined) spills.push(range);
+    if (value === '' && formula === undefined && style === undefined && note === undefined) return;
+    cells.set(`${row},${column}`, {
+      row,
+      column,
+      ...(formula === undefined ? {} : { formula }),
+      ...(value === '' && formula === undefined ? {} : { value }),
+      ...(spill === undefined ? {} : { spill }),
+      ...(style === undefined ? {} : { style }),
+      ...(note === undefined ? {} : { note }),
+    });
+  };
+  for (const [row, line] of records(sheet.cellData)) for (const [column] of records(line)) add(row, column);
+  for (const range of [...spills]) {
+    for (let row = range.row; row < range.row + range.rows; row += 1) {
+      for (let column = range.column; column < range.column + range.columns; column += 1) {
+        if (!cells.has(`${row},${column}`)) add(row, column);
+      }
+    }
+  }
+  for (const [key, note] of notes) {
+    const [row, column] = key.split(',').map(Number) as [number, number];
+    if (!cells.has(key)) cells.set(key, { row, column, note });
+  }
+  return [...cells.values()].sort((one, other) => one.row - other.row || one.column - other.column);
+}
+
+function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorksheetData>): SheetData {
+  const before = open.opened.sheets.find((candidate) => candidate.name === sheet.name);
+  const notes = new Map(
+    (before?.cells ?? []).flatMap((cell): [string, string][] =>
+      cell.note === undefined ? [] : [[`${cell.row},${cell.column}`, cell.note]],
+    ),
+  );
+  const widths = records(sheet.columnData).flatMap(([column, data]): [number, number][] =>
+    data?.w ? [[column, toCharacters(data.w)]] : [],
+  );
+  const heights = records(sheet.rowData).flatMap(([row, data]): [number, number][] =>
+    data?.h && data.ia === BooleanNumber.FALSE ? [[row, Math.round(data.h * 0.75 * 100) / 100]] : [],
+  );
+  const merges = (sheet.mergeData ?? []).map((range) =>
+    rangeName({
+      row: range.startRow,
+      column: range.startColumn,
+      rows: range.endRow - range.startRow + 1,
+      columns: range.endColumn - range.startColumn + 1,
+    }),
+  );
+  const kept = Object.fromEntries(
+    keptParts.flatMap((part) => (before?.[part] === undefined ? [] : [[part, before[part]] as const])),
+  );
+  const tabColour = sheet.tabColor?.replace('#', '').toUpperCase();
+  return {
+    name: sheet.name ?? 'Sheet',
+    cells: readCells(open, snapshot, sheet, notes),
+    columnWidths: Object.fromEntries(widths),
+    rowHeights: Object.fromEntries(heights),
+    ...(merges.length > 0 ? { merges } : {}),
+    ...(sheet.freeze?.ySplit ? { frozenRows: sheet.freeze.ySplit } : {}),
+    ...(sheet.freeze?.xSplit ? { frozenColumns: sheet.freeze.xSplit } : {}),
+    ...(tabColour ? { tabColour } : {}),
+    ...(sheet.hidden === BooleanNumber.TRUE ? { hidden: true } : {}),
+    ...(sheet.showGridlines === BooleanNumber.FALSE ? { hideGridlines: true } : {}),
+    ...kept,
+  };
+}
+
+/** The names of a workbook, as cell formulas use them. */
+export function readNames(facade: FWorkbook): DefinedName[] {
+  return facade.getDefinedNames().map((name) => {
+    const comment = name.getComment();
+    return {
+      name: name.getName(),
+      refersTo: name.getFormulaOrRefString().replace(/^=/, ''),
+      ...(comment ? { comment } : {}),
+    };
+  });
+}
+
+/** An open workbook as plain data, to be written to a file. */
+export function fromSnapshot(open: Open): WorkbookData {
+  const snapshot = open.facade.save();
+  const names = readNames(open.facade);
+  const { title, subject } = open.opened;
+  return {
+    sheets: snapshot.sheetOrder.flatMap((id: string) => {
+      const sheet: Nullable<Partial<IWorksheetData>> = snapshot.sheets[id];
+      return sheet ? [readSheet(open, snapshot, sheet)] : [];
+    }),
+    ...(names.length > 0 ? { names } : {}),
+    activeSheet: open.facade.getActiveSheet().getSheetName(),
+    ...(title === undefined ? {} : { title }),
+    ...(subject === undefined ? {} : { subject }),
+  };
+}

@@ -1,0 +1,96 @@
+import { type Injector, LocaleType, LogLevel, Univer } from '@univerjs/core';
+import { FUniver } from '@univerjs/core/facade';
+import { IFunctionService } from '@univerjs/engine-formula';
+import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
+import englishWords from '@univerjs/preset-sheets-core/locales/en-US';
+import type { FWorkbook } from '@univerjs/sheets/facade';
+import { defaultTheme } from '@univerjs/themes';
+import type { WorkbookData } from '../workbook-model';
+import { CellReader } from './cell-reader';
+import { nextWorkbookId } from './engine';
+import { repairEngine } from './engine-repairs';
+import { descriptions, executors } from './executor';
+import { fromSnapshot } from './from-snapshot';
+import type { HostFunction } from './function-set';
+import { toSnapshot } from './snapshot';
+
+export interface OpenWorkbook {
+  readonly facade: FWorkbook;
+  readonly reader: CellReader;
+  /** What was opened, for the parts of a workbook that the spreadsheet does not keep itself. */
+  readonly opened: WorkbookData;
+}
+
+/** The embedded spreadsheet in a page, with one workbook open at a time. */
+export interface Spreadsheet {
+  readonly api: FUniver;
+  readonly injector: Injector;
+  readonly open: (workbook: WorkbookData) => void;
+  readonly current: () => OpenWorkbook;
+  /** The workbook as it stands, with the results of formulas. */
+  readonly save: () => WorkbookData;
+  readonly setDark: (dark: boolean) => void;
+  /** Calls back when another workbook has been opened. */
+  readonly onOpened: (listener: () => void) => () => void;
+}
+
+export interface SpreadsheetOptions {
+  readonly container: HTMLElement;
+  readonly functions: readonly HostFunction[];
+  readonly dark: boolean;
+}
+
+export function createSpreadsheet({ container, functions, dark }: SpreadsheetOptions): Spreadsheet {
+  const univer = new Univer({
+    theme: defaultTheme,
+    darkMode: dark,
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: englishWords },
+    logLevel: LogLevel.ERROR,
+  });
+  const preset = UniverSheetsCorePreset({
+    container,
+    header: true,
+    toolbar: false,
+    formulaBar: true,
+    contextMenu: true,
+    // Functions close over values of this page, so that they cannot move to a worker.
+    formula: {
+      function: executors(functions),
+      description: descriptions(functions),
+      initialFormulaComputing: CalculationMode.FORCED,
+    },
+  });
+  for (const plugin of preset.plugins) {
+    if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
+    else univer.registerPlugin(plugin);
+  }
+  const injector = univer.__getInjector();
+  const api = FUniver.newAPI(univer);
+  const listeners = new Set<() => void>();
+  let open: OpenWorkbook | undefined;
+  const current = (): OpenWorkbook => {
+    if (open === undefined) throw new Error('no workbook is open');
+    return open;
+  };
+  return {
+    api,
+    injector,
+    current,
+    open: (workbook) => {
+      if (open !== undefined) api.disposeUnit(open.facade.getId());
+      const facade = api.createWorkbook(toSnapshot(workbook, nextWorkbookId()));
+      repairEngine(injector.get(IFunctionService));
+      open = { facade, reader: new CellReader(injector, facade.getWorkbook()), opened: workbook };
+      const active = workbook.activeSheet === undefined ? null : facade.getSheetByName(workbook.activeSheet);
+      if (active !== null) facade.setActiveSheet(active);
+      for (const listener of listeners) listener();
+    },
+    save: () => fromSnapshot(current()),
+    setDark: (isDark) => api.toggleDarkMode(isDark),
+    onOpened: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}

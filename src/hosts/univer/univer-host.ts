@@ -1,0 +1,187 @@
+import { ICommandService, IUndoRedoService } from '@univerjs/core';
+import { SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
+import { InsertSheetCommand, SetRangeValuesMutation } from '@univerjs/sheets';
+import type { FWorksheet } from '@univerjs/sheets/facade';
+import { overlaps } from '../address';
+import { type Block, HostError, type Place, type SheetHost, type Unsubscribe, type Write } from '../sheet-host';
+import type { WorkbookData } from '../workbook-model';
+import { readNames } from './from-snapshot';
+import { toEngineSheet } from './snapshot';
+import type { Spreadsheet } from './spreadsheet';
+import { usedRange } from './used-range';
+import { checkWrite, writeBlock } from './write-cells';
+
+/** Runs work on the workbook; whatever goes wrong comes out as a HostError. */
+async function wish<T>(work: () => T | Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (thrown) {
+    if (thrown instanceof HostError) throw thrown;
+    throw new HostError('failed', thrown instanceof Error ? thrown.message : String(thrown));
+  }
+}
+
+/** The embedded spreadsheet as the task pane sees it. */
+export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): SheetHost {
+  const { api } = spreadsheet;
+  const commands = (): ICommandService => spreadsheet.injector.get(ICommandService);
+  const workbook = () => spreadsheet.current().facade;
+  const sheetNamed = (name: string): FWorksheet => {
+    const sheet = workbook().getSheetByName(name);
+    if (sheet === null) throw new HostError('missing', `There is no sheet “${name}” in the workbook.`);
+    return sheet;
+  };
+  const block = (sheet: FWorksheet, range: Place['range']): Block => {
+    const { reader } = spreadsheet.current();
+    const cells = Array.from({ length: range.rows }, (_, row) =>
+      Array.from({ length: range.columns }, (_unused, column) =>
+        reader.read(sheet.getSheet(), range.row + row, range.column + column),
+      ),
+    );
+    return {
+      sheet: sheet.getSheetName(),
+      range,
+      values: cells.map((row) => row.map((cell) => cell.value)),
+      formulas: cells.map((row) => row.map((cell) => cell.formula)),
+      spills: reader.spills(sheet.getSheet()).filter((spill) => overlaps(spill, range)),
+    };
+  };
+  const selected = (): Block => {
+    const sheet = workbook().getActiveSheet();
+    const range = workbook().getActiveRange()?.getRange();
+    if (!range) return block(sheet, { row: 0, column: 0, rows: 1, columns: 1 });
+    // A whole column is selected as all its rows; what is beyond the used cells is blank and not worth reading.
+    const used = usedRange(spreadsheet.current(), sheet.getSheet());
+    const lastRow = Math.max(range.startRow, Math.min(range.endRow, used === undefined ? 0 : used.row + used.rows - 1));
+    return block(sheet, {
+      row: range.startRow,
+      column: range.startColumn,
+      rows: lastRow - range.startRow + 1,
+      columns: range.endColumn - range.startColumn + 1,
+    });
+  };
+  /** Everything done inside is one step to undo. */
+  const asOneStep = async <T>(work: () => T | Promise<T>): Promise<T> => {
+    const batch = spreadsheet.injector.get(IUndoRedoService).__tempBatchingUndoRedo(workbook().getId());
+    try {
+      return await work();
+    } finally {
+      batch.dispose();
+    }
+  };
+  const addSheet = (name: string, data?: WorkbookData['sheets'][number]): void => {
+    if (workbook().getSheetByName(name) !== null) {
+      throw new HostError('taken', `There is a sheet “${name}” already; rename it or take another name.`);
+    }
+    const id = `added-${Date.now()}-${workbook().getNumSheets()}`;
+    const sheet = toEngineSheet(data ?? { name, cells: [] }, id);
+    commands().syncExecuteCommand(InsertSheetCommand.id, {
+      unitId: workbook().getId(),
+      index: workbook().getNumSheets(),
+      sheet,
+    });
+    if (workbook().getSheetByName(name) === null) throw new HostError('failed', `The sheet “${name}” was not added.`);
+  };
+  return {
+    name: 'the workbench',
+    downloads: true,
+    selection: () => wish(selected),
+    onSelectionChanged: async (listener) => {
+      const { Event } = api;
+      const events = [Event.SelectionChanged, Event.SelectionMoveEnd, Event.ActiveSheetChanged] as const;
+      const listening = events.map((event) => api.addEvent(event, listener));
+      return listen({ dispose: () => listening.forEach((one) => void one.dispose()) }, spreadsheet.onOpened(listener));
+    },
+    select: (place) =>
+      wish(() => {
+        const sheet = sheetNamed(place.sheet);
+        workbook().setActiveSheet(sheet);
+        const { row, column, rows, columns } = place.range;
+        sheet.getRange(row, column, rows, columns).activate();
+      }),
+    read: (place) => wish(() => block(sheetNamed(place.sheet), place.range)),
+    readUsed: () =>
+      wish(() =>
+        workbook()
+          .getSheets()
+          .flatMap((sheet) => {
+            const range = usedRange(spreadsheet.current(), sheet.getSheet());
+            return range === undefined ? [] : [block(sheet, range)];
+          }),
+      ),
+    onCellsChanged: async (listener) => {
+      const watched: ReadonlySet<string> = new Set([SetRangeValuesMutation.id, SetFormulaCalculationResultMutation.id]);
+      const listening = commands().onCommandExecuted((command) => {
+        if (watched.has(command.id)) listener();
+      });
+      return listen(listening, spreadsheet.onOpened(listener));
+    },
+    write: (writes: readonly Write[]) =>
+      wish(() => {
+        const sheets = writes.map((write) => sheetNamed(write.sheet));
+        for (const [index, write] of writes.entries()) checkWrite(spreadsheet.current(), sheets[index]!, write);
+        return asOneStep(() => {
+          for (const [index, write] of writes.entries())
+            writeBlock(commands(), workbook().getId(), sheets[index]!, write);
+        });
+      }),
+    names: () => wish(() => readNames(workbook())),
+    setName: (name) =>
+      wish(() => {
+        const before = workbook().getDefinedName(name.name);
+        if (before !== null) before.setFormula(name.refersTo);
+        else workbook().insertDefinedName(name.name, name.refersTo);
+        const after = workbook().getDefinedName(name.name);
+        if (after === null) throw new HostError('taken', `The name ${name.name} cannot be set here.`);
+        if (name.comment !== undefined) after.setComment(name.comment);
+      }),
+    removeName: (name) =>
+      wish(() => {
+        if (!workbook().deleteDefinedName(name)) throw new HostError('missing', `There is no name ${name}.`);
+      }),
+    sheets: () =>
+      wish(() =>
+        workbook()
+          .getSheets()
+          .map((sheet) => sheet.getSheetName()),
+      ),
+    addSheet: (name) => wish(() => addSheet(name)),
+    removeSheet: (name) =>
+      wish(() => {
+        if (!workbook().deleteSheet(sheetNamed(name))) {
+          throw new HostError('failed', `The sheet “${name}” cannot be removed; a workbook keeps at least one.`);
+        }
+      }),
+    insert: (data) =>
+      wish(() =>
+        asOneStep(() => {
+          const taken = data.sheets.find((sheet) => workbook().getSheetByName(sheet.name) !== null);
+          if (taken !== undefined) {
+            throw new HostError('taken', `There is a sheet “${taken.name}” already; rename it or take another name.`);
+          }
+          for (const name of data.names ?? []) {
+            if (workbook().getDefinedName(name.name) === null) {
+              workbook().insertDefinedName(name.name, name.refersTo);
+            }
+          }
+          for (const sheet of data.sheets) addSheet(sheet.name, sheet);
+        }),
+      ),
+    theme: () => ({ dark: isDark() }),
+    onThemeChanged: (listener) => {
+      const query = matchMedia('(prefers-color-scheme: dark)');
+      query.addEventListener('change', listener);
+      return () => query.removeEventListener('change', listener);
+    },
+    openPage: (address) => {
+      window.open(address, '_blank', 'noopener');
+    },
+  };
+}
+
+function listen(event: { dispose: () => void }, opened: Unsubscribe): Unsubscribe {
+  return () => {
+    event.dispose();
+    opened();
+  };
+}

@@ -1,0 +1,48 @@
+import { cellName } from '../hosts/address';
+import type { Block, SheetHost } from '../hosts/sheet-host';
+import type { HostFunction } from '../hosts/univer/function-set';
+import type { Spreadsheet } from '../hosts/univer/spreadsheet';
+import { part } from './page-parts';
+import { typingHelp } from './typing-help';
+
+function say(text: string, isError: boolean): void {
+  part('cell-text').textContent = text;
+  part('cell-line').classList.toggle('bad', isError);
+}
+
+/** The line above the grid: the selected cell and, where it is in error, why. */
+export function showCellLine(selection: Block): void {
+  const { row, column } = selection.range;
+  const value = selection.values[0]?.[0] ?? '';
+  const isError = typeof value === 'object';
+  part('cell-place').textContent = cellName(row, column);
+  say(isError ? `${value.error.code} ${value.error.message}` : '', isError);
+}
+
+/** While a formula is typed the line says what the argument at hand means. */
+export function helpWhileTyping(spreadsheet: Spreadsheet, functions: readonly HostFunction[]): void {
+  const byName = new Map(functions.map((fn) => [fn.fullName, fn]));
+  const { api } = spreadsheet;
+  api.addEvent(api.Event.SheetEditChanging, (event) => {
+    say(typingHelp(event.value.toPlainText().trimEnd(), byName), false);
+  });
+}
+
+/** Calls back with the selection now and after each change of it or of cells. */
+export async function followSelection(
+  host: SheetHost,
+  listeners: readonly ((selection: Block) => void)[],
+): Promise<void> {
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  const update = (): void => {
+    clearTimeout(waiting);
+    waiting = setTimeout(async () => {
+      const selection = await host.selection().catch(() => undefined);
+      if (selection === undefined) return;
+      for (const listener of listeners) listener(selection);
+    }, 40);
+  };
+  await host.onSelectionChanged(update);
+  await host.onCellsChanged(update);
+  update();
+}

@@ -1,0 +1,89 @@
+import type { Spreadsheet } from '../hosts/univer/spreadsheet';
+import type { WorkbookData } from '../hosts/workbook-model';
+import { readWorkbook } from '../workbooks/read-xlsx';
+import { writeWorkbook } from '../workbooks/write-xlsx';
+import { attempt, part } from './page-parts';
+
+const samplesFolder = 'sample-workbooks';
+const firstSample = 'US/cone-cut-plan.xlsx';
+const fileType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
+/** What the workbench starts with where there are no sample workbooks. */
+const blank: WorkbookData = { sheets: [{ name: 'Sheet 1', cells: [] }] };
+
+let fileName = 'workbook.xlsx';
+
+function show(spreadsheet: Spreadsheet, workbook: WorkbookData, name: string): void {
+  spreadsheet.open(workbook);
+  fileName = name;
+  part('title').textContent = name;
+}
+
+async function openSample(spreadsheet: Spreadsheet, path: string): Promise<void> {
+  const response = await fetch(`${samplesFolder}/${path}`);
+  if (!response.ok) throw new Error(`the file is not there (${response.status})`);
+  const name = path.slice(path.lastIndexOf('/') + 1);
+  show(spreadsheet, await readWorkbook(new Uint8Array(await response.arrayBuffer())), name);
+}
+
+async function openFile(spreadsheet: Spreadsheet, file: File): Promise<void> {
+  show(spreadsheet, await readWorkbook(new Uint8Array(await file.arrayBuffer())), file.name);
+}
+
+async function saveFile(spreadsheet: Spreadsheet): Promise<void> {
+  // A cell that is still being typed into is part of what was typed.
+  await spreadsheet.current().facade.endEditingAsync(true);
+  const bytes = await writeWorkbook(spreadsheet.save());
+  const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: fileType }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = fileName;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+function takeDrops(spreadsheet: Spreadsheet): void {
+  const isFile = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false;
+  window.addEventListener('dragover', (event) => {
+    if (!isFile(event)) return;
+    event.preventDefault();
+    document.body.classList.add('dropping');
+  });
+  window.addEventListener('dragleave', (event) => {
+    if (event.relatedTarget === null) document.body.classList.remove('dropping');
+  });
+  window.addEventListener('drop', (event) => {
+    document.body.classList.remove('dropping');
+    const file = event.dataTransfer?.files[0];
+    if (file === undefined) return;
+    event.preventDefault();
+    void attempt(file.name, () => openFile(spreadsheet, file));
+  });
+}
+
+/** Ties the page's controls for files to the spreadsheet and opens the first workbook. */
+export async function startFiles(spreadsheet: Spreadsheet): Promise<void> {
+  const samples = part<HTMLSelectElement>('samples');
+  const response = await fetch(`${samplesFolder}/list.json`);
+  const paths: readonly string[] = response.ok ? await response.json() : [];
+  for (const path of paths) samples.add(new Option(path.replace(/\.xlsx$/, '').replace('/', ': '), path));
+  samples.addEventListener('change', () => {
+    const path = samples.value;
+    if (path !== '') void attempt(path, () => openSample(spreadsheet, path));
+  });
+  const open = part<HTMLInputElement>('open');
+  open.addEventListener('change', () => {
+    const file = open.files?.[0];
+    if (file !== undefined) void attempt(file.name, () => openFile(spreadsheet, file));
+    open.value = '';
+  });
+  part('save').addEventListener('click', () => void attempt('Save', () => saveFile(spreadsheet)));
+  part('undo').addEventListener('click', () => void spreadsheet.api.undo());
+  part('redo').addEventListener('click', () => void spreadsheet.api.redo());
+  takeDrops(spreadsheet);
+  show(spreadsheet, blank, fileName);
+  if (paths.includes(firstSample)) {
+    await attempt(firstSample, () => openSample(spreadsheet, firstSample));
+    samples.value = firstSample;
+  }
+}

@@ -1,0 +1,28 @@
+/** An element that the page is known to have. */
+export function part<T extends HTMLElement = HTMLElement>(id: string): T {
+  const element = document.getElementById(id);
+  if (element === null) throw new Error(`the page has no #${id}`);
+  return element as T;
+}
+
+let hiding: ReturnType<typeof setTimeout> | undefined;
+
+/** Says one sentence at the foot of the page for a while. */
+export function notice(sentence: string): void {
+  const line = part('notice');
+  line.textContent = sentence;
+  line.hidden = false;
+  clearTimeout(hiding);
+  hiding = setTimeout(() => {
+    line.hidden = true;
+  }, 12_000);
+}
+
+/** Runs something that may fail and says so in the page. */
+export async function attempt(what: string, work: () => Promise<void> | void): Promise<void> {
+  try {
+    await work();
+  } catch (thrown) {
+    notice(`${what}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
+  }
+}
