@@ -3,11 +3,11 @@ import { patternColumns } from '../catalogue/pattern-columns';
 import { figureReader } from '../catalogue/reading/read-figure';
 import { readTable } from '../catalogue/reading/read-table';
 import { coneRows } from '../catalogue/rows/cone';
-import { cutPlanDrawing, type PlacedPiece } from '../drawing/cut-plan-drawing';
+import { cutPlanDrawing } from '../drawing/cut-plan-drawing';
 import type { Drawing } from '../drawing/drawing-model';
 import { drumSectionDrawing } from '../drawing/drum-section-drawing';
 import { patternDrawing } from '../drawing/pattern-drawing';
-import type { PatternRow } from '../formulas/cone-pattern';
+import type { CutRow, PlacedPattern } from '../formulas/cut-plan';
 import { adapt } from '../functions/adapter';
 import { type Profile, readProfile } from '../units/profile';
 import { DrawMistake, type DrawOption, type DrawRequest } from './draw-request';
@@ -22,18 +22,19 @@ export async function requestedDrawings(request: DrawRequest): Promise<readonly 
     return [planned(request, profile, rows, plan)];
   }
   return rows.map((pattern, i) => {
+    const place = pattern.row ?? i + 1;
     const own =
       rows.length === 1
         ? name
-        : `${name === undefined ? '' : `${name}, `}${name === undefined ? 'Row' : 'row'} ${i + 1}`;
-    return patternDrawing({ pattern, profile, row: i + 1, ...(own === undefined ? {} : { name: own }) });
+        : `${name === undefined ? '' : `${name}, `}${name === undefined ? 'Row' : 'row'} ${place}`;
+    return patternDrawing({ pattern, profile, row: place, ...(own === undefined ? {} : { name: own }) });
   });
 }
 
 interface Patterns {
   readonly profile: Profile;
-  readonly rows: readonly PatternRow[];
-  readonly plan?: readonly PlacedPiece[];
+  readonly rows: readonly PlacedPattern[];
+  readonly plan?: readonly CutRow[];
 }
 
 function profileOf(units: string | undefined): Profile {
@@ -55,8 +56,8 @@ function plainNumber(typed: string | undefined): CellValue | undefined {
   return typed !== undefined && /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(typed.trim()) ? Number(typed) : typed;
 }
 
-function readPatterns(cells: readonly (readonly CellValue[])[], profile: Profile): readonly PatternRow[] {
-  return readTable('patterns', patternColumns, cells, profile) as unknown as readonly PatternRow[];
+function readPatterns(cells: readonly (readonly CellValue[])[], profile: Profile): readonly PlacedPattern[] {
+  return readTable('patterns', patternColumns, cells, profile) as unknown as readonly PlacedPattern[];
 }
 
 const planColumns = {
@@ -75,14 +76,14 @@ async function fromWorkbook({ given }: DrawRequest): Promise<Patterns> {
   const rows = readPatterns(cellsOf(workbook, given.range), profile);
   if (given.plan === undefined) return { profile, rows };
   const plan = readTable('plan', planColumns, cellsOf(workbook, given.plan), profile);
-  return { profile, rows, plan: plan as unknown as readonly PlacedPiece[] };
+  return { profile, rows, plan: plan as unknown as readonly CutRow[] };
 }
 
 function planned(
   { given }: DrawRequest,
   profile: Profile,
-  patterns: readonly PatternRow[],
-  plan: readonly PlacedPiece[] | undefined,
+  patterns: readonly PlacedPattern[],
+  plan: readonly CutRow[] | undefined,
 ): Drawing {
   const sheetLength = figure(given, 'sheet-length', profile, positive);
   const sheetWidth = figure(given, 'sheet-width', profile, positive);

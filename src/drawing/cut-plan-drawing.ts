@@ -1,4 +1,4 @@
-import type { PatternRow } from '../formulas/cone-pattern';
+import type { CutRow, PlacedPattern } from '../formulas/cut-plan';
 import type { Piece } from '../formulas/piece';
 import { readPattern } from '../formulas/read-pattern';
 import { Refusal } from '../formulas/refusal';
@@ -11,20 +11,13 @@ import { wordLength } from './length-text';
 import { laid, marksOf, outlineOf, type Place } from './piece-shape';
 import { closed, corners, cross, line, text } from './shapes';
 import { textWidth } from './text-width';
-
-/** One row of a cut plan in SI, as `SILT.CUT.PLAN` gives it; `pattern` counts the pattern rows from 1. */
-export interface PlacedPiece {
-  readonly pattern: number;
-  readonly piece: number;
-  readonly sheet: number;
-  readonly x: number;
-  readonly y: number;
-  readonly direction: number;
-}
+import { titled } from './titled';
 
 export interface CutPlanDrawingInput {
-  readonly patterns: readonly PatternRow[];
-  readonly plan: readonly PlacedPiece[];
+  /** Pattern rows in SI, each with its place in its table where blank rows were skipped. */
+  readonly patterns: readonly PlacedPattern[];
+  /** Rows as `SILT.CUT.PLAN` computes them. */
+  readonly plan: readonly CutRow[];
   readonly sheetLength: number;
   readonly sheetWidth: number;
   readonly profile: Profile;
@@ -35,7 +28,12 @@ export interface CutPlanDrawingInput {
 export function cutPlanDrawing(input: CutPlanDrawingInput): Drawing {
   const { patterns, plan, sheetLength, sheetWidth, profile, name } = input;
   const word = (metres: number) => wordLength(profile, metres);
-  const known = patterns.map((row, i) => readPattern(row, 'patterns', i + 1, profile.text));
+  const known = new Map(
+    patterns.map((row, i) => {
+      const place = row.row ?? i + 1;
+      return [place, readPattern(row, 'patterns', place, profile.text)];
+    }),
+  );
   const h = Math.max(sheetLength, sheetWidth) / 44;
   const count = plan.reduce((most, { sheet }) => Math.max(most, sheet), 1);
   const step = sheetWidth + 6 * h;
@@ -66,7 +64,7 @@ export function cutPlanDrawing(input: CutPlanDrawingInput): Drawing {
     },
   );
   return drawing({
-    title: name === undefined || name.trim() === '' ? 'Cut plan' : `${name.trim()}: cut plan`,
+    title: titled(name, 'cut plan'),
     notes: [
       `${countOf(plan.length, 'piece')} of ${countOf(patterns.length, 'pattern')} on ${countOf(count, 'sheet')}. 2.1 is the first piece of pattern row 2.`,
       'Small crosses are arc centres. Cut along the thick outlines; scribe the dashed lines before cutting.',
@@ -86,13 +84,13 @@ function countOf(count: number, what: string): string {
 
 function sheetEntities(
   { sheetLength, sheetWidth }: CutPlanDrawingInput,
-  known: readonly Piece[],
-  pieces: readonly PlacedPiece[],
+  known: ReadonlyMap<number, Piece>,
+  pieces: readonly CutRow[],
   corner: Point,
   h: number,
   word: (metres: number) => string,
 ): readonly Entity[] {
-  const placed = pieces.map((piece) => placedPiece(known[piece.pattern - 1], piece, corner, h));
+  const placed = pieces.map((piece) => placedPiece(known.get(piece.pattern), piece, corner, h));
   const frame = corners(corner.x, corner.y, corner.x + sheetLength, corner.y + sheetWidth);
   const used = extentOf(placed.flatMap(({ outline }) => outline)).right;
   return [
@@ -110,7 +108,7 @@ interface Placed {
   readonly label: Entity;
 }
 
-function placedPiece(known: Piece | undefined, row: PlacedPiece, corner: Point, h: number): Placed {
+function placedPiece(known: Piece | undefined, row: CutRow, corner: Point, h: number): Placed {
   if (known === undefined) {
     throw new Refusal('patterns', `the plan names pattern row ${row.pattern}, which is not among the pattern rows`);
   }

@@ -6,6 +6,7 @@ import { type DrumFigures, drumBody, drumLevels, pipeEnd } from './drum-body';
 import { wordAngle, wordLength } from './length-text';
 import { callouts, type Level } from './level-callouts';
 import { textWidth } from './text-width';
+import { titled } from './titled';
 
 export interface DrumSectionInput {
   readonly profile: Profile;
@@ -38,10 +39,7 @@ export function drumSectionDrawing(input: DrumSectionInput): Drawing {
   const h = Math.max(2.2 * figures.drumDiameter, levels.rim) / 46;
   const word = (metres: number) => wordLength(profile, metres);
   return drawing({
-    title:
-      name === undefined || name.trim() === ''
-        ? 'Settling drum in section'
-        : `${name.trim()}: settling drum in section`,
+    title: titled(name, 'settling drum in section'),
     notes: notesFor(figures),
     entities: [
       ...drumBody(figures, h, word),

@@ -38,7 +38,8 @@ export function pageFoot(title: string, where: string, pageWidth: number): reado
   ];
 }
 
-function shortened(words: string, height: number, room: number): string {
+/** The beginning of a bold line of text that is too long for its room. */
+export function shortened(words: string, height: number, room: number): string {
   if (textWidth(words, height) * 1.06 <= room) return words;
   let kept = words;
   while (kept !== '' && textWidth(`${kept}...`, height) * 1.06 > room) kept = kept.slice(0, -1);

@@ -9,6 +9,7 @@ import { blankSize, lapSize, readableHeight, type Worded } from './pattern-sizes
 import { marksOf, outlineOf, type Place } from './piece-shape';
 import { sectorPattern } from './sector-pattern';
 import { text } from './shapes';
+import { titled } from './titled';
 
 export interface PatternDrawingInput {
   /** A pattern row in SI, as `SILT.CONE.PATTERN` computes it. */
@@ -26,14 +27,13 @@ export interface PatternDrawingInput {
  *
  * Cannot draw a row whose numbers do not agree: it refuses as `SILT.CUT.PLAN` does.
  */
-export function patternDrawing({ pattern, profile, name = '', row = 1 }: PatternDrawingInput): Drawing {
+export function patternDrawing({ pattern, profile, name, row = 1 }: PatternDrawingInput): Drawing {
   const piece = readPattern(pattern, 'pattern', row, profile.text);
   const word: Worded = (metres) => wordLength(profile, metres);
   const what = piece.shape === 'rectangle' ? 'cylinder pattern' : 'cone pattern';
-  const whose = name.trim() === '' ? `C${what.slice(1)}` : `${name.trim()}: ${what}`;
   const count = pattern.pieces === 1 ? 'cut 1' : `cut ${pattern.pieces} alike`;
   return drawing({
-    title: `${whose}, ${count}`,
+    title: titled(name, `${what}, ${count}`),
     notes: notesFor(pattern, piece, word),
     ...(piece.shape === 'rectangle' ? rectanglePattern(piece, count, word) : sectorPattern(piece, count, word)),
     fullSize: true,

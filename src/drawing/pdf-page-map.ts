@@ -1,7 +1,7 @@
 import { withoutDimensions } from './dimension-lines';
 import type { Drawing, Extent, Primitive } from './drawing-model';
 import { extentOf, grown } from './extent';
-import { checkBars, pageFoot } from './page-foot';
+import { checkBars, pageFoot, shortened } from './page-foot';
 import { drawn, type Placing, paper } from './pdf-canvas';
 import { type PdfPage, pointsPerMetre } from './pdf-file';
 import { closed, corners, text } from './shapes';
@@ -26,7 +26,9 @@ export function mapPage(drawing: Drawing, tiling: Tiling): PdfPage {
       : []),
     ...drawing.notes,
   ];
-  const words: Primitive[] = [text({ x: left, y: high - 3 }, drawing.title, 4.2, { anchor: 'start', bold: true })];
+  const words: Primitive[] = [
+    text({ x: left, y: high - 3 }, shortened(drawing.title, 4.2, width), 4.2, { anchor: 'start', bold: true }),
+  ];
   let y = high - 11;
   for (const sentence of sentences) {
     for (const one of wrapped(sentence, wordHeight, width)) {

@@ -1,13 +1,14 @@
 import { expect, test } from 'vitest';
-import { cutPlanDrawing, type PlacedPiece } from '../../src/drawing/cut-plan-drawing';
+import { cutPlanDrawing } from '../../src/drawing/cut-plan-drawing';
 import { toDxf } from '../../src/drawing/dxf';
+import type { CutRow } from '../../src/formulas/cut-plan';
 import { pieceHolds } from '../../src/formulas/piece';
 import { readPattern } from '../../src/formulas/read-pattern';
 import { readDxf } from './read-dxf';
 import { drumCone, metric, patternOf, us } from './samples';
 
 const patterns = [drumCone(2, 0.02), patternOf(0.3, 0.3, 0.25, 1, 0.02)];
-const plan: readonly PlacedPiece[] = [
+const plan: readonly CutRow[] = [
   { pattern: 1, piece: 1, sheet: 1, x: 0.45, y: 0.1, direction: Math.PI / 2 },
   { pattern: 1, piece: 2, sheet: 1, x: 1.4, y: 0.6, direction: 4 },
   { pattern: 2, piece: 1, sheet: 2, x: 0.01, y: 0.01, direction: Math.PI / 2 },

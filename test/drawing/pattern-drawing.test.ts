@@ -45,6 +45,12 @@ test('the title says whose it is and how many to cut', () => {
   expect(patternDrawing({ pattern: patternOf(1, 1, 1), profile: us }).title).toBe('Cylinder pattern, cut 1');
 });
 
+test('a name from a cell is kept to one short line', () => {
+  const { title } = patternDrawing({ pattern: drumCone(), profile: us, name: `a\n b ${'x'.repeat(30_000)}` });
+  expect(title).toMatch(/^a b x+\.\.\.: cone pattern, cut 1$/);
+  expect(title.length).toBeLessThan(100);
+});
+
 test('a row whose numbers do not agree is refused with its place', () => {
   const pattern = { ...drumCone(), outerRadius: 0.5 };
   expect(() => patternDrawing({ pattern, profile: us, row: 4 })).toThrow(/row 4/);

@@ -1,0 +1,9 @@
+const longest = 60;
+
+/** `Drum 2: cut plan`, or `Cut plan` where it has no name; a name from a cell is kept to one line. */
+export function titled(name: string | undefined, what: string): string {
+  const tidy = (name ?? '').replace(/\s+/g, ' ').trim();
+  const letters = Array.from(tidy);
+  const short = letters.length > longest ? `${letters.slice(0, longest - 3).join('')}...` : tidy;
+  return short === '' ? what.charAt(0).toUpperCase() + what.slice(1) : `${short}: ${what}`;
+}
