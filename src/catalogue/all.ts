@@ -3,11 +3,12 @@ import { airRows } from './rows/air';
 import { bedRows } from './rows/bed';
 import { coneRows } from './rows/cone';
 import { costRows } from './rows/cost';
+import { cutRows } from './rows/cut';
 import { filterRows } from './rows/filter';
 import { harvestRows } from './rows/harvest';
 import { loadRows } from './rows/load';
 import { pipeRows } from './rows/pipe';
-import { planDatesRow } from './rows/plan-dates';
+import { planRows } from './rows/plan';
 import { referenceRows } from './rows/reference';
 import { screenRows } from './rows/screen';
 import { settleRows } from './rows/settle';
@@ -21,6 +22,7 @@ export const catalogue: readonly CatalogueRow[] = [
   ...unitRows,
   ...referenceRows,
   ...coneRows,
+  ...cutRows,
   ...tankRows,
   ...waterRows,
   ...stockRows,
@@ -33,5 +35,5 @@ export const catalogue: readonly CatalogueRow[] = [
   ...pipeRows,
   ...airRows,
   ...costRows,
-  planDatesRow,
+  ...planRows,
 ];

@@ -15,7 +15,7 @@ interface Described {
   readonly meaning: string;
 }
 
-interface Bounds {
+export interface Bounds {
   /** All four in SI, in the base unit of the argument's kind. */
   readonly above?: number;
   readonly atLeast?: number;
@@ -69,6 +69,8 @@ export interface TableArgument<C extends Columns = Columns> extends Described {
  */
 export interface CellsArgument extends Described {
   readonly cells: true;
+  /** Where each row is one input with its name in the first column: the kind of its figures, by that name in lower case. */
+  readonly inputs?: Readonly<Record<string, Kind>>;
 }
 
 export type Argument = QuantityArgument | ChoiceArgument | ReaderArgument | TableArgument | CellsArgument;
@@ -108,7 +110,7 @@ type ArgumentValue<A> = A extends { readonly choice: readonly (infer C)[] }
   : A extends { readonly reader: (value: CellValue, profile: Profile) => infer T }
     ? Whether<A, T>
     : A extends { readonly table: infer C extends Columns }
-      ? Whether<A, readonly RowOf<C>[]>
+      ? Whether<A, readonly TableRow<C>[]>
       : A extends { readonly cells: true }
         ? readonly (readonly (CellValue | CellFault)[])[]
         : Whether<A, number>;
@@ -136,5 +138,8 @@ type ColumnValue<C> = C extends { readonly mixed: true }
     : C extends { readonly reader: (value: CellValue, profile: Profile) => infer T }
       ? Whether<C, T>
       : Whether<C, number>;
+
+/** A row that was read, with its number counted from the first one under the headings. */
+export type TableRow<C extends Columns> = RowOf<C> & { readonly row: number };
 
 export type RowOf<C extends Columns> = { readonly [K in keyof C]: ColumnValue<C[K]> };

@@ -1,0 +1,148 @@
+import { nearest } from '../../units/nearest';
+import type { Profile } from '../../units/profile';
+import { wordList, wordText } from '../../units/text';
+import { Unreadable } from '../../units/unreadable';
+import type { CellValue } from '../argument';
+import { coefficient } from '../coefficients/all';
+import type { FigureInput, Named, NamedInput, NamedInputs, ReaderInput, WordInput } from '../named-input';
+import { allowed, boundsTest } from './bounds';
+import { Complaint } from './complaint';
+import { inputName, isNothing, type NamedTable } from './named-table';
+import { type FigureReader, figureReader } from './read-figure';
+
+/** One column of named inputs, read. */
+export interface NamedColumn<T extends NamedInputs> {
+  readonly values: Named<T>;
+  /** Names of the inputs that took their default, in the order of the table. */
+  readonly defaults: readonly string[];
+}
+
+const absent = Symbol('a default is taken');
+
+type CellReader = (value: CellValue, profile: Profile) => unknown;
+
+interface Reader {
+  readonly key: string;
+  readonly name: string;
+  readonly spec: NamedInput;
+  readonly read: CellReader;
+}
+
+const readersOf = new WeakMap<NamedInputs, readonly Reader[]>();
+
+function readers(inputs: NamedInputs): readonly Reader[] {
+  let made = readersOf.get(inputs);
+  if (made === undefined) {
+    made = Object.entries(inputs).map(([key, spec]) => {
+      const name = inputName(inputs, key);
+      return { key, name, spec, read: cellReader(name, spec) };
+    });
+    readersOf.set(inputs, made);
+  }
+  return made;
+}
+
+/** Whether nothing but blanks and noughts stands in a column. */
+export function isBlankColumn({ lines }: NamedTable, column: number): boolean {
+  return [...lines.values()].every((cells) => isNothing(cells[column]));
+}
+
+/**
+ * Reads a column of a table into SI. `place` begins every message. Inputs whose row is not there are as good as blank; an
+ * error that stands in a cell is thrown as what it is.
+ */
+export function namedColumn<T extends NamedInputs>(
+  inputs: T,
+  table: NamedTable,
+  column: number,
+  place: string,
+  profile: Profile,
+): NamedColumn<T> {
+  const values: Record<string, unknown> = {};
+  const defaults: string[] = [];
+  for (const { key, name, spec, read } of readers(inputs)) {
+    const cell = table.lines.get(key)?.[column] ?? '';
+    if (cell instanceof Error) throw cell;
+    const value = within(place, () => read(cell, profile));
+    if (value !== absent) values[key] = value;
+    else if ('required' in spec && spec.required)
+      throw new Complaint(`${place}${missing(name, spec, table, key, profile)}`);
+    else {
+      values[key] = within(place, () => defaultOf(spec, values, profile));
+      if (values[key] !== undefined) defaults.push(name);
+    }
+  }
+  return { values: values as Named<T>, defaults };
+}
+
+/** Puts the place before a complaint. */
+export function within<V>(place: string, read: () => V): V {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof Complaint) throw new Complaint(place + error.message, error.code);
+    throw error;
+  }
+}
+
+function missing(name: string, spec: FigureInput, { lines }: NamedTable, key: string, profile: Profile): string {
+  const given = lines.has(key) ? '0 or blank is not allowed' : 'its row is missing';
+  return `${name}: ${given}; give ${allowed(spec, profile)}`;
+}
+
+function defaultOf(spec: NamedInput, before: Readonly<Record<string, unknown>>, profile: Profile): unknown {
+  if ('reader' in spec) return spec.reader(spec.default, profile);
+  if ('as' in spec && spec.as !== undefined) return before[spec.as];
+  return typeof spec.default === 'string' && 'kind' in spec ? coefficient(spec.default).typical : spec.default;
+}
+
+/** Text for nothing: a dash, a nought, or what the results say of it. */
+const nothingText = /^(?:[-–—]|0+(?:[.,]0*)?|not given)$/i;
+
+function cellReader(name: string, spec: NamedInput): CellReader {
+  const read =
+    'choice' in spec ? wordReader(name, spec) : 'reader' in spec ? ownReader(name, spec) : stageReader(name, spec);
+  return (value, profile) => {
+    if (isNothing(value)) return absent;
+    if (typeof value !== 'string') return read(value, profile);
+    const text = value.trim();
+    return nothingText.test(text) ? absent : read(text, profile);
+  };
+}
+
+/** `none` is an absent stage, nothing of a coefficient that may be nothing, and else as good as not given. */
+function stageReader(name: string, spec: FigureInput): CellReader {
+  const figure: FigureReader = figureReader(name, spec);
+  const mayBeNothing = spec.kind !== 'temperature' && boundsTest(spec)(0);
+  const ofNone = spec.equipment ? 'none' : spec.default === undefined ? absent : mayBeNothing ? 0 : undefined;
+  return (value, profile) => {
+    if (ofNone !== undefined && typeof value === 'string' && value.toLowerCase() === 'none') return ofNone;
+    const si = figure(value, profile);
+    return spec.equipment && si === 0 ? absent : si;
+  };
+}
+
+function wordReader(name: string, spec: WordInput): CellReader {
+  const words = new Map(spec.choice.map((word) => [word.toLowerCase(), word]));
+  return (value) => {
+    const typed = String(value);
+    const word = words.get(typed.toLowerCase().replace(/\s+/g, ' '));
+    if (word !== undefined) return word;
+    const near = spec.choice.length > 6 ? nearest(typed, spec.choice) : spec.choice;
+    throw new Complaint(
+      `${name}: ${wordText(typed)} is not allowed; ${near === spec.choice ? 'give' : 'nearest are'} ${wordList(near)}`,
+    );
+  };
+}
+
+function ownReader(name: string, spec: ReaderInput): CellReader {
+  return (value, profile) => {
+    if (typeof value === 'string' && value.toLowerCase() === 'none') return absent;
+    try {
+      return spec.reader(value, profile);
+    } catch (error) {
+      if (error instanceof Unreadable) throw new Complaint(`${name}: ${error.message}`);
+      throw error;
+    }
+  };
+}

@@ -1,0 +1,129 @@
+import { planCheck } from '../../formulas/plan-check';
+import { planLimit } from '../../formulas/plan-limit';
+import type { Profile } from '../../units/profile';
+import type { MixedCell } from '../argument';
+import { define } from '../define';
+import { planCompare, scenarioTitles } from '../plan-compare';
+import { planInputs } from '../plan-inputs';
+import { namedTable, type OpenCell } from '../reading/named-table';
+import { planned, readScenario, scenarioFactors } from '../scenario';
+import { scenarioInputs } from '../scenario-inputs';
+import { planDatesRow } from './plan-dates';
+
+const stages = 'Each stage’s own function names its source';
+const scenarioNotes = [
+  'Rows in any order, one an input: PLAN.INPUTS lists them all. Fish count, fish mass and feeding rate, or feed, are required; coefficients and limits have defaults, equipment has none. Blank or 0 is not given; text none says that the stage is absent.',
+];
+const worst =
+  'Nitrification is figured at the coldest water, oxygen at the hottest, un-ionised ammonia at the hottest and the highest pH.';
+const local = 'A plan, not a promise: defer to makers’ sheets, local advice and licensed practice.';
+
+const scenario = { cells: true, meaning: 'rows of input name and value, in any order' } as const;
+
+/** Computes for the one scenario of a range of two columns. */
+function withScenario<V>(
+  cells: readonly (readonly OpenCell[])[],
+  profile: Profile,
+  compute: (read: ReturnType<typeof readScenario>) => V,
+): V {
+  const table = namedTable('scenario', scenarioInputs, cells, scenarioTitles);
+  const read = readScenario(table, 0, 'scenario: ', profile);
+  return planned('scenario: ', profile, () => compute(read));
+}
+
+/** A figure of a kind, or the words that stand for it. */
+function cell(kind: 'daily' | 'count' | 'share', value: number | string): MixedCell {
+  return typeof value === 'number' ? { kind, si: value } : value;
+}
+
+const smallFarm =
+  '{"fish count",100;"fish mass",250;"feeding rate",0.01;"tank volume",2000;"pump flow",40;"drums","none";"pads","none";"media volume","none";"bed area",12}';
+
+export const planRows = [
+  define({
+    name: 'PLAN.INPUTS',
+    summary: 'Every scenario input: name, kind, unit, default and its source, meaning.',
+    arguments: {},
+    result: {
+      rows: {
+        input: { text: true },
+        kind: { text: true },
+        unit: { text: true },
+        default: { mixed: true },
+        source: { text: true },
+        meaning: { text: true },
+      },
+    },
+    compute: (_, profile) => planInputs(profile),
+    notes: ['Each default is a coefficient with its range in REF.LIST, or another input.'],
+    sources: ['Each row names its own'],
+    example: { formula: '=SILT.PLAN.INPUTS("US",TRUE)', gives: 'a row an input' },
+    unpublished: 'A listing; its figures are checked where they are used.',
+  }),
+  define({
+    name: 'PLAN.COMPARE',
+    summary:
+      'Scenarios side by side: feed, waste, flow, drums, pads, media, beds, harvest, money, and what gives out first.',
+    arguments: {
+      scenarios: { cells: true, meaning: 'first column input names, then one column a scenario' },
+    },
+    result: { grid: true },
+    compute: ({ scenarios }, profile) => planCompare(scenarios, profile),
+    formula: 'each result is that of the stage’s own function for the same figures',
+    notes: [
+      ...scenarioNotes,
+      'Oxygen and carbon dioxide are those of the whole system. Turnover, drums and overflow rate are for the pump’s flow, or the flow needed where no pump is given. Pads needed are for one change a day.',
+      'mixed and ideal settlers are computed at the overflow rate of the drums and pump given, else at the overflow limit. Without drums or pads, gravel beds take out all solids. Nutrients are those of the solids that the settler draws off.',
+      worst,
+      local,
+    ],
+    sources: [stages],
+    example: { formula: `=SILT.PLAN.COMPARE("metric",${smallFarm})`, gives: 'a row a result' },
+  }),
+  define({
+    name: 'PLAN.LIMIT',
+    summary:
+      'What each stage carries, as feed a day and as fish; the last row is the stage that gives out first, and the next.',
+    arguments: { scenario },
+    result: {
+      rows: {
+        stage: { text: true },
+        capacity: { mixed: true, heading: 'feed a day' },
+        fish: { mixed: true },
+        shareInUse: { mixed: true },
+        from: { mixed: true, heading: 'figured from' },
+      },
+    },
+    compute: (given, profile) =>
+      withScenario(given.scenario, profile, (read) =>
+        planLimit(read.scenario, scenarioFactors).rows.map((row) => ({
+          ...row,
+          capacity: cell('daily', row.capacity),
+          fish: cell('count', row.fish),
+          shareInUse: cell('share', row.shareInUse),
+        })),
+      ),
+    formula: 'capacity = today’s feed × what the stage has / what today’s feed asks of it',
+    notes: [
+      ...scenarioNotes,
+      worst,
+      'Pads at one change a day; gravel that catches all solids at a cleaning every 30 days (common practice, no source); air at the mean of the day. Fish are whole, at today’s feed for each.',
+      local,
+    ],
+    sources: [stages],
+    example: { formula: `=SILT.PLAN.LIMIT("metric",${smallFarm},TRUE)`, gives: 'a row a stage' },
+  }),
+  planDatesRow,
+  define({
+    name: 'PLAN.CHECK',
+    summary: 'Cautions over the whole train of one scenario.',
+    arguments: { scenario },
+    result: { lines: true },
+    compute: (given, profile) =>
+      withScenario(given.scenario, profile, (read) => planCheck(read.scenario, scenarioFactors)),
+    notes: [...scenarioNotes, worst, local],
+    sources: [stages, 'Limits of fish by species: see WATER.CHECK', 'Raw manure: 7 CFR 205.203(c)(1)'],
+    example: { formula: `=SILT.PLAN.CHECK("metric",${smallFarm})`, gives: 'sentences, one a row' },
+    unpublished: 'Sentences about figures that other functions check.',
+  }),
+];

@@ -1,0 +1,100 @@
+import type { Scenario, ScenarioFactors } from '../formulas/plan-scenario';
+import { Refusal } from '../formulas/refusal';
+import type { Kind } from '../units/kinds';
+import type { Profile } from '../units/profile';
+import { wordQuantity } from '../units/quantity';
+import { coefficient } from './coefficients/all';
+import { Complaint } from './reading/complaint';
+import { namedColumn } from './reading/named-column';
+import { inputName, type NamedTable } from './reading/named-table';
+import { type KindOf, word } from './reading/wording';
+import { scenarioInputs } from './scenario-inputs';
+
+export interface ReadScenario {
+  readonly scenario: Scenario;
+  /** Names of the inputs that took their default. */
+  readonly defaults: readonly string[];
+}
+
+const typical = (key: string): number => coefficient(key).typical;
+
+/** Coefficients that no scenario sets. */
+export const scenarioFactors: ScenarioFactors = {
+  ammoniaFactor: typical('ammonia factor'),
+  oxygenRatio: typical('oxygen ratio system'),
+  swirlCapture: typical('swirl capture'),
+  radialCapture: typical('radial capture'),
+  measuredOverflow: typical('overflow limit'),
+  alpha: typical('aerator alpha'),
+  beta: typical('aerator beta'),
+};
+
+/** Reads one scenario; `place` begins every message. */
+export function readScenario(table: NamedTable, column: number, place: string, profile: Profile): ReadScenario {
+  const { values, defaults } = namedColumn(scenarioInputs, table, column, place, profile);
+  const scenario: Scenario = {
+    ...values,
+    coldestWater: values.coldestWater ?? values.temperature,
+    hottestWater: values.hottestWater ?? values.temperature,
+  };
+  refuseNoFeed(scenario, table, place);
+  const { coldestWater, temperature, hottestWater, ph, highestPh } = scenario;
+  refuseDisorder(place, profile, 'temperature', ['coldest water', coldestWater], ['temperature', temperature]);
+  refuseDisorder(place, profile, 'temperature', ['temperature', temperature], ['hottest water', hottestWater]);
+  if (ph !== undefined && highestPh !== undefined) {
+    refuseDisorder(place, profile, 'number', ['pH', ph], ['highest pH', highestPh]);
+  }
+  return { scenario, defaults };
+}
+
+/** Feed is typed, or the fish, their mass and the rate are. */
+function refuseNoFeed(
+  { feed, fishCount, fishMass, feedingRate }: Scenario,
+  { lines }: NamedTable,
+  place: string,
+): void {
+  if (feed !== undefined) return;
+  const needed = { fishCount, fishMass, feedingRate };
+  const lacking = Object.entries(needed).find(([, value]) => value === undefined);
+  if (lacking === undefined) return;
+  const [key] = lacking;
+  const given = lines.has(key) ? '0 or blank is not allowed' : 'its row is missing';
+  throw new Complaint(
+    `${place}${inputName(scenarioInputs, key)}: ${given}; give fish count, fish mass and feeding rate, each more than 0, or feed`,
+  );
+}
+
+function refuseDisorder(
+  place: string,
+  profile: Profile,
+  kind: Kind,
+  [low, from]: readonly [string, number],
+  [high, to]: readonly [string, number],
+): void {
+  if (from <= to) return;
+  const say = (si: number): string => wordQuantity(profile, kind, si);
+  throw new Complaint(`${place}${low}: ${say(from)} is not allowed; give up to ${high} (${say(to)})`);
+}
+
+/** What a stage's formula calls an argument, as the scenario calls it. */
+const renamed: Readonly<Record<string, keyof typeof scenarioInputs>> = {
+  oxygen: 'oxygenAtStop',
+  floor: 'oxygenFloor',
+  nitrogen: 'nitrogenShare',
+};
+
+const kindOf: KindOf = (argument) => {
+  const spec = (scenarioInputs as Readonly<Record<string, object>>)[renamed[argument] ?? argument];
+  return spec !== undefined && 'kind' in spec ? (spec.kind as Kind) : undefined;
+};
+
+/** Puts a stage's refusal into a message that names the input at fault. */
+export function planned<V>(place: string, profile: Profile, compute: () => V): V {
+  try {
+    return compute();
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    const advice = word({ text: error.advice, figures: error.figures }, kindOf, profile);
+    throw new Complaint(`${place}${inputName(scenarioInputs, renamed[error.argument] ?? error.argument)}: ${advice}`);
+  }
+}
