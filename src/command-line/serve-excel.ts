@@ -15,18 +15,20 @@ Siltstead is served at ${site}. Leave this running, and load the manifest:
 
 Excel on the web (free; sign in at office.com and open a workbook)
   1. Open ${site}/task-pane.html in the same browser once; accept the certificate if you are asked.
-  2. Home > Add-ins > More Add-ins > My Add-ins > Upload My Add-in; choose the manifest.
+  2. Home > Add-ins > More Add-ins > My Add-ins > Upload My Add-in (in some versions Insert > Add-ins > My Add-ins >
+     Manage My Add-ins); choose the manifest.
 
 Windows
   1. Share a folder of your own: its Properties > Sharing > Share; note the network path that it shows.
   2. Put the manifest into it.
   3. Excel: File > Options > Trust Center > Trust Center Settings > Trusted Add-in Catalogs; add the network path,
      tick Show in Menu, press OK and start Excel again.
-  4. Home > Add-ins > More Add-ins > Shared Folder; choose Siltstead.
+  4. Home > Add-ins > More Add-ins > Shared Folder (in some versions Insert > My Add-ins); choose Siltstead.
 
 Mac
   1. Copy the manifest to ~/Library/Containers/com.microsoft.Excel/Data/Documents/wef (make the folder if it is not there).
-  2. Start Excel again and open a workbook; Home > Add-ins lists Siltstead.
+  2. Start Excel again and open a workbook; Home > Add-ins lists Siltstead (in some versions
+     the small arrow at Insert > My Add-ins).
 
 Then type =SILT.CONE.ANGLE("US",22.5,4,9.25) into a cell. Stop with Ctrl+C.
 `;
