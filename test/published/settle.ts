@@ -26,7 +26,7 @@ function byLaw(
   };
 }
 
-/** Capture of one velocity or of a spread, at an overflow rate of 1 gpm/ft2 (0.67909 mm/s). */
+/** Capture of one velocity or of a spread, at an overflow rate of 1 mm/s, so that the median in mm/s is its ratio to it. */
 function capture(
   expected: number,
   ratio: number,
