@@ -1,0 +1,140 @@
+/**
+ * A turned piece as a stack of rows, each with the stretches of x that the piece needs somewhere in that row.
+ *
+ * Two pieces whose stretches do not overlap in any row do not overlap; nothing is lost along x, and less than two rows
+ * across. The stretches are exact: the outline is cut into lines and arcs that run one way, and between two neighbouring
+ * heights at which any of them begins or ends, each stretch is bounded by one of them on the left and one on the right.
+ */
+
+import { addArcRuns, addLineRun, type Run, xAt } from './cut-runs';
+import type { Piece } from './piece';
+import { pieceOutline } from './piece-outline';
+
+export interface Rows {
+  /** Turn from the piece's own frame, rad counter-clockwise. */
+  readonly turn: number;
+  readonly length: number;
+  readonly width: number;
+  /** From the lower-left corner of the box to the origin of the piece. */
+  readonly originX: number;
+  readonly originY: number;
+  /** From the left of the box to the middle of the area. */
+  readonly middleX: number;
+  readonly count: number;
+  /** Row i has the stretches from `starts[i]` up to `starts[i + 1]`, each a pair of numbers in `stretches`. */
+  readonly starts: Int32Array;
+  readonly stretches: Float64Array;
+  /** The left end of each row's first stretch. */
+  readonly lefts: Float64Array;
+  /** A stride that visits every row and soon comes near any of them. */
+  readonly stride: number;
+}
+
+export function pieceRows(piece: Piece, turn: number, rowHeight: number): Rows {
+  const runs: Run[] = [];
+  for (const part of pieceOutline(piece)) {
+    if ('arc' in part) addArcRuns(runs, part.arc.radius, part.arc.start, part.arc.sweep, turn);
+    else addLineRun(runs, part.line[0], part.line[1], turn);
+  }
+  let left = Infinity;
+  let right = -Infinity;
+  for (const { leftmost, rightmost } of runs) {
+    left = Math.min(left, leftmost);
+    right = Math.max(right, rightmost);
+  }
+  const heights = levels(runs);
+  const low = heights[0]!;
+  const width = heights.at(-1)! - low;
+  const slabs = slabsBetween(heights, runs);
+  const count = Math.max(1, Math.ceil((width / rowHeight) * (1 - 1e-12)));
+  const starts = new Int32Array(count + 1);
+  const stretches: number[] = [];
+  let lowest = 0;
+  let weight = 0;
+  let moment = 0;
+  for (let row = 0; row < count; row++) {
+    const bottom = low + row * rowHeight;
+    const top = row === count - 1 ? low + width : bottom + rowHeight;
+    const found: number[] = [];
+    while (lowest < slabs.length - 1 && slabs[lowest]!.to <= bottom) lowest++;
+    for (let i = lowest; i < slabs.length && slabs[i]!.from < top; i++) addStretches(found, slabs[i]!, bottom, top);
+    const ends = merged(found);
+    for (let i = 0; i < ends.length; i += 2) {
+      const from = ends[i]! - left;
+      const to = ends[i + 1]! - left;
+      stretches.push(from, to);
+      weight += to - from;
+      moment += ((to - from) * (to + from)) / 2;
+    }
+    starts[row + 1] = stretches.length;
+  }
+  return {
+    ...{ turn, width, count, starts, length: right - left, originX: -left, originY: -low, middleX: moment / weight },
+    stretches: Float64Array.from(stretches),
+    lefts: Float64Array.from({ length: count }, (_, row) => stretches[starts[row]!]!),
+    stride: strideOf(count),
+  };
+}
+
+function strideOf(count: number): number {
+  let stride = Math.max(1, Math.round(count * 0.381966));
+  while (commonDivisor(stride, count) > 1) stride++;
+  return stride;
+}
+
+function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b);
+}
+
+/** The heights at which runs begin and end, those that only rounding parts made one; runs are set to them. */
+function levels(runs: readonly Run[]): readonly number[] {
+  const ends: number[] = [];
+  for (const { from, to } of runs) ends.push(from, to);
+  ends.sort((a, b) => a - b);
+  const least = 1e-12 * (ends.at(-1)! - ends[0]!);
+  const heights = ends.filter((y, i) => i === 0 || y - ends[i - 1]! > least);
+  for (const run of runs) {
+    run.from = heights.findLast((height) => height <= run.from)!;
+    run.to = heights.findLast((height) => height <= run.to)!;
+  }
+  return heights;
+}
+
+/** Between two neighbouring levels the same runs bound the piece, by pairs from left to right. */
+interface Slab {
+  readonly from: number;
+  readonly to: number;
+  readonly runs: readonly Run[];
+}
+
+function slabsBetween(heights: readonly number[], runs: readonly Run[]): readonly Slab[] {
+  return heights.slice(1).map((to, i) => {
+    const from = heights[i]!;
+    const middle = (from + to) / 2;
+    const across = runs.filter((run) => run.from < middle && run.to > middle);
+    return { from, to, runs: across.sort((a, b) => xAt(a, middle) - xAt(b, middle)) };
+  });
+}
+
+function addStretches(found: number[], slab: Slab, bottom: number, top: number): void {
+  const from = Math.max(bottom, slab.from);
+  const to = Math.min(top, slab.to);
+  for (let i = 0; i + 1 < slab.runs.length; i += 2) {
+    const left = slab.runs[i]!;
+    const right = slab.runs[i + 1]!;
+    found.push(Math.min(xAt(left, from), xAt(left, to)), Math.max(xAt(right, from), xAt(right, to)));
+  }
+}
+
+/** Overlapping stretches made one, from left to right. */
+export function merged(pairs: number[]): number[] {
+  if (pairs.length <= 2) return pairs;
+  const order = Array.from({ length: pairs.length / 2 }, (_, i) => 2 * i).sort((a, b) => pairs[a]! - pairs[b]!);
+  const ends: number[] = [];
+  for (const i of order) {
+    const last = ends.length - 1;
+    if (last > 0 && pairs[i]! <= ends[last]!) ends[last] = Math.max(ends[last]!, pairs[i + 1]!);
+    else ends.push(pairs[i]!, pairs[i + 1]!);
+  }
+  return ends;
+}
