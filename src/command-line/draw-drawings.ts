@@ -3,6 +3,7 @@ import { patternColumns } from '../catalogue/pattern-columns';
 import { figureReader } from '../catalogue/reading/read-figure';
 import { readTable } from '../catalogue/reading/read-table';
 import { coneRows } from '../catalogue/rows/cone';
+import { cutRows } from '../catalogue/rows/cut';
 import { cutPlanDrawing } from '../drawing/cut-plan-drawing';
 import type { Drawing } from '../drawing/drawing-model';
 import { drumSectionDrawing } from '../drawing/drum-section-drawing';
@@ -16,10 +17,11 @@ import { cellsOf, openDrawn, unitsOf } from './draw-workbook';
 /** What the command line asks for, drawn; several patterns of a workbook are several drawings. */
 export async function requestedDrawings(request: DrawRequest): Promise<readonly Drawing[]> {
   if (request.what === 'drum') return [drum(request)];
-  const { profile, rows, plan } = request.what === 'cone' ? cone(request) : await fromWorkbook(request);
+  const patterns = request.what === 'cone' ? cone(request) : await fromWorkbook(request);
+  const { profile, rows, plan } = patterns;
   const { name, 'sheet-length': sheetLength } = request.given;
   if (sheetLength !== undefined || request.given['sheet-width'] !== undefined || plan !== undefined) {
-    return [planned(request, profile, rows, plan)];
+    return [planned(request, patterns)];
   }
   return rows.map((pattern, i) => {
     const place = pattern.row ?? i + 1;
@@ -31,8 +33,12 @@ export async function requestedDrawings(request: DrawRequest): Promise<readonly 
   });
 }
 
+type Cells = readonly (readonly CellValue[])[];
+
 interface Patterns {
   readonly profile: Profile;
+  /** The rows as a worksheet holds them, for the functions that take them. */
+  readonly cells: Cells;
   readonly rows: readonly PlacedPattern[];
   readonly plan?: readonly CutRow[];
 }
@@ -42,13 +48,23 @@ function profileOf(units: string | undefined): Profile {
   return readProfile(units);
 }
 
-/** The cone goes through `SILT.CONE.PATTERN` itself, so that readings, bounds and messages are the worksheet's. */
+/** Calls a worksheet function itself, so that readings, bounds and messages are the worksheet's. */
+function called(name: string, profile: Profile, values: readonly unknown[]): Cells {
+  const row = [...coneRows, ...cutRows].find((one) => one.name === name);
+  if (row === undefined) throw new RangeError(`no function ${name}`);
+  const implementation = adapt(row, (_code, message) => new DrawMistake(message));
+  return implementation(profile.text, ...values) as CellValue[][];
+}
+
 function cone({ given }: DrawRequest): Patterns {
   const profile = profileOf(given.units);
-  const row = coneRows.find(({ name }) => name === 'CONE.PATTERN')!;
-  const pattern = adapt(row, (_code, message) => new DrawMistake(message));
-  const values = Object.keys(row.arguments).map((name) => plainNumber(given[name as DrawOption]));
-  return { profile, rows: readPatterns(pattern(profile.text, ...values) as CellValue[][], profile) };
+  const names = ['top', 'bottom', 'height', 'pieces', 'lap', 'thickness', 'measured', 'clearance'] as const;
+  const cells = called(
+    'CONE.PATTERN',
+    profile,
+    names.map((name) => plainNumber(given[name])),
+  );
+  return { profile, cells, rows: readPatterns(cells, profile) };
 }
 
 /** A shell hands everything over as text; a bare number is one, in the profile's unit. */
@@ -56,7 +72,7 @@ function plainNumber(typed: string | undefined): CellValue | undefined {
   return typed !== undefined && /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(typed.trim()) ? Number(typed) : typed;
 }
 
-function readPatterns(cells: readonly (readonly CellValue[])[], profile: Profile): readonly PlacedPattern[] {
+function readPatterns(cells: Cells, profile: Profile): readonly PlacedPattern[] {
   return readTable('patterns', patternColumns, cells, profile) as unknown as readonly PlacedPattern[];
 }
 
@@ -73,27 +89,27 @@ async function fromWorkbook({ given }: DrawRequest): Promise<Patterns> {
   if (given.range === undefined) throw new DrawMistake("--range: give the pattern rows, such as 'Patterns'!B5:K7");
   const workbook = await openDrawn(given.workbook!);
   const profile = profileOf(given.units ?? unitsOf(workbook));
-  const rows = readPatterns(cellsOf(workbook, given.range), profile);
-  if (given.plan === undefined) return { profile, rows };
-  const plan = readTable('plan', planColumns, cellsOf(workbook, given.plan), profile);
-  return { profile, rows, plan: plan as unknown as readonly CutRow[] };
+  const cells = cellsOf(workbook, given.range);
+  const rows = readPatterns(cells, profile);
+  if (given.plan === undefined) return { profile, cells, rows };
+  return { profile, cells, rows, plan: readPlan(cellsOf(workbook, given.plan), profile) };
 }
 
-function planned(
-  { given }: DrawRequest,
-  profile: Profile,
-  patterns: readonly PlacedPattern[],
-  plan: readonly CutRow[] | undefined,
-): Drawing {
+function readPlan(cells: Cells, profile: Profile): readonly CutRow[] {
+  return readTable('plan', planColumns, cells, profile) as unknown as readonly CutRow[];
+}
+
+/** The plan of the workbook, or the one that `SILT.CUT.PLAN` makes of the rows. */
+function planned({ given }: DrawRequest, { profile, cells, rows, plan }: Patterns): Drawing {
   const sheetLength = figure(given, 'sheet-length', profile, positive);
   const sheetWidth = figure(given, 'sheet-width', profile, positive);
   if (sheetLength === undefined || sheetWidth === undefined) {
     throw new DrawMistake('a cut plan needs both --sheet-length and --sheet-width');
   }
-  if (plan === undefined) throw new DrawMistake('--plan: give the rows of the cut plan');
+  const sizes = (['sheet-length', 'sheet-width', 'gap'] as const).map((name) => plainNumber(given[name]));
   return cutPlanDrawing({
-    patterns,
-    plan,
+    patterns: rows,
+    plan: plan ?? readPlan(called('CUT.PLAN', profile, [cells, ...sizes]), profile),
     sheetLength,
     sheetWidth,
     profile,

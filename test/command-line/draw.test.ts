@@ -92,6 +92,18 @@ describe('draw on the command line', { timeout: 30_000 }, () => {
     );
   });
 
+  it('lays the pieces out itself where no plan is given, each on the sheet and as many as asked for', () => {
+    const cone = ['--units', 'US', '--top', '20', '--bottom', '4', '--height', '8', '--pieces', '3', '--lap', '1'];
+    const done = draw(...cone, '--sheet-length', '96', '--sheet-width', '48', '--gap', '1/4 in', 'nested.dxf');
+    expect(done).toMatchObject({ status: 0, stderr: '' });
+    const { arcs, lines, texts } = readDxf(readFileSync(at('nested.dxf'), 'utf8'));
+    expect(texts.map(({ text }) => text)).toEqual(expect.arrayContaining(['1.1', '1.2', '1.3']));
+    expect(arcs.filter(({ layer }) => layer === 'cut')).toHaveLength(6);
+    for (const { x, y } of lines.filter(({ layer }) => layer === 'cut').flatMap(({ vertices }) => vertices)) {
+      expect(Math.min(x, y, 96 - x, 48 - y)).toBeGreaterThanOrEqual(0.25 - 1e-5);
+    }
+  });
+
   it('draws a drum in section', () => {
     const drum = ['--units', 'metric', '--drum', '572', '--depth', '600', '--cone-height', '260', '--stand', '500'];
     expect(draw(...drum, '--name', 'Drum 1', 'drum.svg').status).toBe(0);
@@ -111,6 +123,24 @@ describe('draw on the command line', { timeout: 30_000 }, () => {
     [
       ['--units', 'US', '--top', '10', '--bottom', '4', '--height', '4', '--paper', 'A3', 'x.pdf'],
       /--paper: A3 is not known/,
+    ],
+    [
+      [
+        '--units',
+        'US',
+        '--top',
+        '50',
+        '--bottom',
+        '4',
+        '--height',
+        '20',
+        '--sheet-length',
+        '40',
+        '--sheet-width',
+        '20',
+        'x.dxf',
+      ],
+      /row 1/,
     ],
     [['--workbook', 'missing.xlsx', '--range', 'A1:J2', 'x.pdf'], /missing.xlsx: no such workbook/],
     [['--workbook', 'drums.xlsx', '--range', 'Nowhere!A1:J2', 'x.pdf'], /no sheet Nowhere; the workbook has/],
