@@ -117,7 +117,7 @@ export const tankRows = [
         meaning: 'discharge coefficient',
       },
       ...cone,
-      volume: { kind: 'volume', atLeast: 0, optional: true, meaning: 'run off only this much' },
+      volume: { kind: 'volume', above: 0, optional: true, meaning: 'run off only this much' },
     },
     result: { scalar: 'minutes' },
     compute: (given) => tankDrain(given),

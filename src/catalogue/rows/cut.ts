@@ -1,0 +1,77 @@
+import type { PatternRow } from '../../formulas/cone-pattern';
+import { cutPlan, cutSheets } from '../../formulas/cut-plan';
+import type { Profile } from '../../units/profile';
+import { define } from '../define';
+import { patterns, pieceOf } from '../pattern-argument';
+
+const sheetArguments = {
+  patterns,
+  sheetLength: { kind: 'dimension', above: 0, meaning: 'length of a sheet' },
+  sheetWidth: { kind: 'dimension', above: 0, meaning: 'width of a sheet' },
+  gap: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'kept between pieces and from the sheet’s edge' },
+} as const;
+
+const care = 'Sheet edges cut: gloves and goggles. Check one piece on paper before you cut the sheet.';
+const sources = [
+  'Bennell and Oliveira, Journal of the Operational Research Society 60:S93 (2009): bottom-left placement of true shapes',
+];
+
+/** A row from another profile is refused by the profile's own name before anything is laid out. */
+function checked<T extends PatternRow & { readonly row: number }>(rows: readonly T[], profile: Profile): readonly T[] {
+  for (const row of rows) pieceOf('patterns', row, profile);
+  return rows;
+}
+
+export const cutRows = [
+  define({
+    name: 'CUT.PLAN',
+    summary: 'Lays pattern rows on sheets, true shapes nested: where each piece goes.',
+    arguments: sheetArguments,
+    result: {
+      rows: {
+        pattern: { kind: 'count', heading: 'pattern row' },
+        piece: { kind: 'count' },
+        sheet: { kind: 'count' },
+        x: { kind: 'dimension' },
+        y: { kind: 'dimension' },
+        direction: { kind: 'angle' },
+      },
+    },
+    compute: ({ patterns: rows, sheetLength, sheetWidth, gap }, profile) =>
+      cutPlan(checked(rows, profile), sheetLength, sheetWidth, gap),
+    formula: 'a search over turns, orders and places, bounded by steps and not by a clock',
+    notes: [
+      'For a sector x and y are the arc centre and direction is the centre line’s, counter-clockwise from the sheet’s length; for a rectangle x and y are its lower-left corner as it lies, and direction 0 or 90.',
+      'Pattern rows are counted from the first under the headings. The same rows give the same plan on any machine.',
+      care,
+    ],
+    sources,
+    example: {
+      formula: '=SILT.CUT.PLAN("US",SILT.CONE.PATTERN("US",{22.5;20;18},4,{9.25;8;7},2,0.75),96,48,0.25,TRUE)',
+      gives: 'a row a piece',
+    },
+  }),
+  define({
+    name: 'CUT.SHEETS',
+    summary: 'Sheets to buy for a cut plan, and how much of them is used.',
+    arguments: sheetArguments,
+    result: {
+      row: {
+        sheets: { kind: 'count' },
+        areaUsed: { kind: 'area' },
+        areaBought: { kind: 'area' },
+        shareUsed: { kind: 'share' },
+        lengthUsed: { kind: 'dimension', heading: 'length used of the last sheet' },
+      },
+    },
+    compute: ({ patterns: rows, sheetLength, sheetWidth, gap }, profile) =>
+      cutSheets(checked(rows, profile), sheetLength, sheetWidth, gap),
+    formula: 'totals of the plan that CUT.PLAN gives for the same arguments',
+    notes: [care],
+    sources,
+    example: {
+      formula: '=SILT.CUT.SHEETS("US",SILT.CONE.PATTERN("US",22.5,4,9.25,2,0.75),96,48)',
+      gives: '1, 3.92, 32, 0.122, 15.9',
+    },
+  }),
+];

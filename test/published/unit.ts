@@ -1,0 +1,106 @@
+import type { PublishedRow } from './published-row';
+
+const nist = 'NIST Special Publication 811 (2008)';
+const factors = 'appendix B.8';
+
+/** Conversion factors as printed, so the last digit is the tolerance. */
+const printed = (
+  from: string,
+  to: string,
+  expected: number,
+  tolerance: number,
+  known: PublishedRow['known'] = 'memory',
+): PublishedRow => ({
+  call: ['UNIT.CONVERT', 1, from, to],
+  expected,
+  tolerance,
+  source: nist,
+  place: `${factors}, ${from}`,
+  known,
+});
+
+export const unitRows: readonly PublishedRow[] = [
+  printed('in', 'mm', 25.4, 1e-15),
+  printed('gal', 'L', 3.785412, 2e-7),
+  printed('ft3', 'm3', 0.02831685, 2e-7),
+  printed('lb', 'kg', 0.4535924, 2e-7),
+  printed('oz', 'g', 28.34952, 2e-7),
+  printed('psi', 'kPa', 6.894757, 2e-7),
+  printed('hp', 'W', 745.6999, 2e-7),
+  printed('gpm', 'L/s', 0.0630902, 1e-6),
+  printed('ha', 'm2', 10000, 1e-15),
+  {
+    call: ['UNIT.CONVERT', 1, 'acre', 'm2'],
+    expected: 4046.873,
+    tolerance: 5e-6,
+    source: nist,
+    place: `${factors}, acre (based on the US survey foot)`,
+    known: 'memory',
+    disagrees:
+      'Printed 4046.873 for the survey acre; ours is the international one, 4046.8564224, 4 parts in a million less.',
+  },
+  {
+    call: ['UNIT.CONVERT', 68, '°F', '°C'],
+    expected: 20,
+    absolute: 1e-12,
+    source: nist,
+    place: 'appendix B.8, degree Fahrenheit',
+    known: 'memory',
+  },
+  {
+    call: ['UNIT.READ', 'metric', 'dimension', '3 1/4 in'],
+    expected: 82.55,
+    tolerance: 1e-15,
+    source: 'International yard and pound agreement (1959): 1 in = 25.4 mm',
+    place: 'definition',
+    known: 'memory',
+  },
+  {
+    call: ['UNIT.READ', 'US', 'volume', '1 imp gal'],
+    expected: 1.20095,
+    tolerance: 5e-6,
+    source: 'NIST Handbook 44',
+    place: 'appendix C, units of capacity: 1 British imperial gallon',
+    known: 'memory',
+  },
+  {
+    call: ['UNIT.READ', 'metric', 'loading', '1000 gpd/ft2'],
+    expected: 40.746 / 24,
+    tolerance: 1e-5,
+    source: 'Wyoming Water Quality Rules, chapter 11, section 13: 1000 gpd/ft2 = 40.746 m/d',
+    place: 'primary settling',
+    known: 'read',
+  },
+  {
+    call: ['UNIT.READ', 'metric', 'application', '2 lb/1000 ft2'],
+    expected: 9.765,
+    tolerance: 5e-5,
+    source: 'University of Maryland and Colorado State University CMG 711: 2 lb of N to 1000 ft2',
+    place: 'home garden nitrogen',
+    known: 'read',
+  },
+  {
+    call: ['REF.VALUE', 'metric', 'ammonia factor'],
+    expected: 0.09216,
+    tolerance: 2e-3,
+    source: 'Timmons and Ebeling, Recirculating Aquaculture: 0.16 x 0.80 x 0.80 x 0.90',
+    place: 'ammonia production',
+    known: 'memory',
+  },
+  {
+    call: ['REF.VALUE', 'US', 'overflow limit'],
+    expected: 4.6,
+    tolerance: 1e-2,
+    source: 'Davidson and Summerfelt, Aquacultural Engineering 33:47 (2005)',
+    place: 'abstract: 4.6 gpm/ft2',
+    known: 'read',
+  },
+  {
+    call: ['REF.VALUE', 'metric', 'nitrification oxygen'],
+    expected: 4.57,
+    tolerance: 2e-3,
+    source: 'Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006)',
+    place: 'stoichiometry without growth',
+    known: 'memory',
+  },
+];
