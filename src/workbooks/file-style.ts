@@ -30,9 +30,7 @@ export function fileStyle(style: CellStyle): Partial<FileStyle> {
           },
         }
       : {}),
-    ...(style.fill === undefined
-      ? {}
-      : { fill: { type: 'pattern', pattern: 'solid', fgColor: argb(style.fill), bgColor: { indexed: 64 } } }),
+    ...(style.fill === undefined ? {} : { fill: { type: 'pattern', pattern: 'solid', fgColor: argb(style.fill) } }),
     ...(horizontal || vertical || wrap
       ? {
           alignment: {

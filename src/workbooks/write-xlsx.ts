@@ -29,6 +29,16 @@ function resultsOf(sheet: SheetData): FormulaResult[] {
   });
 }
 
+/** Marks the sheet that is open first as the one whose tab is selected. */
+function selected(xml: string): string {
+  return xml.replace('<sheetView ', '<sheetView tabSelected="1" ');
+}
+
+/** The optional count of uses no longer holds once spilled text is stored with its formula. */
+function withoutCount(bytes: Uint8Array): Uint8Array {
+  return new TextEncoder().encode(new TextDecoder().decode(bytes).replace(/(<sst\b[^>]*?) count="\d+"/, '$1'));
+}
+
 /**
  * Writes a workbook as an .xlsx file: formulas as Excel stores them, with their last results, spills with the
  * dynamic-array flag. The same data gives the same bytes, and nothing asks Excel to compute all anew when it opens.
@@ -58,10 +68,12 @@ export async function writeWorkbook(workbook: WorkbookData): Promise<Uint8Array>
     const bytes = unpack(entry);
     const number = /^xl\/worksheets\/sheet(\d+)\.xml$/.exec(entry.name)?.[1];
     const sheet = number === undefined ? undefined : workbook.sheets[Number(number) - 1];
+    if (entry.name === 'xl/sharedStrings.xml') return newEntry(entry.name, withoutCount(bytes));
     if (sheet === undefined) return newEntry(entry.name, bytes);
+    const isActive = Number(number) - 1 === Math.max(0, active);
     // The results inside a spill are stored with the formula's own types, as Excel does, not as typed text.
     const patched = patchSheet(new TextDecoder().decode(bytes), resultsOf(sheet));
-    return newEntry(entry.name, new TextEncoder().encode(patched));
+    return newEntry(entry.name, new TextEncoder().encode(isActive ? selected(patched) : patched));
   });
   return writeZip(rewritten);
 }

@@ -1,0 +1,137 @@
+import type { SheetData } from '../../workbook-model';
+import { cautions } from '../cautions';
+import { columnWidths, framed, print, unitOf, withUnit } from '../frame';
+import type { ReadyProfile } from '../sheet-draft';
+import { formats, formatted } from '../styles';
+import { drumColumn, forUsed, mostDrums, ofUsed, settings } from './drums';
+import { drumAt } from './patterns';
+
+const last = 4 + mostDrums;
+const total = last + 1;
+
+/** Light base mix behind each cone, water above it, and what to buy. */
+export function baseMixSheet(profile: ReadyProfile): SheetData {
+  const us = profile === 'US';
+  const widths = [30, 16, 16, 40];
+  const draft = framed({
+    name: 'Base mix',
+    title: 'Base mix behind the cones, and bags to buy',
+    step: 'Wet mix lifts a cone: weight it down, and pour in two goes.',
+    caution: cautions.dust,
+    widths,
+  });
+  draft
+    .put('A4', 'Drum', 'heading')
+    .put('B4', withUnit('Base mix', 'bulk'), 'heading')
+    .put('C4', withUnit('Water held', 'volume'), 'heading')
+    .height(4, 32)
+    .fill(`A5:A${last}`, 'result')
+    .fill(`B5:C${last}`, formatted('result', formats.two))
+    .put('A5', forUsed(ofUsed('drum')), 'result')
+    .put(
+      'B5',
+      forUsed(
+        `SILT.CONE.BACKFILL(SiltUnits,${ofUsed('diameter')},${ofUsed('diameter')},${ofUsed('drain')},${ofUsed('height')},${settings.thickness},${settings.measured},$B$16)`,
+      ),
+      formatted('result', formats.two),
+    )
+    .put(
+      'C5',
+      forUsed(
+        `SILT.TANK.VOLUME(SiltUnits,${ofUsed('diameter')},${ofUsed('depth')},${ofUsed('drain')},${ofUsed('height')})`,
+      ),
+      formatted('result', formats.one),
+    )
+    .fill(`C5:C${last}`, formatted('result', formats.one))
+    .put(`A${total}`, 'All drums', 'total')
+    .put(`B${total}`, `=SUM(B5:B${last})`, formatted('total', formats.two))
+    .put(`C${total}`, `=SUM(C5:C${last})`, formatted('total', formats.one))
+    .put('A15', 'How it is mixed', 'section')
+    .put('A16', 'Cone’s foot above the floor')
+    .put('B16', us ? 1 : 25, 'input')
+    .put('C16', unitOf('dimension'), 'note')
+    .put('D16', 'room for the drain fitting', 'note')
+    .put('A17', 'Parts of light aggregate')
+    .put('B17', 6, 'input', 'By volume, to 1 part of cement. More parts: lighter, weaker, cheaper.')
+    .put('C17', 'to 1 of cement', 'note')
+    .put('A18', 'Spilt and left in the mixer')
+    .put('B18', 0.1, formatted('input', '0%'))
+    .put('A19', 'Cement in a bag')
+    .put('B19', us ? 94 : 25, 'input')
+    .put('C19', unitOf('mass'), 'note')
+    .put('A21', 'To buy for all drums', 'section')
+    .fill('A22:C22', 'heading')
+    .fill('A23:C23', formatted('total', formats.one))
+    .fill('C23', formatted('total', formats.whole))
+    .put('A22', `=SILT.CONE.MIX(SiltUnits,B${total},B17,B18,B19,TRUE)`, 'heading');
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    frozenRows: 4,
+    tabColour: '8A6D3B',
+    print: print(profile, 'A1:D23', { landscape: false, fitToHeight: 1 }),
+  });
+}
+
+/** How tall the stand has to be, what a leg of it bears, and where inlet and outlet go. */
+export function standSheet(profile: ReadyProfile): SheetData {
+  const us = profile === 'US';
+  const widths = [30, 16, 16, 16, 16, 30];
+  const draft = framed({
+    name: 'Stand and ports',
+    title: 'Stand, weight a leg, inlet and outlet',
+    step: 'The stand is as tall as the pail under the valve asks; every leg bears its share only on firm, level ground.',
+    caution: cautions.weight,
+    widths,
+  });
+  draft
+    .put('A4', 'Drum', 'heading')
+    .fill('B4:E4', 'heading')
+    .height(4, 32)
+    .fill(`A5:A${last}`, 'result')
+    .fill(`B5:E${last}`, formatted('result', formats.one))
+    .put('A5', forUsed(ofUsed('drum')), 'result')
+    .put(
+      'B4',
+      `=LET(mix,'Base mix'!$B$5:$B$${last},water,'Base mix'!$C$5:$C$${last},SILT.TANK.WEIGHT(SiltUnits,FILTER(water,water<>""),FILTER(mix,water<>""),$B$19,$B$20,$B$21,TRUE))`,
+      'heading',
+    )
+    .put('A15', 'The stand', 'section')
+    .put('A16', 'Height of the pail')
+    .put('B16', us ? 14.5 : 370, 'input')
+    .put('C16', unitOf('dimension'), 'note')
+    .put('A17', 'Valve below the stand’s top')
+    .put('B17', us ? 6 : 150, 'input')
+    .put('C17', unitOf('dimension'), 'note')
+    .put('A18', 'Room above the pail')
+    .put('B18', us ? 2 : 50, 'input')
+    .put('C18', unitOf('dimension'), 'note')
+    .put('A19', 'Base mix as poured')
+    .put('B19', us ? 40 : 650, 'input', 'Wet: light mix as poured is half as heavy again as dry.')
+    .put('C19', unitOf('density'), 'note')
+    .put('A20', 'Empty drum')
+    .put('B20', us ? 22 : 10, 'input')
+    .put('C20', unitOf('mass'), 'note')
+    .put('A21', 'Legs')
+    .put('B21', 4, 'input')
+    .put('A22', withUnit('Height of the stand', 'dimension'), 'total')
+    .put('B22', '=SILT.TANK.STAND(SiltUnits,B16,B17,B18)', formatted('total', formats.one))
+    .put('A24', 'Inlet and outlet', 'section')
+    .put('A25', 'Drum')
+    .put('B25', 'Fern', 'input')
+    .choiceFrom('B25', drumColumn('drum'), 'the drum whose ports are worked out below')
+    .fill('A26:D26', 'heading')
+    .fill('A27:A28', 'result')
+    .fill('B27:D28', formatted('result', formats.one))
+    .put(
+      'A26',
+      `=LET(which,${drumAt('B25')},SILT.TANK.PORTS(SiltUnits,INDEX(${drumColumn('depth')},which),SILT.UNIT.READ(SiltUnits,"dimension",INDEX(${drumColumn('height')},which))+SILT.UNIT.READ(SiltUnits,"dimension",'Base mix'!B16),B22,TRUE))`,
+      'heading',
+    )
+    .wide('A30:F30', `CAUTION: ${cautions.metals}`, 'caution', 32);
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    frozenRows: 4,
+    tabColour: '8A6D3B',
+    print: print(profile, 'A1:F30', { fitToHeight: 1 }),
+  });
+}

@@ -1,0 +1,134 @@
+import type { SheetData } from '../../workbook-model';
+import { cautions } from '../cautions';
+import { columnWidths, framed, print, withUnit } from '../frame';
+import type { ReadyProfile } from '../sheet-draft';
+import { formats, formatted } from '../styles';
+
+/** Room for so many drums. */
+export const mostDrums = 8;
+const last = 4 + mostDrums;
+
+/** Where the settings that hold for every cone stand on this sheet. */
+export const settings = {
+  thickness: 'Drums!$C$15',
+  measured: 'Drums!$C$16',
+  clearance: 'Drums!$C$17',
+  sheetLength: 'Drums!$C$18',
+  sheetWidth: 'Drums!$C$19',
+  gap: 'Drums!$C$20',
+} as const;
+
+const columns = {
+  drum: 'A',
+  drain: 'F',
+  height: 'G',
+  pieces: 'H',
+  lap: 'I',
+  depth: 'J',
+  diameter: 'K',
+} as const;
+
+export function drumColumn(name: keyof typeof columns): string {
+  const letter = columns[name];
+  return `Drums!$${letter}$5:$${letter}$${last}`;
+}
+
+/** The cells of a column for the drums that have a name; `used` has to be introduced by LET. */
+export function ofUsed(name: keyof typeof columns): string {
+  return `FILTER(${drumColumn(name)},used)`;
+}
+
+/** A formula over the drums that have a name. */
+export function forUsed(formula: string): string {
+  return `=LET(used,${drumColumn('drum')}<>"",${formula})`;
+}
+
+const tape = 'Text with a unit is read as it stands: 22 1/2 in, 57 1/2 cm. Type 0 1/2, not 1/2, which becomes a date.';
+
+/** The measured drums, the cones to go into them, and the sheet stock. */
+export function drumsSheet(profile: ReadyProfile): SheetData {
+  const us = profile === 'US';
+  const widths = [16, 26, 13, 11, 9, 10, 11, 9, 9, 13, 14, 14];
+  const draft = framed({
+    name: 'Drums',
+    title: 'Measured drums, and the cone that goes into each',
+    step: 'Type one row a drum: its inside diameter or, where the tape only goes round it, its girth and wall; then the drain, the cone’s height and its pieces.',
+    caution: cautions.drums,
+    widths,
+  });
+  draft
+    .across('A4', ['Drum', 'What it held'], 'heading')
+    .put('C4', withUnit('Inside diameter', 'dimension'), 'heading', tape)
+    .put('D4', withUnit('or girth', 'dimension'), 'heading', 'Round the outside, with a tape.')
+    .put('E4', withUnit('Wall', 'dimension'), 'heading')
+    .put('F4', withUnit('Drain bore', 'dimension'), 'heading')
+    .put('G4', withUnit('Cone height', 'dimension'), 'heading', 'The height for 45 degrees stands at the right.')
+    .put(
+      'H4',
+      'Pieces',
+      'heading',
+      'Equal pieces that make the cone: more pieces fit smaller sheets, each with a seam.',
+    )
+    .put('I4', withUnit('Lap', 'dimension'), 'heading')
+    .put('J4', withUnit('Water above cone', 'dimension'), 'heading')
+    .put('K4', withUnit('Diameter used', 'dimension'), 'heading')
+    .put('L4', withUnit('Height for 45°', 'dimension'), 'heading')
+    .height(4, 48)
+    .fill(`A5:J${last}`, 'input')
+    .fill(`K5:L${last}`, formatted('result', formats.two))
+    .across('A5', ['Fern', 'pickled olives', us ? '22 1/2 in' : '57 1/2 cm', '', ''], 'input')
+    .across('F5', us ? [4, 9.25, 1, 0.75, 20] : [100, 240, 1, 20, 500], 'input')
+    .across('A6', ['Moss', 'apple syrup', us ? 21.75 : 555, '', ''], 'input')
+    .across('F6', us ? [4, 9, 2, 0.75, 20] : [100, 230, 2, 20, 500], 'input')
+    .across('A7', ['Sedge', 'vinegar', '', us ? 72 : 1830, us ? 0.125 : 3], 'input')
+    .across('F7', us ? [4, 9.5, 1, 0.75, 19.5] : [100, 240, 1, 20, 490], 'input')
+    .put(
+      'K5',
+      `=IF(C5:C${last}<>"",SILT.UNIT.READ(SiltUnits,"dimension",C5:C${last}),IF(D5:D${last}<>"",SILT.TANK.GIRTH(SiltUnits,D5:D${last},E5:E${last}),""))`,
+      formatted('result', formats.two),
+    )
+    .put(
+      'L5',
+      forUsed(`SILT.CONE.HEIGHT(SiltUnits,${ofUsed('diameter')},${ofUsed('drain')},45)`),
+      formatted('result', formats.two),
+    )
+    .choice(`H5:H${last}`, ['1', '2', '3', '4', '6', '8'], 'Equal pieces that make the cone', false);
+
+  draft
+    .put('A14', 'For every cone', 'section')
+    .across('A15', ['Sheet thickness', ''], 'label')
+    .put('C15', us ? 0.0625 : 1.5, 'input')
+    .put('D15', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
+    .put('E15', 'of the plastic or metal sheet that the cones are cut from', 'note')
+    .put('A16', 'What the tape read')
+    .put(
+      'C16',
+      'fit',
+      'input',
+      'fit: the cone’s rim has to go into the drum, and its foot has to end at the drain’s bore.',
+    )
+    .put('E16', 'fit, inside, outside or middle: what diameters and height were measured of', 'note')
+    .put('A17', 'Gap at the rim')
+    .put('C17', us ? 0.125 : 3, 'input')
+    .put('D17', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
+    .put('E17', 'all round, between cone and drum, for sealant', 'note')
+    .put('A18', 'Length of a sheet')
+    .put('C18', us ? 96 : 2000, 'input')
+    .put('D18', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
+    .put('E18', 'as sold; the pieces lie along it', 'note')
+    .put('A19', 'Width of a sheet')
+    .put('C19', us ? 48 : 1000, 'input')
+    .put('D19', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
+    .put('A20', 'Gap between pieces')
+    .put('C20', us ? 0.25 : 5, 'input')
+    .put('D20', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
+    .put('E20', 'and from the sheet’s edge: the saw and a shaking hand', 'note')
+    .choice('C16', ['fit', 'inside', 'outside', 'middle'], 'What diameters and height were measured of');
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    frozenRows: 4,
+    frozenColumns: 1,
+    tabColour: 'E0B400',
+    print: print(profile, 'A1:L20'),
+  });
+}

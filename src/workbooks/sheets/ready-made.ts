@@ -1,0 +1,18 @@
+import type { WorkbookData } from '../workbook-model';
+import { coneCutPlan } from './cone-cut-plan/workbook';
+import type { ReadyProfile } from './sheet-draft';
+
+export type { ReadyProfile } from './sheet-draft';
+
+export interface ReadyMade {
+  /** The file's name without its ending. */
+  readonly id: string;
+  readonly title: string;
+  /** The workbook written natively for a profile: formulas without results, which come from whatever opens it. */
+  readonly build: (profile: ReadyProfile) => WorkbookData;
+}
+
+/** Every ready-made workbook, in the order of the day's work. */
+export const readyMade: readonly ReadyMade[] = [{ id: 'cone-cut-plan', title: 'Cone cut plan', build: coneCutPlan }];
+
+export const readyProfiles: readonly ReadyProfile[] = ['US', 'metric'];

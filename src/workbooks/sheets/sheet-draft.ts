@@ -1,0 +1,113 @@
+import { cellName, parseRange } from '../../hosts/address';
+import type { CellData, CellScalar, CellStyle, SheetData, Validation } from '../workbook-model';
+import { type StyleName, styles } from './styles';
+
+/** A profile that ready-made sheets are written for. */
+export type ReadyProfile = 'US' | 'metric';
+
+type Style = StyleName | CellStyle;
+
+function styleOf(style: Style): CellStyle {
+  return typeof style === 'string' ? styles[style] : style;
+}
+
+/** A sheet while it is being written, cell by cell, by address. */
+export class SheetDraft {
+  private readonly cells = new Map<string, CellData>();
+  private readonly merges: string[] = [];
+  private readonly validations: Validation[] = [];
+  private readonly heights: Record<number, number> = {};
+  readonly name: string;
+
+  constructor(name: string) {
+    this.name = name;
+  }
+
+  /** Puts a value, or a formula where the text begins with `=`, into a cell. */
+  put(address: string, entry: CellScalar, style: Style = 'label', note?: string): this {
+    const { row, column } = parseRange(address)!;
+    const content =
+      typeof entry === 'string' && entry.startsWith('=') ? { formula: entry } : entry === '' ? {} : { value: entry };
+    const cell: CellData = { row, column, ...content, style: styleOf(style), ...(note === undefined ? {} : { note }) };
+    this.cells.set(cellName(row, column), cell);
+    return this;
+  }
+
+  /** Puts entries side by side, beginning at a cell. */
+  across(address: string, entries: readonly CellScalar[], style: Style = 'label'): this {
+    const { row, column } = parseRange(address)!;
+    entries.forEach((entry, index) => {
+      this.put(cellName(row, column + index), entry, style);
+    });
+    return this;
+  }
+
+  /** Styles the cells of a range, keeping what stands in them; spills land in such cells. */
+  fill(range: string, style: Style): this {
+    const { row, column, rows, columns } = parseRange(range)!;
+    for (let down = 0; down < rows; down += 1)
+      for (let over = 0; over < columns; over += 1) {
+        const name = cellName(row + down, column + over);
+        const before = this.cells.get(name) ?? { row: row + down, column: column + over };
+        this.cells.set(name, { ...before, style: styleOf(style) });
+      }
+    return this;
+  }
+
+  /** Text over several columns of one row. */
+  wide(range: string, entry: CellScalar, style: Style, height?: number): this {
+    const { row } = parseRange(range)!;
+    this.put(range.split(':')[0]!, entry, style);
+    this.merges.push(range);
+    if (height !== undefined) this.heights[row] = height;
+    return this;
+  }
+
+  height(row: number, points: number): this {
+    this.heights[row - 1] = points;
+    return this;
+  }
+
+  validate(rule: Validation): this {
+    this.validations.push(rule);
+    return this;
+  }
+
+  /** A choice from words. */
+  choice(range: string, words: readonly string[], prompt: string, strict = true): this {
+    return this.validate({
+      range,
+      type: 'list',
+      formulas: [`"${words.join(',')}"`],
+      prompt,
+      promptTitle: 'Choose',
+      errorTitle: 'Not in the list',
+      error: `Give ${words.slice(0, 6).join(', ')}${words.length > 6 ? ' …' : ''}.`,
+      errorStyle: strict ? 'stop' : 'warning',
+    });
+  }
+
+  /** A choice from the words that stand in a range. */
+  choiceFrom(range: string, source: string, prompt: string): this {
+    return this.validate({
+      range,
+      type: 'list',
+      formulas: [source],
+      prompt,
+      promptTitle: 'Choose',
+      errorStyle: 'stop',
+    });
+  }
+
+  sheet(rest: Omit<SheetData, 'name' | 'cells' | 'merges' | 'validations' | 'rowHeights'>): SheetData {
+    const cells = [...this.cells.values()].sort((a, b) => a.row - b.row || a.column - b.column);
+    return {
+      name: this.name,
+      cells,
+      ...(this.merges.length > 0 ? { merges: this.merges } : {}),
+      ...(this.validations.length > 0 ? { validations: this.validations } : {}),
+      rowHeights: this.heights,
+      ...rest,
+    };
+  }
+}

@@ -1,0 +1,37 @@
+import type { Border, CellStyle } from '../workbook-model';
+
+const hair: Border = { style: 'thin', colour: 'BFBFBF' };
+const boxed = { borderTop: hair, borderRight: hair, borderBottom: hair, borderLeft: hair } as const;
+
+/** What a cell is for shows in how it looks; inputs are the only cells that a protected sheet would leave open. */
+export const styles = {
+  title: { bold: true, fontSize: 16, fontColour: '1F4E5F', vertical: 'middle' },
+  section: { bold: true, fontSize: 12, fontColour: '1F4E5F' },
+  text: { wrap: true, vertical: 'top' },
+  step: { wrap: true, vertical: 'top', italic: true },
+  caution: { wrap: true, vertical: 'top', fontColour: '7A2E00', fill: 'FDEBDD' },
+  alarm: { bold: true, fontColour: 'B00020', wrap: true, vertical: 'middle' },
+  heading: { ...boxed, bold: true, wrap: true, vertical: 'middle', fill: 'DCE9EC' },
+  label: {},
+  input: { ...boxed, fill: 'FFF9DB', fontColour: '1B3A8A', locked: false },
+  result: { ...boxed, fill: 'F4F6F6' },
+  total: { ...boxed, fill: 'E6ECEC', bold: true },
+  note: { italic: true, fontColour: '595959' },
+} as const satisfies Readonly<Record<string, CellStyle>>;
+
+export type StyleName = keyof typeof styles;
+
+/** A named style with a number format of its own. */
+export function formatted(style: StyleName, numberFormat: string): CellStyle {
+  return { ...styles[style], numberFormat };
+}
+
+export const formats = {
+  whole: '#,##0',
+  one: '#,##0.0',
+  two: '#,##0.00',
+  three: '#,##0.000',
+  share: '0.0%',
+  money: '#,##0.00',
+  date: 'yyyy-mm-dd',
+} as const;

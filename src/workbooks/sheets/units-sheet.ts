@@ -1,0 +1,49 @@
+import type { DefinedName, SheetData } from '../workbook-model';
+import { columnWidths, framed, print } from './frame';
+import type { ReadyProfile } from './sheet-draft';
+
+/** Sheet and names that carry the units of a workbook; a name equal to a sheet's name is refused by some programs. */
+export const unitsSheetName = 'Silt units';
+export const unitsNames: readonly DefinedName[] = [
+  {
+    name: 'SiltUnits',
+    refersTo: `'${unitsSheetName}'!$B$4`,
+    comment: 'The profile that SILT functions read and give numbers in.',
+  },
+  {
+    name: 'SiltTypedIn',
+    refersTo: `'${unitsSheetName}'!$B$5`,
+    comment: 'The profile that the typed numbers of this workbook are in.',
+  },
+];
+
+/** Longest list of kinds that the table leaves room for. */
+const kindRows = 60;
+
+/** The sheet with the cells SiltUnits and SiltTypedIn and the table of kinds and units. */
+export function unitsSheet(profile: ReadyProfile): SheetData {
+  const widths = [26, 22, 70];
+  const draft = framed({
+    name: unitsSheetName,
+    title: 'Units of this workbook',
+    step: 'A bare number is in the unit that stands here beside its kind; text with a unit, such as 3 1/4 in or 55 gal, always means what it says. Changing the profile does not convert what was typed: let the task pane do that, or type the numbers anew and then set the second cell.',
+    widths,
+  });
+  draft
+    .put('A4', 'Units that are read and shown', 'heading')
+    .put('B4', profile, 'input', 'US or metric, with exceptions if you like: US, flow L/min, temperature C')
+    .put('C4', 'the cell SiltUnits, the first argument of every function', 'note')
+    .put('A5', 'Numbers were typed in', 'heading')
+    .put('B5', profile, 'input', 'Set this to the same text once every typed number has been converted.')
+    .put('C5', 'the cell SiltTypedIn', 'note')
+    .put('A7', '=SILT.UNIT.LIST(SiltUnits,TRUE)', 'heading')
+    .fill('B7:C7', 'heading')
+    .fill(`A8:C${7 + kindRows}`, 'result')
+    .choice('B4:B5', ['US', 'metric'], 'US or metric; exceptions may follow, such as US, flow L/min', false);
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    frozenRows: 5,
+    tabColour: '7F7F7F',
+    print: print(profile, `A1:C${7 + kindRows}`, { landscape: false, titleRows: '7:7' }),
+  });
+}
