@@ -2,7 +2,7 @@ import type { Profile } from '../../units/profile';
 import { readQuantity, wordGiven } from '../../units/quantity';
 import { Unreadable } from '../../units/unreadable';
 import type { CellValue, QuantityArgument, QuantityColumn } from '../argument';
-import { allowed, boundsTest, highest, zeroIsOut } from './bounds';
+import { allowed, boundsTest, highest, lowest, zeroIsOut } from './bounds';
 import { Complaint } from './complaint';
 
 type Bounded = QuantityArgument | QuantityColumn;
@@ -23,9 +23,18 @@ export function figureReader(name: string, spec: Bounded): FigureReader {
       throw error;
     }
     if (within(si)) return si;
+    const bound = boundBeside(spec, si);
+    if (bound !== undefined) return bound;
     const given = value === 0 && zeroIsOut(spec) ? '0 or blank' : wordGiven(profile, kind, value);
     throw new Complaint(`${name}: ${given} is not allowed; give ${allowed(spec, profile)}`);
   };
+}
+
+/** The bound that a figure misses by no more than the rounding of its unit, such as 0 °C read from 31.99999999999999 °F. */
+function boundBeside(spec: Bounded, si: number): number | undefined {
+  return [lowest(spec), highest(spec)].find(
+    (bound) => bound !== undefined && Math.abs(si - bound) <= (spec.kind === 'temperature' ? 1e-9 : 1e-12 * bound),
+  );
 }
 
 /** The most a bare number may read as before it looks like a slip: bounds above the usual length stand in for it. */
