@@ -18,6 +18,7 @@ const { outputFiles } = buildSync({
   target: 'node20',
   packages: 'external',
   sourcemap: 'inline',
+  logLevel: 'error',
 });
 process.argv.splice(1, 2, entry);
 const command = new Module(entry);
