@@ -7,7 +7,7 @@ import { Complaint } from './reading/complaint';
 import { inWords } from './reading/headings';
 import { isBlankColumn } from './reading/named-column';
 import { type NamedTable, namedTable, type OpenCell } from './reading/named-table';
-import { planned, readScenario, scenarioFactors } from './scenario';
+import { readScenario, scenarioFactors, withScenario } from './scenario';
 import { scenarioInputs } from './scenario-inputs';
 import { scenarioResults } from './scenario-results';
 
@@ -46,7 +46,7 @@ function answer(table: NamedTable, column: number, profile: Profile): readonly G
   const place = placeOf(table, column);
   try {
     const { scenario, defaults } = readScenario(table, column, place, profile);
-    const results = planned(place, profile, () => planResults(scenario, scenarioFactors));
+    const results = withScenario(place, profile, () => planResults(scenario, scenarioFactors));
     return [...keys.map((key) => resultCell(key, results[key], place, profile)), defaults.join(', ')];
   } catch (error) {
     if (isFault(error)) return [error];

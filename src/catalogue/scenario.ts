@@ -1,5 +1,4 @@
 import type { Scenario, ScenarioFactors } from '../formulas/plan-scenario';
-import { Refusal } from '../formulas/refusal';
 import type { Kind } from '../units/kinds';
 import type { Profile } from '../units/profile';
 import { wordQuantity } from '../units/quantity';
@@ -7,7 +6,7 @@ import { coefficient } from './coefficients/all';
 import { Complaint } from './reading/complaint';
 import { namedColumn } from './reading/named-column';
 import { inputName, type NamedTable } from './reading/named-table';
-import { type KindOf, word } from './reading/wording';
+import { planned } from './reading/planned';
 import { scenarioInputs } from './scenario-inputs';
 
 export interface ReadScenario {
@@ -77,24 +76,9 @@ function refuseDisorder(
 }
 
 /** What a stage's formula calls an argument, as the scenario calls it. */
-const renamed: Readonly<Record<string, keyof typeof scenarioInputs>> = {
-  oxygen: 'oxygenAtStop',
-  floor: 'oxygenFloor',
-  nitrogen: 'nitrogenShare',
-};
+const renamed = { oxygen: 'oxygenAtStop', floor: 'oxygenFloor', nitrogen: 'nitrogenShare' } as const;
 
-const kindOf: KindOf = (argument) => {
-  const spec = (scenarioInputs as Readonly<Record<string, object>>)[renamed[argument] ?? argument];
-  return spec !== undefined && 'kind' in spec ? (spec.kind as Kind) : undefined;
-};
-
-/** Puts a stage's refusal into a message that names the input at fault. */
-export function planned<V>(place: string, profile: Profile, compute: () => V): V {
-  try {
-    return compute();
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    const advice = word({ text: error.advice, figures: error.figures }, kindOf, profile);
-    throw new Complaint(`${place}${inputName(scenarioInputs, renamed[error.argument] ?? error.argument)}: ${advice}`);
-  }
+/** Computes with a scenario, a stage's refusal naming the input at fault. */
+export function withScenario<V>(place: string, profile: Profile, compute: () => V): V {
+  return planned({ place, inputs: scenarioInputs, renamed, profile }, compute);
 }

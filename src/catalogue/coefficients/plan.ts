@@ -1,12 +1,16 @@
 import type { Coefficient } from './coefficient';
 import { DAYS } from './scale';
 
+/** Mortar in a bag of 50 lb, kg, and a square foot, m2. */
+const BAG = 50 * 0.45359237;
+const SQUARE_FOOT = 0.3048 ** 2;
+
 const practice = {
   source: 'common practice, no source; the maker’s sheet comes first',
   known: 'common practice',
 } as const;
 
-/** Times of the build, and strength of alkali as bought. */
+/** Times of the build, what goes into a settling bank, and strength of alkali as bought. */
 export const planCoefficients: readonly Coefficient[] = [
   {
     key: 'base cure',
@@ -57,5 +61,60 @@ export const planCoefficients: readonly Coefficient[] = [
     high: 1,
     ...practice,
     meaning: 'share of the alkali in what is bought: read it off the bag',
+  },
+  {
+    key: 'rivet spacing',
+    topic: 'PLAN',
+    kind: 'dimension',
+    low: 0.025,
+    typical: 0.038,
+    high: 0.05,
+    source: 'common practice, no source',
+    known: 'common practice',
+    meaning: 'the most between rivets of a seam that is sealed',
+  },
+  {
+    key: 'container height',
+    topic: 'PLAN',
+    kind: 'dimension',
+    low: 0.3,
+    typical: 14 * 0.0254,
+    high: 0.4,
+    source: 'common practice, no source: a pail of 5 US gal is about 14 in tall',
+    known: 'common practice',
+    meaning: 'of the pail that solids are drawn into; measure your own',
+  },
+  {
+    key: 'drain drop',
+    topic: 'PLAN',
+    kind: 'dimension',
+    low: 0.1,
+    typical: 0.15,
+    high: 0.25,
+    source: 'common practice, no source',
+    known: 'common practice',
+    meaning: 'from the stand’s top to the lowest edge of the drain valve',
+  },
+  {
+    key: 'bedding mortar',
+    topic: 'PLAN',
+    kind: 'holding',
+    low: BAG / (100 * SQUARE_FOOT),
+    typical: BAG / (70 * SQUARE_FOOT),
+    high: BAG / (40 * SQUARE_FOOT),
+    source: 'thin-set mortar as bagged: 50 lb covers 40 to 100 ft2 by trowel; typical is the middle',
+    known: 'memory',
+    meaning: 'dry mortar on a unit of cone; trowels differ more than twice over',
+  },
+  {
+    key: 'sealant bead',
+    topic: 'PLAN',
+    kind: 'dimension',
+    low: 0.005,
+    typical: 0.006,
+    high: 0.01,
+    source: 'common practice, no source',
+    known: 'common practice',
+    meaning: 'width and height of a bead along a joint',
   },
 ];

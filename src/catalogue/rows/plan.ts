@@ -2,11 +2,14 @@ import { planCheck } from '../../formulas/plan-check';
 import { planLimit } from '../../formulas/plan-limit';
 import type { Profile } from '../../units/profile';
 import type { MixedCell } from '../argument';
+import { bankInputs } from '../bank-inputs';
 import { define } from '../define';
+import { inputKinds } from '../input-kinds';
 import { planCompare, scenarioTitles } from '../plan-compare';
 import { planInputs } from '../plan-inputs';
-import { namedTable, type OpenCell } from '../reading/named-table';
-import { planned, readScenario, scenarioFactors } from '../scenario';
+import { bankParts } from '../plan-parts';
+import { inputName, namedTable, type OpenCell } from '../reading/named-table';
+import { readScenario, scenarioFactors, withScenario } from '../scenario';
 import { scenarioInputs } from '../scenario-inputs';
 import { planDatesRow } from './plan-dates';
 
@@ -18,17 +21,21 @@ const worst =
   'Nitrification is figured at the coldest water, oxygen at the hottest, un-ionised ammonia at the hottest and the highest pH.';
 const local = 'A plan, not a promise: defer to makers’ sheets, local advice and licensed practice.';
 
-const scenario = { cells: true, meaning: 'rows of input name and value, in any order' } as const;
+const scenario = {
+  cells: true,
+  inputs: inputKinds(scenarioInputs),
+  meaning: 'rows of input name and value, in any order',
+} as const;
 
 /** Computes for the one scenario of a range of two columns. */
-function withScenario<V>(
+function ofScenario<V>(
   cells: readonly (readonly OpenCell[])[],
   profile: Profile,
   compute: (read: ReturnType<typeof readScenario>) => V,
 ): V {
   const table = namedTable('scenario', scenarioInputs, cells, scenarioTitles);
   const read = readScenario(table, 0, 'scenario: ', profile);
-  return planned('scenario: ', profile, () => compute(read));
+  return withScenario('scenario: ', profile, () => compute(read));
 }
 
 /** A figure of a kind, or the words that stand for it. */
@@ -65,7 +72,11 @@ export const planRows = [
     summary:
       'Scenarios side by side: feed, waste, flow, drums, pads, media, beds, harvest, money, and what gives out first.',
     arguments: {
-      scenarios: { cells: true, meaning: 'first column input names, then one column a scenario' },
+      scenarios: {
+        cells: true,
+        inputs: inputKinds(scenarioInputs),
+        meaning: 'first column input names, then one column a scenario',
+      },
     },
     result: { grid: true },
     compute: ({ scenarios }, profile) => planCompare(scenarios, profile),
@@ -95,7 +106,7 @@ export const planRows = [
       },
     },
     compute: (given, profile) =>
-      withScenario(given.scenario, profile, (read) =>
+      ofScenario(given.scenario, profile, (read) =>
         planLimit(read.scenario, scenarioFactors).rows.map((row) => ({
           ...row,
           capacity: cell('daily', row.capacity),
@@ -113,6 +124,41 @@ export const planRows = [
     sources: [stages],
     example: { formula: `=SILT.PLAN.LIMIT("metric",${smallFarm},TRUE)`, gives: 'a row a stage' },
   }),
+  define({
+    name: 'PLAN.PARTS',
+    summary: 'Bill of materials of a settling bank: item, quantity, unit, how figured.',
+    arguments: {
+      bank: {
+        cells: true,
+        inputs: inputKinds(bankInputs),
+        meaning: 'rows of name and value, in any order: drums, drum diameter, cone height …',
+      },
+    },
+    result: {
+      rows: {
+        item: { text: true },
+        quantity: { mixed: true },
+        unit: { text: true },
+        how: { mixed: true, heading: 'how figured' },
+      },
+    },
+    compute: ({ bank }, profile) => bankParts(bank, profile),
+    formula: 'each part by the function that it names',
+    notes: [
+      `Names, in any order: ${Object.keys(bankInputs)
+        .map((key) => inputName(bankInputs, key))
+        .join(', ')}. Required are drums, drum diameter and height, cone bottom and height, sheet length and width.`,
+      'The cone is measured as `fit`: its top goes into the drum’s bore, its bottom is the drain’s bore. Prices in COST.LINES are matched by item, in the unit shown.',
+      'Never heat or cut a closed drum, or one that held anything flammable; hot plastic burns and fumes. Mask for dust of aggregate and lime, gloves and goggles for wet cement. Zinc, brass and copper harm fish.',
+      local,
+    ],
+    sources: ['Each row names its function', 'Counts of fittings and runs of pipe: common practice, no source'],
+    example: {
+      formula:
+        '=SILT.PLAN.PARTS("US",{"drums",4;"drum diameter",22.5;"drum height",33;"cone bottom",4;"cone height",9.25;"lap",0.75;"sheet length",96;"sheet width",48},TRUE)',
+      gives: 'a row a part',
+    },
+  }),
   planDatesRow,
   define({
     name: 'PLAN.CHECK',
@@ -120,7 +166,7 @@ export const planRows = [
     arguments: { scenario },
     result: { lines: true },
     compute: (given, profile) =>
-      withScenario(given.scenario, profile, (read) => planCheck(read.scenario, scenarioFactors)),
+      ofScenario(given.scenario, profile, (read) => planCheck(read.scenario, scenarioFactors)),
     notes: [...scenarioNotes, worst, local],
     sources: [stages, 'Limits of fish by species: see WATER.CHECK', 'Raw manure: 7 CFR 205.203(c)(1)'],
     example: { formula: `=SILT.PLAN.CHECK("metric",${smallFarm})`, gives: 'sentences, one a row' },

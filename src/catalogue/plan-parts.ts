@@ -1,0 +1,59 @@
+import type { BankFactors, Part } from '../formulas/plan-bank';
+import { planParts } from '../formulas/plan-parts';
+import type { Profile } from '../units/profile';
+import type { MixedCell } from './argument';
+import { bankInputs } from './bank-inputs';
+import { coefficient } from './coefficients/all';
+import { namedColumn } from './reading/named-column';
+import { namedTable, type OpenCell } from './reading/named-table';
+import { planned } from './reading/planned';
+
+export interface PartRow {
+  readonly item: string;
+  readonly quantity: MixedCell;
+  readonly unit: string;
+  readonly how: MixedCell;
+}
+
+const titles = ['input', 'bank', 'name'] as const;
+
+/** Share of base mix that CONE.MIX adds for spilling, and the bag of cement that it takes by profile. */
+const mixWaste = 0.1;
+function cementBag(profile: Profile): number {
+  return profile.name === 'US' ? 94 * 0.45359237 : 25;
+}
+
+function factorsOf(profile: Profile): BankFactors {
+  return {
+    mixWaste,
+    bag: cementBag(profile),
+    standClearance: coefficient('stand clearance').typical,
+    mortar: coefficient('bedding mortar').typical,
+    bead: coefficient('sealant bead').typical,
+  };
+}
+
+/** What formulas call an argument, as the bank calls it. */
+const renamed = {
+  top: 'drumDiameter',
+  drum: 'drumDiameter',
+  bottom: 'coneBottom',
+  height: 'coneHeight',
+  edge: 'rivetSpacing',
+  spacing: 'rivetSpacing',
+  patterns: 'pieces',
+} as const;
+
+/** The bill of materials of a bank, each part in the unit that its price is for. */
+export function bankParts(bank: readonly (readonly OpenCell[])[], profile: Profile): readonly PartRow[] {
+  const table = namedTable('bank', bankInputs, bank, titles);
+  const { values } = namedColumn(bankInputs, table, 0, 'bank: ', profile);
+  const parts = planned({ place: 'bank: ', inputs: bankInputs, renamed, profile }, () =>
+    planParts(values, factorsOf(profile)),
+  );
+  return parts.map((part) => partRow(part, profile));
+}
+
+function partRow({ item, quantity, counted, how }: Part, profile: Profile): PartRow {
+  return { item, quantity, unit: counted || profile.units[quantity.kind].symbol, how };
+}
