@@ -1,0 +1,29 @@
+import type { Part } from './read-formula';
+import type { Scope } from './use';
+
+/** The parts directly inside a part, each with the words that hold there. */
+export function* childrenOf(part: Part, scope: Scope): Iterable<readonly [Part, Scope]> {
+  if (part.type === 'UnaryExpression' || part.type === 'BinaryExpression') {
+    for (const child of part.arguments) yield [child as Part, scope];
+  } else if (part.type === 'CallExpression') {
+    if (part.callee.type !== 'Identifier') yield [part.callee as unknown as Part, scope];
+    for (const child of part.arguments) if (child) yield [child as Part, scope];
+  } else if (part.type === 'LambdaExpression') {
+    const names = part.params.map(({ name }) => name);
+    const inner = names.reduce((sofar, name) => bind(sofar, name, null), scope);
+    if (part.body) yield [part.body as Part, inner];
+  } else if (part.type === 'LetExpression') {
+    let inner = scope;
+    for (const { id, init } of part.declarations) {
+      if (init) yield [init as Part, inner];
+      inner = bind(inner, id.name, init as Part | null);
+    }
+    if (part.body) yield [part.body as Part, inner];
+  }
+}
+
+function bind(scope: Scope, name: string, part: Part | null): Scope {
+  const bound = new Map(scope.bound);
+  bound.set(name.toLowerCase(), part ? { part, scope } : undefined);
+  return { ...scope, bound };
+}

@@ -1,0 +1,73 @@
+import { HostError, type SheetHost, type Write } from '../../hosts/sheet-host';
+import type { CellScalar } from '../../hosts/workbook-model';
+import { type Book, openBook, type Spot } from './book';
+import { placeText } from './findings';
+
+/** A cell that changes: what must stand in it still, and what then stands in it. Content beginning with `=` is a formula. */
+export interface CellChange {
+  readonly spot: Spot;
+  readonly before: CellScalar;
+  readonly after: CellScalar;
+}
+
+/**
+ * Makes all changes in one step, or none. The workbook is read again first: where a cell no longer holds what it held
+ * when it was listed, nothing is changed, so that no number is ever converted twice.
+ */
+export async function makeChanges(host: SheetHost, changes: readonly CellChange[]): Promise<void> {
+  const book = openBook(await host.readUsed(), []);
+  const moved = changes.find(({ spot, before }) => !alike(contentOf(book, spot), before));
+  if (moved !== undefined) {
+    throw new HostError(
+      'failed',
+      `${placeText(moved.spot)} has changed since it was listed, so nothing was changed; look again, then try again.`,
+    );
+  }
+  await host.write(inRuns(changes).map(toWrite));
+}
+
+/** The same changes the other way. */
+export function backwards(changes: readonly CellChange[]): readonly CellChange[] {
+  return changes.map(({ spot, before, after }) => ({ spot, before: after, after: before }));
+}
+
+function contentOf(book: Book, spot: Spot): CellScalar | undefined {
+  const cell = book.cell(spot);
+  if (cell === undefined) return '';
+  return cell.formula ?? (typeof cell.value === 'object' ? undefined : cell.value);
+}
+
+/** Hosts keep 15 digits of a number, and space and capitals of a formula as they like. */
+function alike(one: CellScalar | undefined, other: CellScalar): boolean {
+  if (typeof one === 'number' && typeof other === 'number') {
+    return Math.abs(one - other) <= 1e-14 * Math.max(Math.abs(one), Math.abs(other));
+  }
+  if (typeof one === 'string' && typeof other === 'string' && other.startsWith('=')) {
+    return bare(one) === bare(other);
+  }
+  return one === other;
+}
+
+function bare(formula: string): string {
+  return formula.replace(/\s/g, '').toLowerCase();
+}
+
+function toWrite(run: readonly CellChange[]): Write {
+  const { spot } = run[0]!;
+  return { sheet: spot.sheet, row: spot.row, column: spot.column, cells: run.map(({ after }) => [after]) };
+}
+
+/** Changes of cells below each other, together. */
+function inRuns(changes: readonly CellChange[]): readonly (readonly CellChange[])[] {
+  const sorted = [...changes].sort(
+    ({ spot: a }, { spot: b }) => a.sheet.localeCompare(b.sheet) || a.column - b.column || a.row - b.row,
+  );
+  const runs: CellChange[][] = [];
+  for (const change of sorted) {
+    const last = runs.at(-1)?.at(-1)?.spot;
+    const { sheet, row, column } = change.spot;
+    if (last?.sheet === sheet && last.column === column && last.row === row - 1) runs.at(-1)!.push(change);
+    else runs.push([change]);
+  }
+  return runs;
+}

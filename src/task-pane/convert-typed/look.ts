@@ -1,0 +1,25 @@
+import type { Shelf } from '../../functions/shelf';
+import type { SheetHost } from '../../hosts/sheet-host';
+import type { Profile } from '../../units/profile';
+import type { Progress } from '../work';
+import { unitsName } from '../workbook-units';
+import { openBook } from './book';
+import { type Findings, findingsOf } from './findings';
+import { findUses } from './uses';
+
+/** Reads the whole workbook and lists the typed numbers that mean something else under the new profile. */
+export async function lookForTyped(
+  host: SheetHost,
+  shelf: Shelf,
+  change: { readonly from: Profile; readonly to: Profile },
+  progress: Progress,
+): Promise<Findings> {
+  const [blocks, names] = await Promise.all([host.readUsed(), host.names()]);
+  const book = openBook(blocks, names);
+  const uses = await findUses(book, {
+    catalogue: shelf.catalogue,
+    unitsName,
+    step: (share) => progress.step(share),
+  });
+  return findingsOf(book, uses, change.from, change.to);
+}

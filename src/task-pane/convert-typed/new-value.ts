@@ -1,0 +1,49 @@
+import type { CellScalar } from '../../hosts/workbook-model';
+import type { Kind } from '../../units/kinds';
+import { splitNitrogenForm } from '../../units/nitrogen-form';
+import type { Profile } from '../../units/profile';
+import { readQuantity, toProfile } from '../../units/quantity';
+import { tidyText } from '../../units/text';
+import { Unreadable } from '../../units/unreadable';
+
+export type NewValue =
+  | { readonly value: number }
+  /** Means the same in both profiles: text with a unit, a kind that is not measured otherwise, words. */
+  | 'same'
+  /** A number that the old profile does not allow, and why. */
+  | { readonly fault: string };
+
+/**
+ * What a typed number has to be in the new profile, so that it means what it meant in the old. Text that says its own
+ * unit means the same under both; text that is only a number is a number.
+ */
+export function newValue(value: CellScalar, kind: Kind, from: Profile, to: Profile): NewValue {
+  if (typeof value === 'boolean') return 'same';
+  const [old, next] = [from.units[kind], to.units[kind]];
+  if (old.scale === next.scale && old.shift === next.shift) return 'same';
+  const plain = typeof value === 'string' && kind === 'concentration' ? splitNitrogenForm(tidyText(value)).text : value;
+  let before: number;
+  try {
+    before = readQuantity(from, kind, plain);
+  } catch (error) {
+    if (!(error instanceof Unreadable)) throw error;
+    return typeof value === 'number' ? { fault: error.message } : 'same';
+  }
+  if (typeof value === 'number') {
+    const next = toProfile(to, kind, before);
+    return next === value ? 'same' : { value: next };
+  }
+  const after = readUnder(to, kind, plain);
+  if (after === before) return 'same';
+  if (plain !== value) return { fault: `${value} says what it is measured as but not its unit` };
+  return { value: toProfile(to, kind, before) };
+}
+
+function readUnder(profile: Profile, kind: Kind, value: CellScalar): number | undefined {
+  try {
+    return readQuantity(profile, kind, value);
+  } catch (error) {
+    if (error instanceof Unreadable) return undefined;
+    throw error;
+  }
+}

@@ -1,0 +1,42 @@
+import type { Kind } from '../../units/kinds';
+import type { BookCell } from './book';
+import type { Part } from './read-formula';
+import type { Role } from './role';
+
+/** One way in which a number is read: as a figure of a kind, by its sign, or by something else. */
+export interface Use {
+  readonly role: Role;
+  /** The cell whose formula reads it. */
+  readonly by: BookCell;
+}
+
+/** A number typed inside a formula, from one place of its text to another. */
+export interface LiteralUse extends Use {
+  readonly from: number;
+  readonly to: number;
+  readonly value: number | string;
+}
+
+/** What cannot be followed and wants looking at by a person. */
+export interface ByHand {
+  readonly at: BookCell;
+  readonly why: string;
+  /** The kind of the number, where it is known: it matters only where that kind's unit changes. */
+  readonly kind?: Kind;
+}
+
+export interface Uses {
+  readonly ofCell: ReadonlyMap<BookCell, readonly Use[]>;
+  readonly literals: ReadonlyMap<BookCell, readonly LiteralUse[]>;
+  readonly byHand: readonly ByHand[];
+}
+
+/** Where a part of a formula stands: the cell of its formula, and the words that LET gave a meaning. */
+export interface Scope {
+  readonly home: BookCell;
+  readonly bound: ReadonlyMap<string, { readonly part: Part; readonly scope: Scope } | undefined>;
+}
+
+export function scopeOf(home: BookCell): Scope {
+  return { home, bound: new Map() };
+}

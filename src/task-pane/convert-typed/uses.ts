@@ -1,0 +1,85 @@
+import type { CatalogueRow } from '../../catalogue/define';
+import type { Book } from './book';
+import { childrenOf } from './children';
+import { UnitsFollower } from './follow-units';
+import { type Part, siltName } from './read-formula';
+import { ReadFormulas } from './read-formulas';
+import { nothing, other, roleOfArgument } from './role';
+import { type Scope, scopeOf, type Uses } from './use';
+import { Walk } from './walk';
+import { wordOf } from './word-of';
+
+export interface UsesSought {
+  readonly catalogue: readonly CatalogueRow[];
+  readonly unitsName: string;
+  /** Called between formulas, to let the page breathe and to stop. */
+  readonly step?: (share: number) => Promise<void>;
+}
+
+/**
+ * Follows every number of a workbook to what reads it. First every call of ours hands roles to its arguments, through
+ * cells that only pass numbers on; then every formula that nothing of ours reads is a use of another sort.
+ */
+export async function findUses(book: Book, { catalogue, unitsName, step }: UsesSought): Promise<Uses> {
+  const formulas = new ReadFormulas();
+  const units = new UnitsFollower(book, formulas, unitsName);
+  const walk = new Walk(book, formulas, units);
+  const visitor: Visitor = {
+    book,
+    walk,
+    units,
+    rows: new Map(catalogue.map((row) => [row.name.toUpperCase(), row])),
+  };
+  const { length } = book.formulas;
+  for (const [index, cell] of book.formulas.entries()) {
+    if (index % 16 === 0) await step?.((0.6 * index) / length);
+    const part = formulas.of(cell);
+    if (part !== undefined) visitCalls(part, scopeOf(cell), visitor);
+    else if (/\bSILT[._]/i.test(cell.formula ?? '')) walk.leave(cell, 'its formula cannot be read here');
+  }
+  for (const [index, cell] of book.formulas.entries()) {
+    if (index % 64 === 0) await step?.(0.6 + (0.4 * index) / length);
+    const part = walk.isFollowed(cell) ? undefined : formulas.of(cell);
+    if (part !== undefined) walk.start(part, other, scopeOf(cell));
+  }
+  return walk.found();
+}
+
+interface Visitor {
+  readonly book: Book;
+  readonly walk: Walk;
+  readonly units: UnitsFollower;
+  readonly rows: ReadonlyMap<string, CatalogueRow>;
+}
+
+/** Finds every call of ours in a formula, inside one another too, and walks its arguments in their roles. */
+function visitCalls(part: Part, scope: Scope, visitor: Visitor): void {
+  if (part.type === 'CallExpression' && part.callee.type === 'Identifier') {
+    const name = siltName(part.callee.name);
+    if (name !== undefined) visitCall(name, part.arguments as readonly (Part | null)[], scope, visitor);
+  }
+  for (const [child, inner] of childrenOf(part, scope)) visitCalls(child, inner, visitor);
+}
+
+function visitCall(name: string, given: readonly (Part | null)[], scope: Scope, visitor: Visitor): void {
+  const { walk, units, book } = visitor;
+  const row = visitor.rows.get(name);
+  const first = given[0];
+  const follows = row !== undefined && row.units !== false && first ? units.follows(first, scope) : 'no';
+  if (row === undefined || follows !== 'yes') {
+    // Read in units that stay as they are, so that a change would be wrong here.
+    if (follows === 'worked') walk.leave(scope.home, `the units of SILT.${name} are worked out from SiltUnits`);
+    for (const part of given) if (part) walk.start(part, other, scope);
+    return;
+  }
+  const specs = Object.entries(row.arguments);
+  const kindAt = specs.findIndex(([argument]) => argument === 'kind');
+  const kindPart = kindAt < 0 ? undefined : given[kindAt + 1];
+  const kindWord = kindPart ? wordOf(kindPart, scope, book) : undefined;
+  specs.forEach(([, spec], at) => {
+    const part = given[at + 1];
+    if (part) walk.start(part, roleOfArgument(spec, kindWord), scope);
+  });
+  const headings = given[specs.length + 1];
+  if (headings) walk.start(headings, nothing, scope);
+}
