@@ -78,8 +78,8 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<void> {
     open.value = '';
   });
   part('save').addEventListener('click', () => void attempt('Save', () => saveFile(spreadsheet)));
-  part('undo').addEventListener('click', () => void spreadsheet.api.undo());
-  part('redo').addEventListener('click', () => void spreadsheet.api.redo());
+  part('undo').addEventListener('click', () => spreadsheet.current().facade.undo());
+  part('redo').addEventListener('click', () => spreadsheet.current().facade.redo());
   takeDrops(spreadsheet);
   show(spreadsheet, blank, fileName);
   if (paths.includes(firstSample)) {

@@ -19,7 +19,8 @@ async function start(): Promise<void> {
   showReasonsOnHover(spreadsheet);
   helpWhileTyping(spreadsheet, functions);
   const panel = part('pane');
-  await followSelection(host, [showCellLine, (selection) => showSelection(panel, selection)]);
+  const source = { read: host.read, evaluate: spreadsheet.evaluate };
+  await followSelection(host, [showCellLine, (selection) => void showSelection(panel, selection, source)]);
   document.body.dataset.ready = 'true';
   // For the browser tests, which drive the grid through the same doors as the pane.
   Object.assign(window, { workbench: { host, spreadsheet } });

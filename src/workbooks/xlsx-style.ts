@@ -17,6 +17,9 @@ const themeColours = [
   '70AD47',
 ];
 
+/** The fonts that new workbooks are set in; every spreadsheet has its own in their place. */
+const standardFonts: ReadonlySet<string> = new Set(['Calibri', 'Aptos', 'Aptos Narrow']);
+
 const borderStyles: Readonly<Record<string, Border['style']>> = {
   thin: 'thin',
   hair: 'hair',
@@ -68,7 +71,7 @@ export function readStyle(file: Partial<FileStyle> | undefined): CellStyle | und
     bold: font?.bold || undefined,
     italic: font?.italic || undefined,
     underline: (font?.underline && font.underline !== 'none') || undefined,
-    fontName: font?.scheme === 'minor' ? undefined : font?.name,
+    fontName: font?.name === undefined || standardFonts.has(font.name) ? undefined : font.name,
     fontSize: font?.size === 11 ? undefined : font?.size,
     fontColour: fontColour === '000000' ? undefined : fontColour,
     fill: file.fill?.type === 'pattern' && file.fill.pattern === 'solid' ? colour(file.fill.fgColor) : undefined,

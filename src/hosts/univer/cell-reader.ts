@@ -1,4 +1,4 @@
-import type { ICellData, Injector, IRange, Nullable, Workbook, Worksheet } from '@univerjs/core';
+import type { ICellData, Injector, Nullable, Workbook, Worksheet } from '@univerjs/core';
 import { FormulaDataModel, IFunctionService } from '@univerjs/engine-formula';
 import { type CellRange, contains, rangeName } from '../address';
 import type { CellError, CellResult } from '../workbook-model';
@@ -34,18 +34,11 @@ export class CellReader {
   read(sheet: Worksheet, row: number, column: number): ReadCell {
     const formula = this.formulaAt(sheet, row, column);
     const value = this.rawAt(sheet, row, column);
-    const spill = this.spillsOf(sheet)?.[row]?.[column];
+    const spill = formula === undefined ? undefined : this.spillAt(sheet, row, column);
     return {
       value: typeof value === 'object' ? { error: this.reason(sheet, row, column, value.error) } : value,
       formula,
-      spill: spill
-        ? rangeName({
-            row,
-            column,
-            rows: spill.endRow - spill.startRow + 1,
-            columns: spill.endColumn - spill.startColumn + 1,
-          })
-        : undefined,
+      spill: spill === undefined ? undefined : rangeName(spill),
     };
   }
 
@@ -67,21 +60,22 @@ export class CellReader {
     );
   }
 
+  /** The range that a cell's formula fills; a spill that found no room is kept by the engine too, and does not count. */
+  private spillAt(sheet: Worksheet, row: number, column: number): CellRange | undefined {
+    const range = this.spillsOf(sheet)?.[row]?.[column];
+    if (!range || sheet.getCellMatrix().getValue(row, column)?.v === '#SPILL!') return undefined;
+    return {
+      row,
+      column,
+      rows: range.endRow - range.startRow + 1,
+      columns: range.endColumn - range.startColumn + 1,
+    };
+  }
+
   /** The ranges that formulas of a sheet fill. */
   spills(sheet: Worksheet): CellRange[] {
     return Object.entries(this.spillsOf(sheet) ?? {}).flatMap(([row, line]) =>
-      Object.entries((line ?? {}) as Record<string, Nullable<IRange>>).flatMap(([column, range]): CellRange[] =>
-        range
-          ? [
-              {
-                row: Number(row),
-                column: Number(column),
-                rows: range.endRow - range.startRow + 1,
-                columns: range.endColumn - range.startColumn + 1,
-              },
-            ]
-          : [],
-      ),
+      Object.keys(line ?? {}).flatMap((column) => this.spillAt(sheet, Number(row), Number(column)) ?? []),
     );
   }
 

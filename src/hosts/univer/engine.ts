@@ -18,9 +18,12 @@ import { executors } from './executor';
 import type { HostFunction } from './function-set';
 import { toSnapshot } from './snapshot';
 
-export interface Engine {
+export interface EngineParts {
   readonly injector: Injector;
   readonly workbook: Workbook;
+}
+
+export interface Engine extends EngineParts {
   readonly dispose: () => void;
 }
 
@@ -58,7 +61,7 @@ export function startEngine(functions: readonly HostFunction[], workbook: Workbo
  * engine cannot read the formula.
  */
 export async function computeFormula(
-  engine: Engine,
+  engine: EngineParts,
   sheetId: string,
   formula: string,
 ): Promise<BaseValueObject | undefined> {

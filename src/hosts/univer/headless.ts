@@ -7,16 +7,15 @@ import {
 } from '@univerjs/engine-formula';
 import { SetRangeValuesMutation } from '@univerjs/sheets';
 import type { CellRange } from '../address';
-import type { CellError, CellResult, CellScalar, WorkbookData } from '../workbook-model';
+import type { CellScalar, WorkbookData } from '../workbook-model';
 import { CellReader, type ReadCell } from './cell-reader';
-import { computeFormula, type Engine, startEngine } from './engine';
-import { explain } from './error-text';
+import { type Engine, startEngine } from './engine';
+import { type Evaluated, evaluate } from './evaluate';
 import type { HostFunction } from './function-set';
 import { toEngineValue } from './snapshot';
-import { plainCell } from './value-objects';
 
-/** What one formula gave: a value, rows of values, or an error as the whole. */
-export type Evaluated = CellScalar | readonly (readonly CellResult[])[] | { readonly error: CellError };
+export type { ReadCell } from './cell-reader';
+export type { Evaluated } from './evaluate';
 
 export interface Headless {
   /** Computes formulas without writing them, each on its own; references without a sheet mean the sheet that is named, or the first. */
@@ -85,18 +84,6 @@ async function recalculate(engine: Engine): Promise<void> {
   }
 }
 
-async function evaluateOne(engine: Engine, sheet: Worksheet, formula: string): Promise<Evaluated> {
-  const isKnown = (name: string): boolean => engine.injector.get(IFunctionService).hasExecutor(name);
-  const explained = (value: CellResult): CellResult =>
-    typeof value === 'object' ? { error: explain(value.error, formula, isKnown) } : value;
-  const result = await computeFormula(engine, sheet.getSheetId(), formula);
-  if (result === undefined) return { error: explain({ code: '#ERROR!', message: '' }, formula, isKnown) };
-  if (!result.isArray()) return explained(plainCell(result));
-  const rows = result.getArrayValue().map((row) => Array.from(row, (cell) => explained(plainCell(cell ?? null))));
-  const only = rows.length === 1 && rows[0]!.length === 1 ? rows[0]![0] : undefined;
-  return only ?? rows;
-}
-
 function setCells(
   engine: Engine,
   sheetName: string,
@@ -141,7 +128,7 @@ export async function openHeadless(
   return {
     evaluate: async (formulas, sheet) => {
       const results: Evaluated[] = [];
-      for (const formula of formulas) results.push(await evaluateOne(engine, sheetNamed(engine, sheet), formula));
+      for (const formula of formulas) results.push(await evaluate(engine, sheetNamed(engine, sheet), formula));
       return results;
     },
     setCells: (sheet, row, column, cells) => setCells(engine, sheet, row, column, cells),

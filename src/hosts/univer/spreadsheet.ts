@@ -4,15 +4,20 @@ import { IFunctionService } from '@univerjs/engine-formula';
 import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import englishWords from '@univerjs/preset-sheets-core/locales/en-US';
 import type { FWorkbook } from '@univerjs/sheets/facade';
+import { FormulaCalculationSessionService } from '@univerjs/sheets-formula';
 import { defaultTheme } from '@univerjs/themes';
 import type { WorkbookData } from '../workbook-model';
 import { CellReader } from './cell-reader';
 import { nextWorkbookId } from './engine';
 import { repairEngine } from './engine-repairs';
+import { type Evaluated, evaluate } from './evaluate';
 import { descriptions, executors } from './executor';
 import { fromSnapshot } from './from-snapshot';
 import type { HostFunction } from './function-set';
 import { toSnapshot } from './snapshot';
+
+/** Milliseconds. */
+const longestCalculation = 30_000;
 
 export interface OpenWorkbook {
   readonly facade: FWorkbook;
@@ -27,6 +32,8 @@ export interface Spreadsheet {
   readonly injector: Injector;
   readonly open: (workbook: WorkbookData) => void;
   readonly current: () => OpenWorkbook;
+  /** Computes a formula as if it stood on a sheet, once the calculation that may be under way is done. */
+  readonly evaluate: (sheet: string, formula: string) => Promise<Evaluated>;
   /** The workbook as it stands, with the results of formulas. */
   readonly save: () => WorkbookData;
   readonly setDark: (dark: boolean) => void;
@@ -86,6 +93,13 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
       if (active !== null) facade.setActiveSheet(active);
       for (const listener of listeners) listener();
     },
+    evaluate: async (name, formula) => {
+      await calculated(injector);
+      const workbook = current().facade.getWorkbook();
+      const sheet = workbook.getSheetBySheetName(name);
+      if (!sheet) throw new Error(`there is no sheet ${name}`);
+      return evaluate({ injector, workbook }, sheet, formula);
+    },
     save: () => fromSnapshot(current()),
     setDark: (isDark) => api.toggleDarkMode(isDark),
     onOpened: (listener) => {
@@ -93,4 +107,11 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
       return () => listeners.delete(listener);
     },
   };
+}
+
+/** Computing a formula of one's own in the middle of a calculation would upset it. */
+async function calculated(injector: Injector): Promise<void> {
+  const session = injector.get(FormulaCalculationSessionService);
+  const { started, completed, resultApplied } = session.state;
+  if (started && !(completed && resultApplied)) await session.waitForLatestApplied(longestCalculation);
 }

@@ -1,9 +1,9 @@
 import { ICommandService, IUndoRedoService } from '@univerjs/core';
 import { SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
-import { InsertSheetCommand, SetRangeValuesMutation } from '@univerjs/sheets';
+import { InsertSheetCommand, SetRangeValuesMutation, SheetsSelectionsService } from '@univerjs/sheets';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import { overlaps } from '../address';
-import { type Block, HostError, type Place, type SheetHost, type Unsubscribe, type Write } from '../sheet-host';
+import { type Block, HostError, type Place, type SheetHost, type Write } from '../sheet-host';
 import type { WorkbookData } from '../workbook-model';
 import { readNames } from './from-snapshot';
 import { toEngineSheet } from './snapshot';
@@ -87,10 +87,15 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
     downloads: true,
     selection: () => wish(selected),
     onSelectionChanged: async (listener) => {
-      const { Event } = api;
-      const events = [Event.SelectionChanged, Event.SelectionMoveEnd, Event.ActiveSheetChanged] as const;
-      const listening = events.map((event) => api.addEvent(event, listener));
-      return listen({ dispose: () => listening.forEach((one) => void one.dispose()) }, spreadsheet.onOpened(listener));
+      const { selectionMoveEnd$, selectionSet$ } = spreadsheet.injector.get(SheetsSelectionsService);
+      const moving = [selectionMoveEnd$, selectionSet$].map((moved) => moved.subscribe(listener));
+      const opened = spreadsheet.onOpened(listener);
+      const sheetChanged = api.addEvent(api.Event.ActiveSheetChanged, listener);
+      return () => {
+        for (const subscription of moving) subscription.unsubscribe();
+        sheetChanged.dispose();
+        opened();
+      };
     },
     select: (place) =>
       wish(() => {
@@ -114,7 +119,11 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
       const listening = commands().onCommandExecuted((command) => {
         if (watched.has(command.id)) listener();
       });
-      return listen(listening, spreadsheet.onOpened(listener));
+      const opened = spreadsheet.onOpened(listener);
+      return () => {
+        listening.dispose();
+        opened();
+      };
     },
     write: (writes: readonly Write[]) =>
       wish(() => {
@@ -176,12 +185,5 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
     openPage: (address) => {
       window.open(address, '_blank', 'noopener');
     },
-  };
-}
-
-function listen(event: { dispose: () => void }, opened: Unsubscribe): Unsubscribe {
-  return () => {
-    event.dispose();
-    opened();
   };
 }

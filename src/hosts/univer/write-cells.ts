@@ -1,4 +1,4 @@
-import { CellValueType, type ICellData, type ICommandService } from '@univerjs/core';
+import { BooleanNumber, CellValueType, type ICellData, type ICommandService } from '@univerjs/core';
 import { SetRangeValuesCommand } from '@univerjs/sheets';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import { cellName, contains } from '../address';
@@ -39,7 +39,11 @@ export function checkWrite({ reader }: { readonly reader: CellReader }, sheet: F
 
 function toCell(entry: CellScalar, write: Write): ICellData {
   const blank = { v: null, f: null, t: null, si: null, p: null, custom: null };
-  const style = write.numberFormat === undefined ? {} : { s: { n: { pattern: write.numberFormat } } };
+  const styles = {
+    ...(write.numberFormat === undefined ? {} : { n: { pattern: write.numberFormat } }),
+    ...(write.bold === undefined ? {} : { bl: write.bold ? BooleanNumber.TRUE : BooleanNumber.FALSE }),
+  };
+  const style = Object.keys(styles).length === 0 ? {} : { s: styles };
   if (entry === '') return { ...blank, ...style };
   if (typeof entry === 'string' && entry.startsWith('=')) return { ...blank, ...style, f: entry };
   const value = toEngineValue(entry);
@@ -58,10 +62,6 @@ export function writeBlock(commands: ICommandService, unitId: string, sheet: FWo
       matrix[write.row + downwards]![write.column + across] = toCell(entry, write);
     });
   });
-  const rows = write.cells.length;
-  const columns = Math.max(0, ...write.cells.map((line) => line.length));
-  if (rows === 0 || columns === 0) return;
-  const range = sheet.getRange(write.row, write.column, rows, columns);
   if (Object.keys(matrix).length > 0) {
     const written = commands.syncExecuteCommand(SetRangeValuesCommand.id, {
       unitId,
@@ -70,7 +70,6 @@ export function writeBlock(commands: ICommandService, unitId: string, sheet: FWo
     });
     if (!written) throw new HostError('protected', `The sheet “${sheet.getSheetName()}” cannot be written to.`);
   }
-  if (write.bold === true) range.setFontWeight('bold');
   write.widths?.forEach((width, column) => {
     if (width !== undefined) sheet.setColumnWidth(write.column + column, toPixels(width));
   });
