@@ -1,0 +1,16 @@
+/** Arguments, sources and cautions that the functions of the harvest share. */
+export const naylor = 'Naylor, Moccia and Durant, North American Journal of Aquaculture 61:21 (1999)';
+export const oxides = 'NMSU Guide H-120: P2O5 is 2.29 times P, K2O 1.2 times K; atomic masses, IUPAC';
+export const balance = 'Mass balance';
+export const ownTest = 'What fish solids hold differs several times from farm to farm: have your own tested.';
+export const rawCare =
+  'Raw fish solids on food crops: keep the waiting time, wash what is eaten, wear gloves; stored wet solids give off hydrogen sulphide in a closed space. Local rules decide.';
+
+export const dry = { kind: 'mass', atLeast: 0, meaning: 'dry solids, over whatever time you mean' } as const;
+export const slurrySolids = { kind: 'share', above: 0, meaning: 'solids in the slurry, by mass' } as const;
+
+export const nutrientColumns = {
+  nitrogen: { kind: 'portion', heading: 'N' },
+  phosphate: { kind: 'portion', heading: 'P2O5' },
+  potash: { kind: 'portion', heading: 'K2O' },
+} as const;
