@@ -1,6 +1,7 @@
 import type { Shelf } from '../functions/shelf';
 import type { Block, SheetHost } from '../hosts/sheet-host';
 import { make, makeButton, makeSvg, replace } from './dom';
+import { fetchTexts } from './function-texts';
 import { createMessages, sentenceOf } from './messages';
 import { createTabs } from './tabs';
 import { watchUnits } from './units-watch';
@@ -38,7 +39,7 @@ export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
     host,
     shelf,
     units,
-    summaries: once(() => readSummaries(page('functions.json'))),
+    texts: once(() => fetchTexts(page('functions.json'))),
     say,
     ask,
     work,
@@ -176,10 +177,4 @@ function once<T>(get: () => Promise<T>): () => Promise<T> {
     got ??= get();
     return got;
   };
-}
-
-async function readSummaries(address: string): Promise<ReadonlyMap<string, string>> {
-  const answer = await fetch(address);
-  const { functions } = (await answer.json()) as { functions: { name: string; description: string }[] };
-  return new Map(functions.map(({ name, description }) => [name, description]));
 }

@@ -1,5 +1,6 @@
 import type { Shelf } from '../functions/shelf';
 import type { Block, SheetHost } from '../hosts/sheet-host';
+import type { AllTexts } from './function-texts';
 import type { Ask, Say } from './messages';
 import type { UnitsWatch } from './units-watch';
 import type { Work } from './work';
@@ -32,8 +33,8 @@ export interface PaneContext {
   readonly shelf: Shelf;
   /** The workbook's units profile. */
   readonly units: UnitsWatch;
-  /** One-sentence summaries by function name, once they have arrived. */
-  readonly summaries: () => Promise<ReadonlyMap<string, string>>;
+  /** What people read about each function, once it has arrived; rejects where functions.json cannot be read. */
+  readonly texts: () => Promise<AllTexts>;
   /** Says one sentence in the pane's message line; a new one takes the place of the old. */
   readonly say: Say;
   /** Asks for one of a few answers inside the pane; undefined where it was put aside. */
