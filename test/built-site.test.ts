@@ -3,6 +3,7 @@ import { createContext, runInContext } from 'node:vm';
 import { gzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { catalogue } from '../src/catalogue/all';
+import { type Call, isCall, readCall } from '../src/command-line/read-call';
 import { functionsMetadata } from '../src/functions/metadata';
 import { spill } from './functions/call';
 import { CellError } from './functions/cell-error';
@@ -11,38 +12,51 @@ import { CellError } from './functions/cell-error';
 const file = (name: string) => readFileSync(`dist/${name}`, 'utf8');
 const pages = () => readdirSync('dist').filter((name) => name.endsWith('.html'));
 
+type Implementation = (...values: unknown[]) => unknown;
+let built: ReadonlyMap<string, Implementation>;
+
 beforeAll(() => {
   if (!existsSync('dist/functions.js')) throw new Error('dist is not built yet: npm run build');
+  built = associated();
 });
 
 /** Runs the built script as a browser would, with nothing around it but a stand-in for Excel's global. */
-function associated(): ReadonlyMap<string, (...values: unknown[]) => unknown> {
-  const functions = new Map<string, (...values: unknown[]) => unknown>();
-  const associate = (id: string, implementation: (...values: unknown[]) => unknown) => {
+function associated(): ReadonlyMap<string, Implementation> {
+  const functions = new Map<string, Implementation>();
+  const associate = (id: string, implementation: Implementation) => {
     functions.set(id, implementation);
   };
   runInContext(file('functions.js'), createContext({ CustomFunctions: { associate, Error: CellError } }));
   return functions;
 }
 
+/** A typed call's answer, by whatever answers one call. */
+function answer(call: Call, one: (name: string, values: readonly unknown[]) => unknown): unknown {
+  return one(
+    call.name,
+    call.values.map((value) => (isCall(value) ? answer(value, one) : value)),
+  );
+}
+
 describe('the functions script', () => {
   test('associates every function of the metadata before it ends, and no other', () => {
     const metadata = JSON.parse(file('functions.json')) as { functions: { id: string }[] };
-    expect([...associated().keys()].sort()).toEqual(metadata.functions.map(({ id }) => id).sort());
+    expect([...built.keys()].sort()).toEqual(metadata.functions.map(({ id }) => id).sort());
     expect(metadata.functions).toHaveLength(catalogue.length);
   });
 
-  test('answers as the sources do', () => {
-    const arguments_ = ['US', 22.5, 0, 9.25] as const;
-    expect(associated().get('CONE.ANGLE')!(...arguments_)).toEqual(spill('CONE.ANGLE', ...arguments_));
-    expect(associated().get('WATER.DENSITY')!('metric', 20)).toEqual(spill('WATER.DENSITY', 'metric', 20));
-    expect(associated().get('CONE.ANGLE')!('metric', [[500], [600]], 100, 200)).toEqual(
-      spill('CONE.ANGLE', 'metric', [[500], [600]], 100, 200),
-    );
-  });
+  test.each(catalogue.map(({ name, example }) => [name, example.formula]))(
+    'answers as the source of %s does',
+    (_, formula) => {
+      const call = readCall(formula);
+      expect(answer(call, (name, values) => built.get(name)!(...values))).toEqual(
+        answer(call, (name, values) => spill(name, ...values)),
+      );
+    },
+  );
 
   test('refuses with the message of the sources', () => {
-    const call = associated().get('CONE.ANGLE')!;
+    const call = built.get('CONE.ANGLE')!;
     const refused = (make: () => unknown) => {
       try {
         return make();

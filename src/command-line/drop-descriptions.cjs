@@ -1,25 +1,42 @@
 /**
- * A step of the build: drops from each catalogue row what only people read, before the row goes into the script that
- * Excel loads. Names, bounds, kinds and the computation stay; functions.json and the reference pages have the rest.
+ * A step of the build: drops from the catalogue what only people read, before it goes into the script that Excel loads.
+ * Names, bounds, kinds and the computation stay; functions.json and the reference pages have the rest.
  */
 const ts = require('typescript');
 
 const forReaders = new Set(['summary', 'formula', 'notes', 'sources', 'example', 'unpublished']);
 
-/** A TypeScript transformer that empties those properties of the object given to `define`. */
+/** Arguments and coefficients say what they mean; only that of a scenario's inputs is an answer, of PLAN.INPUTS. */
+const saysMeaning = /\/src\/catalogue\/(?!scenario-)/;
+
+const isNamed = (property, names) =>
+  property.name !== undefined && ts.isIdentifier(property.name) && names.has(property.name.text);
+
+/** A TypeScript transformer that takes those properties out of the objects that have them. */
 function dropDescriptions(context) {
   const { factory } = context;
-  const visit = (node) => {
-    const visited = ts.visitEachChild(node, visit, context);
-    if (!ts.isCallExpression(visited) || visited.expression.text !== 'define') return visited;
-    const [row] = visited.arguments;
-    if (row === undefined || !ts.isObjectLiteralExpression(row)) return visited;
-    const kept = row.properties.filter(({ name }) => !name || !ts.isIdentifier(name) || !forReaders.has(name.text));
-    return factory.updateCallExpression(visited, visited.expression, visited.typeArguments, [
-      factory.updateObjectLiteralExpression(row, kept),
-    ]);
+  const without = (object, isDropped) =>
+    factory.updateObjectLiteralExpression(
+      object,
+      object.properties.filter((property) => !isDropped(property)),
+    );
+  const meaning = new Set(['meaning']);
+  const isMeaning = (property) =>
+    isNamed(property, meaning) && ts.isPropertyAssignment(property) && ts.isStringLiteralLike(property.initializer);
+  return (file) => {
+    const dropsMeaning = saysMeaning.test(file.fileName.replaceAll('\\', '/'));
+    const visit = (node) => {
+      const visited = ts.visitEachChild(node, visit, context);
+      if (ts.isObjectLiteralExpression(visited)) return dropsMeaning ? without(visited, isMeaning) : visited;
+      if (!ts.isCallExpression(visited) || visited.expression.text !== 'define') return visited;
+      const [row] = visited.arguments;
+      if (row === undefined || !ts.isObjectLiteralExpression(row)) return visited;
+      return factory.updateCallExpression(visited, visited.expression, visited.typeArguments, [
+        without(row, (property) => isNamed(property, forReaders)),
+      ]);
+    };
+    return ts.visitNode(file, visit);
   };
-  return (file) => ts.visitNode(file, visit);
 }
 
 module.exports = { dropDescriptions };
