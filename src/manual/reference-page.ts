@@ -1,13 +1,15 @@
 import type { Argument, Column, QuantityArgument } from '../catalogue/argument';
 import { coefficient } from '../catalogue/coefficients/all';
 import type { CatalogueRow, Result } from '../catalogue/define';
-import { argumentNames, takesHeadings } from '../functions/adapter';
 import { allowed } from '../catalogue/reading/bounds';
 import { inWords } from '../catalogue/reading/headings';
+import { argumentNames, takesHeadings } from '../functions/adapter';
 import { isOptional } from '../functions/metadata';
+import type { Kind } from '../units/kinds';
 import { readProfile } from '../units/profile';
 import { wordQuantity } from '../units/quantity';
-import { markupSafe } from './markup-safe';
+import { exampleDrawing } from './example-drawings';
+import { markupSafe, withCode } from './markup-safe';
 
 const metric = readProfile('metric');
 const us = readProfile('US');
@@ -32,6 +34,7 @@ export function referencePage(row: CatalogueRow): string {
       list(row.sources),
       '<h2>Example</h2>',
       `<p><code>${markupSafe(row.example.formula)}</code> gives <code>${markupSafe(row.example.gives)}</code></p>`,
+      picture(row.name),
       row.unpublished ? `<p>No published figure checks this function: ${markupSafe(row.unpublished)}</p>` : '',
     ].join('\n'),
   );
@@ -49,6 +52,11 @@ export function referenceIndex(rows: readonly CatalogueRow[]): string {
     return `<h2>${family}</h2><ul>${items.join('\n')}</ul>`;
   });
   return page('Function reference', `<h1>Function reference</h1>\n${sections.join('\n')}`);
+}
+
+function picture(name: string): string {
+  const drawing = exampleDrawing(name);
+  return drawing === undefined ? '' : `<figure>${drawing}</figure>`;
 }
 
 function page(title: string, body: string): string {
@@ -97,12 +105,17 @@ function accepts(spec: Argument): string {
   if ('reader' in spec) return spec.accepts;
   if ('table' in spec) return `rows of ${Object.keys(spec.table).map(inWords).join(', ')}`;
   if ('cells' in spec) return 'a range';
-  const inMetric = allowed(spec, metric);
-  const inUs = allowed(spec, us);
   const per = spec.per ? `, a ${spec.per}` : '';
-  return inMetric === inUs
-    ? `${spec.kind}: ${inMetric}${per}`
-    : `${spec.kind}: ${inMetric} (metric); ${inUs} (US)${per}`;
+  return `${spec.kind}: ${inBoth(allowed(spec, metric), allowed(spec, us), spec.kind)}${per}`;
+}
+
+/** What is allowed under both profiles, said once where only the units differ. */
+function inBoth(inMetric: string, inUs: string, kind: Kind): string {
+  if (inMetric === inUs) return inMetric;
+  const [metricUnit, usUnit] = [metric.units[kind].symbol, us.units[kind].symbol];
+  const bare = inMetric.replaceAll(` ${metricUnit}`, '');
+  if (bare !== inUs.replaceAll(` ${usUnit}`, '')) return `${inMetric} (metric); ${inUs} (US)`;
+  return `${bare}, in ${metricUnit} (metric) or ${usUnit} (US)`;
 }
 
 function otherwise(spec: Argument): string {
@@ -117,6 +130,7 @@ function defaultFigure(spec: QuantityArgument): string {
   const say = (si: number) => {
     const inMetric = wordQuantity(metric, spec.kind, si);
     const inUs = wordQuantity(us, spec.kind, si);
+    if (si === 0 && spec.kind !== 'temperature') return '0';
     return inMetric === inUs ? inMetric : `${inMetric} (metric), ${inUs} (US)`;
   };
   if (typeof spec.default === 'number') return say(spec.default);
@@ -155,5 +169,5 @@ function columnText(key: string, column: Column): string {
 }
 
 function list(items: readonly string[]): string {
-  return `<ul>${items.map((item) => `<li>${markupSafe(item)}</li>`).join('')}</ul>`;
+  return `<ul>${items.map((item) => `<li>${withCode(item)}</li>`).join('')}</ul>`;
 }
