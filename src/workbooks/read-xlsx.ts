@@ -1,7 +1,9 @@
 import { type Cell as FileCell, type Worksheet as FileSheet, Workbook as FileWorkbook } from '@cj-tech-master/excelts';
 import { installChartSupport } from '@cj-tech-master/excelts/chart';
+import { readSheetParts } from './read-sheet-parts';
 import { typedFormula } from './typed-formula';
-import type { CellData, CellResult, DefinedName, SheetData, Validation, WorkbookData } from './workbook-model';
+import type { CellData, CellResult, DefinedName, SheetData, WorkbookData } from './workbook-model';
+import { serial } from './xlsx-date';
 import { readStyle } from './xlsx-style';
 
 /** The file is not a workbook that can be read; the message says what to do. */
@@ -11,10 +13,6 @@ export class UnreadableWorkbook extends Error {
     this.name = 'UnreadableWorkbook';
   }
 }
-
-/** Days from the spreadsheet's day 0 to 1970-01-01. */
-const epochDays = 25_569;
-const serial = (date: Date): number => date.getTime() / 86_400_000 + epochDays;
 
 function readValue(value: unknown): CellResult | undefined {
   if (value === null || value === undefined) return undefined;
@@ -59,32 +57,6 @@ function readCell(cell: FileCell): CellData | undefined {
   };
 }
 
-function readValidations(sheet: FileSheet): Validation[] {
-  return Object.entries(sheet.dataValidations.model).flatMap(([address, rule]): Validation[] => {
-    if (rule === undefined || rule.type === 'any') return [];
-    const texts = {
-      promptTitle: rule.promptTitle,
-      prompt: rule.prompt,
-      errorTitle: rule.errorTitle,
-      error: rule.error,
-    };
-    return [
-      {
-        range: address.replace(/^range:/, ''),
-        type: rule.type,
-        ...(rule.type === 'list' || rule.type === 'custom' || rule.operator === undefined
-          ? {}
-          : { operator: rule.operator }),
-        formulas: (rule.formulae ?? []).map((formula) =>
-          formula instanceof Date ? String(serial(formula)) : typedFormula(String(formula)).slice(1),
-        ),
-        ...(rule.allowBlank === undefined ? {} : { allowBlank: rule.allowBlank }),
-        ...Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== undefined && text !== '')),
-      },
-    ];
-  });
-}
-
 function readSheet(sheet: FileSheet): SheetData {
   const cells: CellData[] = [];
   const rowHeights: Record<number, number> = {};
@@ -103,14 +75,13 @@ function readSheet(sheet: FileSheet): SheetData {
   const frozen = view?.state === 'frozen' ? view : undefined;
   const tabColour = sheet.properties.tabColor?.argb?.slice(-6);
   const merges = sheet.model.mergeCells ?? [];
-  const validations = readValidations(sheet);
   return {
     name: sheet.name,
     cells,
     columnWidths,
     rowHeights,
     ...(merges.length > 0 ? { merges } : {}),
-    ...(validations.length > 0 ? { validations } : {}),
+    ...readSheetParts(sheet),
     ...(frozen?.ySplit ? { frozenRows: frozen.ySplit } : {}),
     ...(frozen?.xSplit ? { frozenColumns: frozen.xSplit } : {}),
     ...(tabColour === undefined ? {} : { tabColour }),

@@ -1,0 +1,86 @@
+import type { Worksheet as FileSheet } from '@cj-tech-master/excelts';
+import { typedFormula } from './typed-formula';
+import type { CellStyle, PrintSetup, SheetData, TableData, Validation } from './workbook-model';
+import { serial } from './xlsx-date';
+import { readStyle } from './xlsx-style';
+
+/** A formula inside a rule, without `=`; a date is its serial number. */
+function ruleFormula(formula: unknown): string {
+  return formula instanceof Date ? String(serial(formula)) : typedFormula(String(formula)).slice(1);
+}
+
+function given<T extends object>(parts: T): Partial<T> {
+  return Object.fromEntries(
+    Object.entries(parts).filter(([, part]) => part !== undefined && part !== ''),
+  ) as Partial<T>;
+}
+
+function readValidations(sheet: FileSheet): Validation[] {
+  return Object.entries(sheet.dataValidations.model).flatMap(([address, rule]): Validation[] => {
+    if (rule === undefined || rule.type === 'any') return [];
+    return [
+      {
+        range: address.replace(/^range:/, ''),
+        type: rule.type,
+        formulas: (rule.formulae ?? []).map(ruleFormula),
+        ...given({
+          operator: rule.type === 'list' || rule.type === 'custom' ? undefined : rule.operator,
+          allowBlank: rule.allowBlank === true,
+          promptTitle: rule.promptTitle,
+          prompt: rule.prompt,
+          errorTitle: rule.errorTitle,
+          error: rule.error,
+          errorStyle: rule.errorStyle as Validation['errorStyle'],
+        }),
+      } as Validation,
+    ];
+  });
+}
+
+function readConditions(sheet: FileSheet): NonNullable<SheetData['conditions']> {
+  return (sheet.conditionalFormattings ?? []).flatMap(({ ref, rules }) =>
+    rules.flatMap((rule) => {
+      if (rule.type !== 'expression' || rule.formulae?.[0] === undefined) return [];
+      const style: CellStyle = readStyle(rule.style) ?? {};
+      return [{ range: ref, formula: typedFormula(String(rule.formulae[0])), style }];
+    }),
+  );
+}
+
+function readPrint(sheet: FileSheet): PrintSetup | undefined {
+  // A sheet that was read has only what its file has.
+  const { pageSetup, headerFooter }: Partial<Pick<FileSheet, 'pageSetup' | 'headerFooter'>> = sheet;
+  const print = given({
+    landscape: pageSetup?.orientation === 'landscape' || undefined,
+    paper: pageSetup?.paperSize as number | undefined,
+    fitToWidth: pageSetup?.fitToPage ? pageSetup?.fitToWidth : undefined,
+    fitToHeight: pageSetup?.fitToPage ? pageSetup?.fitToHeight : undefined,
+    area: pageSetup?.printArea,
+    titleRows: pageSetup?.printTitlesRow,
+    header: headerFooter?.oddHeader,
+    footer: headerFooter?.oddFooter,
+  });
+  return Object.keys(print).length === 0 ? undefined : (print as PrintSetup);
+}
+
+function readTables(sheet: FileSheet): TableData[] {
+  return sheet.getTables().flatMap((table): TableData[] => {
+    const model = table.model;
+    const range = model?.tableRef ?? model?.ref;
+    return range === undefined ? [] : [{ name: model.name, range }];
+  });
+}
+
+/** What a sheet has besides its cells: rules, print setup, tables. */
+export function readSheetParts(sheet: FileSheet): Partial<SheetData> {
+  const lists = {
+    validations: readValidations(sheet),
+    conditions: readConditions(sheet),
+    tables: readTables(sheet),
+  };
+  const print = readPrint(sheet);
+  return {
+    ...Object.fromEntries(Object.entries(lists).filter(([, list]) => list.length > 0)),
+    ...(print === undefined ? {} : { print }),
+  };
+}
