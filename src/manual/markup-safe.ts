@@ -10,3 +10,8 @@ const entities: Readonly<Record<string, string>> = {
 export function markupSafe(text: string): string {
   return text.replace(/[&<>"']/g, (character) => entities[character]!);
 }
+
+/** The same, with what stands between back-ticks set as code. */
+export function withCode(text: string): string {
+  return markupSafe(text).replace(/`([^`]+)`/g, '<code>$1</code>');
+}

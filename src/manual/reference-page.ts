@@ -33,7 +33,7 @@ export function referencePage(row: CatalogueRow): string {
       '<h2>Sources</h2>',
       list(row.sources),
       '<h2>Example</h2>',
-      `<p><code>${markupSafe(row.example.formula)}</code> gives <code>${markupSafe(row.example.gives)}</code></p>`,
+      `<p><code>${markupSafe(row.example.formula)}</code> gives ${/^(a|sentences)\b/.test(row.example.gives) ? markupSafe(row.example.gives) : `<code>${markupSafe(row.example.gives)}</code>`}</p>`,
       picture(row.name),
       row.unpublished ? `<p>No published figure checks this function: ${markupSafe(row.unpublished)}</p>` : '',
     ].join('\n'),

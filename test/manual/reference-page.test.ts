@@ -1,0 +1,54 @@
+import { DOMParser } from '@xmldom/xmldom';
+import { describe, expect, it } from 'vitest';
+import { catalogue } from '../../src/catalogue/all';
+import { define } from '../../src/catalogue/define';
+import { argumentNames } from '../../src/functions/adapter';
+import { referenceIndex, referencePage } from '../../src/manual/reference-page';
+
+/** A page as a tree; throws where its markup is not well formed. */
+function tree(page: string) {
+  const closed = page.replace(/<(meta|link)([^>]*)>/g, '<$1$2/>').replace('<!doctype html>', '');
+  const onError = (_: string, message: string) => {
+    throw new Error(message);
+  };
+  return new DOMParser({ onError }).parseFromString(closed, 'text/xml');
+}
+
+describe('reference pages', () => {
+  it.each(catalogue.map((row) => ({ name: row.name, row })))(
+    'SILT.$name has every argument, its formula or result, a source and an example',
+    ({ row }) => {
+      const page = referencePage(row);
+      const text = tree(page).documentElement?.textContent ?? '';
+      for (const name of argumentNames(row)) expect(text).toContain(name);
+      for (const source of row.sources) expect(text).toContain(source.replaceAll('`', ''));
+      expect(text).toContain(row.example.formula);
+    },
+  );
+
+  it('never takes words for markup', () => {
+    const row = define({
+      name: 'TEST.PAGE',
+      summary: '<script>alert(1)</script>',
+      arguments: { size: { kind: 'particle', meaning: '"quoted" & <b>bold</b>' } },
+      result: { scalar: 'number' },
+      compute: () => 1,
+      sources: ['<img src=x>'],
+      example: { formula: '=SILT.TEST.PAGE("US",1)', gives: '1' },
+    });
+    const page = referencePage(row);
+    expect(page).not.toMatch(/<(script|b|img)\b/);
+    expect(page).toContain('&lt;script&gt;');
+  });
+
+  it('lists every function once in the index', () => {
+    const index = referenceIndex(catalogue);
+    for (const row of catalogue) expect(index.split(`>SILT.${row.name}<`).length).toBe(2);
+  });
+
+  it('draws what people would rather look at', () => {
+    for (const name of ['CONE.PATTERN', 'CUT.PLAN', 'TANK.PORTS']) {
+      expect(referencePage(catalogue.find((row) => row.name === name)!)).toContain('<svg');
+    }
+  });
+});
