@@ -1,6 +1,10 @@
 import type { WorkbookData } from '../workbook-model';
 import { coneCutPlan } from './cone-cut-plan/workbook';
+import { harvestBook } from './harvest-book/workbook';
+import { materialsWorkbook } from './materials-sheet/workbook';
 import type { ReadyProfile } from './sheet-draft';
+import { stockingScenarios } from './stocking-scenarios/workbook';
+import { waterBook } from './water-book/workbook';
 
 export type { ReadyProfile } from './sheet-draft';
 
@@ -13,6 +17,12 @@ export interface ReadyMade {
 }
 
 /** Every ready-made workbook, in the order of the day's work. */
-export const readyMade: readonly ReadyMade[] = [{ id: 'cone-cut-plan', title: 'Cone cut plan', build: coneCutPlan }];
+export const readyMade: readonly ReadyMade[] = [
+  { id: 'cone-cut-plan', title: 'Cone cut plan', build: coneCutPlan },
+  { id: 'materials-sheet', title: 'Materials sheet', build: materialsWorkbook },
+  { id: 'stocking-scenarios', title: 'Stocking scenarios', build: stockingScenarios },
+  { id: 'harvest-book', title: 'Harvest book', build: harvestBook },
+  { id: 'water-book', title: 'Water book', build: waterBook },
+];
 
 export const readyProfiles: readonly ReadyProfile[] = ['US', 'metric'];

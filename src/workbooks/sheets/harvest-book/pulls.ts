@@ -1,0 +1,113 @@
+import type { SheetData } from '../../workbook-model';
+import { cautions } from '../cautions';
+import { columnWidths, framed, print, unitOf } from '../frame';
+import type { ReadyProfile } from '../sheet-draft';
+import { formats, formatted } from '../styles';
+
+/** The rows that the book leaves room for: a year and a bit. */
+const last = 400;
+export const pullDates = `Pulls!$A$6:$A$${last}`;
+/** Date, slurry volume and solids share of the days that are filled in. */
+export const usedPulls = `FILTER(Pulls!$A$6:$C$${last},${pullDates}<>"")`;
+
+/** 2026-03-02 as a spreadsheet's day number. */
+const firstDay = 46_083;
+const days = 84;
+
+/** What was read off the pail on the days of three weeks, repeated; a blank is a day on which nobody pulled. */
+const litres = [15, 16, 15, 17, 16, 14, '', 17, 18, 17, 16, 18, 17, 15, 18, 19, 18, 20, 19, 17, ''] as const;
+const gallons = [
+  4,
+  4.25,
+  4,
+  4.5,
+  4.25,
+  3.75,
+  '',
+  4.5,
+  4.75,
+  4.5,
+  4.25,
+  4.75,
+  4.5,
+  4,
+  4.75,
+  5,
+  4.75,
+  5.25,
+  5,
+  4.5,
+  '',
+] as const;
+/** Share of solids in a dried cup, taken once a month. */
+const shares = [0.018, 0.021, 0.022, 0.02] as const;
+const months = [31, 30, 31, 30] as const;
+
+/** Which month a day falls in, counted from March. */
+function monthOf(day: number): number {
+  let rest = day + 1;
+  let month = 0;
+  while (rest >= months[month]!) {
+    rest -= months[month]!;
+    month += 1;
+  }
+  return month;
+}
+
+/** The daily log: what was pulled, and how much of it is solids. */
+export function pullsSheet(profile: ReadyProfile): SheetData {
+  const widths = [14, 16, 14, 50];
+  const draft = framed({
+    name: 'Pulls',
+    title: 'Daily pulls',
+    step: 'Draw off until the water runs clear, read the pail, write the day down; several rows a day are fine. Once a month dry a weighed cup of it until it loses no more: dry over wet is the solids share.',
+    caution: cautions.solids,
+    widths,
+  });
+  draft
+    .put('A4', 'yyyy-mm-dd', 'note')
+    .put('B4', unitOf('volume'), 'note')
+    .put('C4', 'by mass', 'note')
+    .across('A5', ['Date', 'Slurry volume', 'Solids share', 'Remark'], 'heading');
+  const pails = profile === 'US' ? gallons : litres;
+  const filled: (readonly [number, number, number, string])[] = [];
+  for (let day = 0; day < days; day += 1) {
+    const pail = pails[day % pails.length]!;
+    const month = monthOf(day);
+    const remark = day === 0 || monthOf(day - 1) !== month ? 'cup dried' : day === 40 ? 'pads rinsed, ran dark' : '';
+    if (pail !== '') filled.push([firstDay + day, pail, shares[month]!, remark]);
+  }
+  filled.forEach(([date, pail, share, remark], index) => {
+    const row = 6 + index;
+    draft
+      .put(`A${row}`, date, formatted('input', formats.date))
+      .put(`B${row}`, pail, 'input')
+      .put(`C${row}`, share, formatted('input', formats.share))
+      .put(`D${row}`, remark, 'input');
+  });
+  const lastFilled = 5 + filled.length;
+  draft
+    .validate({
+      range: `A6:A${last}`,
+      type: 'date',
+      operator: 'greaterThan',
+      formulas: ['36526'],
+      errorTitle: 'Date',
+      error: 'Give the day as a date, such as 2026-03-02.',
+    })
+    .validate({
+      range: `C6:C${last}`,
+      type: 'decimal',
+      operator: 'between',
+      formulas: ['0', '1'],
+      errorTitle: 'Solids share',
+      error: 'A share from 0 to 1, or a percentage: 2 % is 0.02.',
+    });
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    frozenRows: 5,
+    tabColour: 'E0B400',
+    tables: [{ name: 'PullLog', range: `A5:D${lastFilled}` }],
+    print: print(profile, `A1:D${lastFilled}`, { landscape: false, titleRows: '1:5' }),
+  });
+}

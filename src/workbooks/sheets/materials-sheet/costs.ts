@@ -1,0 +1,147 @@
+import type { SheetData } from '../../workbook-model';
+import { cautions } from '../cautions';
+import { columnWidths, framed, print } from '../frame';
+import type { ReadyProfile } from '../sheet-draft';
+import { formats, formatted } from '../styles';
+import { drumCount, partNames, partRows } from './bank';
+import { usedPrices } from './prices';
+
+const lastLine = 32;
+/** The total at the foot of the materials, whose text also counts items without a price. */
+const total = `INDEX(Materials!$D$7:$D$${lastLine},MATCH("total*",Materials!$A$7:$A$${lastLine},0))`;
+
+/** The costed materials list in whole packs. */
+export function materialsSheet(profile: ReadyProfile): SheetData {
+  const widths = [44, 14, 14, 14, 30];
+  const draft = framed({
+    name: 'Materials',
+    title: 'Materials: needed, packs to buy, cost',
+    step: 'Whole packs, for the whole bank. An item without a price says so in its row and in the total.',
+    widths,
+  });
+  draft
+    .put('A4', 'Bought on top of what is needed', 'heading')
+    .put(
+      'B4',
+      0,
+      formatted('input', '0%'),
+      'A share of each item, in whole packs: for what is broken, lost or cut wrong.',
+    )
+    .fill('A6:D6', 'heading')
+    .fill(`A7:A${lastLine}`, 'result')
+    .fill(`B7:B${lastLine}`, formatted('result', formats.two))
+    .fill(`C7:C${lastLine}`, formatted('result', formats.whole))
+    .fill(`D7:D${lastLine}`, formatted('result', formats.money))
+    .put('A6', `=SILT.COST.LINES(FILTER(${partRows},${partNames}<>""),${usedPrices},B4,TRUE)`, 'heading');
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    frozenRows: 6,
+    tabColour: '1F7A8C',
+    print: print(profile, `A1:D${lastLine}`, { landscape: false, titleRows: '1:6' }),
+  });
+}
+
+const firstShift = 14;
+/** Materials cheaper and dearer by so much. */
+const shifts = [-0.2, -0.1, 0, 0.1, 0.2, 0.3, 0.5];
+const lastShift = firstShift + shifts.length - 1;
+
+/** Own build against a bought settler, own hours counted, and what dearer materials do to it. */
+export function buildOrBuySheet(profile: ReadyProfile): SheetData {
+  const widths = [34, 14, 14, 14, 14, 14];
+  const draft = framed({
+    name: 'Build or buy',
+    title: 'Build or buy',
+    step: 'A bought settler of the same size against your own, with your own hours at what an hour is worth to you. Below, the same with materials cheaper and dearer.',
+    caution: cautions.weight,
+    widths,
+  });
+  draft
+    .put('A4', 'Price of one bought settler', 'heading')
+    .put('B4', 640, formatted('input', formats.money))
+    .put('A5', 'Your own hours for one', 'heading')
+    .put('B5', 9, 'input')
+    .put('A6', 'What an hour of yours is worth', 'heading')
+    .put('B6', 18, formatted('input', formats.money))
+    .put('A7', 'Materials for one', 'heading')
+    .put('B7', `=${total}/${drumCount}`, formatted('result', formats.money))
+    .fill('B9:E9', 'heading')
+    .fill('B10:D10', formatted('total', formats.money))
+    .fill('E10', formatted('total', formats.share))
+    .put('A10', 'Built against bought', 'total')
+    .put('B9', `=SILT.COST.COMPARE(B7,B4,${drumCount},B5,B6,TRUE)`, 'heading')
+    .put('A12', 'When materials cost more or less', 'section')
+    .put('A13', 'Change in the price of materials', 'heading')
+    .put('B13', 'Materials for one', 'heading')
+    .across('C13', ['each', 'all', 'saved', 'share saved'], 'heading')
+    .height(13, 32)
+    .fill(`B${firstShift}:E${lastShift}`, formatted('result', formats.money))
+    .fill(`F${firstShift}:F${lastShift}`, formatted('result', formats.share))
+    .put(
+      `C${firstShift}`,
+      `=SILT.COST.COMPARE(B${firstShift}:B${lastShift},B4,${drumCount},B5,B6)`,
+      formatted('result', formats.money),
+    );
+  shifts.forEach((shift, index) => {
+    const row = firstShift + index;
+    draft
+      .put(`A${row}`, shift, formatted('input', '+0%;-0%;0%'))
+      .put(`B${row}`, `=$B$7*(1+A${row})`, formatted('result', formats.money));
+  });
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    tabColour: '1F7A8C',
+    charts: [
+      {
+        type: 'line',
+        title: 'Saved by building the bank',
+        place: `A${lastShift + 2}:F${lastShift + 18}`,
+        series: [
+          {
+            name: 'saved',
+            categories: `'Build or buy'!$A$${firstShift}:$A$${lastShift}`,
+            values: `'Build or buy'!$E$${firstShift}:$E$${lastShift}`,
+          },
+        ],
+        categoryTitle: 'Change in the price of materials',
+        categoryFormat: '+0%;-0%;0%',
+        valueTitle: 'Money',
+        valueFormat: '#,##0',
+      },
+    ],
+    print: print(profile, `A1:F${lastShift + 18}`, { landscape: false, fitToHeight: 1 }),
+  });
+}
+
+/** Build calendar: leak tests, cures, leaching, first fill. */
+export function calendarSheet(profile: ReadyProfile): SheetData {
+  const widths = [34, 14, 100];
+  const draft = framed({
+    name: 'Calendar',
+    title: 'Build calendar',
+    step: 'The leak test comes before any mix is poured, the first fill last. Makers’ sheets come first, and cold slows every cure.',
+    caution: cautions.dust,
+    widths,
+  });
+  draft
+    .put('A4', 'First leak test on', 'heading')
+    .put('B4', '2026-05-04', 'input', 'A date, or text such as 2026-05-04.')
+    .put('A5', 'Days for the base mix', 'heading')
+    .put('B5', 3, 'input')
+    .put('A6', 'Days for the mortar', 'heading')
+    .put('B6', 3, 'input')
+    .put('A7', 'Days for the sealant', 'heading')
+    .put('B7', 7, 'input')
+    .put('A8', 'Days of leaching', 'heading')
+    .put('B8', 7, 'input')
+    .fill('A10:C10', 'heading')
+    .fill('A11:A17', 'result')
+    .fill('B11:B17', formatted('result', formats.date))
+    .fill('C11:C17', 'result')
+    .put('A10', '=SILT.PLAN.DATES(B4,B5,B6,B7,B8,TRUE)', 'heading');
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    tabColour: '8A6D3B',
+    print: print(profile, 'A1:C17'),
+  });
+}

@@ -1,0 +1,37 @@
+import type { WorkbookData } from '../../workbook-model';
+import { cautions } from '../cautions';
+import type { ReadyProfile } from '../sheet-draft';
+import { startSheet } from '../start-sheet';
+import { unitsNames, unitsSheet } from '../units-sheet';
+import { compareSheet, limitSheet } from './results';
+import { inputsSheet, scenariosSheet } from './scenarios';
+
+/** Farms of several sizes side by side, and the stage that gives out first in each. */
+export function stockingScenarios(profile: ReadyProfile): WorkbookData {
+  return {
+    title: 'Stocking scenarios',
+    subject: 'Farms side by side: feed, waste, flow, drums, media, beds, harvest, cost',
+    activeSheet: 'Scenarios',
+    names: unitsNames,
+    sheets: [
+      startSheet(profile, {
+        title: 'Stocking scenarios',
+        setting:
+          'Ottermere Glasshouse, an invented community greenhouse, asks how many fish it dares to keep: 120, 350 or 800 with settling drums, or a hundred with nothing but gravel beds. All figures are invented.',
+        lines: [
+          'Scenarios: one column a farm; type over its fish, water, equipment and prices. Blank is not given, none is absent.',
+          'Compare: nothing; read the farms side by side, with charts at the right.',
+          'Limit: choose a scenario; read what each stage carries, which gives out first, and the cautions below.',
+          'Inputs: nothing; every input there is, with its default and where that comes from.',
+          'Silt units: US or metric.',
+        ],
+        cautions: [cautions.water, cautions.electricity, cautions.solids, cautions.weight],
+      }),
+      scenariosSheet(profile),
+      compareSheet(profile),
+      limitSheet(profile),
+      inputsSheet(profile),
+      unitsSheet(profile),
+    ],
+  };
+}

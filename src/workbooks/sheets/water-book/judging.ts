@@ -1,0 +1,130 @@
+import type { SheetData } from '../../workbook-model';
+import { cautions } from '../cautions';
+import { columnWidths, framed, print, unitOf, withUnit } from '../frame';
+import type { ReadyProfile } from '../sheet-draft';
+import { formats, formatted } from '../styles';
+import { readingAt, testColumn } from './tests';
+
+const species = [
+  'tilapia',
+  'rainbow trout',
+  'channel catfish',
+  'common carp',
+  'barramundi',
+  'flathead mullet',
+  'warm-water',
+  'cool-water',
+  'cold-water',
+];
+const alkalis = [
+  'sodium bicarbonate',
+  'potassium bicarbonate',
+  'calcium carbonate',
+  'calcium hydroxide',
+  'potassium hydroxide',
+];
+
+/** One test judged in words. */
+export function verdictSheet(profile: ReadyProfile): SheetData {
+  const widths = [30, 16, 14, 14, 24, 90];
+  const draft = framed({
+    name: 'Verdict',
+    title: 'One test, judged in words',
+    step: 'Choose the species and the day of a test. A reading that was not taken is not measured, never fine. Local advice for your fish comes first.',
+    caution: cautions.water,
+    widths,
+  });
+  const readings = (['temperature', 'pH', 'ammonia', 'nitrite', 'nitrate', 'oxygen'] as const).map(readingAt).join(',');
+  draft
+    .put('A4', 'Species', 'heading')
+    .put('B4', 'tilapia', 'input')
+    .put('A5', 'Day of the test', 'heading')
+    .put('B5', 46_118, formatted('input', formats.date))
+    .put('A6', withUnit('Un-ionised ammonia N allowed', 'concentration'), 'heading')
+    .put(
+      'B6',
+      0.05,
+      formatted('input', formats.three),
+      'UF/IFAS FA16: above 0.05 mg/L harms. For trout and their kin 0.02.',
+    )
+    .fill('A8:F8', 'heading')
+    .fill('A9:A18', 'result')
+    .fill('B9:D18', formatted('result', '#,##0.0##'))
+    .fill('E9:F18', 'result')
+    .put(
+      'A8',
+      `=LET(which,MATCH(B5,${testColumn('date')},0),SILT.WATER.CHECK(SiltUnits,B4,${readings},0,${readingAt('alkalinity')},"-","N",TRUE))`,
+      'heading',
+    )
+    .choice('B4', species, 'the fish that you keep')
+    .choiceFrom('B5', testColumn('date'), 'a day of the sheet Tests');
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    frozenRows: 8,
+    tabColour: '1F7A8C',
+    conditions: [
+      {
+        range: 'E9:E18',
+        formula: '=AND(E9<>"",E9<>"within limits",E9<>"not measured")',
+        style: { bold: true, fontColour: 'B00020', fill: 'FDE0E0' },
+      },
+    ],
+    print: print(profile, 'A1:F18', { titleRows: '1:3' }),
+  });
+}
+
+/** How long the fish have, and the alkali to add. */
+export function careSheet(profile: ReadyProfile): SheetData {
+  const us = profile === 'US';
+  const widths = [44, 22, 24, 60];
+  const draft = framed({
+    name: 'Oxygen and alkali',
+    title: 'How long the fish have, and what to add',
+    step: 'If pump and air stop, the fish live on the oxygen in the water. Nitrification eats alkalinity every day: add back what it takes, by your test and not by this alone.',
+    caution: cautions.electricity,
+    widths,
+  });
+  draft
+    .put('A4', 'When pump and air stop', 'section')
+    .put('A5', withUnit('Water with fish in it', 'volume'))
+    .put('B5', us ? 400 : 1500, 'input')
+    .put('A6', withUnit('Feed a day', 'daily'))
+    .put('B6', us ? 0.9 : 0.4, 'input')
+    .put('A7', withUnit('Oxygen when it stops', 'concentration'))
+    .put('B7', 6, 'input')
+    .put('A8', withUnit('Oxygen at which fish are in danger', 'concentration'))
+    .put('B8', 3, 'input')
+    .put('A9', withUnit('Oxygen taken a day, with bacteria', 'daily'), 'heading')
+    .put('B9', '=SILT.LOAD.OXYGEN(SiltUnits,B6,"system")', formatted('result', formats.three))
+    .put('A10', 'Minutes that the fish have', 'total')
+    .put('B10', '=SILT.WATER.OXYGENTIME(SiltUnits,B5,B7,B8,B9)', formatted('total', formats.one))
+    .put('A11', 'Backup air has to run within, minutes', 'total')
+    .put('B11', '=B10/2', formatted('total', formats.one), 'By itself, if that is too short for anyone to come.')
+    .put('A13', 'Alkali to add', 'section')
+    .put('A14', 'Protein in the feed')
+    .put('B14', 0.32, formatted('input', '0%'))
+    .put('A15', 'Alkali')
+    .put('B15', 'sodium bicarbonate', 'input')
+    .put('A16', 'Purity')
+    .put('B16', 1, formatted('input', '0%'))
+    .put('A17', withUnit('Ammonia N a day', 'daily'), 'heading')
+    .put('B17', '=SILT.LOAD.AMMONIA(SiltUnits,B6,B14)', formatted('result', '0.0000'))
+    .put('A18', withUnit('Alkali a day', 'daily'), 'total')
+    .put('B18', '=SILT.WATER.BUFFER(SiltUnits,B17,B15,B16)', formatted('total', formats.three))
+    .put('A20', 'Alkalinity wanted')
+    .put('B20', 100, 'input')
+    .put('C20', unitOf('alkalinity'), 'note')
+    .put('A21', 'Alkalinity measured last', 'heading')
+    .put('B21', `=LOOKUP(9.9E+307,${testColumn('alkalinity')})`, formatted('result', formats.whole))
+    .put('C21', 'the last reading of the sheet Tests', 'note')
+    .put('A22', withUnit('Alkali to raise it, once', 'portion'), 'total')
+    .put('B22', '=SILT.WATER.DOSE(SiltUnits,B5,MAX(0,B20-B21),B15,B16)', formatted('total', formats.one))
+    .put('C22', 'over several days, not at once', 'note')
+    .wide('A24:D24', `CAUTION: ${cautions.water}`, 'caution', 32)
+    .choice('B15', alkalis, 'by its chemical name', false);
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    tabColour: '8A6D3B',
+    print: print(profile, 'A1:D24', { fitToHeight: 1, titleRows: '1:3' }),
+  });
+}

@@ -1,0 +1,159 @@
+import type { ChartData, SheetData } from '../../workbook-model';
+import { cautions } from '../cautions';
+import { columnWidths, framed, print, unitOf } from '../frame';
+import type { ReadyProfile } from '../sheet-draft';
+import { formats, formatted } from '../styles';
+
+/** A year of weeks. */
+const last = 62;
+
+export type Reading = 'date' | 'temperature' | 'pH' | 'ammonia' | 'nitrite' | 'nitrate' | 'oxygen' | 'alkalinity';
+const columns: Readonly<Record<Reading, string>> = {
+  date: 'A',
+  temperature: 'B',
+  pH: 'C',
+  ammonia: 'D',
+  nitrite: 'E',
+  nitrate: 'F',
+  oxygen: 'G',
+  alkalinity: 'H',
+};
+
+export function testColumn(reading: Reading): string {
+  return `Tests!$${columns[reading]}$6:$${columns[reading]}$${last}`;
+}
+
+/** The reading of the row that `which` counts; `-` where the cell is empty, which says that it was not taken. */
+export function readingAt(reading: Reading): string {
+  return `IF(ISBLANK(INDEX(${testColumn(reading)},which)),"-",INDEX(${testColumn(reading)},which))`;
+}
+
+/** 2026-03-02 as a spreadsheet's day number. */
+const firstWeek = 46_083;
+
+/** Twelve weeks: °C, pH, ammonia, nitrite, nitrate as N, oxygen, alkalinity, all mg/L; null was not taken. */
+const weeks: readonly (readonly (number | null)[])[] = [
+  [21, 7.4, 0.4, 0.05, 6, 6.8, 90],
+  [21.5, 7.4, 0.5, 0.06, 8, 6.7, 86],
+  [22, 7.3, 0.6, 0.08, 10, 6.6, 80],
+  [22.5, 7.3, 0.9, 0.1, 12, 6.4, 74],
+  [23, 7.6, 1.6, 0.18, 14, 6.1, 66],
+  [23.5, 7.8, 2.2, null, 17, 5.9, 88],
+  [24, 7.5, 1.6, 0.26, 20, 5.8, 70],
+  [24.5, 7.1, 1.1, 0.2, 23, 5.9, 56],
+  [25, 7.1, 0.8, 0.12, 25, 5.8, 60],
+  [25, 7.3, 0.6, 0.09, 28, null, 72],
+  [25.5, 7.4, 0.5, 0.07, 30, 5.7, 78],
+  [26, 7.4, 0.5, 0.06, 33, 5.6, 80],
+];
+
+/** The weeks that the charts show: those of the book as it is made. */
+const charted = (letter: string): string => `Tests!$${letter}$6:$${letter}$${5 + weeks.length}`;
+
+function chart(title: string, place: string, letters: readonly string[], more: Partial<ChartData>): ChartData {
+  return {
+    type: 'line',
+    title,
+    place,
+    series: letters.map((letter) => ({
+      name: `Tests!$${letter}$5`,
+      categories: charted('A'),
+      values: charted(letter),
+    })),
+    categoryFormat: 'd mmm',
+    ...more,
+  };
+}
+
+/** The weekly tests, and what of each ammonia reading is un-ionised. */
+export function testsSheet(profile: ReadyProfile): SheetData {
+  const widths = [13, 13, 9, 12, 12, 12, 12, 14, 14, 16, 22];
+  const draft = framed({
+    name: 'Tests',
+    title: 'Weekly water tests',
+    step: 'One row a test. Leave a reading that was not taken empty. Nitrogen readings are as N; text says its own: 40 mg/L as NO3.',
+    caution: cautions.water,
+    widths,
+  });
+  const both = (...readings: Reading[]): string => readings.map((reading) => `(${testColumn(reading)}="")`).join('+');
+  const missing = both('ammonia', 'pH', 'temperature');
+  draft
+    .put('A4', 'yyyy-mm-dd', 'note')
+    .put('B4', unitOf('temperature'), 'note')
+    .put('D4', unitOf('concentration'), 'note')
+    .put('E4', unitOf('concentration'), 'note')
+    .put('F4', unitOf('concentration'), 'note')
+    .put('G4', unitOf('concentration'), 'note')
+    .put('H4', unitOf('alkalinity'), 'note')
+    .put('I4', unitOf('concentration'), 'note')
+    .put('J4', unitOf('concentration'), 'note')
+    .across(
+      'A5',
+      [
+        'Date',
+        'Temperature',
+        'pH',
+        'Ammonia N',
+        'Nitrite N',
+        'Nitrate N',
+        'Oxygen',
+        'Alkalinity',
+        'Un-ionised N',
+        'Ammonia N allowed',
+        'Verdict on ammonia',
+      ],
+      'heading',
+    )
+    .height(5, 32)
+    .fill(`A6:A${last}`, formatted('input', formats.date))
+    .fill(`B6:H${last}`, 'input')
+    .fill(`I6:I${last}`, formatted('result', '0.0000'))
+    .fill(`J6:J${last}`, formatted('result', formats.two))
+    .fill(`K6:K${last}`, 'result');
+  weeks.forEach(([celsius, ...readings], index) => {
+    const row = 6 + index;
+    const temperature = profile === 'US' ? Math.round(celsius! * 1.8 + 32) : celsius!;
+    draft
+      .put(`A${row}`, firstWeek + 7 * index, formatted('input', formats.date))
+      .put(`B${row}`, temperature, 'input')
+      .across(
+        `C${row}`,
+        readings.map((reading) => reading ?? ''),
+        'input',
+      );
+  });
+  draft
+    .put(
+      'I6',
+      `=IF(${missing},"",SILT.WATER.AMMONIA(SiltUnits,${testColumn('ammonia')},${testColumn('pH')},${testColumn('temperature')}))`,
+      formatted('result', '0.0000'),
+    )
+    .put(
+      'J6',
+      `=IF(${both('pH', 'temperature')},"",SILT.WATER.LIMIT(SiltUnits,Verdict!$B$6,${testColumn('pH')},${testColumn('temperature')}))`,
+      formatted('result', formats.two),
+    )
+    .put(
+      'K6',
+      `=IF(I6:I${last}="","",IF(I6:I${last}>Verdict!$B$6,"too much un-ionised",IF(I6:I${last}>Verdict!$B$6/2,"watch","within limits")))`,
+      'result',
+    );
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    frozenRows: 5,
+    frozenColumns: 1,
+    tabColour: 'E0B400',
+    conditions: [
+      {
+        range: `K6:K${last}`,
+        formula: '=K6="too much un-ionised"',
+        style: { bold: true, fontColour: 'B00020', fill: 'FDE0E0' },
+      },
+    ],
+    charts: [
+      chart('Ammonia and nitrite', 'M4:U19', ['D', 'E'], { valueTitle: 'mg/L as N', valueFormat: '0.0' }),
+      chart('Un-ionised ammonia', 'M21:U36', ['I'], { valueTitle: 'mg/L as N', valueFormat: '0.000' }),
+    ],
+    print: print(profile, `A1:K${last}`, { titleRows: '1:5' }),
+  });
+}
