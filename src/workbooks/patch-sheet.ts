@@ -129,7 +129,7 @@ export function patchSheet(xml: string, results: readonly FormulaResult[]): stri
       edits.push({ start: row.start, end: row.end, text: `${open}${insert(added)}</${row.tag}>` });
     } else {
       if (wide !== undefined) edits.push(wide);
-      const at = xml.lastIndexOf('</', row.end);
+      const at = xml.lastIndexOf('</', row.end - 1);
       edits.push({ start: at, end: at, text: insert(added) });
     }
   }
@@ -171,7 +171,7 @@ function addRows(
   }
   for (const number of numbers) {
     const next = sheet.rows.find((row) => row.row > number);
-    const at = next?.start ?? xml.lastIndexOf('</', data.end);
+    const at = next?.start ?? xml.lastIndexOf('</', data.end - 1);
     edits.push({ start: at, end: at, text: rowText(number) });
   }
 }

@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { isDynamic, storedFormula } from '../../src/workbooks/stored-formula';
+import { typedFormula } from '../../src/workbooks/typed-formula';
+
+// Prefixes from Microsoft's documentation: [MS-XLSX] 2.2.2 for _xlfn and _xlws, the office-js issues #2051 and #6395 for _xldudf.
+const pairs: readonly (readonly [typed: string, stored: string])[] = [
+  ['=SILT.CONE.PATTERN(SiltUnits,B5,C5)', '_xldudf_SILT_CONE_PATTERN(SiltUnits,B5,C5)'],
+  ['=FILTER(A1:A9,A1:A9<>"")', '_xlfn._xlws.FILTER(A1:A9,A1:A9<>"")'],
+  ['=SORT(UNIQUE(A1:A9))', '_xlfn._xlws.SORT(_xlfn.UNIQUE(A1:A9))'],
+  ['=LET(used,A1:A9<>"",SUM(used))', '_xlfn.LET(_xlpm.used,A1:A9<>"",SUM(_xlpm.used))'],
+  ['=LAMBDA(x,x+1)(2)', '_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1)(2)'],
+  ['=IFNA(XLOOKUP(B4,A1:A9,B1:B9),0)', '_xlfn.IFNA(_xlfn.XLOOKUP(B4,A1:A9,B1:B9),0)'],
+  ['=SUM(B5:B12)', 'SUM(B5:B12)'],
+  ['="SILT.CONE(" & "LET(a,1,a)"', '"SILT.CONE(" & "LET(a,1,a)"'],
+  ["='Silt units'!$B$4&SiltUnits", "'Silt units'!$B$4&SiltUnits"],
+  ['=SUM(A2#)', 'SUM(_xlfn.ANCHORARRAY(A2))'],
+  ['=@A1:A9', '_xlfn.SINGLE(A1:A9)'],
+];
+
+describe('a cell formula', () => {
+  it.each(pairs)('%s is stored as Excel stores it', (typed, stored) => {
+    expect(storedFormula(typed)).toBe(stored);
+  });
+
+  it.each(pairs)('%s comes back as it was typed', (typed, stored) => {
+    expect(typedFormula(stored)).toBe(typed);
+  });
+
+  it('leaves a name alone that is no parameter, though a function of that name is', () => {
+    expect(storedFormula('=LET(a,1,a+Rate)+a1')).toBe('_xlfn.LET(_xlpm.a,1,_xlpm.a+Rate)+a1');
+  });
+});
+
+describe('the dynamic-array flag', () => {
+  it.each([
+    '=SILT.UNIT.LABEL(SiltUnits,"flow")',
+    '="Flow ("&SILT.UNIT.LABEL(SiltUnits,"flow")&")"',
+    '=A1:A9*2',
+    '={1,2}',
+    '=FILTER(A1:A9,A1:A9>0)',
+    '=IF(A1:A9="","",1)',
+  ])('is set on %s', (formula) => {
+    expect(isDynamic(formula)).toBe(true);
+  });
+
+  it.each(['=A1+B1', '=SUM(A1:A9)', '=IF(SiltUnits=SiltTypedIn,"","differ")', '=COUNTA(A1:A9)/2', '="A1:A9"'])(
+    'is not set on %s',
+    (formula) => {
+      expect(isDynamic(formula)).toBe(false);
+    },
+  );
+});
