@@ -11,7 +11,7 @@ import { loadCarbonDioxide } from './load';
 import { harvestNutrients } from './nutrients';
 import { oxygenTime } from './oxygen-time';
 import { planLimit } from './plan-limit';
-import { type Figure, figure, type Scenario, type ScenarioFactors } from './plan-scenario';
+import { type Figure, figure, lasting, type Scenario, type ScenarioFactors } from './plan-scenario';
 import { planTrain, type Train } from './plan-train';
 import { screenDays, screenPads } from './screen';
 import { settleDrums, settleOverflow } from './settle-drums';
@@ -68,7 +68,7 @@ function settling(scenario: Scenario, { flow, captured, passedOn, onPads }: Trai
     solidsCaptured: captured,
     solidsPassedOn: passedOn,
     padsNeeded: figure([pads === 'none' ? 'none' : 0, padArea], (_, area) => screenPads(onPads, area, padHolding, DAY)),
-    daysBetweenPadChanges: figure([pads, padArea], (count, area) => screenDays(onPads, count * area, padHolding)),
+    daysBetweenPadChanges: lasting([pads, padArea], (count, area) => screenDays(onPads, count * area, padHolding)),
   };
 }
 
@@ -88,7 +88,7 @@ function beds({ bedArea: given, crop, bedDepth, bedHolding }: Scenario, { feed, 
   return {
     bedArea: area,
     plants: figure([area, crop.plants], bedPlants),
-    daysBetweenBedCleanings: figure([given], (laid) => bedDays(onBeds, laid * bedDepth, bedHolding)),
+    daysBetweenBedCleanings: lasting([given], (laid) => bedDays(onBeds, laid * bedDepth, bedHolding)),
   };
 }
 

@@ -102,21 +102,22 @@ export interface ScenarioFactors {
 /** A result, or why there is none. */
 export type Figure = number | 'not given' | 'none' | 'never';
 
-/**
- * What the parts make together: `none` where any part is absent, `not given` where any is missing, `never` for a time
- * without end.
- */
+/** What the parts make together: `none` where any part is absent, `not given` where any is missing. */
 export function figure(parts: readonly (Equipment | Figure)[], compute: (...figures: number[]) => number): Figure {
   const numbers: number[] = [];
   let lacking: Figure | undefined;
   for (const part of parts) {
     if (part === 'none') return 'none';
     if (typeof part === 'number') numbers.push(part);
-    else lacking = part === 'never' ? 'never' : 'not given';
+    else lacking = part ?? 'not given';
   }
-  if (lacking !== undefined) return lacking;
-  const computed = compute(...numbers);
-  return computed === Number.POSITIVE_INFINITY ? 'never' : computed;
+  return lacking ?? compute(...numbers);
+}
+
+/** The same for what may last without end, which is `never`. */
+export function lasting(parts: readonly (Equipment | Figure)[], compute: (...figures: number[]) => number): Figure {
+  const time = figure(parts, compute);
+  return time === Number.POSITIVE_INFINITY ? 'never' : time;
 }
 
 /** Whether the stage is there with a size. */

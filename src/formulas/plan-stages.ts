@@ -10,7 +10,7 @@ import type { Caution } from './caution';
 import { filterFeed } from './filter-size';
 import { loadFlow, loadOxygenFlow } from './load';
 import { figuresLike } from './plan-figures';
-import { type Equipment, type Figure, figure, type Scenario, type ScenarioFactors } from './plan-scenario';
+import { type Equipment, type Figure, lasting, type Scenario, type ScenarioFactors } from './plan-scenario';
 import { bedsCatchSolids, planTrain, type Train } from './plan-train';
 import { Refusal } from './refusal';
 import { screenDays } from './screen';
@@ -32,7 +32,7 @@ type Part = readonly [name: string, value: Equipment | Figure];
 /** A stage from its parts; where one is missing, it says which. */
 function stage(name: string, parts: readonly Part[], compute: (...figures: number[]) => number, from: Caution): Stage {
   const values = parts.map(([, value]) => value);
-  const capacity = figure(values, compute);
+  const capacity = lasting(values, compute);
   if (typeof capacity === 'number') return { stage: name, capacity, from };
   if (capacity === 'never') return { stage: name, capacity, from: { text: 'never: nothing comes to it' } };
   const lacking = parts.filter(([, value]) => (capacity === 'none' ? value === 'none' : typeof value !== 'number'));
@@ -186,8 +186,8 @@ function beds(scenario: Scenario, { feed, onBeds }: Train): readonly Stage[] {
     figures: figuresLike('areal rate', { ratio: crop.feed }),
   });
   if (!bedsCatchSolids(scenario)) return [plants];
-  const lasting = (given: number) => bedDays(onBeds, given * bedDepth, bedHolding);
-  const gravel = stage('gravel beds, solids', [area], (given) => (feed * lasting(given)) / (LEAST_BED_DAYS * DAY), {
+  const days = (given: number) => bedDays(onBeds, given * bedDepth, bedHolding);
+  const gravel = stage('gravel beds, solids', [area], (given) => (feed * days(given)) / (LEAST_BED_DAYS * DAY), {
     text: 'gravel cleaned no oftener than every {days}',
     figures: figuresLike('days', { days: LEAST_BED_DAYS * DAY }),
   });

@@ -1,0 +1,141 @@
+import { describe, expect, it } from 'vitest';
+import { call, spill } from './call';
+import { farm, smallFarm } from './plan-farm';
+
+const profiles = ['metric', 'US', 'US, flow L/min, temperature C, mass g, volume L'] as const;
+const given = new Map(farm);
+const of = (name: string) => given.get(name)!;
+
+describe.each(profiles)('a scenario under %s', (units) => {
+  const grid = new Map(
+    spill('PLAN.COMPARE', units, farm).map(([name, unit, value]) => [name as string, { unit, value }]),
+  );
+  const result = (name: string) => grid.get(name)!.value as number;
+  const silt = (name: string, ...values: unknown[]) => call(name, units, ...values);
+  const feed = silt('STOCK.FEED', of('fish count'), of('fish mass'), of('feeding rate'));
+  const same = (name: string, other: unknown) => {
+    if (typeof other !== 'number') expect(result(name), name).toBe(other);
+    else expect(result(name) / other, name).toBeCloseTo(1, 12);
+  };
+
+  it('gives the waste that the LOAD functions give', () => {
+    same('feed', feed);
+    same('solids', silt('LOAD.SOLIDS', feed, of('solids share')));
+    same('ammonia', silt('LOAD.AMMONIA', feed, of('protein')));
+    same('oxygen', silt('LOAD.OXYGEN', feed, 'system'));
+    same('carbon dioxide', silt('LOAD.CO2', result('oxygen')));
+  });
+
+  it('gives the flow that LOAD.FLOW and LOAD.FLOWS give', () => {
+    const byAmmonia = silt('LOAD.FLOW', result('ammonia'), of('ammonia limit'), of('removal')) as number;
+    const flows = spill(
+      'LOAD.FLOWS',
+      units,
+      feed,
+      of('protein'),
+      of('ammonia limit'),
+      of('removal'),
+      of('solids limit'),
+      1,
+      of('oxygen in'),
+      of('oxygen out'),
+    );
+    const byOxygen = flows.find(([waste]) => waste === 'oxygen')![2] as number;
+    same('flow needed', Math.max(byAmmonia, byOxygen));
+    same('flow asked for by', byAmmonia > byOxygen ? 'ammonia' : 'oxygen');
+    same('turnover', silt('TANK.TURNOVER', of('tank volume'), of('pump flow')));
+  });
+
+  it('settles as the SETTLE functions do', () => {
+    same('overflow rate', silt('SETTLE.OVERFLOW', of('pump flow'), of('drum diameter'), of('drums')));
+    same('drums needed', silt('SETTLE.DRUMS', of('pump flow'), of('drum diameter'), of('overflow limit')));
+    const [median, spread, settleable] = [of('median settling'), of('settling spread'), of('settleable share')];
+    const capture = silt('SETTLE.CAPTURE', result('overflow rate'), median, spread, 'mixed', settleable);
+    same('solids captured', silt('HARVEST.SOLIDS', feed, capture, of('solids share')));
+    expect(result('solids captured') + result('solids passed on')).toBeCloseTo(result('solids'), 9);
+  });
+
+  it('screens as the SCREEN functions do', () => {
+    const caught = result('solids passed on') * 0.4;
+    const area = silt('UNIT.READ', 'area', '1.8 m2');
+    same('days between pad changes', silt('SCREEN.DAYS', caught, area, of('pad holding')));
+    same('pads needed', silt('SCREEN.PADS', caught, of('pad area'), of('pad holding'), 1));
+  });
+
+  it('nitrifies at the coldest water as the FILTER functions do', () => {
+    const rate = silt('FILTER.NITRIFY', of('nitrification'), of('coldest water'));
+    same('media surface', silt('FILTER.AREA', feed, of('protein'), rate, of('filter reserve')));
+    same('media volume', silt('FILTER.MEDIA', result('media surface'), '500 m2/m3'));
+    same('alkali a day', silt('WATER.BUFFER', result('ammonia'), of('alkali'), of('alkali purity')));
+  });
+
+  it('grows as the BED functions do', () => {
+    same('bed area', silt('BED.AREA', feed, of('crop')));
+    same('plants', silt('BED.PLANTS', result('bed area'), of('crop')));
+    const toBeds = result('solids passed on') * 0.6;
+    same('days between bed cleanings', silt('BED.DAYS', toBeds, '6 m3', of('bed holding')));
+  });
+
+  it('harvests as the HARVEST functions do', () => {
+    const [day, year] = [result('solids captured'), result('solids captured') * 365];
+    const [n, p, k] = [of('nitrogen share'), of('phosphorus share'), of('potassium share')];
+    same('slurry a day', silt('HARVEST.SLURRY', day, of('slurry solids')));
+    const [nutrients] = spill('HARVEST.NUTRIENTS', units, year, n, p, k) as number[][];
+    const inMass = (portion: number | undefined) => {
+      const portions = call('UNIT.LABEL', units, 'portion');
+      return call('UNIT.CONVERT', portion, portions, call('UNIT.LABEL', units, 'mass')) as number;
+    };
+    same('nitrogen a year', inMass(nutrients![0]));
+    same('phosphate a year', inMass(nutrients![1]));
+    same('potash a year', inMass(nutrients![2]));
+    const garden = [of('garden need'), n, of('available nitrogen'), p, of('phosphate need')];
+    same('garden area', spill('HARVEST.GARDEN', units, year, ...garden)[0]![2]);
+    const prices = [of('nitrogen price'), of('phosphate price'), of('potash price')];
+    same('harvest value a year', silt('HARVEST.VALUE', ...nutrients!, ...prices));
+  });
+
+  it('has the oxygen time of WATER.OXYGENTIME and the money of COST.RUNNING', () => {
+    const levels = [of('oxygen at stop'), of('oxygen floor'), result('oxygen'), of('oxygen peak')];
+    same('oxygen time', silt('WATER.OXYGENTIME', of('tank volume'), ...levels));
+    same('power cost a month', (silt('COST.RUNNING', of('power'), 24, of('power price')) as number) / 12);
+    const kilograms = call('UNIT.CONVERT', feed, call('UNIT.LABEL', units, 'daily'), 'kg/d') as number;
+    same('feed cost a month', (kilograms * 2.4 * 365) / 12);
+  });
+
+  it('labels results with the units of UNIT.LABEL', () => {
+    for (const [name, kind] of [
+      ['biomass', 'mass'],
+      ['flow needed', 'flow'],
+      ['overflow rate', 'loading'],
+      ['media volume', 'bulk'],
+      ['slurry a day', 'volume'],
+    ] as const) {
+      expect(grid.get(name)!.unit).toBe(call('UNIT.LABEL', units, kind));
+    }
+  });
+
+  it('carries at its worst water what AIR, WATER and FILTER functions carry', () => {
+    const limits = new Map(spill('PLAN.LIMIT', units, farm).map(([stage, capacity]) => [stage as string, capacity]));
+    const carried = (stage: string) => limits.get(stage) as number;
+    const rate = silt('FILTER.NITRIFY', of('nitrification'), of('coldest water'));
+    const filter = silt('FILTER.FEED', of('media volume'), '500 m2/m3', of('protein'), rate, of('filter reserve'));
+    expect(carried('biofilter') / (filter as number)).toBeCloseTo(1, 12);
+    const [hot, target] = [of('hottest water'), of('oxygen at stop')];
+    const rated = of('air supply');
+    const transfer = silt('AIR.TRANSFER', rated, hot, target, of('elevation'), undefined, undefined, of('salinity'));
+    expect(carried('air') / (((transfer as number) * 24) / 1.25)).toBeCloseTo(1, 12);
+    const harmful = '0.025 mg/L as NH3';
+    const total = silt('WATER.LIMIT', harmful, of('highest pH'), hot, of('salinity')) as number;
+    const ratio = carried('circulation, un-ionised ammonia') / carried('circulation, ammonia');
+    expect(ratio).toBeCloseTo(total / 0.8, 9);
+    const needed = silt('LOAD.FLOW', silt('LOAD.AMMONIA', carried('circulation, ammonia'), of('protein')), 0.8, 0.4);
+    expect((needed as number) / (silt('UNIT.READ', 'flow', of('pump flow')) as number)).toBeCloseTo(1, 12);
+  });
+
+  it('is the same farm when a second scenario stands beside it', () => {
+    const beside = farm.map(([name, value]) => [name, value, smallFarm.find(([other]) => other === name)?.[1] ?? '']);
+    expect(spill('PLAN.COMPARE', units, beside).map((row) => row.slice(0, 3))).toEqual(
+      spill('PLAN.COMPARE', units, farm),
+    );
+  });
+});

@@ -1,0 +1,207 @@
+import type { PublishedRow } from './published-row';
+
+const fao = 'FAO Fisheries Technical Paper 589 (2014)';
+const timmons = 'Timmons and Ebeling, Recirculating Aquaculture';
+const davidson = 'Davidson and Summerfelt, Aquacultural Engineering 33:47 (2005)';
+const practice = 'Common practice, no source';
+const POUND = 0.45359237;
+
+/** Appendix 4 of FAO 589: 200 g of feed a day at 32 % protein, tuff of 300 m2/m3, no reserve. */
+const smallUnit = [
+  ['feed', '200 g/d'],
+  ['protein', '32 %'],
+  ['media', 'tuff'],
+  ['filter reserve', 'none'],
+  ['crop', 'leafy'],
+];
+const smallUnitFeed = 'by 0.57 g of ammonia a day on a square metre, 0.469 g as N';
+const ammoniaDiffers =
+  'The source makes ammonia nitrogen of 0.0976 of the protein fed; by 0.092 the same feed wants 4.6 % less media.';
+
+/** Row of a result in PLAN.COMPARE, without headings. */
+const results = {
+  ammonia: 4,
+  oxygen: 5,
+  drumsNeeded: 10,
+  overflow: 11,
+  captured: 12,
+  surface: 16,
+  media: 17,
+  bedArea: 19,
+  plants: 20,
+} as const;
+
+const fed = (feed: string, ...rest: readonly (readonly unknown[])[]) => [['feed', feed], ...rest];
+/** One drum of a square foot, 4.6 gpm through it. */
+const drum = fed('1 kg/d', ['drums', 1], ['drum diameter', '1.1283791671 ft'], ['pump flow', '4.6 gpm']);
+const hot = fed(
+  '1 kg/d',
+  ['pump flow', '100 L/min'],
+  ['removal', '100 %'],
+  ['temperature', '28 °C'],
+  ['pH', 8],
+  ['protein', '50 %'],
+);
+
+export const planPublished: readonly PublishedRow[] = [
+  {
+    call: ['PLAN.COMPARE', 'US', smallUnit],
+    cell: [results.surface, 2],
+    expected: 13.15 / 0.3048 ** 2,
+    tolerance: 0.05,
+    source: fao,
+    place: `appendix 4: 7.4957 g of ammonia a day, 13.15 m2 of media ${smallUnitFeed}`,
+    known: 'memory',
+    disagrees: ammoniaDiffers,
+  },
+  {
+    call: ['PLAN.COMPARE', 'US', smallUnit],
+    cell: [results.media, 2],
+    expected: 0.0438 / 0.3048 ** 3,
+    tolerance: 0.05,
+    source: fao,
+    place: 'appendix 4: 43.8 L of tuff',
+    known: 'memory',
+    disagrees: ammoniaDiffers,
+  },
+  {
+    call: ['PLAN.LIMIT', 'US', [...smallUnit, ['media volume', '43.8 L']]],
+    cell: [8, 1],
+    expected: 0.2 / POUND,
+    tolerance: 0.05,
+    source: fao,
+    place: 'appendix 4, the other way round: 43.8 L of tuff carry 200 g of feed a day',
+    known: 'memory',
+    disagrees: ammoniaDiffers,
+  },
+  {
+    call: ['PLAN.COMPARE', 'US', smallUnit],
+    cell: [results.bedArea, 2],
+    expected: 4 / 0.3048 ** 2,
+    tolerance: 1e-9,
+    source: fao,
+    place: 'section 8.1: 200 g of feed a day for 4 m2 of leafy crops, at 50 g/m2/d',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.COMPARE', 'US', smallUnit],
+    cell: [results.plants, 2],
+    expected: 100,
+    tolerance: 1e-12,
+    source: fao,
+    place: 'section 8.1: 4 m2 at 25 plants are 100',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.LIMIT', 'US', [...smallUnit, ['bed area', '4 m2']]],
+    cell: [9, 1],
+    expected: 0.2 / POUND,
+    tolerance: 1e-9,
+    source: fao,
+    place: 'section 8.1: 4 m2 of leafy crops take 200 g of feed a day',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.LIMIT', 'US', fed('1 lb/d', ['fish count', 1], ['fish mass', '1 kg'], ['tank volume', '1000 L'])],
+    cell: [0, 2],
+    expected: 20,
+    tolerance: 1e-12,
+    source: fao,
+    place: '20 kg of fish in 1000 L',
+    known: 'memory',
+    disagrees: 'Commercial tanks with pure oxygen hold 80 kg and more in 1000 L (Losordo and DeLong 2015).',
+  },
+  {
+    call: ['PLAN.COMPARE', 'US', fed('1 kg/d', ['protein', 0.4])],
+    cell: [results.ammonia, 2],
+    expected: 0.0368 / POUND,
+    tolerance: 1e-9,
+    source: timmons,
+    place: '0.092 of the protein fed: 36.8 g a kg at 40 %',
+    known: 'memory',
+  },
+  {
+    call: ['PLAN.COMPARE', 'US', fed('100 kg/d')],
+    cell: [results.oxygen, 2],
+    expected: 125 / POUND,
+    tolerance: 1e-9,
+    source: 'Boyd, on the oxygen demand of feed in a whole system',
+    place: '1.25 kg of oxygen a kg of feed',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.COMPARE', 'metric', drum],
+    cell: [results.overflow, 2],
+    expected: 0.0031 * 3600,
+    tolerance: 0.01,
+    source: davidson,
+    place: '0.0031 m3/s per m2, printed beside 4.6 gpm/ft2',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.COMPARE', 'US', [...drum, ['settler', 'swirl']]],
+    cell: [results.captured, 2],
+    expected: (0.25 * 0.371) / POUND,
+    tolerance: 1e-9,
+    source: davidson,
+    place: 'swirl separator, 37.1 % of suspended solids',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.COMPARE', 'US', [...drum, ['settler', 'radial']]],
+    cell: [results.captured, 2],
+    expected: (0.25 * 0.779) / POUND,
+    tolerance: 1e-9,
+    source: davidson,
+    place: 'radial-flow settler, 77.9 % of suspended solids',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.LIMIT', 'US', hot],
+    cell: [3, 1],
+    expected: (144 * (0.05 / 0.0654)) / 1000 / (0.5 * 0.092) / POUND,
+    tolerance: 0.01,
+    source: 'UF/IFAS Extension FA16',
+    place: '0.0654 of the ammonia is un-ionised at 28 °C and pH 8.0; above 0.05 mg/L harms',
+    known: 'read',
+  },
+  {
+    call: [
+      'PLAN.PARTS',
+      'US',
+      [
+        ['drums', 1],
+        ['drum diameter', '571.5 mm'],
+        ['drum height', 32.8],
+        ['cone bottom', 22.48],
+        ['cone height', 0.001],
+        ['sheet length', 96],
+        ['sheet width', 48],
+      ],
+    ],
+    cell: [18, 1],
+    expected: 2 * 56.46,
+    tolerance: 2e-4,
+    source: 'Trade page of a steel drum of 55 gal, open head',
+    place: '22.5 x 32.8 in inside, 56.46 gal to the brim, filled twice beside next to no cone',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.DATES', '2026-05-04'],
+    cell: [2, 1],
+    expected: 46146 + 1 + 3,
+    absolute: 1e-9,
+    source: practice,
+    place: 'base cured 3 days after the day of the leak test',
+    known: 'common practice',
+  },
+  {
+    call: ['PLAN.DATES', '2026-05-04'],
+    cell: [3, 1],
+    expected: 46146 + 1 + 3 + 3,
+    absolute: 1e-9,
+    source: practice,
+    place: 'mortar cured 3 days after that',
+    known: 'common practice',
+  },
+];
