@@ -1,7 +1,7 @@
 import { catalogue } from '../catalogue/all';
 import { type Coefficient, coefficient } from '../catalogue/coefficients/all';
 import type { CatalogueRow } from '../catalogue/define';
-import { type Adapted, adapt, type MakeError } from './adapter';
+import { type Adapted, adapt, type MakeError, takesHeadings } from './adapter';
 
 /**
  * The functions as one thing that pages beside the spreadsheet use, so that the catalogue and all formulas are loaded
@@ -12,9 +12,10 @@ export interface Shelf {
   readonly catalogue: readonly CatalogueRow[];
   readonly adapt: (row: CatalogueRow, makeError: MakeError) => Adapted;
   readonly coefficient: (key: string) => Coefficient;
+  readonly takesHeadings: (row: CatalogueRow) => boolean;
 }
 
-export const shelf: Shelf = { catalogue, adapt, coefficient };
+export const shelf: Shelf = { catalogue, adapt, coefficient, takesHeadings };
 
 /** Where the function script leaves the shelf for the page that loaded it. */
 export interface ShelfHolder {

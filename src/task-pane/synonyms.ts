@@ -97,7 +97,7 @@ export const synonyms: Readonly<Record<string, string>> = {
   trout: 'fish stock feedrate',
   stocking: 'stock',
   density: 'density',
-  pump: 'pump pipe duty power',
+  pump: 'duty power',
   hose: 'pipe',
   friction: 'loss pipe',
   head: 'head loss duty',

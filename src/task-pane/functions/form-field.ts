@@ -1,0 +1,100 @@
+import type { Argument } from '../../catalogue/argument';
+import { inWords } from '../../catalogue/reading/headings';
+import type { Shelf } from '../../functions/shelf';
+import type { Profile } from '../../units/profile';
+import { freshId, make, makeSvg, replace } from '../dom';
+import { leftOut, mayBeLeftOut, takes, unitOf, wantsCells } from './field-words';
+
+export interface FormField {
+  readonly name: string;
+  readonly element: HTMLElement;
+  readonly isNeeded: boolean;
+  readonly text: () => string;
+  readonly set: (text: string) => void;
+  /** Says units, bounds and what stands for a blank under a profile. */
+  readonly say: (profile: Profile) => void;
+}
+
+export interface FieldParts {
+  readonly name: string;
+  readonly spec: Argument;
+  readonly meaning: string;
+  readonly shelf: Shelf;
+  readonly changed: () => void;
+  /** Asks for the selected cells; undefined where there is no sheet. */
+  readonly pick: (() => Promise<string | undefined>) | undefined;
+}
+
+/** One argument of a function as a field: what it is, where to type or pick it, what it takes. */
+export function formField({ name, spec, meaning, shelf, changed, pick }: FieldParts): FormField {
+  const [id, hintId] = [freshId('field'), freshId('hint')];
+  const isNeeded = !mayBeLeftOut(spec) && !('blank' in spec && spec.blank);
+  const control = 'choice' in spec ? choiceControl(id, hintId, spec, isNeeded) : textControl(id, hintId, spec);
+  control.addEventListener('input', changed);
+  const unit = make('span', { class: 'unit' });
+  const hint = make('p', { class: 'hint', id: hintId });
+  const label = make('label', { for: id }, inWords(name));
+  if (meaning !== '') label.append(make('span', { class: 'meaning' }, ` ${meaning}`));
+  const parts: HTMLElement[] = [control, unit];
+  const set = (text: string): void => {
+    control.value = text;
+    changed();
+  };
+  if (pick !== undefined && !('choice' in spec)) parts.push(pickButton(inWords(name), pick, set));
+  return {
+    name,
+    element: make('div', { class: 'field' }, label, make('div', { class: 'control' }, ...parts), hint),
+    isNeeded,
+    text: () => control.value,
+    set,
+    say: (profile) => {
+      replace(unit, unitOf(spec, profile));
+      const otherwise = leftOut(spec, profile, shelf);
+      const words = 'choice' in spec ? [] : [takes(spec, profile)];
+      replace(hint, [...words, ...(otherwise === '' ? [] : [`left out: ${otherwise}`])].join('; '));
+    },
+  };
+}
+
+function textControl(id: string, hintId: string, spec: Argument): HTMLInputElement {
+  return make('input', {
+    id,
+    type: 'text',
+    autocomplete: 'off',
+    spellcheck: 'false',
+    'aria-describedby': hintId,
+    placeholder: wantsCells(spec) ? '=B5:K7' : undefined,
+  });
+}
+
+function choiceControl(
+  id: string,
+  hintId: string,
+  spec: Argument & { readonly choice: readonly string[] },
+  isNeeded: boolean,
+): HTMLSelectElement {
+  const blank = make('option', { value: '' }, isNeeded ? 'choose one' : '');
+  const options = spec.choice.map((word) => make('option', { value: word }, word));
+  return make('select', { id, 'aria-describedby': hintId }, blank, ...options);
+}
+
+function pickButton(
+  name: string,
+  pick: () => Promise<string | undefined>,
+  set: (text: string) => void,
+): HTMLButtonElement {
+  const words = `Take the selected cells for ${name}`;
+  const icon = makeSvg(
+    'svg',
+    { viewBox: '0 0 16 16', class: 'icon', 'aria-hidden': 'true' },
+    makeSvg('path', { d: 'M1.5 1.5h13v13h-13zM1.5 6h13M1.5 10.5h13M6 1.5v13M10.5 1.5v13' }),
+    makeSvg('path', { d: 'M6 6h4.5v4.5H6z', class: 'icon-filled' }),
+  );
+  const button = make('button', { type: 'button', class: 'pick', 'aria-label': words, title: words }, icon);
+  button.addEventListener('click', () => {
+    void pick().then((text) => {
+      if (text !== undefined) set(text);
+    });
+  });
+  return button;
+}

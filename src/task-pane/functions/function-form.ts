@@ -1,0 +1,182 @@
+import type { CatalogueRow } from '../../catalogue/define';
+import { inWords } from '../../catalogue/reading/headings';
+import type { Block } from '../../hosts/sheet-host';
+import { freshId, make, makeButton, replace } from '../dom';
+import type { FunctionTexts } from '../function-texts';
+import { sentenceOf } from '../messages';
+import type { PaneContext } from '../view';
+import { answerElement } from './answer-table';
+import { type Field, fieldText, readField } from './field-text';
+import { type FormField, formField } from './form-field';
+import { insertCall } from './insert-call';
+import { type Answer, answer, type Given, profileOf } from './live-answer';
+import { unitsChoice } from './units-choice';
+
+export interface FunctionForm {
+  readonly element: HTMLElement;
+  readonly heading: HTMLElement;
+  readonly shown: () => void;
+  readonly hidden: () => void;
+}
+
+/** The form of one function: its arguments as fields, the answer as they are typed, and the way into a cell. */
+export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined, context: PaneContext): FunctionForm {
+  const { shelf, host, units } = context;
+  let selection: Block | undefined;
+  let last: Answer | undefined;
+  let asked = 0;
+  const place = make('div', { class: 'answer', role: 'status', 'aria-live': 'polite' });
+
+  const choice = unitsChoice(units, () => update());
+  const pick = async (): Promise<string | undefined> => {
+    try {
+      return host === undefined ? undefined : fieldText(await host.selection());
+    } catch (error) {
+      context.say('fault', sentenceOf(error));
+      return undefined;
+    }
+  };
+  const fields = Object.entries(row.arguments).map(([name, spec]) =>
+    formField({
+      name,
+      spec,
+      meaning: texts?.meanings.get(name) ?? '',
+      shelf,
+      changed: () => later(),
+      pick: host && pick,
+    }),
+  );
+  const readFields = (): readonly Field[] => fields.map((field) => readField(field.text(), selection?.sheet));
+
+  const update = (): void => {
+    choice.say();
+    const profile = profileOf(choice.profileText());
+    if (profile !== undefined) for (const field of fields) field.say(profile);
+    asked += 1;
+    const mine = asked;
+    const show = (next: Answer | undefined, ...children: readonly (Node | string)[]): void => {
+      if (mine !== asked) return;
+      last = next;
+      replace(place, ...children);
+    };
+    const read = readFields();
+    const fault = read.find((field) => field.is === 'fault');
+    const missing = fields.filter((field, at) => field.isNeeded && read[at]!.is === 'blank');
+    if (fault?.is === 'fault') show(undefined, make('p', { class: 'answer-fault' }, fault.why));
+    else if (missing.length > 0) show(undefined, make('p', { class: 'faint' }, invitation(missing)));
+    else {
+      given(read, context).then(
+        (values) => {
+          const next = answer(shelf, row, choice.profileText(), values);
+          show(next, answerElement(next));
+        },
+        (error: unknown) => show(undefined, make('p', { class: 'answer-fault' }, sentenceOf(error))),
+      );
+    }
+  };
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const later = (): void => {
+    clearTimeout(timer);
+    timer = setTimeout(update, 60);
+  };
+
+  const headings = make('input', { type: 'checkbox', id: freshId('headings') });
+  const insertButton = makeButton('Insert', () => void insert(), { class: 'primary' });
+  const insert = async (): Promise<void> => {
+    await insertCall(context, row, {
+      fields: readFields(),
+      unitsText: row.units === false ? undefined : choice.argument(),
+      headings: headings.checked,
+      answer: last,
+    });
+  };
+  const heading = make('h2', { tabindex: '-1' }, `SILT.${row.name}`);
+  const element = make(
+    'div',
+    { class: 'function-form' },
+    heading,
+    make('p', {}, texts?.summary ?? ''),
+    ...(row.units === false ? [] : [choice.element]),
+    ...fieldGroups(fields),
+    make('h3', {}, 'Answer'),
+    place,
+    ...(host === undefined
+      ? []
+      : [
+          ...(shelf.takesHeadings(row)
+            ? [make('div', { class: 'check' }, headings, make('label', { for: headings.id }, 'heading row on top'))]
+            : []),
+          make('div', { class: 'buttons' }, insertButton),
+        ]),
+    make('p', {}, referenceLink(row, context)),
+  );
+
+  let stops: (() => void)[] = [];
+  return {
+    element,
+    heading,
+    shown: () => {
+      update();
+      const stopSelection = context.onSelection((selected) => {
+        selection = selected;
+        const { row: at, column } = selected.range;
+        replace(
+          insertButton,
+          `Insert at ${fieldText({ sheet: selected.sheet, range: { row: at, column, rows: 1, columns: 1 } }).slice(1)}`,
+        );
+      });
+      const stopUnits = units.onChanged(update);
+      const changes = host?.onCellsChanged(() => {
+        if (readFields().some((field) => field.is === 'cells')) later();
+      });
+      changes?.catch(() => undefined);
+      stops = [stopSelection, stopUnits, () => void changes?.then((stop) => stop()).catch(() => undefined)];
+    },
+    hidden: () => {
+      for (const stop of stops) stop();
+      stops = [];
+    },
+  };
+}
+
+/** Fields that have to be filled in stand open, the others behind a line. */
+function fieldGroups(fields: readonly FormField[]): readonly HTMLElement[] {
+  const needed = fields.filter(({ isNeeded }) => isNeeded);
+  const others = fields.filter(({ isNeeded }) => !isNeeded);
+  if (others.length === 0) return needed.map(({ element }) => element);
+  const details = make(
+    'details',
+    { open: needed.length === 0 },
+    make('summary', {}, `${others.length} more that may be left out`),
+    ...others.map(({ element }) => element),
+  );
+  return [...needed.map(({ element }) => element), details];
+}
+
+function invitation(missing: readonly FormField[]): string {
+  const names = missing.map(({ name }) => inWords(name));
+  const list = names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  return `Fill in ${list} to see the answer; text such as 3 1/4 in or 20 °C is read too.`;
+}
+
+/** What each field hands over: cells are read from the sheet. */
+async function given(fields: readonly Field[], { host }: PaneContext): Promise<readonly Given[]> {
+  const values: Given[] = [];
+  for (const field of fields) {
+    if (field.is === 'value') values.push(field.value);
+    else if (field.is === 'cells' && host !== undefined) values.push((await host.read(field.place)).values);
+    else values.push('');
+  }
+  return values;
+}
+
+function referenceLink(row: CatalogueRow, { host, page }: PaneContext): HTMLElement {
+  const address = page(`reference/${row.name.toLowerCase()}.html`);
+  const link = make('a', { href: address, target: '_blank', rel: 'noopener' }, 'Formula, range and sources');
+  link.addEventListener('click', (event) => {
+    if (host === undefined) return;
+    event.preventDefault();
+    host.openPage(address);
+  });
+  return link;
+}

@@ -1,0 +1,72 @@
+import type { CatalogueRow } from '../../catalogue/define';
+import { type CellRange, cellName, contains, rangeName } from '../../hosts/address';
+import type { SheetHost } from '../../hosts/sheet-host';
+import type { PaneContext } from '../view';
+import { cellFormula, type Field } from './field-text';
+import type { Answer } from './live-answer';
+
+export interface InsertedCall {
+  readonly fields: readonly Field[];
+  /** The units argument; undefined for a function that takes none. */
+  readonly unitsText: string | undefined;
+  readonly headings: boolean;
+  /** What it answers now, to know how many cells it fills. */
+  readonly answer: Answer | undefined;
+}
+
+/** Writes the cell formula at the selection; what stands there is only written over when told to. */
+export async function insertCall(context: PaneContext, row: CatalogueRow, call: InsertedCall): Promise<void> {
+  const { host, say, ask, work } = context;
+  if (host === undefined) return;
+  const fault = call.fields.find((field) => field.is === 'fault');
+  if (fault?.is === 'fault') {
+    say('fault', `${fault.why}.`);
+    return;
+  }
+  await work(`Inserting SILT.${row.name}`, async () => {
+    const { sheet, range } = await host.selection();
+    const at = { row: range.row, column: range.column };
+    const cell = cellName(at.row, at.column);
+    if (call.fields.some((field) => readsCell(field, sheet, at))) {
+      say('fault', `${cell} is one of the cells that the formula reads; select another cell, then insert it there.`);
+      return;
+    }
+    const needed = { ...at, ...sizeOf(call) };
+    const question = await whatStands(host, sheet, needed);
+    if (
+      question !== undefined &&
+      (await ask({ sentence: question, answers: ['Insert it', 'Leave the cells'] })) !== 'Insert it'
+    ) {
+      return;
+    }
+    const formula = cellFormula(
+      row.name,
+      { units: call.unitsText, fields: call.fields, headings: call.headings },
+      sheet,
+    );
+    await host.write([{ sheet, ...at, cells: [[formula]] }]);
+    say('done', `Inserted in ${sheet}!${rangeName(needed)}: ${formula}`);
+  });
+}
+
+function sizeOf({ answer, headings }: InsertedCall): { readonly rows: number; readonly columns: number } {
+  if (answer?.is !== 'answer') return { rows: 1, columns: 1 };
+  return { rows: answer.rows.length + (headings ? 1 : 0), columns: answer.rows[0]?.length ?? 1 };
+}
+
+function readsCell(field: Field, sheet: string, at: { readonly row: number; readonly column: number }): boolean {
+  if (field.is !== 'cells' || field.place.sheet.toLowerCase() !== sheet.toLowerCase()) return false;
+  return contains(field.place.range, at.row, at.column);
+}
+
+/** A question about what stands in the way; undefined where nothing does. */
+async function whatStands(host: SheetHost, sheet: string, needed: CellRange): Promise<string | undefined> {
+  const { values, formulas } = await host.read({ sheet, range: needed });
+  const isTaken = (down: number, across: number): boolean =>
+    formulas[down]?.[across] !== undefined || values[down]?.[across] !== '';
+  const cell = cellName(needed.row, needed.column);
+  if (isTaken(0, 0)) return `Something stands in ${cell} already: write over it?`;
+  const taken = values.some((line, down) => line.some((_, across) => isTaken(down, across)));
+  if (!taken) return undefined;
+  return `The answer fills ${rangeName(needed)}, and something stands there: nothing is written over, but ${cell} will show #SPILL! until the cells are cleared. Insert it all the same?`;
+}

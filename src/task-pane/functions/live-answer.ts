@@ -1,0 +1,74 @@
+import type { CatalogueRow } from '../../catalogue/define';
+import type { Shelf } from '../../functions/shelf';
+import type { CellResult, CellScalar } from '../../hosts/workbook-model';
+import { type Profile, readProfile } from '../../units/profile';
+import { Unreadable } from '../../units/unreadable';
+
+/** What a function answers to the fields of a form. */
+export type Answer =
+  /** `unit` is that of a single figure. */
+  | {
+      readonly is: 'answer';
+      readonly heading: readonly string[] | undefined;
+      readonly rows: readonly (readonly CellResult[])[];
+      readonly unit: string;
+    }
+  | { readonly is: 'fault'; readonly code: string; readonly message: string };
+
+/** A value, or a block of cells. */
+export type Given = CellScalar | readonly (readonly CellResult[])[];
+
+class ShownError extends Error {
+  readonly code: string;
+  constructor(code: string, message: string) {
+    super(message);
+    this.code = code;
+  }
+}
+
+/** Computes with what the cells compute with; `given` are the arguments behind the units, blank where left out. */
+export function answer(shelf: Shelf, row: CatalogueRow, units: string, given: readonly Given[]): Answer {
+  const call = shelf.adapt(row, (code, message) => new ShownError(code, message));
+  const wantsHeading = shelf.takesHeadings(row);
+  const values = [...(row.units === false ? [] : [units]), ...given.map(forAdapter), ...(wantsHeading ? [true] : [])];
+  let block: readonly (readonly CellResult[])[];
+  try {
+    block = call(...values).map((line) => line.map(shown));
+  } catch (error) {
+    if (error instanceof ShownError) return { is: 'fault', code: error.code, message: error.message };
+    throw error;
+  }
+  const [first, ...rest] = block;
+  return {
+    is: 'answer',
+    heading: wantsHeading ? first?.map(String) : undefined,
+    rows: wantsHeading ? rest : block,
+    unit: unitOf(row, units),
+  };
+}
+
+/** Errors in cells are handed over as hosts do, with their code. */
+function forAdapter(given: Given): unknown {
+  if (typeof given !== 'object') return given;
+  return given.map((line) => line.map((value) => (typeof value === 'object' ? value.error : value)));
+}
+
+function shown(value: unknown): CellResult {
+  if (value instanceof ShownError) return { error: { code: value.code, message: value.message } };
+  return typeof value === 'number' || typeof value === 'boolean' ? value : String(value ?? '');
+}
+
+function unitOf(row: CatalogueRow, units: string): string {
+  const profile = profileOf(units);
+  return 'scalar' in row.result && profile ? profile.units[row.result.scalar].symbol : '';
+}
+
+/** The profile that a text asks for; undefined where it asks for none. */
+export function profileOf(units: string): Profile | undefined {
+  try {
+    return readProfile(units);
+  } catch (error) {
+    if (error instanceof Unreadable) return undefined;
+    throw error;
+  }
+}

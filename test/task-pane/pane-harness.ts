@@ -1,0 +1,65 @@
+import { readFileSync } from 'node:fs';
+import { build } from 'esbuild';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { functionsMetadata } from '../../src/functions/metadata';
+
+const site = 'https://pane.test/';
+
+/** As strict as the built pages', and nothing from elsewhere. */
+const policy =
+  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; connect-src 'self'; base-uri 'none'; form-action 'none'";
+
+export interface OpenedPane {
+  readonly page: Page;
+  /** Whatever the browser complained about: errors of scripts, breaches of the policy, requests to elsewhere. */
+  readonly complaints: string[];
+}
+
+let bundled: Promise<string> | undefined;
+
+/** The pane's script, bundled from the sources as they are. */
+function bundle(): Promise<string> {
+  bundled ??= build({
+    entryPoints: ['test/task-pane/pane-page.ts'],
+    bundle: true,
+    write: false,
+    format: 'iife',
+    target: 'es2022',
+  }).then(({ outputFiles }) => outputFiles[0]!.text);
+  return bundled;
+}
+
+/** Opens the pane's own page, at the width that a pane has, without a server. */
+export async function openPane(browser: Browser, options: BrowserContextOptions = {}): Promise<OpenedPane> {
+  const script = await bundle();
+  const markup = readFileSync('src/task-pane/task-pane.html', 'utf8').replace(
+    /<script src="(?:https:|functions)[^>]*><\/script>/g,
+    '',
+  );
+  const files: Readonly<Record<string, readonly [type: string, body: string]>> = {
+    '/task-pane.html': ['text/html', markup],
+    '/task-pane.css': ['text/css', readFileSync('src/task-pane/task-pane.css', 'utf8')],
+    '/task-pane.js': ['text/javascript', script],
+    '/functions.json': ['application/json', JSON.stringify(functionsMetadata())],
+  };
+  const context = await browser.newContext({ viewport: { width: 350, height: 720 }, ...options });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(String(error.stack)));
+  await page.route(/.*/, (route) => {
+    const address = new URL(route.request().url());
+    const file = address.origin === new URL(site).origin ? files[address.pathname] : undefined;
+    if (file === undefined) {
+      if (address.pathname !== '/favicon.ico') complaints.push(`asked for ${address}`);
+      return route.fulfill({ status: 404 });
+    }
+    const [contentType, body] = file;
+    return route.fulfill({ contentType, body, headers: { 'content-security-policy': policy } });
+  });
+  await page.goto(`${site}task-pane.html`);
+  await page.waitForFunction(() => 'paneTest' in window);
+  return { page, complaints };
+}

@@ -1,0 +1,37 @@
+/** The page that browser tests open: the pane beside a spreadsheet that lives in memory, or on its own. */
+import { shelf } from '../../src/functions/shelf';
+import type { CellResult } from '../../src/hosts/workbook-model';
+import { mountPane, type Pane } from '../../src/task-pane/pane';
+import { MemoryHost } from './memory-host';
+
+export interface PanePage {
+  host: MemoryHost;
+  pane: Pane;
+  readonly open: (
+    sheets?: Readonly<Record<string, Readonly<Record<string, CellResult>>>>,
+    names?: Readonly<Record<string, string>>,
+  ) => void;
+  readonly openAlone: () => void;
+}
+
+declare global {
+  interface Window {
+    paneTest: PanePage;
+  }
+}
+
+const root = document.getElementById('pane')!;
+
+window.paneTest = {
+  host: new MemoryHost(),
+  pane: mountPane(root, { host: undefined, shelf }),
+  open(sheets, names) {
+    this.pane.close();
+    this.host = new MemoryHost(sheets, names);
+    this.pane = mountPane(root, { host: this.host, shelf });
+  },
+  openAlone() {
+    this.pane.close();
+    this.pane = mountPane(root, { host: undefined, shelf, standing: 'This page stands on its own.' });
+  },
+};
