@@ -17,6 +17,8 @@ const { outputFiles } = buildSync({
   format: 'cjs',
   target: 'node20',
   packages: 'external',
+  // Its script for Node says that it is a module and is not one.
+  alias: { 'maxrects-packer': path.join(path.dirname(require.resolve('maxrects-packer')), 'maxrects-packer.mjs') },
   sourcemap: 'inline',
   logLevel: 'error',
 });
