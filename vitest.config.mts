@@ -10,6 +10,8 @@ export default defineConfig({
           include: ['test/**/*.test.ts'],
           exclude: ['test/**/*.browser.test.ts'],
           testTimeout: 30_000,
+          // The script that its package names for Node says that it is a module and is not one.
+          server: { deps: { inline: ['maxrects-packer'] } },
         },
       },
       {
