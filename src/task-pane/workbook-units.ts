@@ -12,6 +12,8 @@ export interface UnitsCell {
   /** Undefined where the name stands for anything but one cell. */
   readonly place: Place | undefined;
   readonly text: string;
+  /** True where a formula stands in the cell, so that it must not be typed over. */
+  readonly isWorkedOut: boolean;
   /** Undefined where the cell holds no profile; `fault` says why. */
   readonly profile: Profile | undefined;
   readonly fault: string | undefined;
@@ -37,21 +39,18 @@ export async function readWorkbookUnits(host: SheetHost): Promise<WorkbookUnits>
 async function readCell(host: SheetHost, refersTo: string): Promise<UnitsCell> {
   const place = oneCell(refersTo);
   if (place === undefined) {
-    return {
-      refersTo,
-      place,
-      text: '',
-      profile: undefined,
-      fault: `the name stands for ${refersTo}, not for one cell`,
-    };
+    const fault = `the name stands for ${refersTo}, not for one cell`;
+    return { refersTo, place, text: '', isWorkedOut: false, profile: undefined, fault };
   }
-  const value = (await host.read(place)).values[0]?.[0] ?? '';
+  const { values, formulas } = await host.read(place);
+  const value = values[0]?.[0] ?? '';
   const text = typeof value === 'object' ? value.error.code : String(value);
+  const cell = { refersTo, place, text, isWorkedOut: formulas[0]?.[0] !== undefined };
   try {
-    return { refersTo, place, text, profile: readProfile(typeof value === 'object' ? text : value), fault: undefined };
+    return { ...cell, profile: readProfile(typeof value === 'object' ? text : value), fault: undefined };
   } catch (error) {
     if (!(error instanceof Unreadable)) throw error;
-    return { refersTo, place, text, profile: undefined, fault: error.message };
+    return { ...cell, profile: undefined, fault: error.message };
   }
 }
 
