@@ -1,8 +1,6 @@
 /** Computes the formulas of a workbook file anew: `npm run -s recalc -- IN.xlsx OUT.xlsx`. */
 import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import { sourceFunctions } from '../hosts/univer/source-functions';
-import { recalculateFile } from '../workbooks/recalculate-file';
 
 const usage = `usage: npm run -s recalc -- IN.xlsx OUT.xlsx
   computes every formula of IN.xlsx and writes the results to OUT.xlsx; all else is copied as it is
@@ -31,6 +29,9 @@ async function recalc(from: string, to: string): Promise<number> {
   if (!existsSync(input)) throw new Error(`${from}: no such file`);
   const output = userPath(to);
   if (!existsSync(dirname(output))) throw new Error(`${to}: no such folder`);
+  // The spreadsheet engine is slow to load, and not needed to refuse a path.
+  const { sourceFunctions } = await import('../hosts/univer/source-functions');
+  const { recalculateFile } = await import('../workbooks/recalculate-file');
   const { bytes, formulas, kept } = await recalculateFile(await sourceFunctions(), readFileSync(input)).catch(
     (thrown: unknown) => {
       throw new Error(`${from}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);

@@ -2,6 +2,7 @@ import { type Cell as FileCell, type Worksheet as FileSheet, Workbook as FileWor
 import { installChartSupport } from '@cj-tech-master/excelts/chart';
 import { readSheetParts } from './read-sheet-parts';
 import { typedFormula } from './typed-formula';
+import { withUsualNames } from './usual-names';
 import type { CellData, CellResult, DefinedName, SheetData, WorkbookData } from './workbook-model';
 import { serial } from './xlsx-date';
 import { readStyle } from './xlsx-style';
@@ -104,7 +105,7 @@ export async function readWorkbook(bytes: Uint8Array): Promise<WorkbookData> {
   installChartSupport();
   const file = new FileWorkbook();
   try {
-    await file.xlsx.load(bytes);
+    await file.xlsx.load(withUsualNames(bytes));
   } catch (thrown) {
     throw new UnreadableWorkbook(
       'this is not a readable .xlsx workbook; open it in a spreadsheet and save it as .xlsx',

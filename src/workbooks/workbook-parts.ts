@@ -50,22 +50,32 @@ function attribute(attributes: Attributes, local: string): string | undefined {
   return Object.entries(attributes).find(([name]) => name.slice(name.indexOf(':') + 1) === local)?.[1];
 }
 
-/** The worksheets of a workbook in their order; chart sheets and macro sheets are left out. */
-export function sheetParts(textOf: (path: string) => string | undefined): readonly SheetPart[] {
-  const required = (path: string): string => {
-    const text = textOf(path);
-    if (text === undefined) throw new DamagedWorkbook(`the file is no workbook: ${path} is missing`);
-    return text;
-  };
-  const office = elementsNamed(required('_rels/.rels'), 'Relationship').find((relation) =>
+function requiredText(textOf: TextOf, path: string): string {
+  const text = textOf(path);
+  if (text === undefined) throw new DamagedWorkbook(`the file is no workbook: ${path} is missing`);
+  return text;
+}
+
+/** The text of a part by its path; undefined where there is no such part. */
+export type TextOf = (path: string) => string | undefined;
+
+/** The part that holds the workbook, and the part that says what it refers to. */
+export function workbookPart(textOf: TextOf): { readonly part: string; readonly relations: string } {
+  const office = elementsNamed(requiredText(textOf, '_rels/.rels'), 'Relationship').find((relation) =>
     relation.Type?.endsWith('/officeDocument'),
   );
   if (office?.Target === undefined) throw new DamagedWorkbook('the file is no workbook: it does not say where one is');
-  const workbook = resolvePart('', office.Target);
+  const part = resolvePart('', office.Target);
+  return { part, relations: relationsOf(part) };
+}
+
+/** The worksheets of a workbook in their order; chart sheets and macro sheets are left out. */
+export function sheetParts(textOf: TextOf): readonly SheetPart[] {
+  const { part: workbook, relations: relationsPart } = workbookPart(textOf);
   const relations = new Map(
-    elementsNamed(required(relationsOf(workbook)), 'Relationship').map((relation) => [relation.Id, relation]),
+    elementsNamed(requiredText(textOf, relationsPart), 'Relationship').map((relation) => [relation.Id, relation]),
   );
-  return elementsNamed(required(workbook), 'sheet').flatMap((sheet): SheetPart[] => {
+  return elementsNamed(requiredText(textOf, workbook), 'sheet').flatMap((sheet): SheetPart[] => {
     const id = Object.entries(sheet).find(([name]) => name.endsWith(':id'))?.[1];
     const relation = relations.get(id ?? '');
     const name = attribute(sheet, 'name');

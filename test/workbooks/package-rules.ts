@@ -138,7 +138,7 @@ function tableFaults(file: Package, part: string): { readonly faults: string[]; 
   );
   const cells = new Map(storedCells(file.xml(part)).map((cell) => [cell.address, cell]));
   for (const { attributes } of all(file.xml(rels), 'Relationship')) {
-    if (!attributes.Type!.endsWith('/table')) continue;
+    if (!attributes.Type!.endsWith('/table') || !file.has(resolved(part, attributes.Target!))) continue;
     const table = file.xml(resolved(part, attributes.Target!));
     const ref = table.attributes.ref!;
     ranges.push(ref);
