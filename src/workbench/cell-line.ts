@@ -10,13 +10,14 @@ function say(text: string, isError: boolean): void {
   part('cell-line').classList.toggle('bad', isError);
 }
 
-/** The line above the grid: the selected cell and, where it is in error, why. */
-export function showCellLine(selection: Block): void {
+/** The line above the grid: the selected cell and, where it is in error, why; otherwise its note. */
+export function showCellLine(spreadsheet: Spreadsheet, selection: Block): void {
   const { row, column } = selection.range;
   const value = selection.values[0]?.[0] ?? '';
   const isError = typeof value === 'object';
   part('cell-place').textContent = cellName(row, column);
-  say(isError ? `${value.error.code} ${value.error.message}` : '', isError);
+  const note = spreadsheet.current().notes.at(selection.sheet, row, column) ?? '';
+  say(isError ? `${value.error.code} ${value.error.message}` : note, isError);
 }
 
 /** While a formula is typed the line says what the argument at hand means. */

@@ -20,7 +20,10 @@ async function start(): Promise<void> {
   helpWhileTyping(spreadsheet, functions);
   const panel = part('pane');
   const source = { read: host.read, evaluate: spreadsheet.evaluate };
-  await followSelection(host, [showCellLine, (selection) => void showSelection(panel, selection, source)]);
+  await followSelection(host, [
+    (selection) => showCellLine(spreadsheet, selection),
+    (selection) => void showSelection(panel, selection, source),
+  ]);
   document.body.dataset.ready = 'true';
   // For the browser tests, which drive the grid through the same doors as the pane.
   Object.assign(window, { workbench: { host, spreadsheet } });

@@ -3,6 +3,7 @@ import type { FWorkbook } from '@univerjs/sheets/facade';
 import { type CellRange, parseRange, rangeName } from '../address';
 import type { CellData, DefinedName, SheetData, WorkbookData } from '../workbook-model';
 import type { CellReader } from './cell-reader';
+import type { Notes } from './notes';
 import { toCharacters } from './snapshot';
 import { fromEngineStyle } from './snapshot-style';
 
@@ -10,6 +11,7 @@ interface Open {
   readonly facade: FWorkbook;
   readonly reader: CellReader;
   readonly opened: WorkbookData;
+  readonly notes: Notes;
 }
 
 /** What a sheet had when it was opened that the spreadsheet does not hold, or that is easier kept than asked for. */
@@ -65,11 +67,7 @@ function readCells(
 
 function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorksheetData>): SheetData {
   const before = open.opened.sheets.find((candidate) => candidate.name === sheet.name);
-  const notes = new Map(
-    (before?.cells ?? []).flatMap((cell): [string, string][] =>
-      cell.note === undefined ? [] : [[`${cell.row},${cell.column}`, cell.note]],
-    ),
-  );
+  const notes = new Map(open.notes.of(sheet.name ?? '').map(({ row, column, note }) => [`${row},${column}`, note]));
   const widths = records(sheet.columnData).flatMap(([column, data]): [number, number][] =>
     data?.w ? [[column, toCharacters(data.w)]] : [],
   );

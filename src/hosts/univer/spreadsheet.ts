@@ -14,6 +14,7 @@ import { type Evaluated, evaluate } from './evaluate';
 import { descriptions, executors } from './executor';
 import { fromSnapshot } from './from-snapshot';
 import type { HostFunction } from './function-set';
+import { Notes } from './notes';
 import { toSnapshot } from './snapshot';
 
 /** Milliseconds. */
@@ -24,6 +25,7 @@ export interface OpenWorkbook {
   readonly reader: CellReader;
   /** What was opened, for the parts of a workbook that the spreadsheet does not keep itself. */
   readonly opened: WorkbookData;
+  readonly notes: Notes;
 }
 
 /** The embedded spreadsheet in a page, with one workbook open at a time. */
@@ -88,7 +90,12 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
       if (open !== undefined) api.disposeUnit(open.facade.getId());
       const facade = api.createWorkbook(toSnapshot(workbook, nextWorkbookId()));
       repairEngine(injector.get(IFunctionService));
-      open = { facade, reader: new CellReader(injector, facade.getWorkbook()), opened: workbook };
+      open = {
+        facade,
+        reader: new CellReader(injector, facade.getWorkbook()),
+        opened: workbook,
+        notes: new Notes(workbook),
+      };
       const active = workbook.activeSheet === undefined ? null : facade.getSheetByName(workbook.activeSheet);
       if (active !== null) facade.setActiveSheet(active);
       for (const listener of listeners) listener();

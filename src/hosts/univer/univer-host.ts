@@ -11,6 +11,9 @@ import type { Spreadsheet } from './spreadsheet';
 import { usedRange } from './used-range';
 import { checkWrite, writeBlock } from './write-cells';
 
+/** Selected cells up to here are read as they are. */
+const mostSelected = 10_000;
+
 /** Runs work on the workbook; whatever goes wrong comes out as a HostError. */
 async function wish<T>(work: () => T | Promise<T>): Promise<T> {
   try {
@@ -50,15 +53,13 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
     const sheet = workbook().getActiveSheet();
     const range = workbook().getActiveRange()?.getRange();
     if (!range) return block(sheet, { row: 0, column: 0, rows: 1, columns: 1 });
-    // A whole column is selected as all its rows; what is beyond the used cells is blank and not worth reading.
-    const used = usedRange(spreadsheet.current(), sheet.getSheet());
-    const lastRow = Math.max(range.startRow, Math.min(range.endRow, used === undefined ? 0 : used.row + used.rows - 1));
-    return block(sheet, {
-      row: range.startRow,
-      column: range.startColumn,
-      rows: lastRow - range.startRow + 1,
-      columns: range.endColumn - range.startColumn + 1,
-    });
+    const { startRow: row, startColumn: column } = range;
+    const whole = { row, column, rows: range.endRow - row + 1, columns: range.endColumn - column + 1 };
+    if (whole.rows * whole.columns <= mostSelected) return block(sheet, whole);
+    // Whole columns or rows: what is beyond the used cells is blank and not worth reading.
+    const used = usedRange(spreadsheet.current(), sheet.getSheet()) ?? { row: 0, column: 0, rows: 1, columns: 1 };
+    const [rows, columns] = [used.row + used.rows - row, used.column + used.columns - column];
+    return block(sheet, { row, column, rows: Math.max(1, rows), columns: Math.max(1, columns) });
   };
   /** Everything done inside is one step to undo. */
   const asOneStep = async <T>(work: () => T | Promise<T>): Promise<T> => {
@@ -130,8 +131,11 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
         const sheets = writes.map((write) => sheetNamed(write.sheet));
         for (const [index, write] of writes.entries()) checkWrite(spreadsheet.current(), sheets[index]!, write);
         return asOneStep(() => {
-          for (const [index, write] of writes.entries())
+          for (const [index, write] of writes.entries()) {
             writeBlock(commands(), workbook().getId(), sheets[index]!, write);
+            const { notes } = spreadsheet.current();
+            if (write.note !== undefined) notes.set(write.sheet, write.row, write.column, write.note);
+          }
         });
       }),
     names: () => wish(() => readNames(workbook())),
@@ -174,6 +178,7 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
             }
           }
           for (const sheet of data.sheets) addSheet(sheet.name, sheet);
+          spreadsheet.current().notes.add(data);
         }),
       ),
     theme: () => ({ dark: isDark() }),

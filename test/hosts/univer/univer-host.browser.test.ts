@@ -1,0 +1,187 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { SheetHost } from '../../../src/hosts/sheet-host';
+import type { RunningServer } from '../../../src/workbench/server';
+import { launchBrowser } from '../../harness/browser';
+import { cells, openBlank, openWorkbench, serveWorkbench } from '../../workbench/open-workbench';
+
+const sheet = 'Sheet 1';
+let browser: Browser;
+let server: RunningServer;
+let page: Page;
+
+beforeAll(async () => {
+  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
+  ({ page } = await openWorkbench(browser, server.address));
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+beforeEach(() => openBlank(page));
+
+/** One wish of the pane; a refusal comes back as its reason and sentence. */
+function wish<K extends keyof SheetHost>(name: K, ...args: readonly unknown[]): Promise<unknown> {
+  return page.evaluate(
+    async ([method, given]) => {
+      try {
+        const host = window.workbench.host as unknown as Record<string, (...parts: unknown[]) => Promise<unknown>>;
+        return await host[method]!(...given);
+      } catch (thrown) {
+        const { reason, message } = thrown as { reason?: string; message: string };
+        return { reason, message };
+      }
+    },
+    [name, args] as const,
+  );
+}
+
+const range = (row: number, column: number, rows = 1, columns = 1) => ({ row, column, rows, columns });
+
+describe('the workbench as the task pane sees it', () => {
+  it('writes values, text and formulas as what they are, and reads them back', async () => {
+    await wish('write', [{ sheet, row: 0, column: 0, cells: [[1.5, '3/4', true, '=A1*2', '1e3', '']] }]);
+    const block = await cells(page, { sheet, ...range(0, 0, 1, 6) }, ({ values }) => values[0]![3] !== '');
+    expect(block.values).toEqual([[1.5, '3/4', true, 3, '1e3', '']]);
+    expect(block.formulas[0]![3]).toBe('=A1*2');
+  });
+
+  it('leaves cells alone that a write passes over', async () => {
+    await wish('write', [{ sheet, row: 0, column: 0, cells: [['a', 'b', 'c']] }]);
+    await page.evaluate(() =>
+      window.workbench.host.write([{ sheet: 'Sheet 1', row: 0, column: 0, cells: [['x', undefined, '']] }]),
+    );
+    expect(await cells(page, { sheet, ...range(0, 0, 1, 3) })).toMatchObject({ values: [['x', 'b', '']] });
+  });
+
+  it('takes several blocks with formats back in one step', async () => {
+    await wish('write', [{ sheet, row: 0, column: 0, cells: [['before']] }]);
+    await wish('write', [
+      { sheet, row: 0, column: 0, cells: [['after', 2]], numberFormat: '0.00', bold: true, widths: [30] },
+      { sheet, row: 4, column: 0, cells: [['more']] },
+    ]);
+    expect(await cells(page, { sheet, ...range(0, 0, 5, 1) })).toMatchObject({
+      values: [['after'], [''], [''], [''], ['more']],
+    });
+    await page.click('#undo');
+    const block = await cells(page, { sheet, ...range(0, 0, 5, 2) }, ({ values }) => values[0]![0] === 'before');
+    expect(block.values[4]).toEqual(['', '']);
+    expect(block.values[0]).toEqual(['before', '']);
+  });
+
+  it('refuses to change part of a spill, and writes nothing then', async () => {
+    await wish('write', [{ sheet, row: 0, column: 0, cells: [['={1;2;3}']] }]);
+    await cells(page, { sheet, ...range(0, 0, 3) }, ({ values }) => values[2]![0] === 3);
+    const refusal = await wish('write', [
+      { sheet, row: 0, column: 5, cells: [['not this']] },
+      { sheet, row: 1, column: 0, cells: [['nor this']] },
+    ]);
+    expect(refusal).toMatchObject({ reason: 'occupied', message: expect.stringContaining('A2') });
+    expect(await cells(page, { sheet, ...range(0, 0, 3, 6) })).toMatchObject({
+      values: [
+        [1, '', '', '', '', ''],
+        [2, '', '', '', '', ''],
+        [3, '', '', '', '', ''],
+      ],
+    });
+  });
+
+  it('reads the used cells of every sheet, spills included', async () => {
+    await wish('write', [{ sheet, row: 2, column: 1, cells: [['={1,2;3,4}']] }]);
+    await cells(page, { sheet, ...range(2, 1, 2, 2) }, ({ values }) => values[1]![1] === 4);
+    await wish('addSheet', 'Empty');
+    expect(await wish('readUsed')).toMatchObject([
+      {
+        sheet,
+        range: range(2, 1, 2, 2),
+        values: [
+          [1, 2],
+          [3, 4],
+        ],
+        spills: [range(2, 1, 2, 2)],
+      },
+    ]);
+  });
+
+  it('adds and removes sheets, and says when a name is taken or missing', async () => {
+    await wish('addSheet', 'Plan');
+    expect(await wish('sheets')).toEqual([sheet, 'Plan']);
+    expect(await wish('addSheet', 'Plan')).toMatchObject({ reason: 'taken' });
+    await wish('removeSheet', 'Plan');
+    expect(await wish('sheets')).toEqual([sheet]);
+    expect(await wish('removeSheet', 'Plan')).toMatchObject({ reason: 'missing' });
+    expect(await wish('read', { sheet: 'Plan', range: range(0, 0) })).toMatchObject({ reason: 'missing' });
+  });
+
+  it('sets, changes and removes names that formulas use', async () => {
+    await wish('write', [{ sheet, row: 0, column: 0, cells: [['US', 'metric', '=SiltUnits']] }]);
+    await wish('setName', { name: 'SiltUnits', refersTo: "'Sheet 1'!$A$1" });
+    await cells(page, { sheet, ...range(0, 2) }, ({ values }) => values[0]![0] === 'US');
+    await wish('setName', { name: 'SiltUnits', refersTo: "'Sheet 1'!$B$1" });
+    expect(await wish('names')).toEqual([{ name: 'SiltUnits', refersTo: "'Sheet 1'!$B$1" }]);
+    await cells(page, { sheet, ...range(0, 2) }, ({ values }) => values[0]![0] === 'metric');
+    await wish('removeName', 'SiltUnits');
+    expect(await wish('names')).toEqual([]);
+    expect(await wish('removeName', 'SiltUnits')).toMatchObject({ reason: 'missing' });
+  });
+
+  it('inserts whole sheets with their styles, names and notes', async () => {
+    const workbook = {
+      sheets: [
+        {
+          name: 'Ready made',
+          columnWidths: { 0: 30 },
+          cells: [
+            { row: 0, column: 0, value: 'height', style: { bold: true }, note: 'of the cone' },
+            { row: 0, column: 1, formula: '=Height*2' },
+            { row: 1, column: 0, value: 9.25, style: { numberFormat: '0.0' } },
+          ],
+        },
+      ],
+      names: [{ name: 'Height', refersTo: "'Ready made'!$A$2" }],
+    };
+    await wish('insert', workbook);
+    await cells(page, { sheet: 'Ready made', ...range(0, 1) }, ({ values }) => values[0]![0] === 18.5);
+    const saved = await page.evaluate(() => window.workbench.spreadsheet.save());
+    expect(saved.sheets[1]).toMatchObject({
+      name: 'Ready made',
+      columnWidths: { 0: 30 },
+      cells: [
+        { value: 'height', style: { bold: true }, note: 'of the cone' },
+        { formula: '=Height*2', value: 18.5 },
+        { value: 9.25, style: { numberFormat: '0.0' } },
+      ],
+    });
+    expect(await wish('insert', workbook)).toMatchObject({ reason: 'taken' });
+    expect(await wish('sheets')).toEqual([sheet, 'Ready made']);
+  });
+
+  it('tells of selections and of changed cells until it is told to stop', async () => {
+    const told = await page.evaluate(async () => {
+      const { host } = window.workbench;
+      const count = { selections: 0, changes: 0 };
+      const stopSelections = await host.onSelectionChanged(() => {
+        count.selections += 1;
+      });
+      const stopChanges = await host.onCellsChanged(() => {
+        count.changes += 1;
+      });
+      const quiet = () => new Promise((resolve) => setTimeout(resolve, 300));
+      const place = { sheet: 'Sheet 1', range: { row: 5, column: 2, rows: 2, columns: 1 } };
+      await host.select(place);
+      await host.write([{ sheet: 'Sheet 1', row: 0, column: 0, cells: [[1]] }]);
+      await quiet();
+      const during = { ...count };
+      stopSelections();
+      stopChanges();
+      await host.select({ ...place, range: { ...place.range, row: 9 } });
+      await host.write([{ sheet: 'Sheet 1', row: 0, column: 0, cells: [[2]] }]);
+      await quiet();
+      return { during, after: count, selected: (await host.selection()).range };
+    });
+    expect(told.during.selections).toBeGreaterThan(0);
+    expect(told.during.changes).toBeGreaterThan(0);
+    expect(told.after).toEqual(told.during);
+    expect(told.selected).toEqual({ row: 9, column: 2, rows: 2, columns: 1 });
+  });
+});

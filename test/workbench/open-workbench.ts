@@ -1,0 +1,86 @@
+import type { Browser, Page } from 'playwright-core';
+import type { Block, SheetHost } from '../../src/hosts/sheet-host';
+import type { Spreadsheet } from '../../src/hosts/univer/spreadsheet';
+import { buildPage } from '../../src/workbench/build-page';
+import { type RunningServer, serve } from '../../src/workbench/server';
+
+/** What the page leaves for tests. */
+declare global {
+  interface Window {
+    workbench: { readonly host: SheetHost; readonly spreadsheet: Spreadsheet };
+  }
+}
+
+let built: ReturnType<typeof buildPage> | undefined;
+
+/** Serves the workbench as `npm start` does, from what has been built. */
+export async function serveWorkbench(): Promise<RunningServer> {
+  built ??= buildPage();
+  return serve(await built, 4710);
+}
+
+export interface OpenPage {
+  readonly page: Page;
+  /** Every address that the page asked for. */
+  readonly requests: readonly string[];
+  /** What went wrong in the page. */
+  readonly faults: readonly string[];
+}
+
+/** Opens the workbench in a page of its own and waits until it can be used. */
+export async function openWorkbench(browser: Browser, address: string, dark = false): Promise<OpenPage> {
+  const context = await browser.newContext({
+    viewport: { width: 1400, height: 800 },
+    colorScheme: dark ? 'dark' : 'light',
+    acceptDownloads: true,
+  });
+  const page = await context.newPage();
+  const requests: string[] = [];
+  const faults: string[] = [];
+  page.on('request', (request) => requests.push(request.url()));
+  page.on('pageerror', (error) => faults.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') faults.push(message.text());
+  });
+  await page.goto(address);
+  await page.waitForSelector('body[data-ready]');
+  return { page, requests, faults };
+}
+
+/** Where the middle of a cell is on the page, for the standard sizes of a blank sheet. */
+export async function cellPoint(page: Page, row: number, column: number): Promise<{ x: number; y: number }> {
+  // The grid is by far the largest of the canvases; the others are those of the cell and formula editors.
+  const box = await page.$$eval('#grid canvas', (canvases) =>
+    canvases
+      .map((canvas) => canvas.getBoundingClientRect())
+      .reduce((one, other) => (other.width * other.height > one.width * one.height ? other : one))
+      .toJSON(),
+  );
+  // The canvas starts with the row and column headings; cells of a blank sheet are 88 by 24 pixels.
+  return { x: box.x + 46 + 88 * column + 44, y: box.y + 20 + 24 * row + 12 };
+}
+
+export async function clickCell(page: Page, row: number, column: number): Promise<void> {
+  const { x, y } = await cellPoint(page, row, column);
+  await page.mouse.click(x, y);
+}
+
+/** Reads cells through the page's own door, once they satisfy `until`. */
+export async function cells(
+  page: Page,
+  place: { sheet: string; row: number; column: number; rows: number; columns: number },
+  until: (block: Block) => boolean = () => true,
+): Promise<Block> {
+  for (let tries = 0; ; tries += 1) {
+    const block = await page.evaluate(({ sheet, ...range }) => window.workbench.host.read({ sheet, range }), place);
+    if (until(block)) return block;
+    if (tries > 50) throw new Error(`the cells did not come to what was waited for: ${JSON.stringify(block.values)}`);
+    await page.waitForTimeout(100);
+  }
+}
+
+/** A blank workbook in place of the sample that the page opens with. */
+export async function openBlank(page: Page): Promise<void> {
+  await page.evaluate(() => window.workbench.spreadsheet.open({ sheets: [{ name: 'Sheet 1', cells: [] }] }));
+  await page.waitForTimeout(300);
+}

@@ -1,0 +1,252 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { WorkbookData } from '../../src/hosts/workbook-model';
+import type { RunningServer } from '../../src/workbench/server';
+import { readWorkbook } from '../../src/workbooks/read-xlsx';
+import { writeWorkbook } from '../../src/workbooks/write-xlsx';
+import { launchBrowser } from '../harness/browser';
+import { cellPoint, cells, clickCell, type OpenPage, openBlank, openWorkbench, serveWorkbench } from './open-workbench';
+
+const sheet = 'Sheet 1';
+const folder = mkdtempSync(join(tmpdir(), 'workbench-'));
+
+let browser: Browser;
+let server: RunningServer;
+let open: OpenPage;
+let page: Page;
+
+beforeAll(async () => {
+  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
+  open = await openWorkbench(browser, server.address);
+  page = open.page;
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+  rmSync(folder, { recursive: true });
+});
+afterEach(() => {
+  expect(open.faults).toEqual([]);
+  // Nothing but the page's own files: no font, no locale, no script from anywhere else.
+  expect(open.requests.filter((url) => !url.startsWith(server.address) && !/^(data|blob):/.test(url))).toEqual([]);
+});
+
+async function type(row: number, column: number, text: string): Promise<void> {
+  await clickCell(page, row, column);
+  await page.keyboard.type(text, { delay: 10 });
+  await enter();
+}
+
+/** The list of functions closes a moment after the last letter, and until then takes Enter for a choice from it. */
+async function enter(): Promise<void> {
+  await page.waitForTimeout(400);
+  await page.keyboard.press('Enter');
+}
+
+/** The message line, once it says something that matches. */
+async function line(pattern: RegExp): Promise<string> {
+  await page.waitForFunction(
+    (source) => new RegExp(source).test(document.getElementById('cell-line')?.textContent ?? ''),
+    pattern.source,
+    { timeout: 10_000 },
+  );
+  return (await page.textContent('#cell-line')) ?? '';
+}
+
+describe('the first sight', () => {
+  it('is the cone-cut-plan sample with its functions computed', async () => {
+    expect(await page.inputValue('#samples')).toBe('US/cone-cut-plan.xlsx');
+    expect(await page.textContent('#title')).toBe('cone-cut-plan.xlsx');
+    const used = await page.evaluate(() => window.workbench.host.readUsed());
+    const formulas = used.flatMap((block) => block.formulas.flat().filter((formula) => formula?.includes('SILT.')));
+    expect(formulas.length).toBeGreaterThan(10);
+    await expect
+      .poll(
+        async () =>
+          (await page.evaluate(() => window.workbench.host.readUsed())).flatMap((block) =>
+            block.values.flat().flatMap((value) => (typeof value === 'object' ? [value.error] : [])),
+          ),
+        { timeout: 20_000 },
+      )
+      .toEqual([]);
+  });
+
+  it('draws the pattern row and the cut plan that are selected', async () => {
+    const find = async (name: string) => {
+      const used = await page.evaluate(() => window.workbench.host.readUsed());
+      for (const block of used) {
+        for (const [row, formulas] of block.formulas.entries()) {
+          const column = formulas.findIndex((formula) => formula?.includes(name));
+          if (column >= 0) {
+            return { sheet: block.sheet, row: block.range.row + row + 1, column: block.range.column + column };
+          }
+        }
+      }
+      throw new Error(`no ${name} in the sample`);
+    };
+    for (const [name, title] of [
+      ['SILT.CONE.PATTERN(', 'cone pattern'],
+      ['SILT.CUT.PLAN(', 'Cut plan'],
+    ] as const) {
+      const { sheet: where, ...cell } = await find(name);
+      await page.evaluate((place) => window.workbench.host.select(place), {
+        sheet: where,
+        range: { ...cell, rows: 1, columns: 1 },
+      });
+      const image = page.locator(`#pane img[alt*="${title}" i]`);
+      await image.waitFor({ timeout: 10_000 });
+      expect(await image.evaluate((element) => (element as HTMLImageElement).naturalWidth)).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('typing', () => {
+  beforeAll(() => openBlank(page));
+
+  it('offers functions with their descriptions, then says what each argument means', async () => {
+    await clickCell(page, 0, 0);
+    await page.keyboard.type('=SILT.UNIT.RE', { delay: 20 });
+    await page.getByText('SILT.UNIT.READ', { exact: false }).first().waitFor();
+    const metadata = JSON.parse(readFileSync('dist/functions.json', 'utf8'));
+    const read = metadata.functions.find((fn: { name: string }) => fn.name === 'UNIT.READ');
+    await page.getByText(read.description, { exact: false }).first().waitFor();
+    await page.keyboard.type('AD("metric",', { delay: 20 });
+    expect(await line(/kind \(2 of 3\)/)).toContain(read.parameters[1].description);
+    await page.keyboard.type('"dimension","3 1/4 in")', { delay: 10 });
+    await enter();
+    const place = { sheet, row: 0, column: 0, rows: 1, columns: 1 };
+    // 3 1/4 in of 25.4 mm exactly (international inch, 1959).
+    const block = await cells(page, place, ({ values }) => values[0]![0] !== '');
+    expect(block.values).toEqual([[82.55]]);
+  });
+
+  it('shows why a cell is in error where it is selected and where it is pointed at', async () => {
+    await type(2, 0, '=SILT.UNIT.READ("US","dimension","3 gal")');
+    await clickCell(page, 2, 0);
+    const reason = /#VALUE! quantity: 3 gal is a volume/;
+    expect(await line(reason)).toContain('A3');
+    await clickCell(page, 14, 6);
+    await line(/^G15\s*$/);
+    const { x, y } = await cellPoint(page, 2, 0);
+    await page.mouse.move(x + 200, y + 200, { steps: 4 });
+    await page.mouse.move(x, y, { steps: 8 });
+    await page.getByText('3 gal is a volume', { exact: false }).first().waitFor();
+  });
+
+  it('spills rows, recomputes them when a cell that they read changes, and says what stands in the way', async () => {
+    await type(6, 0, 'dimension');
+    await type(6, 1, '=SILT.UNIT.CONVERT({1;2;3},"in","mm")');
+    const spill = { sheet, row: 6, column: 1, rows: 3, columns: 1 };
+    const filled = await cells(page, spill, ({ values }) => values[2]![0] !== '');
+    expect(filled.values).toEqual([[25.4], [50.8], [76.2]].map(([mm]) => [expect.closeTo(mm!, 10)]));
+    expect(filled.spills).toEqual([{ row: 6, column: 1, rows: 3, columns: 1 }]);
+    await type(7, 1, 'x');
+    const blocked = await cells(page, spill, ({ values }) => typeof values[0]![0] === 'object');
+    expect(blocked.values[0]![0]).toMatchObject({ error: { code: '#SPILL!' } });
+    await page.click('#undo');
+    await cells(page, spill, ({ values }) => values[2]![0] !== '');
+  });
+
+  it('never takes text for markup', async () => {
+    await type(10, 0, '<img src=x onerror=alert(1)>');
+    await type(11, 0, '=SILT.UNIT.READ("US","dimension","<b>5</b> in")');
+    await clickCell(page, 11, 0);
+    expect(await line(/#VALUE!/)).toContain('<b>');
+    expect(await page.locator('#cell-line b, #pane b, img[src="x"]').count()).toBe(0);
+  });
+});
+
+describe('files', () => {
+  const workbook: WorkbookData = {
+    sheets: [
+      {
+        name: 'Mine',
+        columnWidths: { 0: 20 },
+        frozenRows: 1,
+        cells: [
+          { row: 0, column: 0, value: 'length', style: { bold: true } },
+          { row: 1, column: 0, value: '3/4 in' },
+          { row: 1, column: 1, formula: '=SILT.UNIT.READ(Profile,"dimension",A2)', value: 0 },
+          { row: 4, column: 0, value: 'metric' },
+        ],
+        validations: [{ range: 'A5', type: 'list', formulas: ['"metric,US"'], allowBlank: true, errorStyle: 'stop' }],
+      },
+    ],
+    names: [{ name: 'Profile', refersTo: 'Mine!$A$5' }],
+  };
+  const file = join(folder, 'mine.xlsx');
+  beforeAll(async () => writeFileSync(file, await writeWorkbook(workbook)));
+
+  it('of the user’s own are opened and recomputed', async () => {
+    await page.setInputFiles('#open', file);
+    await page.waitForFunction(() => document.getElementById('title')?.textContent === 'mine.xlsx');
+    const block = await cells(
+      page,
+      { sheet: 'Mine', row: 1, column: 0, rows: 1, columns: 2 },
+      ({ values }) => values[0]![1] !== 0,
+    );
+    expect(block.values[0]).toEqual(['3/4 in', 19.05]);
+    expect(await page.evaluate(() => window.workbench.host.names())).toEqual(workbook.names);
+  });
+
+  it('can be dropped on the page', async () => {
+    const bytes = [...readFileSync(file)];
+    await page.evaluate((content) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([new Uint8Array(content)], 'dropped.xlsx'));
+      window.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, cancelable: true }));
+    }, bytes);
+    await page.waitForFunction(() => document.getElementById('title')?.textContent === 'dropped.xlsx');
+  });
+
+  it('are saved with what was typed', async () => {
+    await page.evaluate(() =>
+      window.workbench.host.write([{ sheet: 'Mine', row: 2, column: 0, cells: [['2 in', '=B2*2', true, -1.5]] }]),
+    );
+    await cells(page, { sheet: 'Mine', row: 2, column: 1, rows: 1, columns: 1 }, ({ values }) => values[0]![0] !== '');
+    const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
+    expect(download.suggestedFilename()).toBe('dropped.xlsx');
+    const path = join(folder, 'saved.xlsx');
+    await download.saveAs(path);
+    const saved = await readWorkbook(readFileSync(path));
+    const [mine] = saved.sheets;
+    expect(saved.names).toEqual(workbook.names);
+    expect(mine).toMatchObject({ name: 'Mine', frozenRows: 1, validations: workbook.sheets[0]!.validations });
+    expect(mine!.columnWidths).toMatchObject({ 0: 20 });
+    const at = (row: number, column: number) => mine!.cells.find((cell) => cell.row === row && cell.column === column);
+    expect(at(0, 0)).toMatchObject({ value: 'length', style: { bold: true } });
+    expect(at(1, 1)).toMatchObject({ formula: '=SILT.UNIT.READ(Profile,"dimension",A2)', value: 19.05 });
+    expect([at(2, 0), at(2, 1), at(2, 2), at(2, 3)]).toMatchObject([
+      { value: '2 in' },
+      { formula: '=B2*2', value: 38.1 },
+      { value: true },
+      { value: -1.5 },
+    ]);
+  });
+
+  it('that cannot be read are refused in a sentence, and the workbook stays', async () => {
+    const damaged = join(folder, 'damaged.xlsx');
+    writeFileSync(damaged, 'not a workbook');
+    await page.setInputFiles('#open', damaged);
+    await page.getByRole('alert').getByText('not a readable .xlsx workbook').waitFor();
+    expect(await page.evaluate(() => window.workbench.host.sheets())).toEqual(['Mine']);
+  });
+});
+
+describe('the look', () => {
+  it('follows the system into the dark', async () => {
+    const dark = await openWorkbench(browser, server.address, true);
+    const shade = (selector: string) =>
+      dark.page.$eval(selector, (element) => {
+        const [r = 0, g = 0, b = 0] = getComputedStyle(element).backgroundColor.match(/\d+/g)!.map(Number);
+        return r + g + b;
+      });
+    expect(await shade('body')).toBeLessThan(200);
+    expect(await shade('#bar')).toBeLessThan(200);
+    expect(dark.faults).toEqual([]);
+    await dark.page.context().close();
+  });
+});
