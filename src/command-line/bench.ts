@@ -1,4 +1,5 @@
-/** Measures speed and size: `npm run bench`, or some of it, `npm run bench -- size start`. */
+/** Measures speed and size: `npm run bench`, or some of it, `npm run bench -- cut size`. */
+import { compareCutPlans, cutComparisonTable } from './bench-cut';
 import { sizeTable } from './bench-size';
 import { speedTable } from './bench-speed';
 import { startTable } from './bench-start';
@@ -10,6 +11,10 @@ interface Part {
 
 const parts: Readonly<Record<string, Part>> = {
   speed: { title: 'Calls a second of each function’s own example, on one core', table: speedTable },
+  cut: {
+    title: 'Cut plans beside the boxes around their pieces, packed by a library',
+    table: () => cutComparisonTable(compareCutPlans()),
+  },
   size: { title: 'What Excel loads', table: sizeTable },
   start: { title: 'Time from opening a page to the answer of its first function, in a browser', table: startTable },
 };
