@@ -94,7 +94,7 @@ module.exports = (_, { mode = 'production' }) => {
       functions: { import: './src/functions/associate.ts', layer: functionsLayer },
       ...Object.fromEntries(written),
     },
-    output: { path: path.resolve(__dirname, 'dist'), filename: '[name].js', clean: true },
+    output: { path: path.resolve(__dirname, 'dist'), filename: '[name].js', chunkFilename: '[name].js', clean: true },
     resolve: { extensions: ['.ts', '.js'] },
     module: {
       rules: [
@@ -110,7 +110,7 @@ module.exports = (_, { mode = 'production' }) => {
       ],
     },
     experiments: { layers: true },
-    // Excel does not wait for anything: each page's script is one file, whole.
+    // Excel does not wait for anything: each page's script is one file, whole, but for what it asks for by import().
     optimization: { splitChunks: false, runtimeChunk: false },
     devtool: mode === 'production' ? false : 'source-map',
     performance: { hints: false },

@@ -35,8 +35,11 @@ export interface SheetHost {
   readonly sheets: () => Promise<readonly string[]>;
   readonly addSheet: (name: string) => Promise<void>;
   readonly removeSheet: (name: string) => Promise<void>;
-  /** Adds whole sheets, with their styles and names, behind the others: all or none. A sheet name that is taken is refused. */
-  readonly insert: (workbook: WorkbookData) => Promise<void>;
+  /**
+   * Adds whole sheets, with their styles and names, behind the others: all or none. A sheet name that is taken is refused.
+   * `step` is told between sheets how far it is, from 0 to 1; what it throws stops the work, and nothing stays.
+   */
+  readonly insert: (workbook: WorkbookData, step?: (share: number) => Promise<void>) => Promise<void>;
 
   readonly theme: () => HostTheme;
   readonly onThemeChanged: (listener: () => void) => Unsubscribe;

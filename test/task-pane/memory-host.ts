@@ -164,17 +164,25 @@ export class MemoryHost implements SheetHost {
     this.stored.delete(name);
   };
 
-  insert = async (workbook: WorkbookData): Promise<void> => {
+  insert = async (workbook: WorkbookData, step?: (share: number) => Promise<void>): Promise<void> => {
     for (const { name } of workbook.sheets) {
       if (this.stored.has(name)) throw new HostError('taken', `A sheet called ${name} is there already.`);
     }
-    for (const sheet of workbook.sheets) {
-      const cells: StoredSheet = new Map();
-      for (const cell of sheet.cells) {
-        if (cell.value === undefined && cell.formula === undefined) continue;
-        cells.set(`${cell.row},${cell.column}`, { value: cell.value ?? '', formula: cell.formula });
+    const added: string[] = [];
+    try {
+      for (const sheet of workbook.sheets) {
+        await step?.(added.length / workbook.sheets.length);
+        const cells: StoredSheet = new Map();
+        for (const cell of sheet.cells) {
+          if (cell.value === undefined && cell.formula === undefined) continue;
+          cells.set(`${cell.row},${cell.column}`, { value: cell.value ?? '', formula: cell.formula });
+        }
+        this.stored.set(sheet.name, cells);
+        added.push(sheet.name);
       }
-      this.stored.set(sheet.name, cells);
+    } catch (error) {
+      for (const name of added) this.stored.delete(name);
+      throw error;
     }
     for (const name of workbook.names ?? []) await this.setName(name);
   };

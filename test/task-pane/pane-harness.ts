@@ -39,6 +39,7 @@ export async function openPane(browser: Browser, options: BrowserContextOptions 
   const files: Readonly<Record<string, readonly [type: string, body: string]>> = {
     '/task-pane.html': ['text/html', markup],
     '/task-pane.css': ['text/css', readFileSync('src/task-pane/task-pane.css', 'utf8')],
+    '/drawings.css': ['text/css', readFileSync('src/task-pane/drawings.css', 'utf8')],
     '/task-pane.js': ['text/javascript', script],
     '/functions.json': ['application/json', JSON.stringify(functionsMetadata())],
   };

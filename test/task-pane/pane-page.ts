@@ -1,8 +1,9 @@
 /** The page that browser tests open: the pane beside a spreadsheet that lives in memory, or on its own. */
 import { shelf } from '../../src/functions/shelf';
-import type { CellResult } from '../../src/hosts/workbook-model';
+import type { CellResult, WorkbookData } from '../../src/hosts/workbook-model';
 import { mountPane, type Pane } from '../../src/task-pane/pane';
 import { MemoryHost } from './memory-host';
+import { hostOfData } from './workbook-host';
 
 export interface PanePage {
   host: MemoryHost;
@@ -11,6 +12,8 @@ export interface PanePage {
     sheets?: Readonly<Record<string, Readonly<Record<string, CellResult>>>>,
     names?: Readonly<Record<string, string>>,
   ) => void;
+  /** Opens a workbook with the results that stand in it. */
+  readonly openWorkbook: (workbook: WorkbookData) => void;
   readonly openAlone: () => void;
 }
 
@@ -28,6 +31,11 @@ window.paneTest = {
   open(sheets, names) {
     this.pane.close();
     this.host = new MemoryHost(sheets, names);
+    this.pane = mountPane(root, { host: this.host, shelf });
+  },
+  openWorkbook(workbook) {
+    this.pane.close();
+    this.host = hostOfData(workbook);
     this.pane = mountPane(root, { host: this.host, shelf });
   },
   openAlone() {

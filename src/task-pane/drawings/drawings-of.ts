@@ -1,0 +1,93 @@
+import type { CellValue, Columns, QuantityArgument } from '../../catalogue/argument';
+import { patternColumns } from '../../catalogue/pattern-columns';
+import { figureReader } from '../../catalogue/reading/read-figure';
+import { readTable } from '../../catalogue/reading/read-table';
+import { cutPlanDrawing } from '../../drawing/cut-plan-drawing';
+import type { Drawing } from '../../drawing/drawing-model';
+import { drumSectionDrawing } from '../../drawing/drum-section-drawing';
+import { patternDrawing } from '../../drawing/pattern-drawing';
+import { trainDrawing } from '../../drawing/train-drawing';
+import type { CutRow, PlacedPattern } from '../../formulas/cut-plan';
+import { type Profile, readProfile } from '../../units/profile';
+import { Saying } from '../saying';
+import { drumWords } from './drum-words';
+import type { Cells, CutPlanRequest, DrawingRequest, DrumField, DrumRequest, PatternsRequest } from './request';
+
+/** What was asked for, drawn; several patterns are several drawings. Throws a sentence where the numbers do not agree. */
+export function drawingsOf(request: DrawingRequest): readonly Drawing[] {
+  const profile = readProfile(request.units);
+  switch (request.what) {
+    case 'patterns':
+      return patternDrawings(request, profile);
+    case 'cut plan':
+      return [planDrawing(request, profile)];
+    case 'drum':
+      return [drumDrawing(request, profile)];
+    case 'train': {
+      const { stages, title, returning, notes } = request;
+      const back = returning === undefined ? {} : { returning };
+      return [trainDrawing({ stages, title, notes, units: profile.name, ...back })];
+    }
+  }
+}
+
+function patternDrawings({ rows, names }: PatternsRequest, profile: Profile): readonly Drawing[] {
+  return rows.map((cells, i) => {
+    const [pattern] = readRows<PlacedPattern>('pattern', patternColumns, [cells], profile);
+    const name = names[i] ?? '';
+    return patternDrawing({ pattern: pattern!, profile, row: i + 1, ...(name === '' ? {} : { name }) });
+  });
+}
+
+const planColumns = {
+  pattern: { kind: 'count', atLeast: 1, whole: true },
+  piece: { kind: 'count', atLeast: 1, whole: true },
+  sheet: { kind: 'count', atLeast: 1, whole: true },
+  x: { kind: 'dimension' },
+  y: { kind: 'dimension' },
+  direction: { kind: 'angle' },
+} as const satisfies Columns;
+
+export const planWidth = Object.keys(planColumns).length;
+
+function planDrawing({ plan, patterns, sheetLength, sheetWidth }: CutPlanRequest, profile: Profile): Drawing {
+  return cutPlanDrawing({
+    patterns: readRows<PlacedPattern>('patterns', patternColumns, patterns, profile),
+    plan: readRows<CutRow>('cut plan', planColumns, plan, profile),
+    sheetLength: figure('sheet length', sheetLength, profile, { above: 0 }),
+    sheetWidth: figure('sheet width', sheetWidth, profile, { above: 0 }),
+    profile,
+  });
+}
+
+function readRows<Row>(name: string, columns: Columns, cells: Cells, profile: Profile): readonly Row[] {
+  return readTable(name, columns, cells, profile) as unknown as readonly Row[];
+}
+
+type Bounds = Pick<QuantityArgument, 'above' | 'atLeast'>;
+
+function figure(name: string, value: CellValue, profile: Profile, bounds: Bounds): number {
+  return figureReader(name, { kind: 'dimension', meaning: name, ...bounds })(value, profile);
+}
+
+function drumDrawing({ figures, name }: DrumRequest, profile: Profile): Drawing {
+  const read: Partial<Record<DrumField, number>> = {};
+  for (const [field, value] of Object.entries(figures) as [DrumField, CellValue][]) {
+    const { label, mayBeNothing } = drumWords[field];
+    read[field] = figure(label.toLowerCase(), value, profile, mayBeNothing ? { atLeast: 0 } : { above: 0 });
+  }
+  const { drumDiameter, depth, ...rest } = read;
+  if (drumDiameter === undefined || depth === undefined) {
+    throw new Saying('A drum in section needs its inside diameter and the depth of water; give both.');
+  }
+  const { coneTop = drumDiameter, coneBottom = 0, coneHeight = 0, stand = 0, drainDrop } = rest;
+  if (coneHeight > 0 && (coneTop > drumDiameter || coneBottom >= coneTop)) {
+    throw new Saying(
+      'The cone does not go in the drum: its top must not be wider than the drum, its bottom less than its top.',
+    );
+  }
+  if (stand > 0 && drainDrop !== undefined && drainDrop >= stand) {
+    throw new Saying('The valve would hang below the ground: give a taller stand or a shorter drop.');
+  }
+  return drumSectionDrawing({ profile, drumDiameter, depth, ...rest, ...(name ? { name } : {}) });
+}

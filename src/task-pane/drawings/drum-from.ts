@@ -1,0 +1,52 @@
+import type { Block, SheetHost } from '../../hosts/sheet-host';
+import type { CellResult, CellScalar } from '../../hosts/workbook-model';
+import { first, type Grid } from '../follow/grid';
+import { drumWords } from './drum-words';
+import { type DrumField, drumFields } from './request';
+import type { DrumFigures } from './seen';
+
+/** What a call of `SILT.TANK.PORTS` knows of a drum. */
+export function drumFromPorts(depth: Grid, coneHeight: Grid, stand: Grid): DrumFigures {
+  return given({ depth: first(depth), coneHeight: first(coneHeight), stand: first(stand) });
+}
+
+const mostColumns = 40;
+const furthestHeading = 60;
+
+/** What the selected row knows of a drum, by the headings above it; undefined where it has no diameter and no depth. */
+export async function drumFromRow({ sheet, range }: Block, host: SheetHost): Promise<DrumFigures | undefined> {
+  const top = Math.max(0, range.row - furthestHeading);
+  const read = { row: top, column: 0, rows: range.row - top + 1, columns: mostColumns };
+  const { values } = await host.read({ sheet, range: read });
+  const line = values.at(-1)!;
+  for (let row = values.length - 2; row >= 0; row--) {
+    const headings = values[row]!;
+    if (headings.filter((one) => typeof one === 'string' && /[a-z]/i.test(one)).length < 3) continue;
+    const figures = given(Object.fromEntries(drumFields.map((field) => [field, under(headings, line, field)])));
+    if (figures.drumDiameter !== undefined && figures.depth !== undefined) return figures;
+  }
+  return undefined;
+}
+
+/** The first figure under a heading that means the field. */
+function under(headings: readonly CellResult[], line: readonly CellResult[], field: DrumField): CellResult {
+  for (const words of drumWords[field].headings) {
+    const at = headings.findIndex(
+      (one, column) => typeof one === 'string' && words.test(one.trim()) && isFigure(line[column]),
+    );
+    if (at >= 0) return line[at]!;
+  }
+  return '';
+}
+
+function isFigure(value: CellResult | undefined): boolean {
+  return typeof value === 'number' || (typeof value === 'string' && /^\s*[\d.]/.test(value));
+}
+
+function given(figures: Readonly<Partial<Record<DrumField, CellResult>>>): DrumFigures {
+  return Object.fromEntries(
+    Object.entries(figures).filter(
+      (entry): entry is [DrumField, CellScalar] => typeof entry[1] !== 'object' && entry[1] !== '' && entry[1] !== 0,
+    ),
+  );
+}

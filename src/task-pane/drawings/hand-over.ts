@@ -1,0 +1,65 @@
+import { Saying } from '../saying';
+import { readRequest } from './read-request';
+import type { DrawingRequest } from './request';
+
+/** Addresses longer than this are cut short somewhere between the pane and the browser. */
+const longest = 30_000;
+const mostBytes = 2_000_000;
+
+/** A drawing as the part of an address behind `#`, which no server gets to see. */
+export async function handOver(request: DrawingRequest): Promise<string> {
+  const bytes = new TextEncoder().encode(JSON.stringify(request));
+  const packed = await through(bytes, new CompressionStream('deflate-raw'));
+  const code = base64url(packed);
+  if (code.length > longest) {
+    throw new Saying(
+      'This is too much to hand over to the browser; select fewer rows, or draw it from a copy in the workbench.',
+    );
+  }
+  return code;
+}
+
+/** What was handed over, checked from end to end; throws a sentence where it is not whole. */
+export async function takeOver(code: string): Promise<DrawingRequest> {
+  const broken = 'What was to be drawn did not arrive whole; open it from the task pane once more.';
+  if (!/^[\w-]+$/.test(code) || code.length > 2 * longest) throw new Saying(broken);
+  let data: unknown;
+  try {
+    const bytes = Uint8Array.from(atob(code.replaceAll('-', '+').replaceAll('_', '/')), (letter) =>
+      letter.charCodeAt(0),
+    );
+    const text = await through(bytes, new DecompressionStream('deflate-raw'));
+    data = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(text));
+  } catch {
+    throw new Saying(broken);
+  }
+  return readRequest(data);
+}
+
+/** Runs bytes through; more than anyone would draw is not unpacked. */
+async function through(
+  bytes: Uint8Array<ArrayBuffer>,
+  stream: CompressionStream | DecompressionStream,
+): Promise<Uint8Array> {
+  const parts: Uint8Array[] = [];
+  let length = 0;
+  const reader = new Blob([bytes]).stream().pipeThrough(stream).getReader();
+  for (let { done, value } = await reader.read(); !done; { done, value } = await reader.read()) {
+    parts.push(value!);
+    length += value!.length;
+    if (length > mostBytes) throw new RangeError('too long');
+  }
+  const whole = new Uint8Array(length);
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
+}
+
+function base64url(bytes: Uint8Array): string {
+  let letters = '';
+  for (let at = 0; at < bytes.length; at += 8192) letters += String.fromCharCode(...bytes.subarray(at, at + 8192));
+  return btoa(letters).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
+}

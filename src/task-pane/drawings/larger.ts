@@ -1,0 +1,40 @@
+import type { Drawing } from '../../drawing/drawing-model';
+import { freshId, make, makeButton } from '../dom';
+import { pictureOf } from './picture';
+
+const closest = 8;
+
+/** Shows a drawing over the whole page, to be looked at from near by buttons or the keys + and -. Escape closes it. */
+export function showLarger(drawing: Drawing): void {
+  const id = freshId('larger');
+  const picture = pictureOf(drawing);
+  const scroll = make('div', { class: 'larger-scroll', tabindex: '0', role: 'group', 'aria-labelledby': id }, picture);
+  let zoom = 1;
+  const show = (wanted: number): void => {
+    zoom = Math.min(closest, Math.max(1, wanted));
+    // Fitted it stands whole in the room there is; nearer it is as many times as wide as that room.
+    scroll.classList.toggle('fitted', zoom === 1);
+    picture.style.width = zoom === 1 ? '' : `${100 * zoom}%`;
+    out.disabled = zoom === 1;
+    into.disabled = zoom === closest;
+  };
+  const into = makeButton('Nearer', () => show(zoom * 1.5), { 'aria-keyshortcuts': '+' });
+  const out = makeButton('Further', () => show(zoom / 1.5), { 'aria-keyshortcuts': '-' });
+  const close = makeButton('Close', () => dialog.close());
+  const bar = make('div', { class: 'larger-bar' }, make('p', { id }, drawing.title), into, out, close);
+  const dialog = make('dialog', { class: 'larger', 'aria-labelledby': id }, bar, scroll);
+  dialog.addEventListener('keydown', ({ key }) => {
+    if (key === '+' || key === '=') show(zoom * 1.5);
+    if (key === '-') show(zoom / 1.5);
+  });
+  const before = document.activeElement;
+  dialog.addEventListener('close', () => {
+    dialog.remove();
+    if (before instanceof HTMLElement && before.isConnected) before.focus();
+  });
+  // Inside the pane, whose style sheet it needs.
+  (document.querySelector('.pane') ?? document.body).append(dialog);
+  show(1);
+  dialog.showModal();
+  scroll.focus();
+}

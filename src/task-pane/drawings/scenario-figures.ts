@@ -1,0 +1,94 @@
+import type { Shelf } from '../../functions/shelf';
+import type { CellResult } from '../../hosts/workbook-model';
+import type { Kind } from '../../units/kinds';
+import { readProfile } from '../../units/profile';
+import { readQuantity, wordGiven } from '../../units/quantity';
+import { Unreadable } from '../../units/unreadable';
+import { kindOfInput } from '../convert-typed/role';
+import { callOurs } from '../follow/evaluate';
+import type { Grid } from '../follow/grid';
+
+/** One scenario: what was put in, what comes out and what each stage carries, by name. */
+export interface ScenarioFigures {
+  /** An input as it was typed, or `` where it was not given. */
+  readonly given: (name: string) => CellResult;
+  /** An input worded with its unit; undefined where it is not given or `none`. */
+  readonly worded: (name: string) => string | undefined;
+  readonly result: (name: string) => number | undefined;
+  /** A result worded with its unit; undefined where there is none. */
+  readonly said: (name: string) => string | undefined;
+  /** The rows of `SILT.PLAN.LIMIT` but the last. */
+  readonly stages: readonly { readonly stage: string; readonly feed: CellResult; readonly fish: CellResult }[];
+  /** The stage that gives out first, as `SILT.PLAN.LIMIT` calls it. */
+  readonly first: string | undefined;
+  /** What comes next, in words. */
+  readonly next: string;
+  readonly units: string;
+  /** An amount of the kind in the profile's unit, worded. */
+  readonly amount: (name: string, value: number) => string;
+  readonly padCapture: number;
+}
+
+/** Computes a scenario that stands in one column of a table, by the functions of ours that a cell would call. */
+export function scenarioFigures(scenarios: Grid, column: number, units: string, shelf: Shelf): ScenarioFigures {
+  const table = scenarios.map((line) => [line[0] ?? '', line[column + 1] ?? '']);
+  const kinds = inputKinds(shelf);
+  const folded = (name: CellResult): string => String(name).trim().toLowerCase().replace(/\s+/g, ' ');
+  const inputs = new Map(table.map(([name, value]) => [folded(name!), value!]));
+  const given = (name: string): CellResult => inputs.get(name.toLowerCase()) ?? '';
+  const results = new Map(
+    callOurs('PLAN.COMPARE', [[[units]], table], shelf).map(([name, unit, value]) => [
+      folded(name!),
+      { unit: String(unit), value: value! },
+    ]),
+  );
+  const failed = [...results.values()].find(({ value }) => typeof value === 'object');
+  if (failed !== undefined && typeof failed.value === 'object') throw new Unreadable(failed.value.error.message);
+  const result = (name: string): number | undefined => {
+    const value = results.get(name)?.value;
+    return typeof value === 'number' ? value : undefined;
+  };
+  const limit = callOurs('PLAN.LIMIT', [[[units]], table], shelf);
+  const last = limit.at(-1) ?? [];
+  const first = /^gives out first: (?!not given)(.+)$/.exec(String(last[0]))?.[1];
+  return {
+    given,
+    worded: (name) => wordedInput(given(name), kindOfInput(kinds, name), units),
+    result,
+    said: (name) => {
+      const value = result(name);
+      return value === undefined ? undefined : `${tidy(value)} ${results.get(name)!.unit}`.trimEnd();
+    },
+    stages: limit.slice(0, -1).map((line) => ({ stage: String(line[0]), feed: line[1]!, fish: line[2]! })),
+    first,
+    next: String(last[4] ?? ''),
+    units,
+    amount: (name, value) => `${tidy(value)} ${results.get(name)?.unit ?? ''}`.trimEnd(),
+    padCapture: padCaptureOf(given('pad capture'), units, shelf),
+  };
+}
+
+export function inputKinds(shelf: Shelf) {
+  const spec = shelf.catalogue.find(({ name }) => name === 'PLAN.COMPARE')?.arguments.scenarios;
+  return spec !== undefined && 'inputs' in spec ? (spec.inputs ?? {}) : {};
+}
+
+function wordedInput(value: CellResult, kind: Kind | undefined, units: string): string | undefined {
+  if (isLacking(value) || /^(none|-)$/i.test(String(value).trim())) return undefined;
+  return kind === undefined ? String(value) : wordGiven(readProfile(units), kind, value);
+}
+
+function isLacking(value: CellResult): boolean {
+  return value === '' || value === 0 || typeof value === 'object';
+}
+
+/** As typed, else the default that `SILT.PLAN.INPUTS` tells. */
+function padCaptureOf(typed: CellResult, units: string, shelf: Shelf): number {
+  const line = callOurs('PLAN.INPUTS', [[[units]]], shelf).find(([name]) => name === 'pad capture');
+  const value = isLacking(typed) ? line?.[3] : typed;
+  return readQuantity(readProfile(units), 'share', value);
+}
+
+function tidy(value: number): string {
+  return String(Number(value.toPrecision(3)));
+}

@@ -1,0 +1,84 @@
+import type { Drawing } from '../../drawing/drawing-model';
+import { make, makeButton, replace } from '../dom';
+import { drawingsOf } from './drawings-of';
+import { showLarger } from './larger';
+import { pictureOf } from './picture';
+import type { DrawingRequest } from './request';
+import type { Seen } from './seen';
+
+export interface ShownDrawing {
+  readonly element: HTMLElement;
+  /** Shows what is seen; throws a sentence, and shows nothing, where it cannot be drawn. */
+  readonly show: (seen: Seen) => void;
+  readonly clear: () => void;
+}
+
+/** A drawing that fits the pane, with what to know beside it and a way to the others. `another` is told of a choice. */
+export function createShownDrawing(another: (seen: Seen) => void): ShownDrawing {
+  const element = make('div', { class: 'shown-drawing' });
+  let at = 0;
+  const show = (seen: Seen): void => {
+    replace(element);
+    const count = countOf(seen.request);
+    at = Math.min(at, count - 1);
+    const [drawing] = drawingsOf(oneOf(seen.request, at));
+    if (drawing === undefined) return;
+    const larger = makeButton('Larger', () => showLarger(drawing));
+    const turn = (by: number) => (): void => {
+      at = (at + by + count) % count;
+      show(seen);
+      const pressed = by < 0 ? '.previous' : '.next';
+      element.querySelector<HTMLButtonElement>(pressed)?.focus();
+    };
+    const steps =
+      count === 1
+        ? []
+        : [
+            makeButton('‹', turn(-1), { class: 'previous', 'aria-label': 'Previous pattern' }),
+            make('span', { class: 'faint' }, `${at + 1} of ${count}`),
+            makeButton('›', turn(1), { class: 'next', 'aria-label': 'Next pattern' }),
+          ];
+    replace(
+      element,
+      ...choiceOf(seen, another),
+      make('figure', { class: 'drawing' }, pictureOf(drawing), make('figcaption', {}, caption(drawing, seen))),
+      make('div', { class: 'buttons' }, larger, ...steps),
+      make('ul', { class: 'drawing-notes' }, ...notesOf(drawing, seen, count).map((note) => make('li', {}, note))),
+    );
+  };
+  return {
+    element,
+    show: (seen) => {
+      at = 0;
+      show(seen);
+    },
+    clear: () => replace(element),
+  };
+}
+
+function countOf(request: DrawingRequest): number {
+  return request.what === 'patterns' ? request.rows.length : 1;
+}
+
+/** Of many patterns only the one that is looked at is drawn. */
+function oneOf(request: DrawingRequest, at: number): DrawingRequest {
+  if (request.what !== 'patterns') return request;
+  return { ...request, rows: request.rows.slice(at, at + 1), names: request.names.slice(at, at + 1) };
+}
+
+function caption({ title }: Drawing, { from }: Seen): string {
+  return from === '' ? title : `${title} (${from})`;
+}
+
+function notesOf({ notes }: Drawing, { note }: Seen, count: number): readonly string[] {
+  const together = count === 1 ? [] : [`All ${count} patterns are saved together.`];
+  return [...(note === undefined ? [] : [note]), ...together, ...notes];
+}
+
+function choiceOf({ others }: Seen, another: (seen: Seen) => void): readonly HTMLElement[] {
+  if (others === undefined) return [];
+  const choice = make('select', {}, ...others.titles.map((title) => make('option', {}, title)));
+  choice.selectedIndex = others.chosen;
+  choice.addEventListener('change', () => another(others.see(choice.selectedIndex)));
+  return [make('label', { class: 'choice' }, make('span', {}, 'Scenario'), choice)];
+}

@@ -1,0 +1,143 @@
+import type { TrainStage } from '../../drawing/train-drawing';
+import type { TrainRequest } from './request';
+import type { ScenarioFigures } from './scenario-figures';
+
+/** A box of the diagram before it is known which one gives out first. */
+interface Box {
+  readonly name: string;
+  /** Whether the farm has it. */
+  readonly present: boolean;
+  readonly words: readonly (string | undefined)[];
+  readonly taken?: string | undefined;
+  /** Solids that leave it for the next stage; the same as came in where left out. */
+  readonly solids?: string | undefined;
+  /** What `SILT.PLAN.LIMIT` figures for it. */
+  readonly limits: RegExp;
+}
+
+/** The train of one scenario from the fish round to the pump, with what passes from each stage to the next. */
+export function trainOf(figures: ScenarioFigures, title: string): TrainRequest {
+  const { worded, said } = figures;
+  const boxes = boxesOf(figures).filter(({ present }) => present);
+  const flow = worded('pump flow') ?? said('flow needed');
+  const nitrogen = said('ammonia');
+  const limiting = boxes.find(({ limits }) => figures.first !== undefined && limits.test(figures.first));
+  let solids = said('solids');
+  let form = 'as ammonia';
+  const stages = boxes.map((box): TrainStage => {
+    // What the beds let through is not figured: they hold solids back and plants take nitrogen up.
+    const through = box.name !== 'Plant beds';
+    solids = through ? (box.solids ?? solids) : undefined;
+    if (box.name === 'Biofilter') form = 'as nitrate';
+    const mine = box === limiting;
+    const why = mine && figures.first !== box.name.toLowerCase() ? `by ${figures.first}` : undefined;
+    const words = [...box.words, ...carried(figures, box.limits), why].filter((one) => one !== undefined);
+    return {
+      name: box.name,
+      words,
+      ...(mine ? { limiting: true } : {}),
+      ...(flow === undefined ? {} : { flow }),
+      ...(solids === undefined ? {} : { solids }),
+      ...(nitrogen === undefined || !through ? {} : { nitrogen: `${nitrogen} ${form}` }),
+      ...(box.taken === undefined ? {} : { taken: box.taken }),
+    };
+  });
+  const needed = worded('pump flow') === undefined ? 'Flow is the flow needed; no pump flow is given.' : undefined;
+  return {
+    what: 'train',
+    units: figures.units,
+    title,
+    stages,
+    ...(boxes.length > 1 ? { returning: flow === undefined ? 'back to the fish' : `back to the fish, ${flow}` } : {}),
+    notes: [
+      needed,
+      capital(figures.next),
+      'A plan, not a promise: makers’ sheets, local advice and licensed practice come first.',
+    ].filter((note) => note !== undefined && note !== '') as string[],
+  };
+}
+
+function boxesOf(figures: ScenarioFigures): readonly Box[] {
+  const { given, worded, said, result, amount } = figures;
+  const has = (name: string): boolean => worded(name) !== undefined;
+  const isAbsent = (name: string): boolean => /^none$/i.test(String(given(name)).trim());
+  const drums = !isAbsent('drums');
+  const pads = has('pads');
+  const passedOn = result('solids passed on');
+  const afterPads = passedOn === undefined ? undefined : passedOn * (1 - figures.padCapture);
+  const fish = [
+    worded('fish count') && `${worded('fish count')} fish`,
+    worded('fish mass') && `of ${worded('fish mass')}`,
+  ];
+  const tank = worded('tank volume');
+  return [
+    {
+      name: 'Fish tank',
+      present: true,
+      words: [fish.filter((one) => one).join(' ') || undefined, tank, said('feed') && `feed ${said('feed')}`],
+      limits: /^(fish tank|air)$/,
+    },
+    {
+      name: 'Settling drums',
+      present: drums,
+      words: [
+        has('drums')
+          ? joined(worded('drums'), 'drums', worded('drum diameter'))
+          : said('drums needed') && `${said('drums needed')} needed`,
+        said('overflow rate') && `overflow ${said('overflow rate')}`,
+      ],
+      taken: said('solids captured') && `solids pulled ${said('solids captured')}`,
+      solids: said('solids passed on'),
+      limits: /^settling drums$/,
+    },
+    {
+      name: 'Pads',
+      present: pads,
+      words: [
+        joined(worded('pads'), 'pads', worded('pad area')),
+        said('days between pad changes') && `changed every ${said('days between pad changes')}`,
+      ],
+      taken: passedOn === undefined ? undefined : `solids held ${amount('solids', passedOn * figures.padCapture)}`,
+      solids: afterPads === undefined ? undefined : amount('solids', afterPads),
+      limits: /^pads$/,
+    },
+    {
+      name: 'Biofilter',
+      present: !isAbsent('media volume'),
+      words: [worded('media volume') ?? (said('media volume') && `${said('media volume')} of media needed`)],
+      limits: /^biofilter$/,
+    },
+    {
+      name: 'Plant beds',
+      present: !isAbsent('bed area'),
+      words: [
+        worded('bed area') ?? (said('bed area') && `${said('bed area')} needed`),
+        said('days between bed cleanings') && `cleaned every ${said('days between bed cleanings')}`,
+      ],
+      taken: 'nutrients to plants',
+      limits: /bed/,
+    },
+    {
+      name: 'Pump',
+      present: !isAbsent('pump flow'),
+      words: [worded('pump flow') ?? 'not given'],
+      limits: /^circulation/,
+    },
+  ];
+}
+
+/** What the stage carries, by the least of what is figured for it. */
+function carried({ stages }: ScenarioFigures, limits: RegExp): readonly string[] {
+  const fish = stages.flatMap(({ stage, fish: count }) =>
+    limits.test(stage) && typeof count === 'number' ? [count] : [],
+  );
+  return fish.length === 0 ? [] : [`carries ${Math.min(...fish)} fish`];
+}
+
+function joined(count: string | undefined, what: string, each: string | undefined): string {
+  return `${count} ${count === '1' ? what.replace(/s$/, '') : what}${each === undefined ? '' : `, ${each}`}`;
+}
+
+function capital(words: string): string {
+  return words === '' ? '' : `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+}

@@ -1,0 +1,165 @@
+import type { Block } from '../../hosts/sheet-host';
+import { make, makeButton, replace } from '../dom';
+import { sentenceOf } from '../messages';
+import { sentenceIn } from '../saying';
+import type { PaneContext, View, ViewPart } from '../view';
+import { drawingsOf } from './drawings-of';
+import { createDrumForm } from './drum-form';
+import { handOver } from './hand-over';
+import { insertMarkingOut } from './marking-out';
+import { createSavePanel } from './save-panel';
+import { see } from './see';
+import type { Seen, Sight } from './seen';
+import { createShownDrawing } from './shown-drawing';
+
+export const drawingsView: View = { id: 'drawings', label: 'Drawings', build };
+
+const invitation =
+  'Select a pattern row, a cut plan, a drum’s row or its ports, or a column of scenarios in the sheet, and it is drawn here.';
+const aloneInvitation =
+  'There is no spreadsheet here to select in; a settling drum can be drawn from its figures below.';
+
+/** Draws what is selected, saves it, or marks it out; a settling drum also from figures typed here. */
+function build(context: PaneContext): ViewPart {
+  const { host, say, work, units } = context;
+  const line = make('p', { class: 'sight', role: 'status' }, host === undefined ? aloneInvitation : invitation);
+  let shownSeen: Seen | undefined;
+  let ofForm = false;
+
+  const shown = createShownDrawing((seen) => attempt(() => draw(seen)));
+  const saving = createSavePanel(say, work);
+  const outside = makeButton('Open in the browser', () => void openOutside());
+  const marking = makeButton('Insert marking-out table', () => void markOut());
+  const more = make('div', { class: 'buttons' }, outside, marking);
+  const actions = make('div', { hidden: true }, saving.element, more);
+  const form = createDrumForm(units.profileText(), () => drawForm());
+
+  const forget = (sentence: string): void => {
+    shownSeen = undefined;
+    ofForm = false;
+    shown.clear();
+    actions.hidden = true;
+    replace(line, sentence);
+  };
+
+  const draw = (seen: Seen): void => {
+    shown.show(seen);
+    shownSeen = seen;
+    replace(line);
+    actions.hidden = false;
+    saving.element.hidden = host?.downloads === false;
+    marking.hidden = host === undefined || seen.request.what !== 'patterns' || seen.request.rows.length !== 1;
+    saving.offer(() => drawingsOf(seen.request));
+  };
+
+  /** Does something that may end in a sentence, which then stands where the drawing would. */
+  const attempt = (job: () => void): void => {
+    try {
+      job();
+    } catch (error) {
+      forget(sentenceIn(error) ?? sentenceOf(error));
+    }
+  };
+
+  const drawForm = (from = ''): void => {
+    const request = form.request();
+    if (request === undefined) {
+      forget('Give the drum’s inside diameter and the depth of water, and it is drawn.');
+      return;
+    }
+    attempt(() => {
+      draw({ request, from });
+      ofForm = true;
+    });
+  };
+
+  const follow = (sight: Sight): void => {
+    if ('seen' in sight) {
+      ofForm = false;
+      attempt(() => draw(sight.seen));
+    } else if ('drum' in sight) {
+      form.fill(sight.drum, sight.units ?? units.profileText());
+      form.element.open = true;
+      drawForm(sight.from);
+    } else if (!ofForm) forget(sight.sentence);
+  };
+
+  let looks = 0;
+  const look = async (selection: Block): Promise<void> => {
+    if (host === undefined) return;
+    looks += 1;
+    const mine = looks;
+    try {
+      const names = await host.names();
+      const profile = units.now().units?.profile?.text;
+      const sight = await see(selection, { host, shelf: context.shelf, names, units: profile });
+      // A later selection has taken its place by now.
+      if (mine === looks) follow(sight);
+    } catch (error) {
+      if (mine === looks) forget(sentenceOf(error));
+    }
+  };
+
+  const openOutside = async (): Promise<void> => {
+    if (shownSeen === undefined) return;
+    try {
+      const address = `${context.page('drawing.html')}#${await handOver(shownSeen.request)}`;
+      if (host === undefined) window.open(address, '_blank', 'noopener');
+      else host.openPage(address);
+      say('note', 'The drawing opens in the browser, larger, and can be saved and printed there.');
+    } catch (error) {
+      say('fault', sentenceIn(error) ?? sentenceOf(error));
+    }
+  };
+
+  const markOut = async (): Promise<void> => {
+    const seen = shownSeen;
+    if (host === undefined || seen?.request.what !== 'patterns') return;
+    const { names, units: under } = seen.request;
+    const own = units.now().units?.profile?.text === under ? undefined : under;
+    await work('Inserting the marking-out table', async ({ finishing }) => {
+      finishing();
+      const sheet = await insertMarkingOut(host, { from: seen.from, name: names[0] ?? '', units: own });
+      say('done', `The marking-out table is on the sheet ${sheet}.`, {
+        label: 'Undo',
+        press: () => void work('Removing the marking-out table', () => host.removeSheet(sheet)),
+      });
+    });
+  };
+
+  const lookAgain = (): void => {
+    if (host === undefined) return;
+    host.selection().then(look, () => undefined);
+  };
+  let stops: (() => void)[] = [];
+  return {
+    element: make('div', { class: 'drawings' }, make('h2', {}, 'Drawings'), line, shown.element, actions, form.element),
+    shown: () => {
+      stops = [context.onSelection((selection) => void look(selection)), units.onChanged(lookAgain)];
+      stops.push(watchCells(context, lookAgain));
+    },
+    hidden: () => {
+      for (const stop of stops) stop();
+      stops = [];
+    },
+  };
+}
+
+const quietMs = 300;
+
+/** Calls once cells have come to rest after a change. */
+function watchCells({ host }: PaneContext, changed: () => void): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let ended = false;
+  const watching = host?.onCellsChanged(() => {
+    clearTimeout(timer);
+    timer = setTimeout(() => {
+      if (!ended) changed();
+    }, quietMs);
+  });
+  return () => {
+    ended = true;
+    clearTimeout(timer);
+    watching?.then((stop) => stop()).catch(() => undefined);
+  };
+}

@@ -1,0 +1,54 @@
+import type { CellRange } from '../../hosts/address';
+import { contains } from '../../hosts/address';
+import type { Place, SheetHost } from '../../hosts/sheet-host';
+import type { BookCell } from '../convert-typed/book';
+import { childrenOf } from '../convert-typed/children';
+import { type Part, readFormula, siltName } from '../convert-typed/read-formula';
+import { type Scope, scopeOf } from '../convert-typed/use';
+
+/** A call of one of our functions inside a cell formula. */
+export interface SiltCall {
+  /** Without `SILT.`: `CUT.PLAN`. */
+  readonly name: string;
+  readonly given: readonly (Part | null)[];
+  readonly scope: Scope;
+}
+
+/** Every call of ours in a formula, the outermost first. */
+export function* siltCalls(part: Part, scope: Scope): Iterable<SiltCall> {
+  if (part.type === 'CallExpression' && part.callee.type === 'Identifier') {
+    const name = siltName(part.callee.name);
+    if (name !== undefined) yield { name, given: part.arguments as readonly (Part | null)[], scope };
+  }
+  for (const [child, inner] of childrenOf(part, scope)) yield* siltCalls(child, inner);
+}
+
+/** The formula whose result a cell shows, with the cells that it fills. */
+export interface Source {
+  readonly sheet: string;
+  readonly range: CellRange;
+  readonly calls: readonly SiltCall[];
+}
+
+/** The formula of ours that stands in a cell or spills into it; undefined where there is none. */
+export async function sourceAt(host: SheetHost, place: Place): Promise<Source | undefined> {
+  const { row, column } = place.range;
+  const here = { row, column, rows: 1, columns: 1 };
+  const block = await host.read({ sheet: place.sheet, range: here });
+  const spill = block.spills.find((one) => contains(one, row, column));
+  const range = spill ?? here;
+  const home = { row: range.row, column: range.column, rows: 1, columns: 1 };
+  const formula = (spill === undefined ? block : await host.read({ sheet: place.sheet, range: home })).formulas[0]?.[0];
+  if (formula === undefined || !/SILT[._]/i.test(formula)) return undefined;
+  const part = readFormula(formula);
+  if (part === undefined) return undefined;
+  const cell: BookCell = {
+    sheet: place.sheet,
+    row: range.row,
+    column: range.column,
+    value: '',
+    formula,
+    source: undefined,
+  };
+  return { sheet: place.sheet, range, calls: [...siltCalls(part, scopeOf(cell))] };
+}

@@ -1,0 +1,163 @@
+import type { ReferenceIdentifier } from '@borgar/fx';
+import type { Shelf } from '../../functions/shelf';
+import type { SheetHost } from '../../hosts/sheet-host';
+import type { CellResult, DefinedName } from '../../hosts/workbook-model';
+import { childrenOf } from '../convert-typed/children';
+import { type Part, readFormula, siltName, targetOf } from '../convert-typed/read-formula';
+import type { Scope } from '../convert-typed/use';
+import { cellByCell, compared, type Grid, NotFollowed, numberIn, single } from './grid';
+import { sheetFunction } from './sheet-functions';
+
+/** What a formula's parts are worked out with. */
+export interface Surroundings {
+  readonly host: SheetHost;
+  readonly shelf: Shelf;
+  readonly names: readonly DefinedName[];
+}
+
+const deepest = 40;
+const mostCells = 200_000;
+
+/**
+ * What a part of a cell formula stands for, as far as that is references, numbers, simple arithmetic, functions of ours
+ * and the few ordinary ones that pick rows of a table. Throws NotFollowed for anything else, never guesses.
+ */
+export async function evaluate(part: Part, scope: Scope, around: Surroundings, depth = 0): Promise<Grid> {
+  if (depth > deepest) throw new NotFollowed('is nested too deep');
+  const of = (child: Part, inner: Scope = scope): Promise<Grid> => evaluate(child, inner, around, depth + 1);
+  switch (part.type) {
+    case 'Literal':
+      return single(part.value as CellResult);
+    case 'ArrayExpression':
+      return Promise.all(
+        part.elements.map(async (line) =>
+          Promise.all(line.map(async (element) => (await of(element as Part))[0]?.[0] ?? '')),
+        ),
+      );
+    case 'ReferenceIdentifier':
+      return reference(part, scope, around, depth);
+    case 'UnaryExpression': {
+      const [inside] = part.arguments as unknown as readonly [Part];
+      if (part.operator === '#') return spilled(inside, scope, around);
+      const given = await of(inside);
+      if (part.operator === '@') return single(given[0]?.[0] ?? '');
+      const sign = part.operator === '-' ? -1 : part.operator === '%' ? 0.01 : undefined;
+      return sign === undefined ? given : cellByCell([given], (value) => numberIn(value!) * sign);
+    }
+    case 'BinaryExpression': {
+      const work = operators[part.operator];
+      if (work === undefined) throw new NotFollowed(`uses ${part.operator}`);
+      const [left, right] = part.arguments as unknown as readonly [Part, Part];
+      return cellByCell([await of(left), await of(right)], (a, b) => work(a!, b!));
+    }
+    case 'LetExpression': {
+      const [body, inner] = [...childrenOf(part, scope)].at(-1)!;
+      return of(body, inner);
+    }
+    case 'CallExpression': {
+      if (part.callee.type !== 'Identifier') throw new NotFollowed('calls a function of its own');
+      const given = await Promise.all(
+        part.arguments.map(async (child) => (child === null ? undefined : of(child as Part))),
+      );
+      return call(part.callee.name, given, around.shelf);
+    }
+    default:
+      throw new NotFollowed('uses something that is not read here');
+  }
+}
+
+const operators: Readonly<Record<string, (a: CellResult, b: CellResult) => CellResult>> = {
+  '+': (a, b) => numberIn(a) + numberIn(b),
+  '-': (a, b) => numberIn(a) - numberIn(b),
+  '*': (a, b) => numberIn(a) * numberIn(b),
+  '/': (a, b) => numberIn(a) / numberIn(b),
+  '&': (a, b) => `${a}${b}`,
+  '=': (a, b) => compared(a, b) === 0,
+  '<>': (a, b) => compared(a, b) !== 0,
+  '<': (a, b) => compared(a, b) < 0,
+  '>': (a, b) => compared(a, b) > 0,
+  '<=': (a, b) => compared(a, b) <= 0,
+  '>=': (a, b) => compared(a, b) >= 0,
+};
+
+async function reference(part: ReferenceIdentifier, scope: Scope, around: Surroundings, depth: number): Promise<Grid> {
+  const target = targetOf(part);
+  if (target === undefined) throw new NotFollowed(`reads ${part.value}, a table or another workbook`);
+  if (!('name' in target)) return cells(target, part.value, scope, around);
+  const wanted = target.name.toLowerCase();
+  if (scope.bound.has(wanted)) {
+    const bound = scope.bound.get(wanted);
+    if (bound === undefined) throw new NotFollowed('calls a function of its own');
+    return evaluate(bound.part, bound.scope, around, depth + 1);
+  }
+  const name = around.names.find((one) => one.name.toLowerCase() === wanted);
+  const meant = name === undefined ? undefined : readFormula(`=${name.refersTo.replace(/^=/, '')}`);
+  if (meant === undefined) throw new NotFollowed(`uses the name ${target.name}, which is not defined`);
+  return evaluate(meant, scope, around, depth + 1);
+}
+
+type Cells = Extract<ReturnType<typeof targetOf>, { readonly range: unknown }>;
+
+async function cells({ sheet, range }: Cells, shown: string, scope: Scope, { host }: Surroundings): Promise<Grid> {
+  const { top, left, bottom, right } = range;
+  if (top === null || left === null || bottom === null || right === null) {
+    throw new NotFollowed(`reads whole rows or columns, ${shown}`);
+  }
+  const size = { rows: bottom - top + 1, columns: right - left + 1 };
+  if (size.rows * size.columns > mostCells) throw new NotFollowed(`reads more cells than a drawing needs, ${shown}`);
+  const block = await host.read({ sheet: sheet ?? scope.home.sheet, range: { row: top, column: left, ...size } });
+  return block.values;
+}
+
+/** `A5#`, all that the formula of A5 gives. */
+async function spilled(part: Part, scope: Scope, { host }: Surroundings): Promise<Grid> {
+  const target = part.type === 'ReferenceIdentifier' ? targetOf(part) : undefined;
+  if (target === undefined || 'name' in target || target.range.top === null || target.range.left === null) {
+    throw new NotFollowed('reads a spill that is not found');
+  }
+  const { top: row, left: column } = target.range;
+  const sheet = target.sheet ?? scope.home.sheet;
+  const block = await host.read({ sheet, range: { row, column, rows: 1, columns: 1 } });
+  const spill = block.spills.find((one) => one.row === row && one.column === column);
+  return spill === undefined ? block.values : (await host.read({ sheet, range: spill })).values;
+}
+
+function call(name: string, given: readonly (Grid | undefined)[], shelf: Shelf): Grid {
+  const ours = siltName(name);
+  if (ours !== undefined) return callOurs(ours, given, shelf);
+  const known = sheetFunction(name);
+  if (known === undefined || given.includes(undefined)) throw new NotFollowed(`uses ${name.toUpperCase()}`);
+  return known(...(given as readonly Grid[]));
+}
+
+/** Calls a function of ours as a cell does; an error that it answers with ends the evaluation in its own words. */
+export function callOurs(name: string, given: readonly (Grid | undefined)[], shelf: Shelf): Grid {
+  const row = shelf.catalogue.find((one) => one.name === name);
+  if (row === undefined) throw new NotFollowed(`uses SILT.${name}, which is not known here`);
+  const adapted = shelf.adapt(row, (code, message) => new CalledError(code, message));
+  const values = adapted(...given.map((grid) => grid?.map((line) => line.map(handedOver))));
+  return values.map((line) => line.map(taken));
+}
+
+/** An error that a function of ours answered with. */
+export class CalledError extends NotFollowed {
+  readonly code: string;
+  /** The function's own words. */
+  readonly reason: string;
+  constructor(code: string, reason: string) {
+    super(reason === '' ? `gives ${code}` : `gives ${code}: ${reason}`);
+    this.name = 'CalledError';
+    this.code = code;
+    this.reason = reason;
+  }
+}
+
+function handedOver(value: CellResult): unknown {
+  return typeof value === 'object' ? value.error : value;
+}
+
+function taken(value: unknown): CellResult {
+  if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return value;
+  if (value instanceof CalledError) return { error: { code: value.code, message: value.reason } };
+  return '';
+}

@@ -1,0 +1,46 @@
+import { cellByCell, compared, first, type Grid, isTrue, NotFollowed, numberIn, single, widthOf } from './grid';
+
+/** The few ordinary worksheet functions that stand around a call of ours where it picks rows of a table. */
+const functions: Readonly<Record<string, (...given: readonly Grid[]) => Grid>> = {
+  FILTER: (table = [], wanted = []) => {
+    const down = wanted.length === table.length && widthOf(wanted) === 1;
+    const kept = down
+      ? table.filter((_, row) => isTrue(wanted[row]![0]!))
+      : table.map((line) => line.filter((_, column) => isTrue(wanted[0]?.[column] ?? false)));
+    if (kept.length === 0 || widthOf(kept) === 0) throw new NotFollowed('finds no rows to take');
+    return kept;
+  },
+  INDEX: (table = [], row = single(0), column) => {
+    const across = table.length === 1 && column === undefined && widthOf(table) > 1;
+    const [down, over] = across ? [0, whole(row)] : [whole(row), column === undefined ? 0 : whole(column)];
+    const lines = down === 0 ? table : table.slice(down - 1, down);
+    const kept = over === 0 ? lines : lines.map((line) => line.slice(over - 1, over));
+    if (kept.length === 0 || widthOf(kept) === 0) throw new NotFollowed('points outside a table');
+    return kept;
+  },
+  MATCH: (sought = [], list = [], way = single(1)) => {
+    if (first(way) !== 0) throw new NotFollowed('looks for the nearest value');
+    const values = list.length === 1 ? list[0]! : list.map((line) => line[0]!);
+    return cellByCell([sought], (value) => {
+      const place = values.findIndex((one) => typeof one !== 'object' && compared(one, value) === 0);
+      if (place < 0) throw new NotFollowed('looks for something that is not there');
+      return place + 1;
+    });
+  },
+  IF: (asked = [], then = single(true), otherwise = single(false)) =>
+    cellByCell([asked, then, otherwise], (test, yes, no) => (isTrue(test!) ? yes! : no!)),
+  VSTACK: (...tables) => {
+    const wide = Math.max(...tables.map(widthOf));
+    return tables.flatMap((table) => table.map((line) => [...line, ...new Array(wide - line.length).fill('')]));
+  },
+  CHOOSEROWS: (table = [], ...rows) => rows.flatMap((row) => row.flat()).map((row) => table[numberIn(row) - 1] ?? []),
+};
+
+function whole(grid: Grid): number {
+  return Math.trunc(numberIn(first(grid)));
+}
+
+export function sheetFunction(name: string): ((...given: readonly Grid[]) => Grid) | undefined {
+  const plain = name.toUpperCase().replace(/^_XLFN\.(?:_XLWS\.)?/, '');
+  return Object.hasOwn(functions, plain) ? functions[plain] : undefined;
+}

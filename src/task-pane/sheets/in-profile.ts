@@ -1,0 +1,60 @@
+import type { Shelf } from '../../functions/shelf';
+import { cellName } from '../../hosts/address';
+import type { Block } from '../../hosts/sheet-host';
+import type { CellData, CellResult, CellScalar, SheetData, WorkbookData } from '../../hosts/workbook-model';
+import type { Profile } from '../../units/profile';
+import { openBook } from '../convert-typed/book';
+import { findingsOf } from '../convert-typed/findings';
+import { findUses } from '../convert-typed/uses';
+import { unitsName } from '../workbook-units';
+
+/** A ready-made workbook whose typed numbers were turned from the profile it was written for into another. */
+export interface Turned {
+  readonly workbook: WorkbookData;
+  /** Cells that want looking at by a person, as `Drums!C5`. */
+  readonly byHand: readonly string[];
+}
+
+/** Turns the typed numbers of a ready-made workbook, for a profile with exceptions such as `US, flow L/min`. */
+export async function inProfile(
+  workbook: WorkbookData,
+  { from, to }: { readonly from: Profile; readonly to: Profile },
+  shelf: Shelf,
+): Promise<Turned> {
+  const book = openBook(workbook.sheets.map(blockOf), workbook.names ?? []);
+  const uses = await findUses(book, { catalogue: shelf.catalogue, unitsName });
+  const { plain, apart, byHand } = findingsOf(book, uses, from, to);
+  const changes = new Map<string, CellScalar>();
+  const left = byHand.map(({ spot }) => placeOf(spot.sheet, spot.row, spot.column));
+  for (const { spot, choices } of [...plain, ...apart]) {
+    const [choice] = choices;
+    if (choices.length === 1) changes.set(placeOf(spot.sheet, spot.row, spot.column), choice!.content);
+    else left.push(placeOf(spot.sheet, spot.row, spot.column));
+  }
+  const sheets = workbook.sheets.map((sheet) => ({
+    ...sheet,
+    cells: sheet.cells.map((cell) => changed(cell, changes.get(placeOf(sheet.name, cell.row, cell.column)))),
+  }));
+  return { workbook: { ...workbook, sheets }, byHand: [...new Set(left)] };
+}
+
+function placeOf(sheet: string, row: number, column: number): string {
+  return `${sheet}!${cellName(row, column)}`;
+}
+
+function changed(cell: CellData, content: CellScalar | undefined): CellData {
+  if (content === undefined) return cell;
+  return cell.formula === undefined ? { ...cell, value: content } : { ...cell, formula: String(content) };
+}
+
+function blockOf({ name, cells }: SheetData): Block {
+  const rows = Math.max(0, ...cells.map(({ row }) => row)) + 1;
+  const columns = Math.max(0, ...cells.map(({ column }) => column)) + 1;
+  const values: CellResult[][] = Array.from({ length: rows }, () => new Array(columns).fill(''));
+  const formulas: (string | undefined)[][] = Array.from({ length: rows }, () => new Array(columns).fill(undefined));
+  for (const { row, column, value, formula } of cells) {
+    values[row]![column] = value ?? '';
+    formulas[row]![column] = formula;
+  }
+  return { sheet: name, range: { row: 0, column: 0, rows, columns }, values, formulas, spills: [] };
+}

@@ -1,0 +1,36 @@
+import type { SheetHost } from '../../hosts/sheet-host';
+import type { WorkbookData } from '../../hosts/workbook-model';
+import type { Progress } from '../work';
+
+/**
+ * Adds sheets and names behind the others, all or none. Hosts promise as much; whatever one of them leaves behind when
+ * it fails or is stopped is taken away here, and what was there before is never touched.
+ */
+export async function insertSheets(
+  host: SheetHost,
+  workbook: WorkbookData,
+  { step }: Pick<Progress, 'step'>,
+): Promise<void> {
+  const before = await sheetsAndNames(host);
+  await step(0);
+  try {
+    await host.insert(workbook, step);
+  } catch (error) {
+    const after = await sheetsAndNames(host);
+    for (const { name } of workbook.names ?? []) {
+      if (!before.names.has(name.toLowerCase()) && after.names.has(name.toLowerCase())) await host.removeName(name);
+    }
+    for (const { name } of workbook.sheets.toReversed()) {
+      if (!before.sheets.has(name.toLowerCase()) && after.sheets.has(name.toLowerCase())) await host.removeSheet(name);
+    }
+    throw error;
+  }
+}
+
+async function sheetsAndNames(host: SheetHost): Promise<Readonly<Record<'sheets' | 'names', ReadonlySet<string>>>> {
+  const [sheets, names] = await Promise.all([host.sheets(), host.names()]);
+  return {
+    sheets: new Set(sheets.map((name) => name.toLowerCase())),
+    names: new Set(names.map(({ name }) => name.toLowerCase())),
+  };
+}
