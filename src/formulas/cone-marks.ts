@@ -44,7 +44,9 @@ function sectorMarks(piece: SectorPiece, step: number): readonly ConeMark[] {
   }
   const left = pieceReach(piece, quarter);
   const low = pieceReach(piece, 2 * quarter);
-  const onBlank = ({ x, y }: Corner): Corner => ({ x: left - y, y: low + x });
+  // A point on the blank's own edge is meant to be at 0, whatever rounding left of it.
+  const clean = (length: number) => (Math.abs(length) < 1e-14 * outerRadius ? 0 : length);
+  const onBlank = ({ x, y }: Corner): Corner => ({ x: clean(left - y), y: clean(low + x) });
   const onArcs = (mark: string, turn: number, aside: number): ConeMark => {
     const point = (radius: number) => onBlank(beside(turn - angle / 2, rise(radius, aside), aside));
     return given(mark, aside === 0 ? turn : undefined, point(outerRadius), point(innerRadius));
