@@ -31,7 +31,7 @@ async function openWorkbook(path: string): Promise<WorkbookData> {
 async function calculate(request: CalcRequest): Promise<number> {
   const workbook = request.workbook === undefined ? undefined : await openWorkbook(request.workbook);
   const host = await openHeadless(await sourceFunctions(), workbook);
-  const typed = request.formulas.map((formula) => (formula.startsWith('=') ? formula : `=${formula}`));
+  const typed = request.formulas.map((formula) => `=${formula.trim().replace(/^=/, '')}`);
   const output = calcOutput(request.formulas, await host.evaluate(typed, workbook?.activeSheet), request.json);
   process.stdout.write(output.stdout);
   process.stderr.write(output.stderr);
