@@ -13,8 +13,8 @@ interface Described {
 /** A figure by name. Blank and 0 are one: the default, or not given. */
 export interface FigureInput extends Described, Bounds {
   readonly kind: Kind;
-  /** In SI, or the key of a coefficient. */
-  readonly default?: number | string;
+  /** In SI, or the coefficient of its own name. */
+  readonly default?: number | 'coefficient';
   /** The key of an input before it whose figure is taken. */
   readonly as?: string;
   /** Has to be given. */

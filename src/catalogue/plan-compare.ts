@@ -4,17 +4,16 @@ import { toProfile } from '../units/quantity';
 import { wordText } from '../units/text';
 import type { CellFault, MixedCell } from './argument';
 import { Complaint } from './reading/complaint';
-import { inWords } from './reading/headings';
 import { isBlankColumn } from './reading/named-column';
 import { type NamedTable, namedTable, type OpenCell } from './reading/named-table';
 import { readScenario, scenarioFactors, withScenario } from './scenario';
 import { scenarioInputs } from './scenario-inputs';
-import { scenarioResults } from './scenario-results';
+import { resultName, scenarioResults } from './scenario-results';
 
 type GridCell = MixedCell | CellFault;
 
 const keys = Object.keys(scenarioResults) as readonly (keyof PlanResults)[];
-const names = [...keys.map((key) => scenarioResults[key].name ?? inWords(key)), 'defaults taken'];
+const names = [...keys.map(resultName), 'defaults taken'];
 
 /** Titles that the first cell of a heading row may have. */
 export const scenarioTitles = ['input', 'scenario'] as const;
@@ -27,7 +26,7 @@ export function planCompare(
   const table = namedTable('scenarios', scenarioInputs, scenarios, scenarioTitles);
   const columns = Array.from({ length: table.count }, (_, column) => answer(table, column, profile));
   if (columns.length === 1 && columns[0]![0] instanceof Error) throw columns[0]![0];
-  const units = keys.map((key) => profile.units[scenarioResults[key].kind].symbol);
+  const units = keys.map((key) => profile.units[scenarioResults[key]].symbol);
   const body = names.map((name, i): GridCell[] => [name, units[i] ?? '', ...columns.map((column) => column[i] ?? '')]);
   if (table.heading === undefined) return body;
   return [['result', 'unit', ...table.heading.slice(1).map(shown)], ...body];
@@ -60,7 +59,7 @@ function isFault(error: unknown): error is CellFault {
 
 function resultCell(key: keyof PlanResults, value: number | string, place: string, profile: Profile): GridCell {
   if (typeof value === 'string') return value;
-  const { kind } = scenarioResults[key];
+  const kind = scenarioResults[key];
   if (Number.isFinite(toProfile(profile, kind, value))) return { kind, si: value };
-  throw new Complaint(`${place}${inWords(key)} comes out too large or too small to compute with; check the units`);
+  throw new Complaint(`${place}${resultName(key)} comes out too large or too small to compute with; check the units`);
 }

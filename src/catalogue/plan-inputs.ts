@@ -34,8 +34,9 @@ function defaultOf(key: string, spec: NamedInput): { readonly default: MixedCell
   if ('reader' in spec) return { default: spec.default, source: sourceOf(spec.coefficient ?? '') };
   if ('choice' in spec) return { default: spec.default ?? 'not given', source: spec.source ?? '' };
   if (spec.as !== undefined) return { default: `as ${inputName(scenarioInputs, spec.as)}`, source: 'another input' };
-  if (typeof spec.default === 'string') {
-    return { default: { kind: spec.kind, si: coefficient(spec.default).typical }, source: sourceOf(spec.default) };
+  if (spec.default === 'coefficient') {
+    const name = inputName(scenarioInputs, key);
+    return { default: { kind: spec.kind, si: coefficient(name).typical }, source: sourceOf(name) };
   }
   if (spec.default !== undefined) return { default: { kind: spec.kind, si: spec.default }, source: spec.source ?? '' };
   if (wanted.has(key)) return { default: 'required', source: 'fish count, fish mass and feeding rate, or feed' };

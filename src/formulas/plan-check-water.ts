@@ -1,9 +1,8 @@
 /**
  * Cautions over the water of a farm on paper: ammonia, oxygen, temperature, pH, stocking.
  */
-import type { Caution } from './caution';
 import { oxygenTime } from './oxygen-time';
-import { figuresLike } from './plan-figures';
+import type { Found } from './plan-found';
 import { isFitted, type Scenario, type ScenarioFactors } from './plan-scenario';
 import { planStages, unionisedLimit } from './plan-stages';
 import type { Train } from './plan-train';
@@ -15,127 +14,96 @@ import { fishLimits } from './water-species';
 const SHORT_TIME = 30 * 60;
 
 /** Cautions over water; sources in the limits of each species. */
-export function waterCautions(scenario: Scenario, factors: ScenarioFactors, train: Train): readonly Caution[] {
+export function waterCautions(scenario: Scenario, factors: ScenarioFactors, train: Train): readonly Found[] {
   return [
-    ...ammoniaCautions(scenario),
+    ammoniaCaution(scenario),
     ...speciesCautions(scenario),
-    ...oxygenTimeCautions(scenario, train),
+    oxygenTimeCaution(scenario, train),
     ...airCautions(scenario, factors, train),
-    ...stockingCautions(scenario),
+    stockingCaution(scenario),
   ];
 }
 
-function ammoniaCautions(scenario: Scenario): readonly Caution[] {
-  const { highestPh: ph, hottestWater, salinity, ammoniaLimit } = scenario;
-  if (ph === undefined) {
-    return [{ text: 'pH is not given, so nobody can say how much of the ammonia is un-ionised, which is what harms.' }];
+function ammoniaCaution(scenario: Scenario): Found {
+  const { highestPh, hottestWater, salinity, ammoniaLimit } = scenario;
+  if (highestPh === undefined) {
+    return 'pH is not given, so un-ionised ammonia, which is what harms, cannot be judged.';
   }
   const limit = unionisedLimit(scenario);
-  const unionised = waterAmmonia(ammoniaLimit, ph, hottestWater, salinity);
-  if (unionised <= limit) return [];
-  const total = waterLimit(limit, ph, hottestWater, salinity);
-  return [
-    {
-      text: 'At the ammonia limit, {total}, at pH {ph} and {hottest}, {unionised} is un-ionised, above the {limit} that harms: hold total ammonia nitrogen under {safe}.',
-      figures: {
-        ...figuresLike('concentration', { total: ammoniaLimit, unionised, limit, safe: total }),
-        ...figuresLike('temperature', { hottest: hottestWater }),
-        ...figuresLike('number', { ph }),
-      },
-    },
-  ];
+  const unionised = waterAmmonia(ammoniaLimit, highestPh, hottestWater, salinity);
+  if (unionised <= limit) return undefined;
+  return {
+    text: 'Of the ammonia limit, {ammoniaLimit:concentration}, {unionised:concentration} is un-ionised at pH {highestPh} and {hottestWater:temperature}, above the {limit:concentration} that harms: hold total ammonia nitrogen under {safe:concentration}.',
+    figures: { unionised, limit, safe: waterLimit(limit, highestPh, hottestWater, salinity) },
+  };
 }
 
-function speciesCautions({ species, coldestWater, hottestWater, ph, highestPh }: Scenario): readonly Caution[] {
+function speciesCautions({ species, coldestWater, hottestWater, ph, highestPh }: Scenario): readonly Found[] {
   if (species === undefined) {
-    return [
-      {
-        text: 'Species is not given: temperature and pH are not judged, and the general limit of un-ionised ammonia is taken.',
-      },
-    ];
+    return ['Species is not given: temperature and pH are not judged, and un-ionised ammonia by the general limit.'];
   }
   const { temperature, ph: acidity } = fishLimits(species);
   const [low, high] = temperature;
-  const degrees = figuresLike('temperature', { coldest: coldestWater, hottest: hottestWater, low, high });
-  const found: Caution[] = [];
-  if (coldestWater < low) {
-    found.push({
-      text: `The coldest water, {coldest}, is under the {low} that ${species} is kept above.`,
-      figures: degrees,
-    });
-  }
-  if (hottestWater > high) {
-    found.push({
-      text: `The hottest water, {hottest}, is over the {high} that ${species} is kept below.`,
-      figures: degrees,
-    });
-  }
   const [least, most] = [ph ?? highestPh, highestPh];
-  if (least !== undefined && most !== undefined && (least < acidity[0] || most > acidity[1])) {
-    found.push({
-      text: `pH from {least} to {most} goes out of the {low} to {high} that ${species} is kept within.`,
-      figures: figuresLike('number', { least, most, low: acidity[0], high: acidity[1] }),
-    });
-  }
-  return found;
+  return [
+    coldestWater < low && {
+      text: `The coldest water, {coldestWater:temperature}, is under the {low:temperature} for ${species}.`,
+      figures: { low },
+    },
+    hottestWater > high && {
+      text: `The hottest water, {hottestWater:temperature}, is over the {high:temperature} for ${species}.`,
+      figures: { high },
+    },
+    least !== undefined &&
+      most !== undefined &&
+      (least < acidity[0] || most > acidity[1]) && {
+        text: `pH from {least} to {most} goes out of {low} to {high} for ${species}.`,
+        figures: { least, most, low: acidity[0], high: acidity[1] },
+      },
+  ];
 }
 
-function oxygenTimeCautions(scenario: Scenario, { oxygen }: Train): readonly Caution[] {
+function oxygenTimeCaution(scenario: Scenario, { oxygen }: Train): Found {
   const { tankVolume, oxygenAtStop, oxygenFloor, oxygenPeak } = scenario;
   if (!isFitted(tankVolume)) {
-    return [{ text: 'Tank volume is not given, so nobody can say how long the fish have when pump and air stop.' }];
+    return 'Tank volume is not given, so the time that fish have when pump and air stop cannot be judged.';
   }
-  const levels = figuresLike('concentration', { stop: oxygenAtStop, floor: oxygenFloor });
   if (oxygenAtStop <= oxygenFloor) {
-    return [
-      {
-        text: 'Oxygen at stop, {stop}, is not above the oxygen floor, {floor}: there is no time left.',
-        figures: levels,
-      },
-    ];
+    return 'Oxygen at stop, {oxygenAtStop:concentration}, is not above the oxygen floor, {oxygenFloor:concentration}: no time is left.';
   }
   const time = oxygenTime(tankVolume, oxygenAtStop, oxygenFloor, oxygen, oxygenPeak);
-  const figures = { ...levels, ...figuresLike('minutes', { time, half: time / 2 }) };
   const short = time < SHORT_TIME ? ' That is too short for anyone to come: it must start by itself.' : '';
-  const text = `If pump and air stop, oxygen falls from {stop} to {floor} in {time}: have backup air running within {half}.${short}`;
-  return [{ text, figures }];
+  return {
+    text: `If pump and air stop, oxygen falls from {oxygenAtStop:concentration} to {oxygenFloor:concentration} in {time:minutes}: have backup air running within {half:minutes}.${short}`,
+    figures: { time, half: time / 2 },
+  };
 }
 
-function airCautions(scenario: Scenario, factors: ScenarioFactors, { feed }: Train): readonly Caution[] {
-  const { airSupply, hottestWater, elevation, salinity, oxygenAtStop: target, oxygenPeak } = scenario;
-  const found: Caution[] = [];
+function airCautions(scenario: Scenario, factors: ScenarioFactors, { feed }: Train): readonly Found[] {
+  const { airSupply, hottestWater, elevation, salinity, oxygenAtStop, oxygenPeak } = scenario;
   const saturation = factors.beta * waterOxygen(hottestWater, elevation, salinity);
-  if (target >= saturation) {
-    found.push({
-      text: 'The hottest water, {hottest}, holds no more than {saturation} of oxygen in balance with air, so air alone does not keep {target}.',
-      figures: {
-        ...figuresLike('temperature', { hottest: hottestWater }),
-        ...figuresLike('concentration', { saturation, target }),
-      },
-    });
-  }
-  if (!isFitted(airSupply)) {
-    const state = airSupply === 'none' ? 'There is no air supply' : 'Air supply is not given';
-    return [...found, { text: `${state}: all oxygen would come with the flow, and stops with the pump.` }];
-  }
   const capacity = planStages(scenario, factors).find(({ stage }) => stage === 'air')?.capacity;
-  if (typeof capacity === 'number' && capacity >= feed && capacity < feed * oxygenPeak) {
-    found.push({
-      text: 'Air carries the mean of the day but not its worst hour, {peak} times that: spread the feed over the day, or add air.',
-      figures: figuresLike('number', { peak: oxygenPeak }),
-    });
-  }
-  return found;
+  const state = airSupply === 'none' ? 'There is no air supply' : 'Air supply is not given';
+  return [
+    oxygenAtStop >= saturation && {
+      text: 'The hottest water, {hottestWater:temperature}, holds {saturation:concentration} of oxygen in balance with air, so air alone does not keep {oxygenAtStop:concentration}.',
+      figures: { saturation },
+    },
+    !isFitted(airSupply) && `${state}: all oxygen would come with the flow, and stops with the pump.`,
+    typeof capacity === 'number' &&
+      capacity >= feed &&
+      capacity < feed * oxygenPeak &&
+      'Air carries the mean of the day but not its worst hour, {oxygenPeak} times that: spread the feed over the day, or add air.',
+  ];
 }
 
-function stockingCautions({ fishCount, fishMass, tankVolume, densestStocking }: Scenario): readonly Caution[] {
-  if (fishCount === undefined || fishMass === undefined || !isFitted(tankVolume)) return [];
+function stockingCaution({ fishCount, fishMass, tankVolume, densestStocking }: Scenario): Found {
+  if (fishCount === undefined || fishMass === undefined || !isFitted(tankVolume)) return undefined;
   const stocking = (fishCount * fishMass) / tankVolume;
-  if (stocking <= densestStocking) return [];
-  return [
-    {
-      text: 'Fish stand at {stocking}, denser than {densest}: everything goes wrong faster.',
-      figures: figuresLike('stocking', { stocking, densest: densestStocking }),
-    },
-  ];
+  return (
+    stocking > densestStocking && {
+      text: 'Fish stand at {stocking:stocking}, denser than {densestStocking:stocking}: everything goes wrong faster.',
+      figures: { stocking },
+    }
+  );
 }

@@ -4,10 +4,10 @@
 import type { Caution } from './caution';
 import { solidsCautions } from './plan-check-solids';
 import { waterCautions } from './plan-check-water';
-import { figuresLike } from './plan-figures';
+import type { Found } from './plan-found';
 import { planLimit } from './plan-limit';
 import { isFitted, type Scenario, type ScenarioFactors } from './plan-scenario';
-import { planTrain, type Train } from './plan-train';
+import { planFigures, planTrain } from './plan-train';
 import { Refusal } from './refusal';
 import { stockFeed } from './stock';
 import { chartedSpecies, stockFeedRate } from './stock-feed-rate';
@@ -26,55 +26,52 @@ const OVER_CHART = 1.5;
  */
 export function planCheck(scenario: Scenario, factors: ScenarioFactors): readonly Caution[] {
   const train = planTrain(scenario, factors);
-  return [
-    ...stageCautions(scenario, factors, train),
+  const shared = planFigures(scenario, train);
+  const found = [
+    ...stageCautions(scenario, factors, train.feed),
     ...waterCautions(scenario, factors, train),
     ...solidsCautions(scenario, factors, train),
     ...feedCautions(scenario),
     ...handlingCautions(scenario),
   ];
+  return found.flatMap((one): Caution[] => {
+    if (one === undefined || one === false) return [];
+    if (typeof one === 'string') return [{ text: one, figures: shared }];
+    return [{ text: one.text, figures: { ...shared, ...one.figures } }];
+  });
 }
 
-function stageCautions(scenario: Scenario, factors: ScenarioFactors, { feed }: Train): readonly Caution[] {
+function stageCautions(scenario: Scenario, factors: ScenarioFactors, feed: number): readonly Found[] {
   const { rows, first, next } = planLimit(scenario, factors);
   const over = rows.slice(0, -1).flatMap(({ stage, capacity }): Caution[] => {
     if (typeof capacity !== 'number' || capacity >= feed * (1 - 1e-9)) return [];
-    return [
-      {
-        text: `${stage}: carries {capacity} of feed, and {feed} is fed.`,
-        figures: figuresLike('daily', { capacity, feed }),
-      },
-    ];
+    return [{ text: `${stage}: carries {capacity:daily} of feed, and {feed:daily} is fed.`, figures: { capacity } }];
   });
   if (first === undefined || over.length > 0) return over;
   const then = next === undefined ? '' : `, then ${next.stage}`;
-  const figures = figuresLike('daily', { capacity: first.capacity as number, feed });
-  return [{ text: `${first.stage} gives out first, at {capacity} of feed against {feed} today${then}.`, figures }];
+  const text = `${first.stage} gives out first, at {capacity:daily} of feed against {feed:daily} today${then}.`;
+  return [{ text, figures: { capacity: first.capacity as number } }];
 }
 
-function feedCautions(scenario: Scenario): readonly Caution[] {
+function feedCautions(scenario: Scenario): readonly Found[] {
   const { feed, fishCount, fishMass, feedingRate, species, temperature } = scenario;
-  const found: Caution[] = [];
-  if (feed !== undefined && fishCount !== undefined && fishMass !== undefined && feedingRate !== undefined) {
-    const eaten = stockFeed(fishCount, fishMass, feedingRate);
-    if (Math.abs(eaten - feed) > SAME_FEED * feed) {
-      found.push({
-        text: 'The feed typed, {feed}, is not what the fish eat at the feeding rate, {eaten}; everything is figured from the feed typed.',
-        figures: figuresLike('daily', { feed, eaten }),
-      });
-    }
-  }
+  if (fishMass === undefined || feedingRate === undefined) return [];
+  const eaten = fishCount === undefined ? feed : stockFeed(fishCount, fishMass, feedingRate);
   const charted = chartedSpecies.find((name) => name === species);
-  if (charted === undefined || fishMass === undefined || feedingRate === undefined) return found;
-  const chart = rateOf(() => stockFeedRate(charted, fishMass, temperature));
-  if (chart !== undefined && feedingRate > OVER_CHART * chart) {
-    const figures = figuresLike('number', { rate: 100 * feedingRate, chart: 100 * chart });
-    found.push({
-      text: `The feeding rate, {rate} % of body mass a day, is well above the {chart} % of the published chart for ${charted} of this mass at this temperature.`,
-      figures,
-    });
-  }
-  return found;
+  const chart = charted && rateOf(() => stockFeedRate(charted, fishMass, temperature));
+  return [
+    feed !== undefined &&
+      eaten !== undefined &&
+      Math.abs(eaten - feed) > SAME_FEED * feed && {
+        text: 'The feed typed, {feed:daily}, is not the {eaten:daily} that the fish eat at the feeding rate; the feed typed is taken.',
+        figures: { eaten },
+      },
+    chart !== undefined &&
+      feedingRate > OVER_CHART * chart && {
+        text: `The feeding rate, {rate} % of body mass a day, is well above the {chart} % of the published chart for ${charted}.`,
+        figures: { rate: 100 * feedingRate, chart: 100 * chart },
+      },
+  ];
 }
 
 /** A published rate, where one covers the fish and the water. */
@@ -87,20 +84,12 @@ function rateOf(read: () => number): number | undefined {
   }
 }
 
-function handlingCautions({ pumpFlow, airSupply, power, drums, alkali }: Scenario): readonly Caution[] {
-  const found: Caution[] = [];
-  if (isFitted(pumpFlow) || isFitted(airSupply) || power !== undefined) {
-    found.push({
-      text: 'Electricity beside water: ground-fault protection, drip loops, and everything off before hands go in; wiring is for who is licensed for it.',
-    });
-  }
-  if (isFitted(drums)) {
-    found.push({
-      text: 'A full drum of about 210 L is a quarter of a tonne: floor and stand carry it, nobody is under it while it fills, and it is shored before it is moved.',
-    });
-  }
-  found.push({
-    text: `Alkali (${alkali}) is dissolved first and added slowly, a little at a time, with eyes and hands covered; hydroxides burn and can kill fish in a gulp.`,
-  });
-  return found;
+function handlingCautions({ pumpFlow, airSupply, power, drums, alkali }: Scenario): readonly Found[] {
+  return [
+    (isFitted(pumpFlow) || isFitted(airSupply) || power !== undefined) &&
+      'Electricity beside water: ground-fault protection, drip loops, off before hands go in, and licensed wiring.',
+    isFitted(drums) &&
+      'A full drum is a quarter of a tonne: floor and stand carry it, nobody is under it while it fills, and it is shored before it is moved.',
+    `Alkali (${alkali}) is dissolved first and added slowly, with eyes and hands covered; hydroxides burn and can kill fish in a gulp.`,
+  ];
 }

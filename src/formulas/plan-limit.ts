@@ -71,7 +71,7 @@ function limitRow({ stage, capacity, from }: Stage, feed: number, perFish: numbe
 
 function afterwards(next: Known | undefined): Caution {
   if (next === undefined) return { text: 'next: not given' };
-  return { text: `next: ${next.stage}, at {feed}`, figures: { feed: { value: next.capacity, like: 'daily' } } };
+  return { text: `next: ${next.stage}, at {capacity:daily}`, figures: { capacity: next.capacity } };
 }
 
 /** Feed of one fish, kg/s: today's over the count, else its mass at the feeding rate. */

@@ -3,7 +3,6 @@
  */
 
 import { type Bank, counted, measured, type Part } from './plan-bank';
-import { figuresLike } from './plan-figures';
 
 /** An inlet and an outlet through the wall of each drum. */
 const PORTS = 2;
@@ -13,28 +12,21 @@ const ELBOWS = 3;
 
 export function plumbing(bank: Bank): readonly Part[] {
   const { drums, drumDiameter, drainDrop, coneBottom, pipeSize, wallSeal } = bank;
-  const each = (count: number) => `${count} a drum, ${drums} drums`;
-  const bore = figuresLike('dimension', { bore: coneBottom });
   const ports = PORTS * drums;
+  const atPorts = `${PORTS} a drum, inlet and outlet, ${pipeSize}`;
   // A port reaches half a diameter inside and half outside; two headers run along the bank.
   const length = ports * drumDiameter + drums * drainDrop + PORTS * drums * drumDiameter;
   return [
-    counted('drain fittings', drums, { text: `${each(1)}, bore up to the cone’s bottom, {bore}`, figures: bore }),
-    counted(
-      'flattened seats',
-      drums,
-      `${each(1)}: a flat place for the drain fitting where the drum floor is not flat`,
-    ),
-    counted('drain plugs', drums, `${each(1)}, to stop the drain while the valve is worked on`),
-    counted('drain valves', drums, `${each(1)}, ${pipeSize}, opened full to draw off solids; no zinc, brass or copper`),
-    wallSeal === 'grommet'
-      ? counted('wall grommets', ports, `${each(PORTS)}: inlet and outlet, ${pipeSize} (TANK.PORTS)`)
-      : counted('bulkhead fittings', ports, `${each(PORTS)}: inlet and outlet, ${pipeSize} (TANK.PORTS)`),
-    measured('pipe', 'run', length, {
-      text: `${pipeSize}: {port} a port and {drop} a drain, ${drums} drums, and two headers of {header}; measure your own`,
-      figures: figuresLike('run', { port: drumDiameter, drop: drainDrop, header: drums * drumDiameter }),
+    counted('drain fittings', drums, {
+      text: '1 a drum, bore up to the cone’s bottom, {coneBottom:dimension}',
+      figures: { coneBottom },
     }),
-    counted('elbows', ELBOWS * drums, `${each(ELBOWS)}: inlet along the wall, outlet down, drain; ${pipeSize}`),
-    counted('unions', ports, `${each(PORTS)}, so that a drum comes out; ${pipeSize}`),
+    counted('flattened seats', drums, '1 a drum: a flat place for the drain fitting'),
+    counted('drain plugs', drums, '1 a drum'),
+    counted('drain valves', drums, `1 a drum, ${pipeSize}; no zinc, brass or copper`),
+    counted(wallSeal === 'grommet' ? 'wall grommets' : 'bulkhead fittings', ports, `${atPorts} (TANK.PORTS)`),
+    measured('pipe', 'run', length, `${pipeSize}: a diameter a port, the drain drops, two headers; measure your own`),
+    counted('elbows', ELBOWS * drums, `${ELBOWS} a drum: inlet along the wall, outlet down, drain; ${pipeSize}`),
+    counted('unions', ports, `${atPorts}, so that a drum comes out`),
   ];
 }

@@ -9,7 +9,6 @@ import { conePattern, type PatternRow } from './cone-pattern';
 import { coneRivets } from './cone-rivets';
 import { cutSheets } from './cut-plan';
 import { type Bank, type BankFactors, counted, measured, type Part } from './plan-bank';
-import { figuresLike } from './plan-figures';
 import { plumbing } from './plan-parts-plumbing';
 import { Refusal } from './refusal';
 import { tankStand } from './tank-ports';
@@ -27,7 +26,7 @@ export function planParts(bank: Bank, factors: BankFactors): readonly Part[] {
   const cone = { top, bottom, height, thickness, measured: 'fit', clearance: 0 } as const;
   const pattern = conePattern({ ...cone, pieces, lap });
   return [
-    counted('drums', drums, 'drums of the bank; ask what each one held, and that it is food grade'),
+    counted('drums', drums, 'food grade; ask what each one held'),
     ...coneParts(bank, pattern),
     ...mixParts(bank, factors, pattern),
     ...plumbing(bank),
@@ -44,22 +43,17 @@ function refuseTallCone({ drumHeight, coneHeight, baseRise }: Bank): void {
 }
 
 function coneParts(bank: Bank, pattern: PatternRow): readonly Part[] {
-  const { drums, pieces, lap, rivetSpacing: spacing, sheetLength, sheetWidth } = bank;
+  const { drums, pieces, lap, rivetSpacing, sheetLength, sheetWidth } = bank;
+  const { slant } = pattern;
   const patterns = Array.from({ length: drums }, () => pattern);
   const { sheets } = cutSheets(patterns, sheetLength, sheetWidth, 0);
-  const seam = coneRivets(pattern.slant, spacing, Math.min(spacing, pattern.slant) / 2);
-  const lengths = figuresLike('dimension', { length: sheetLength, width: sheetWidth, spacing, slant: pattern.slant });
-  const joint = lap > 0 ? '' : '; give a lap, rivets hold nothing without one';
+  const seam = coneRivets(slant, rivetSpacing, Math.min(rivetSpacing, slant) / 2);
+  const joint = lap > 0 ? '' : '; they want a lap';
   return [
-    counted(
-      'sheet for cones',
-      sheets,
-      { text: `CUT.SHEETS: ${drums * pieces} pieces on sheets of {length} by {width}, no gap`, figures: lengths },
-      'sheet',
-    ),
+    counted('sheet for cones', sheets, `CUT.SHEETS: ${drums * pieces} pieces, no gap`, 'sheet'),
     counted('rivets', seam * pieces * drums, {
-      text: `CONE.RIVETS: ${seam} along a seam of {slant} at {spacing}, ${pieces} a cone, ${drums} cones${joint}`,
-      figures: lengths,
+      text: `CONE.RIVETS: ${seam} along {slant:dimension}, seams ${pieces * drums}${joint}`,
+      figures: { slant },
     }),
   ];
 }
@@ -67,7 +61,7 @@ function coneParts(bank: Bank, pattern: PatternRow): readonly Part[] {
 function mixParts(bank: Bank, factors: BankFactors, pattern: PatternRow): readonly Part[] {
   const { drums, drumDiameter, coneBottom, coneHeight, thickness, baseRise, mixParts: parts, pieces } = bank;
   const { mixWaste, bag, mortar, bead } = factors;
-  const behindOne = coneBackfill({
+  const behind = coneBackfill({
     drum: drumDiameter,
     top: drumDiameter,
     bottom: coneBottom,
@@ -76,28 +70,27 @@ function mixParts(bank: Bank, factors: BankFactors, pattern: PatternRow): readon
     measured: 'fit',
     rise: baseRise,
   });
-  const mix = coneMix(behindOne * drums, parts, mixWaste, bag);
+  const { aggregate, cement, bags } = coneMix(behind * drums, parts, mixWaste, bag);
   const area = pattern.area * pieces * drums;
   const joints = (Math.PI * (drumDiameter + coneBottom) + pieces * pattern.slant) * drums;
-  const bulk = figuresLike('bulk', { one: behindOne });
   return [
-    measured('base mix aggregate', 'bulk', mix.aggregate, {
-      text: `CONE.BACKFILL: {one} behind a cone, ${drums} cones; CONE.MIX: ${parts} to 1 with {waste} added for spilling`,
-      figures: { ...bulk, ...figuresLike('share', { waste: mixWaste }) },
+    measured('base mix aggregate', 'bulk', aggregate, {
+      text: `CONE.BACKFILL: {behind:bulk} a cone; CONE.MIX: ${parts} to 1, {mixWaste} added`,
+      figures: { behind, mixWaste },
     }),
     counted(
       'base mix cement',
-      mix.bags,
-      { text: 'CONE.MIX: {cement} in bags of {bag}', figures: figuresLike('mass', { cement: mix.cement, bag }) },
+      bags,
+      { text: 'CONE.MIX: {cement:mass} in bags of {bag:mass}', figures: { cement, bag } },
       'bag',
     ),
     measured('bedding mortar', 'mass', area * mortar, {
-      text: 'cones’ area by CONE.PATTERN, {area}, at {mortar} of mortar',
-      figures: { ...figuresLike('area', { area }), ...figuresLike('holding', { mortar }) },
+      text: 'CONE.PATTERN: {area:area}, at {mortar:holding}',
+      figures: { area, mortar },
     }),
     measured('sealant', 'volume', joints * bead * bead, {
-      text: 'a bead of {bead} along rims, drains and seams, {joints}; one that is safe for fish, and most do not bond to polyethylene',
-      figures: { ...figuresLike('dimension', { bead }), ...figuresLike('run', { joints }) },
+      text: 'a bead of {bead:dimension} along {joints:run} of rims, drains and seams; safe for fish, and tried on polyethylene',
+      figures: { bead, joints },
     }),
   ];
 }
@@ -107,17 +100,11 @@ function standParts(bank: Bank, { standClearance }: BankFactors): readonly Part[
   const height = tankStand(containerHeight, drainDrop, standClearance);
   return [
     measured('stand posts', 'run', height * legs * drums, {
-      text: `TANK.STAND: {height} high, ${legs} legs a drum, ${drums} drums; a full drum is a quarter of a tonne`,
-      figures: figuresLike('dimension', { height }),
+      text: `TANK.STAND: {height:dimension}, legs ${legs * drums}; a full drum is a quarter of a tonne`,
+      figures: { height },
     }),
-    measured('stand tops', 'area', drumDiameter * drumDiameter * drums, {
-      text: `a square of {side} a drum, ${drums} drums, with a hole for the drain`,
-      figures: figuresLike('dimension', { side: drumDiameter }),
-    }),
-    counted('pail', 1, {
-      text: 'one, {height} high, carried from drum to drum',
-      figures: figuresLike('dimension', { height: containerHeight }),
-    }),
+    measured('stand tops', 'area', drumDiameter * drumDiameter * drums, 'a square as wide as the drum, for each'),
+    counted('pail', 1, 'carried from drum to drum'),
   ];
 }
 
@@ -126,7 +113,7 @@ function leakTest({ drums, drumDiameter, drumHeight, coneBottom, coneHeight, bas
   const before = tankVolume(drumDiameter, drumHeight, 0, 0);
   const after = tankVolume(drumDiameter, drumHeight - baseRise - coneHeight, coneBottom, coneHeight);
   return measured('leak-test water', 'volume', (before + after) * drums, {
-    text: `TANK.VOLUME: {before} to the brim before any mix and {after} after, ${drums} drums; less where it is passed on`,
-    figures: figuresLike('volume', { before, after }),
+    text: 'TANK.VOLUME: {before:volume} a drum before any mix, {after:volume} after',
+    figures: { before, after },
   });
 }

@@ -9,9 +9,8 @@ import { bedArea, bedDays } from './bed';
 import type { Caution } from './caution';
 import { filterFeed } from './filter-size';
 import { loadFlow, loadOxygenFlow } from './load';
-import { figuresLike } from './plan-figures';
 import { type Equipment, type Figure, lasting, type Scenario, type ScenarioFactors } from './plan-scenario';
-import { bedsCatchSolids, planTrain, type Train } from './plan-train';
+import { bedsCatchSolids, planFigures, planTrain, type Train } from './plan-train';
 import { Refusal } from './refusal';
 import { screenDays } from './screen';
 import { settleOverflow } from './settle-drums';
@@ -27,16 +26,25 @@ export interface Stage {
   readonly from: Caution;
 }
 
+/** A stage whose sentence has yet to be given the figures of the scenario, by the names that its marks have there. */
+interface Sketch {
+  readonly stage: string;
+  readonly capacity: Figure;
+  readonly from: string;
+}
+
 type Part = readonly [name: string, value: Equipment | Figure];
 
 /** A stage from its parts; where one is missing, it says which. */
-function stage(name: string, parts: readonly Part[], compute: (...figures: number[]) => number, from: Caution): Stage {
-  const values = parts.map(([, value]) => value);
-  const capacity = lasting(values, compute);
+function stage(name: string, parts: readonly Part[], compute: (...figures: number[]) => number, from: string): Sketch {
+  const capacity = lasting(
+    parts.map(([, value]) => value),
+    compute,
+  );
   if (typeof capacity === 'number') return { stage: name, capacity, from };
-  if (capacity === 'never') return { stage: name, capacity, from: { text: 'never: nothing comes to it' } };
+  if (capacity === 'never') return { stage: name, capacity, from: 'never: nothing comes to it' };
   const lacking = parts.filter(([, value]) => (capacity === 'none' ? value === 'none' : typeof value !== 'number'));
-  return { stage: name, capacity, from: { text: `${capacity}: ${lacking.map(([part]) => part).join(', ')}` } };
+  return { stage: name, capacity, from: `${capacity}: ${lacking.map(([part]) => part).join(', ')}` };
 }
 
 /** Un-ionised ammonia nitrogen that the fish may meet, kg/m3; the general limit where no species is given. */
@@ -47,7 +55,7 @@ export function unionisedLimit({ species }: Scenario): number {
 /** Every stage in the order of the water, from the fish round to the beds. */
 export function planStages(scenario: Scenario, factors: ScenarioFactors): readonly Stage[] {
   const train = planTrain(scenario, factors);
-  return [
+  const sketches = [
     fishTank(scenario, train),
     air(scenario, factors, train),
     ...circulation(scenario, train),
@@ -56,26 +64,27 @@ export function planStages(scenario: Scenario, factors: ScenarioFactors): readon
     ...film(scenario, factors, train),
     ...beds(scenario, train),
   ];
+  const figures = {
+    ...planFigures(scenario, train),
+    cropFeed: scenario.crop.feed,
+    unionised: unionisedLimit(scenario),
+    leastDays: LEAST_BED_DAYS * DAY,
+  };
+  return sketches.map((sketch) => ({ ...sketch, from: { text: sketch.from, figures } }));
 }
 
-function fishTank({ fishCount, fishMass, tankVolume, densestStocking }: Scenario, { feed }: Train): Stage {
+function fishTank({ fishCount, fishMass, tankVolume, densestStocking }: Scenario, { feed }: Train): Sketch {
+  const volume: Part = ['tank volume', tankVolume];
   return stage(
     'fish tank',
-    [
-      ['tank volume', tankVolume],
-      ['fish count', fishCount],
-      ['fish mass', fishMass],
-    ],
-    (volume, count, mass) => (feed * densestStocking * volume) / (count * mass),
-    {
-      text: 'tank volume at the densest stocking, {densest}',
-      figures: figuresLike('stocking', { densest: densestStocking }),
-    },
+    [volume, ['fish count', fishCount], ['fish mass', fishMass]],
+    (held, count, mass) => (feed * densestStocking * held) / (count * mass),
+    'tank volume at the densest stocking, {densestStocking:stocking}',
   );
 }
 
 /** Air that cannot hold the oxygen at the hottest water carries nothing. */
-function air(scenario: Scenario, { alpha, beta }: ScenarioFactors, { feed, oxygen }: Train): Stage {
+function air(scenario: Scenario, { alpha, beta }: ScenarioFactors, { feed, oxygen }: Train): Sketch {
   const { airSupply, hottestWater: temperature, oxygenAtStop: target, elevation, salinity } = scenario;
   const transfer = (rated: number): number => {
     try {
@@ -85,111 +94,91 @@ function air(scenario: Scenario, { alpha, beta }: ScenarioFactors, { feed, oxyge
       throw error;
     }
   };
-  return stage('air', [['air supply', airSupply]], (rated) => (feed * transfer(rated)) / oxygen, {
-    text: 'air supply in the hottest water, {hottest}, holding {target}',
-    figures: { ...figuresLike('temperature', { hottest: temperature }), ...figuresLike('concentration', { target }) },
-  });
+  return stage(
+    'air',
+    [['air supply', airSupply]],
+    (rated) => (feed * transfer(rated)) / oxygen,
+    'air supply in the hottest water, {hottestWater:temperature}, holding {oxygenAtStop:concentration}',
+  );
 }
 
-function circulation(scenario: Scenario, { feed, ammonia, solids, oxygen, capture }: Train): readonly Stage[] {
-  const { pumpFlow, removal, ammoniaLimit, solidsLimit, hottestWater, highestPh, salinity, oxygenIn, oxygenOut } =
-    scenario;
+function circulation(scenario: Scenario, { feed, ammonia, solids, oxygen, capture }: Train): readonly Sketch[] {
+  const { pumpFlow, removal, ammoniaLimit, solidsLimit, hottestWater, highestPh, salinity } = scenario;
   const pump: Part = ['pump flow', pumpFlow];
   const carried = (needed: number) => (flow: number) => (feed * flow) / needed;
   const byAmmonia = (limit: number) => carried(loadFlow(ammonia, limit, removal));
   const unionised = unionisedLimit(scenario);
   return [
-    stage('circulation, ammonia', [pump], byAmmonia(ammoniaLimit), {
-      text: 'pump flow at the ammonia limit, {limit}',
-      figures: figuresLike('concentration', { limit: ammoniaLimit }),
-    }),
+    stage(
+      'circulation, ammonia',
+      [pump],
+      byAmmonia(ammoniaLimit),
+      'pump flow at the ammonia limit, {ammoniaLimit:concentration}',
+    ),
     stage(
       'circulation, un-ionised ammonia',
       [pump, ['pH', highestPh]],
       (flow, ph) => byAmmonia(waterLimit(unionised, ph, hottestWater, salinity))(flow),
-      {
-        text: 'pump flow at {unionised} un-ionised, in the hottest water, {hottest}, at the highest pH',
-        figures: {
-          ...figuresLike('concentration', { unionised }),
-          ...figuresLike('temperature', { hottest: hottestWater }),
-        },
-      },
+      'pump flow at {unionised:concentration} un-ionised, in the hottest water, {hottestWater:temperature}, at the highest pH',
     ),
     capture > 0
-      ? stage('circulation, solids', [pump], carried(loadFlow(solids, solidsLimit, capture)), {
-          text: 'pump flow at the solids limit, {limit}, with {capture} caught in a pass',
-          figures: { ...figuresLike('concentration', { limit: solidsLimit }), ...figuresLike('share', { capture }) },
-        })
-      : { stage: 'circulation, solids', capacity: 'none', from: { text: 'none: nothing takes solids out' } },
+      ? stage(
+          'circulation, solids',
+          [pump],
+          carried(loadFlow(solids, solidsLimit, capture)),
+          'pump flow at the solids limit, {solidsLimit:concentration}, with {capture:share} caught in a pass',
+        )
+      : { stage: 'circulation, solids', capacity: 'none', from: 'none: nothing takes solids out' },
     stage(
       'circulation, oxygen',
-      [pump, ['oxygen in', oxygenIn], ['oxygen out', oxygenOut]],
+      [pump, ['oxygen in', scenario.oxygenIn], ['oxygen out', scenario.oxygenOut]],
       (flow, rich, poor) => carried(loadOxygenFlow(oxygen, rich, poor))(flow),
-      { text: 'pump flow, oxygen in less oxygen out' },
+      'pump flow, oxygen in less oxygen out',
     ),
   ];
 }
 
-function drums({ drums: count, drumDiameter, overflowLimit }: Scenario, { feed, flowNeeded }: Train): Stage {
+function drums({ drums: count, drumDiameter, overflowLimit }: Scenario, { feed, flowNeeded }: Train): Sketch {
+  const side: Part = ['drums', count];
   return stage(
     'settling drums',
-    [
-      ['drums', count],
-      ['drum diameter', drumDiameter],
-    ],
-    (side, diameter) => (feed * overflowLimit) / settleOverflow(flowNeeded, diameter, side),
-    {
-      text: 'the flow needed at the overflow limit, {limit}',
-      figures: figuresLike('loading', { limit: overflowLimit }),
-    },
+    [side, ['drum diameter', drumDiameter]],
+    (across, diameter) => (feed * overflowLimit) / settleOverflow(flowNeeded, diameter, across),
+    'the flow needed at the overflow limit, {overflowLimit:loading}',
   );
 }
 
-function pads({ pads: count, padArea, padHolding }: Scenario, { feed, onPads }: Train): Stage {
+function pads({ pads: count, padArea, padHolding }: Scenario, { feed, onPads }: Train): Sketch {
+  const changed: Part = ['pads', count];
   return stage(
     'pads',
-    [
-      ['pads', count],
-      ['pad area', padArea],
-    ],
-    (changed, area) => (feed * screenDays(onPads, changed * area, padHolding)) / DAY,
-    { text: 'all pads changed once a day' },
+    [changed, ['pad area', padArea]],
+    (together, area) => (feed * screenDays(onPads, together * area, padHolding)) / DAY,
+    'all pads changed once a day',
   );
 }
 
 /** The biofilter; where there is none, the gravel of the beds. */
-function film(scenario: Scenario, { ammoniaFactor }: ScenarioFactors, { nitrification }: Train): readonly Stage[] {
-  const { mediaVolume, media, protein, filterReserve, coldestWater, bedArea: laid, bedDepth } = scenario;
+function film(scenario: Scenario, { ammoniaFactor }: ScenarioFactors, { nitrification }: Train): readonly Sketch[] {
+  const { mediaVolume, media, protein, filterReserve, bedArea: laid, bedDepth } = scenario;
   const carried = (bulk: number) => filterFeed(bulk, media, protein, nitrification, filterReserve, ammoniaFactor);
-  const cold = figuresLike('temperature', { coldest: coldestWater });
-  const text = 'in the coldest water, {coldest}, with the reserve kept';
-  const biofilter = stage('biofilter', [['media volume', mediaVolume]], carried, {
-    text: `media volume ${text}`,
-    figures: cold,
-  });
+  const cold = 'in the coldest water, {coldestWater:temperature}, with the reserve kept';
+  const biofilter = stage('biofilter', [['media volume', mediaVolume]], carried, `media volume ${cold}`);
   if (mediaVolume !== 'none') return [biofilter];
-  const gravel = stage('gravel beds, nitrification', [['bed area', laid]], (area) => carried(area * bedDepth), {
-    text: `film on the gravel ${text}`,
-    figures: cold,
-  });
-  return [biofilter, gravel];
+  const onGravel = (area: number) => carried(area * bedDepth);
+  return [biofilter, stage('gravel beds, nitrification', [['bed area', laid]], onGravel, `film on the gravel ${cold}`)];
 }
 
 /** Days that gravel should go between cleanings where it catches all solids: common practice, no source. */
 export const LEAST_BED_DAYS = 30;
 
-function beds(scenario: Scenario, { feed, onBeds }: Train): readonly Stage[] {
+function beds(scenario: Scenario, { feed, onBeds }: Train): readonly Sketch[] {
   const { bedArea: laid, bedDepth, bedHolding, crop } = scenario;
   const area: Part = ['bed area', laid];
-  const plants = stage('plant beds', [area], (given) => (feed * given) / bedArea(feed, crop.feed), {
-    text: 'bed area at the crop’s feed, {ratio}',
-    figures: figuresLike('areal rate', { ratio: crop.feed }),
-  });
+  const fed = (given: number) => (feed * given) / bedArea(feed, crop.feed);
+  const plants = stage('plant beds', [area], fed, 'bed area at the crop’s feed, {cropFeed:areal rate}');
   if (!bedsCatchSolids(scenario)) return [plants];
-  const days = (given: number) => bedDays(onBeds, given * bedDepth, bedHolding);
-  const gravel = stage('gravel beds, solids', [area], (given) => (feed * days(given)) / (LEAST_BED_DAYS * DAY), {
-    text: 'gravel cleaned no oftener than every {days}',
-    figures: figuresLike('days', { days: LEAST_BED_DAYS * DAY }),
-  });
-  return [gravel, plants];
+  const caught = (given: number) => (feed * bedDays(onBeds, given * bedDepth, bedHolding)) / (LEAST_BED_DAYS * DAY);
+  const cleaned = 'gravel cleaned no oftener than every {leastDays:days}';
+  return [stage('gravel beds, solids', [area], caught, cleaned), plants];
 }

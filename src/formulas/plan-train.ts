@@ -114,3 +114,9 @@ function largestFlow(scenario: Scenario, factors: ScenarioFactors, feed: number,
   const { flow } = rows.at(-1)!;
   return rows.find((row) => row.flow === flow)!;
 }
+
+/** Every figure of a scenario and its train by name, for the marks of sentences. */
+export function planFigures(scenario: Scenario, train: Train): Readonly<Record<string, number>> {
+  const named = Object.entries<unknown>({ ...scenario, ...train });
+  return Object.fromEntries(named.filter((entry): entry is [string, number] => typeof entry[1] === 'number'));
+}

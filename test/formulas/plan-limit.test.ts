@@ -92,7 +92,7 @@ describe('the stage that gives out first', () => {
     const sorted = known.map((row) => row.capacity as number).sort((a, b) => a - b);
     expect([first?.capacity, next?.capacity]).toEqual(sorted.slice(0, 2));
     expect(rows.at(-1)?.stage).toBe('gives out first: plant beds');
-    expect(rows.at(-1)?.from.text).toBe(`next: ${next?.stage}, at {feed}`);
+    expect(rows.at(-1)?.from.text).toBe(`next: ${next?.stage}, at {capacity:daily}`);
     expect(planResults(farm, factors).givesOutFirst).toBe('plant beds');
   });
 

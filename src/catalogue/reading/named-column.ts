@@ -68,7 +68,7 @@ export function namedColumn<T extends NamedInputs>(
     else if ('required' in spec && spec.required)
       throw new Complaint(`${place}${missing(name, spec, table, key, profile)}`);
     else {
-      values[key] = within(place, () => defaultOf(spec, values, profile));
+      values[key] = within(place, () => defaultOf(name, spec, values, profile));
       if (values[key] !== undefined) defaults.push(name);
     }
   }
@@ -90,10 +90,15 @@ function missing(name: string, spec: FigureInput, { lines }: NamedTable, key: st
   return `${name}: ${given}; give ${allowed(spec, profile)}`;
 }
 
-function defaultOf(spec: NamedInput, before: Readonly<Record<string, unknown>>, profile: Profile): unknown {
+function defaultOf(
+  name: string,
+  spec: NamedInput,
+  before: Readonly<Record<string, unknown>>,
+  profile: Profile,
+): unknown {
   if ('reader' in spec) return spec.reader(spec.default, profile);
   if ('as' in spec && spec.as !== undefined) return before[spec.as];
-  return typeof spec.default === 'string' && 'kind' in spec ? coefficient(spec.default).typical : spec.default;
+  return spec.default === 'coefficient' ? coefficient(name).typical : spec.default;
 }
 
 /** Text for nothing: a dash, a nought, or what the results say of it. */

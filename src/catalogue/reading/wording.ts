@@ -7,13 +7,13 @@ import type { Sentence } from '../argument';
 /** The kind of the argument of that name, where it has one. */
 export type KindOf = (name: string) => Kind | undefined;
 
-/** Puts the figures of a sentence into the user's units. */
+/** Puts the figures of a sentence into the user's units; a mark may say its kind itself, `{rate:areal rate}`. */
 export function word(sentence: Sentence, kindOf: KindOf, profile: Profile): string {
   const { text, figures = {} } = sentence;
-  return text.replace(/\{(\w+)\}/g, (mark, name: string) => {
+  return text.replace(/\{(\w+)(?::([^{}]+))?\}/g, (mark, name: string, own = name) => {
     const figure: Figure | undefined = figures[name];
     if (figure === undefined) return mark;
-    const { value, like } = typeof figure === 'number' ? { value: figure, like: name } : figure;
+    const { value, like } = typeof figure === 'number' ? { value: figure, like: own } : figure;
     const kind = kindOf(like) ?? (isKind(like) ? like : undefined);
     return wordQuantity(profile, kind ?? 'number', value);
   });
