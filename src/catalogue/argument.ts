@@ -92,6 +92,8 @@ export interface TextColumn {
 /** Figures of different kinds, or sentences with figures, down one column; given only, never read. */
 export interface MixedColumn {
   readonly mixed: true;
+  /** The kind whose unit stands in the heading, where the figures are all of one kind beside words. */
+  readonly unitOf?: Kind;
   readonly heading?: string;
 }
 export interface ReaderColumn<T = unknown> {

@@ -38,8 +38,9 @@ export function readScenario(table: NamedTable, column: number, place: string, p
   };
   refuseNoFeed(scenario, table, place);
   const { coldestWater, temperature, hottestWater, ph, highestPh } = scenario;
-  refuseDisorder(place, profile, 'temperature', ['coldest water', coldestWater], ['temperature', temperature]);
-  refuseDisorder(place, profile, 'temperature', ['temperature', temperature], ['hottest water', hottestWater]);
+  const usual = `temperature${defaults.includes('temperature') ? ', not given' : ''}`;
+  refuseDisorder(place, profile, 'temperature', ['coldest water', coldestWater], [usual, temperature]);
+  refuseDisorder(place, profile, 'temperature', [usual, temperature], ['hottest water', hottestWater]);
   if (ph !== undefined && highestPh !== undefined) {
     refuseDisorder(place, profile, 'number', ['pH', ph], ['highest pH', highestPh]);
   }

@@ -170,10 +170,19 @@ describe('a bad scenario', () => {
     ],
     [
       'a coldest water that is not',
-      withRow('coldest water', 10, 25),
+      [...withRow('coldest water', 10, 25), ['temperature', 20, 20]],
       'coldest water: 25 °C is not allowed; give up to temperature (20 °C)',
     ],
-    ['a hottest water that is not', withRow('hottest water', 25, 15), 'give up to hottest water (15 °C)'],
+    [
+      'a hottest water that is not',
+      [...withRow('hottest water', 25, 15), ['temperature', 20, 20]],
+      'give up to hottest water (15 °C)',
+    ],
+    [
+      'a hottest water under a temperature that was not given',
+      withRow('hottest water', 25, 15),
+      'temperature, not given: 20 °C is not allowed; give up to hottest water (15 °C)',
+    ],
     [
       'a highest pH that is not',
       [...withRow('pH', 7, 8), ['highest pH', 8, 7]],
@@ -249,7 +258,7 @@ describe('a bad scenario', () => {
 describe('PLAN.LIMIT', () => {
   it('ends with the stage that gives out first, which PLAN.COMPARE names too, and the next', () => {
     const rows = spill('PLAN.LIMIT', 'US', farm, true);
-    expect(rows[0]).toEqual(['stage', 'feed a day', 'fish', 'share in use', 'figured from']);
+    expect(rows[0]).toEqual(['stage', 'feed a day (lb/d)', 'fish', 'share in use', 'figured from']);
     const known = rows.slice(1, -1).filter((row) => typeof row[1] === 'number');
     known.sort((a, b) => (a[1] as number) - (b[1] as number));
     const last = rows.at(-1)!;

@@ -11,7 +11,8 @@ export function inWords(key: string): string {
 
 function heading(key: string, column: Column, profile: Profile): string {
   const name = column.heading ?? inWords(key);
-  const unit = 'kind' in column ? profile.units[column.kind].symbol : '';
+  const kind = 'kind' in column ? column.kind : 'unitOf' in column ? column.unitOf : undefined;
+  const unit = kind === undefined ? '' : profile.units[kind].symbol;
   return unit ? `${name} (${unit})` : name;
 }
 

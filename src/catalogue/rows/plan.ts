@@ -99,7 +99,7 @@ export const planRows = [
     result: {
       rows: {
         stage: { text: true },
-        capacity: { mixed: true, heading: 'feed a day' },
+        capacity: { mixed: true, unitOf: 'daily', heading: 'feed a day' },
         fish: { mixed: true },
         shareInUse: { mixed: true },
         from: { mixed: true, heading: 'figured from' },
