@@ -19,7 +19,7 @@ const mostFindings = 200;
 function build(context: PaneContext): ViewPart {
   const { host } = context;
   const summary = make('p', { role: 'status' });
-  const list = make('ul', { class: 'cautions' });
+  const list = make('ul', { class: 'findings' });
   const again = makeButton('Look again', () => void look());
 
   const look = async (): Promise<void> => {
@@ -77,5 +77,5 @@ function item({ tone, sentence, spots }: Finding, host: SheetHost, { say }: Pane
   };
   const rest = spots.length - buttons.length;
   const more = rest === 0 ? [] : [make('span', { class: 'faint' }, `and ${rest} more`)];
-  return make('li', { class: tone }, make('p', {}, sentence), ...buttons, ...more);
+  return make('li', tone === 'wrong' ? { class: 'wrong' } : {}, make('p', {}, sentence), ...buttons, ...more);
 }

@@ -6,12 +6,16 @@ import { cutPlanDrawing } from '../../drawing/cut-plan-drawing';
 import type { Drawing } from '../../drawing/drawing-model';
 import { drumSectionDrawing } from '../../drawing/drum-section-drawing';
 import { patternDrawing } from '../../drawing/pattern-drawing';
+import { scaled } from '../../drawing/scaled';
 import { trainDrawing } from '../../drawing/train-drawing';
 import type { CutRow, PlacedPattern } from '../../formulas/cut-plan';
 import { type Profile, readProfile } from '../../units/profile';
 import { Saying } from '../saying';
 import { drumWords } from './drum-words';
 import type { Cells, CutPlanRequest, DrawingRequest, DrumField, DrumRequest, PatternsRequest } from './request';
+
+/** A diagram has no size of its own: its text is made as high as that of a page, 3 mm. */
+const diagramText = 0.003;
 
 /** What was asked for, drawn; several patterns are several drawings. Throws a sentence where the numbers do not agree. */
 export function drawingsOf(request: DrawingRequest): readonly Drawing[] {
@@ -26,7 +30,7 @@ export function drawingsOf(request: DrawingRequest): readonly Drawing[] {
     case 'train': {
       const { stages, title, returning, notes } = request;
       const back = returning === undefined ? {} : { returning };
-      return [trainDrawing({ stages, title, notes, units: profile.name, ...back })];
+      return [scaled(trainDrawing({ stages, title, notes, units: profile.name, ...back }), diagramText)];
     }
   }
 }

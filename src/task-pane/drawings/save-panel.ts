@@ -18,7 +18,7 @@ const labels: Readonly<Record<Format, string>> = { pdf: 'Save PDF', dxf: 'Save D
 export function createSavePanel(say: Say, work: Work): SavePanel {
   let drawings: () => readonly Drawing[] = () => [];
   const paper = select('Paper', ['A4', 'Letter']);
-  const size = select('Size', ['Full size, pages to tape together', 'Fitted to one page']);
+  const size = select('Size', ['Full size, on pages to tape', 'Fitted to one page']);
   let chosenPaper = false;
   paper.choice.addEventListener('change', () => {
     chosenPaper = true;

@@ -76,7 +76,7 @@ function renamedChart(chart: ChartData, { reference }: Renaming): ChartData {
 function inFormula(text: string, sheet: Renaming['sheet'], word: Renaming['word']): string {
   return tokenize(text)
     .map(({ type, value }) => {
-      if (!type.startsWith('range')) return value;
+      if (!type.startsWith('range') && type !== 'structured') return value;
       const split = splitSheet(value);
       const rest = split.rest.replace(/^[A-Za-z_\\][\w.\\]*(?=\[|$)/, (name) => word(name));
       if (split.sheet === undefined) return rest;

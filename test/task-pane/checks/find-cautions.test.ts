@@ -1,0 +1,152 @@
+import { describe, expect, test } from 'vitest';
+import { shelf } from '../../../src/functions/shelf';
+import { cellName } from '../../../src/hosts/address';
+import { createExplain } from '../../../src/task-pane/checks/explain';
+import { findCautions } from '../../../src/task-pane/checks/find-cautions';
+import { safety } from '../../../src/task-pane/checks/safety';
+import type { MemoryHost } from '../memory-host';
+import { MemoryHost as Host } from '../memory-host';
+import { sampleHost } from '../sample-host';
+
+/** Findings as `caution Patterns!A16: sentence`. */
+async function found(host: MemoryHost): Promise<readonly string[]> {
+  const explain = await createExplain(host, shelf);
+  const findings = await findCautions(await host.readUsed(), explain, async () => undefined);
+  return findings.map(({ tone, sentence, spots }) => {
+    const cells = spots.map(({ sheet, row, column }) => `${sheet}!${cellName(row, column)}`);
+    return `${tone} ${cells.join(' ')}: ${sentence}`;
+  });
+}
+
+const error = (code: string, message = '') => ({ error: { code, message } });
+
+describe('cautions of a workbook', () => {
+  test('every sentence of a check stands with its own cell', async () => {
+    const host = new Host({
+      Cone: {
+        A1: '=SILT.CONE.CHECK("US",22.5,4,9)',
+        A2: 'wall is under 45 degrees',
+        A3: 'wet mix lifts the cone.',
+        B1: 7,
+      },
+    });
+    host.give('Cone', 'A1', 'blank is larger than the sheet');
+    host.spill('Cone', 'A1:A3');
+    expect(await found(host)).toEqual([
+      'caution Cone!A1: Blank is larger than the sheet.',
+      'caution Cone!A2: Wall is under 45 degrees.',
+      'caution Cone!A3: Wet mix lifts the cone.',
+    ]);
+  });
+
+  test('a check inside another function counts, one that found nothing does not', async () => {
+    const host = new Host({
+      S: { A1: '=LET(a,1,SILT.SETTLE.CHECK("US",a,2,3,4))', A3: '=SILT.SETTLE.CHECK("US",1,2,3,4)' },
+    });
+    host.give('S', 'A1', 'overflow is high');
+    host.give('S', 'A3', 'nothing was found');
+    expect(await found(host)).toEqual(['caution S!A1: Overflow is high.']);
+  });
+
+  test('a water test cautions by its verdicts', async () => {
+    const values = [
+      ['reading', 'value', 'low', 'high', 'verdict', 'note'],
+      ['pH', 7.2, 6.5, 8.5, 'within limits', 'A note.'],
+      ['nitrite', 3, '', 1, 'too high', 'Stop feeding'],
+      ['oxygen', '', 4, '', 'not measured', ''],
+    ];
+    const cells = Object.fromEntries(
+      values.flatMap((line, row) => line.map((value, column) => [cellName(row, column), value])),
+    );
+    const host = new Host({
+      Water: { ...cells, A1: '=SILT.WATER.CHECK("US","tilapia",27,7.2,1,3,"-","-",0,"-","-","N",TRUE)' },
+    });
+    host.give('Water', 'A1', 'reading');
+    host.spill('Water', 'A1:F4');
+    expect(await found(host)).toEqual([
+      'caution Water!A3: nitrite: too high. Stop feeding.',
+      'caution Water!A4: oxygen: not measured.',
+    ]);
+  });
+
+  test('an item without a price is named', async () => {
+    const host = new Host({ Cost: { A1: '=SILT.COST.LINES(G1:H2,J1:L2)', B1: 2, C1: 'no price', D1: '' } });
+    host.give('Cost', 'A1', 'valve');
+    host.spill('Cost', 'A1:D1');
+    expect(await found(host)).toEqual(['caution Cost!A1: valve: no price, so the total is without it.']);
+  });
+
+  test('errors come first, say why, and stand together where they say the same', async () => {
+    const host = new Host({
+      S: {
+        A1: '=SILT.CONE.CHECK("US",1,2,3)',
+        B1: '=SILT.CONE.ANGLE("US",4,22.5,9)',
+        B2: '=SILT.CONE.ANGLE("US",4,22.5,9)',
+        C1: '=1/0',
+      },
+    });
+    host.give('S', 'A1', 'a caution');
+    host.give('S', 'B1', error('#VALUE!', 'bottom: 22.5 in is not allowed'));
+    host.give('S', 'B2', error('#VALUE!', 'bottom: 22.5 in is not allowed'));
+    host.give('S', 'C1', error('#DIV/0!'));
+    expect(await found(host)).toEqual([
+      'wrong S!B1 S!B2: #VALUE! bottom: 22.5 in is not allowed',
+      'caution S!A1: A caution.',
+    ]);
+  });
+
+  test('a host that keeps only the code of an error is told why by the function itself', async () => {
+    const host = new Host({ S: { A1: 22.5, B1: '=1+SILT.CONE.ANGLE("US",4,A1,9)' } });
+    host.give('S', 'B1', error('#VALUE!'));
+    expect((await found(host))[0]).toMatch(/^wrong S!B1: #VALUE! bottom: 22\.5 in is not allowed; give .*\(4 in\)/);
+  });
+
+  test.each([
+    ['#NAME?', /press Re-enter SILT formulas/],
+    ['#SPILL!', /clear the cells below and to the right/],
+  ])('%s says what to do', async (code, sentence) => {
+    const host = new Host({ S: { A1: '=SILT.CONE.ANGLE("US",22.5,4,9)' } });
+    host.give('S', 'A1', error(code));
+    expect((await found(host))[0]).toMatch(sentence);
+  });
+
+  test('a bad row inside a spill stands with its own cell', async () => {
+    const host = new Host({
+      S: { A1: '=SILT.CONE.ANGLE("US",F1:F3,4,9)', A2: error('#VALUE!', 'top: 0 or blank'), A3: 45 },
+    });
+    host.give('S', 'A1', 45);
+    host.spill('S', 'A1:A3');
+    expect(await found(host)).toEqual(['wrong S!A2: #VALUE! top: 0 or blank']);
+  });
+
+  test.each([
+    'US/cone-cut-plan',
+    'metric/stocking-scenarios',
+    'US/water-book',
+    'metric/harvest-book',
+    'US/materials-sheet',
+  ])('the sample workbook %s shows no errors', async (path) => {
+    expect((await found(await sampleHost(path))).filter((one) => one.startsWith('wrong'))).toEqual([]);
+  });
+});
+
+test('what can hurt is said for every kind of work', () => {
+  const said = safety.map(({ task, caution }) => `${task}: ${caution}`);
+  for (const word of [
+    'food-grade',
+    'Silica',
+    'pH',
+    'Zinc',
+    'tonne',
+    'Ground-fault',
+    'hydrogen sulphide',
+    'half the oxygen time',
+    'caustics',
+  ]) {
+    expect(
+      said.some((one) => one.includes(word)),
+      word,
+    ).toBe(true);
+  }
+  expect(said).toHaveLength(7);
+});
