@@ -18,7 +18,7 @@ export function startSheet(profile: ReadyProfile, { title, setting, lines, cauti
   draft.put('A4', 'What to type where', 'section');
   lines.forEach((line, index) => {
     draft
-      .put(`A${5 + index}`, index + 1, 'label')
+      .put(`A${5 + index}`, index + 1, { vertical: 'top', horizontal: 'left' })
       .wide(`B${5 + index}:C${5 + index}`, line, 'text', line.length > 112 ? 32 : 17);
   });
   draft

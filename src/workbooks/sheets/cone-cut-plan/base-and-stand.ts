@@ -3,7 +3,7 @@ import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf, withUnit } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
-import { drumColumn, forUsed, mostDrums, ofUsed, settings } from './drums';
+import { drumColumn, mostDrums, ofUsed, settings } from './drums';
 import { drumAt } from './patterns';
 
 const last = 4 + mostDrums;
@@ -27,19 +27,15 @@ export function baseMixSheet(profile: ReadyProfile): SheetData {
     .height(4, 32)
     .fill(`A5:A${last}`, 'result')
     .fill(`B5:C${last}`, formatted('result', formats.two))
-    .put('A5', forUsed(ofUsed('drum')), 'result')
+    .put('A5', `=${ofUsed('drum')}`, 'result')
     .put(
       'B5',
-      forUsed(
-        `SILT.CONE.BACKFILL(SiltUnits,${ofUsed('diameter')},${ofUsed('diameter')},${ofUsed('drain')},${ofUsed('height')},${settings.thickness},${settings.measured},$B$16)`,
-      ),
+      `=SILT.CONE.BACKFILL(SiltUnits,${ofUsed('diameter')},${ofUsed('diameter')},${ofUsed('drain')},${ofUsed('height')},${settings.thickness},${settings.measured},$B$16)`,
       formatted('result', formats.two),
     )
     .put(
       'C5',
-      forUsed(
-        `SILT.TANK.VOLUME(SiltUnits,${ofUsed('diameter')},${ofUsed('depth')},${ofUsed('drain')},${ofUsed('height')})`,
-      ),
+      `=SILT.TANK.VOLUME(SiltUnits,${ofUsed('diameter')},${ofUsed('depth')},${ofUsed('drain')},${ofUsed('height')})`,
       formatted('result', formats.one),
     )
     .fill(`C5:C${last}`, formatted('result', formats.one))
@@ -72,6 +68,11 @@ export function baseMixSheet(profile: ReadyProfile): SheetData {
   });
 }
 
+/** A column of the sheet Base mix, as far as drums are named. */
+function heldBy(column: 'B' | 'C'): string {
+  return `FILTER('Base mix'!$${column}$5:$${column}$${last},'Base mix'!$A$5:$A$${last}<>"")`;
+}
+
 /** How tall the stand has to be, what a leg of it bears, and where inlet and outlet go. */
 export function standSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
@@ -89,12 +90,8 @@ export function standSheet(profile: ReadyProfile): SheetData {
     .height(4, 32)
     .fill(`A5:A${last}`, 'result')
     .fill(`B5:E${last}`, formatted('result', formats.one))
-    .put('A5', forUsed(ofUsed('drum')), 'result')
-    .put(
-      'B4',
-      `=LET(mix,'Base mix'!$B$5:$B$${last},water,'Base mix'!$C$5:$C$${last},SILT.TANK.WEIGHT(SiltUnits,FILTER(water,water<>""),FILTER(mix,water<>""),$B$19,$B$20,$B$21,TRUE))`,
-      'heading',
-    )
+    .put('A5', `=${ofUsed('drum')}`, 'result')
+    .put('B4', `=SILT.TANK.WEIGHT(SiltUnits,${heldBy('C')},${heldBy('B')},$B$19,$B$20,$B$21,TRUE)`, 'heading')
     .put('A15', 'The stand', 'section')
     .put('A16', 'Height of the pail')
     .put('B16', us ? 14.5 : 370, 'input')
@@ -119,12 +116,14 @@ export function standSheet(profile: ReadyProfile): SheetData {
     .put('A25', 'Drum')
     .put('B25', 'Fern', 'input')
     .choiceFrom('B25', drumColumn('drum'), 'the drum whose ports are worked out below')
+    .put('C25', `=${drumAt('B25')}`, 'result')
+    .put('D25', 'which drum of the list', 'note')
     .fill('A26:D26', 'heading')
     .fill('A27:A28', 'result')
     .fill('B27:D28', formatted('result', formats.one))
     .put(
       'A26',
-      `=LET(which,${drumAt('B25')},SILT.TANK.PORTS(SiltUnits,INDEX(${drumColumn('depth')},which),SILT.UNIT.READ(SiltUnits,"dimension",INDEX(${drumColumn('height')},which))+SILT.UNIT.READ(SiltUnits,"dimension",'Base mix'!B16),B22,TRUE))`,
+      `=SILT.TANK.PORTS(SiltUnits,INDEX(${drumColumn('depth')},$C$25),SILT.UNIT.READ(SiltUnits,"dimension",INDEX(${drumColumn('height')},$C$25))+SILT.UNIT.READ(SiltUnits,"dimension",'Base mix'!B16),B22,TRUE)`,
       'heading',
     )
     .wide('A30:F30', `CAUTION: ${cautions.metals}`, 'caution', 32);

@@ -33,14 +33,9 @@ export function drumColumn(name: keyof typeof columns): string {
   return `Drums!$${letter}$5:$${letter}$${last}`;
 }
 
-/** The cells of a column for the drums that have a name; `used` has to be introduced by LET. */
+/** The cells of a column for the drums that have a name. */
 export function ofUsed(name: keyof typeof columns): string {
-  return `FILTER(${drumColumn(name)},used)`;
-}
-
-/** A formula over the drums that have a name. */
-export function forUsed(formula: string): string {
-  return `=LET(used,${drumColumn('drum')}<>"",${formula})`;
+  return `FILTER(${drumColumn(name)},${drumColumn('drum')}<>"")`;
 }
 
 const tape = 'Text with a unit is read as it stands: 22 1/2 in, 57 1/2 cm. Type 0 1/2, not 1/2, which becomes a date.';
@@ -48,7 +43,7 @@ const tape = 'Text with a unit is read as it stands: 22 1/2 in, 57 1/2 cm. Type 
 /** The measured drums, the cones to go into them, and the sheet stock. */
 export function drumsSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
-  const widths = [16, 26, 13, 11, 9, 10, 11, 9, 9, 13, 14, 14];
+  const widths = [20, 26, 13, 11, 9, 10, 11, 9, 9, 13, 14, 14];
   const draft = framed({
     name: 'Drums',
     title: 'Measured drums, and the cone that goes into each',
@@ -89,7 +84,7 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
     )
     .put(
       'L5',
-      forUsed(`SILT.CONE.HEIGHT(SiltUnits,${ofUsed('diameter')},${ofUsed('drain')},45)`),
+      `=SILT.CONE.HEIGHT(SiltUnits,${ofUsed('diameter')},${ofUsed('drain')},45)`,
       formatted('result', formats.two),
     )
     .choice(`H5:H${last}`, ['1', '2', '3', '4', '6', '8'], 'Equal pieces that make the cone', false);
@@ -127,7 +122,6 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    frozenColumns: 1,
     tabColour: 'E0B400',
     print: print(profile, 'A1:L20'),
   });

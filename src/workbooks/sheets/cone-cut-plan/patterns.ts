@@ -3,7 +3,7 @@ import { cautions } from '../cautions';
 import { columnWidths, framed, print, withUnit } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
-import { drumColumn, forUsed, mostDrums, ofUsed, settings } from './drums';
+import { drumColumn, mostDrums, ofUsed, settings } from './drums';
 
 const last = 4 + mostDrums;
 
@@ -28,7 +28,7 @@ export function patternsSheet(profile: ReadyProfile): SheetData {
     caution: 'Cut edges are sharp: gloves and goggles, and a piece clamped down before it is cut.',
     widths,
   });
-  const of = (name: Parameters<typeof drumColumn>[0]): string => `INDEX(${drumColumn(name)},which)`;
+  const of = (name: Parameters<typeof drumColumn>[0]): string => `INDEX(${drumColumn(name)},$C$15)`;
   draft
     .fill('A4:K4', 'heading')
     .put('A4', 'Drum', 'heading')
@@ -36,35 +36,34 @@ export function patternsSheet(profile: ReadyProfile): SheetData {
     .fill(`A5:A${last}`, 'result')
     .fill(`B5:K${last}`, formatted('result', formats.two))
     .fill(`J5:J${last}`, formatted('result', formats.whole))
-    .put('A5', forUsed(ofUsed('drum')), 'result')
+    .put('A5', `=${ofUsed('drum')}`, 'result')
     .put(
       'B4',
-      forUsed(
-        `SILT.CONE.PATTERN(SiltUnits,${ofUsed('diameter')},${ofUsed('drain')},${ofUsed('height')},${ofUsed('pieces')},${ofUsed('lap')},${settings.thickness},${settings.measured},${settings.clearance},TRUE)`,
-      ),
+      `=SILT.CONE.PATTERN(SiltUnits,${ofUsed('diameter')},${ofUsed('drain')},${ofUsed('height')},${ofUsed('pieces')},${ofUsed('lap')},${settings.thickness},${settings.measured},${settings.clearance},TRUE)`,
       'heading',
     )
     .put('A14', 'What to look at first', 'section')
     .put('A15', 'Drum')
     .put('B15', 'Fern', 'input')
     .choiceFrom('B15', drumColumn('drum'), 'the drum whose cone is checked below')
+    .put('C15', `=${drumAt('B15')}`, 'result')
+    .put('D15', 'which drum of the list', 'note')
     .put(
       'A16',
-      `=LET(which,${drumAt('B15')},SILT.CONE.CHECK(SiltUnits,${of('diameter')},${of('drain')},${of('height')},${of('pieces')},${of('lap')},${settings.thickness},${of('diameter')},${settings.sheetLength},${settings.sheetWidth}))`,
+      `=SILT.CONE.CHECK(SiltUnits,${of('diameter')},${of('drain')},${of('height')},${of('pieces')},${of('lap')},${settings.thickness},${of('diameter')},${settings.sheetLength},${settings.sheetWidth})`,
       'label',
     )
     .put('A26', withUnit('Rivets along one seam, no further apart than', 'dimension'))
     .put('F26', profile === 'US' ? 1.5 : 40, 'input')
     .put(
       'G26',
-      `=LET(which,MATCH(B15,${patternNames},0),SILT.CONE.RIVETS(SiltUnits,INDEX(Patterns!$C$5:$C$${last},which),F26))`,
+      `=SILT.CONE.RIVETS(SiltUnits,INDEX(Patterns!$C$5:$C$${last},MATCH(B15,${patternNames},0)),F26)`,
       formatted('result', formats.whole),
     )
     .put('H26', `rivets. ${cautions.metals}`, 'note');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    frozenColumns: 1,
     tabColour: '1F7A8C',
     print: print(profile, 'A1:K26'),
   });

@@ -8,7 +8,8 @@ import { usedPulls } from './pulls';
 const shares = { nitrogen: 'Garden!$B$5', phosphorus: 'Garden!$B$6', potassium: 'Garden!$B$7' } as const;
 const lastMonth = 24;
 const totalRow = `MATCH("total",Months!$A$5:$A$${lastMonth},0)`;
-const totalDry = `INDEX(Months!$B$5:$B$${lastMonth},${totalRow})`;
+/** The total of a column of Months. */
+const totalOf = (column: string): string => `INDEX(Months!$${column}$5:$${column}$${lastMonth},${totalRow})`;
 /** Months that the charts show: those of the book as it is made. */
 const charted = 3;
 
@@ -93,7 +94,7 @@ export function gardenSheet(profile: ReadyProfile): SheetData {
     .fill('A16:D16', 'heading')
     .fill('A17:C17', formatted('total', formats.whole))
     .fill('D17', 'total')
-    .put('A16', `=SILT.HARVEST.GARDEN(SiltUnits,${totalDry},B11,B5,B13,B6,B12,"element",TRUE)`, 'heading')
+    .put('A16', `=SILT.HARVEST.GARDEN(SiltUnits,${totalOf('B')},B11,B5,B13,B6,B12,"element",TRUE)`, 'heading')
     .put('A19', 'A dose', 'section')
     .put('A20', withUnit('Garden to dose', 'area'))
     .put('B20', us ? 200 : 20, 'input')
@@ -111,7 +112,7 @@ export function gardenSheet(profile: ReadyProfile): SheetData {
     .put('A28', 'Value of the book so far', 'total')
     .put(
       'B28',
-      `=LET(which,${totalRow},SILT.HARVEST.VALUE(SiltUnits,INDEX(Months!$D$5:$D$${lastMonth},which),INDEX(Months!$E$5:$E$${lastMonth},which),INDEX(Months!$F$5:$F$${lastMonth},which),B25,B26,B27))`,
+      `=SILT.HARVEST.VALUE(SiltUnits,${totalOf('D')},${totalOf('E')},${totalOf('F')},B25,B26,B27)`,
       formatted('total', formats.money),
     );
   return draft.sheet({

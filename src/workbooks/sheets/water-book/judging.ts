@@ -40,6 +40,8 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
     .put('B4', 'tilapia', 'input')
     .put('A5', 'Day of the test', 'heading')
     .put('B5', 46_118, formatted('input', formats.date))
+    .put('C5', `=MATCH(B5,${testColumn('date')},0)`, 'result')
+    .put('D5', 'which test of the list', 'note')
     .put('A6', withUnit('Un-ionised ammonia N allowed', 'concentration'), 'heading')
     .put(
       'B6',
@@ -51,11 +53,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
     .fill('A9:A18', 'result')
     .fill('B9:D18', formatted('result', '#,##0.0##'))
     .fill('E9:F18', 'result')
-    .put(
-      'A8',
-      `=LET(which,MATCH(B5,${testColumn('date')},0),SILT.WATER.CHECK(SiltUnits,B4,${readings},0,${readingAt('alkalinity')},"-","N",TRUE))`,
-      'heading',
-    )
+    .put('A8', `=SILT.WATER.CHECK(SiltUnits,B4,${readings},0,${readingAt('alkalinity')},"-","N",TRUE)`, 'heading')
     .choice('B4', species, 'the fish that you keep')
     .choiceFrom('B5', testColumn('date'), 'a day of the sheet Tests');
   return draft.sheet({

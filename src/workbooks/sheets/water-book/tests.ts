@@ -23,9 +23,9 @@ export function testColumn(reading: Reading): string {
   return `Tests!$${columns[reading]}$6:$${columns[reading]}$${last}`;
 }
 
-/** The reading of the row that `which` counts; `-` where the cell is empty, which says that it was not taken. */
+/** The reading of the test that is chosen on the sheet Verdict; `-` where the cell is empty, which says that it was not taken. */
 export function readingAt(reading: Reading): string {
-  return `IF(ISBLANK(INDEX(${testColumn(reading)},which)),"-",INDEX(${testColumn(reading)},which))`;
+  return `IF(ISBLANK(INDEX(${testColumn(reading)},Verdict!$C$5)),"-",INDEX(${testColumn(reading)},Verdict!$C$5))`;
 }
 
 /** 2026-03-02 as a spreadsheet's day number. */
