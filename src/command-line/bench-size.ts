@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { textTable } from './text-table';
 
-/** What Excel loads before the first function answers, and how much of it is allowed, in bytes. */
+/** What Excel loads at its start, and how much of it is allowed, in bytes. */
 const loaded = [
   { file: 'functions.js', packed: 60_000 },
   { file: 'functions.json', plain: 100_000 },
-  { file: 'task-pane.js' },
+  { file: 'task-pane.js', packed: 90_000 },
   { file: 'task-pane.html' },
   { file: 'task-pane.css' },
 ];

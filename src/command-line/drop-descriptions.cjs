@@ -6,8 +6,8 @@ const ts = require('typescript');
 
 const forReaders = new Set(['summary', 'formula', 'notes', 'sources', 'example', 'unpublished']);
 
-/** Arguments and coefficients say what they mean; only that of a scenario's inputs is an answer, of PLAN.INPUTS. */
-const saysMeaning = /\/src\/catalogue\/(?!scenario-)/;
+/** Only what the inputs of a scenario mean is an answer too, of PLAN.INPUTS; these files have inputs of a scenario. */
+const saysMeaning = /\/src\/catalogue\/(?!scenario-|water-arguments)/;
 
 const isNamed = (property, names) =>
   property.name !== undefined && ts.isIdentifier(property.name) && names.has(property.name.text);
@@ -20,7 +20,7 @@ function dropDescriptions(context) {
       object,
       object.properties.filter((property) => !isDropped(property)),
     );
-  const meaning = new Set(['meaning']);
+  const meaning = new Set(['meaning', 'defaultReads']);
   const isMeaning = (property) =>
     isNamed(property, meaning) && ts.isPropertyAssignment(property) && ts.isStringLiteralLike(property.initializer);
   return (file) => {
