@@ -49,11 +49,11 @@ const presence = new Set(
 const conditions = new Set(['AND', 'OR', 'NOT', 'XOR']);
 
 /** What an argument of an ordinary worksheet function is read as, where its result is read as `role`. */
-export function roleInside(name: string, at: number, count: number, role: Role): Role {
+export function roleInside(name: string, at: number, count: number, role: Role, keepsColumns = false): Role {
   const plain = name.toUpperCase().replace(/^_XLFN\.(?:_XLWS\.)?/, '');
   if (presence.has(plain)) return nothing;
   if (conditions.has(plain)) return nothing;
-  const carrier = carriers[plain] ?? (plain === 'TAKE' && count <= 2 ? figureCarriers.TAKE : undefined);
+  const carrier = carriers[plain] ?? (keepsColumns ? figureCarriers[plain] : undefined);
   if (carrier !== undefined) {
     const way = carrier(at, count);
     return way === 'carried' ? role : way === 'asked' ? nothing : other;

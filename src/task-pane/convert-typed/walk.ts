@@ -181,8 +181,9 @@ export class Walk {
     // What one of ours gives follows the workbook's units by itself, and what it is given has a role of its own.
     if (siltName(name) !== undefined) return;
     const given = part.arguments as readonly (Part | null)[];
-    const roles = given.map((_, at) => roleInside(name, at, given.length, role));
-    if (isOurs(role) && roles.length > 0 && !roles.some(isOurs)) this.leave(scope.home, `numbers go through ${name}() first`, role);
+    const roles = given.map((_, at) => roleInside(name, at, given.length, role, keepsColumns(name, given)));
+    if (isOurs(role) && roles.length > 0 && !roles.some(isOurs))
+      this.leave(scope.home, `numbers go through ${name}() first`, role);
     const doesRefer = given.some((child) => child !== null && refers(child));
     given.forEach((child, at) => {
       const inner = roles[at]!;
@@ -191,6 +192,13 @@ export class Walk {
       if (child && !isFactor) this.into(child, inner, scope);
     });
   }
+}
+
+/** Whether whole rows come out as they went in: `TAKE(range, 5)`, `INDEX(range, 3, 0)`. */
+function keepsColumns(name: string, given: readonly (Part | null)[]): boolean {
+  const columns = given[2];
+  const isAll = !columns || (columns.type === 'Literal' && columns.value === 0);
+  return isAll && /^(?:TAKE|DROP|CHOOSEROWS|INDEX)$/i.test(name);
 }
 
 /** Whether any cell or name is part of it. */

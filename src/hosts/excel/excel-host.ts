@@ -1,0 +1,54 @@
+import { HostError, type SheetHost } from '../sheet-host';
+import { listen } from './events';
+import { insertSheets } from './insert-sheets';
+import { readNames, removeName, setName } from './names';
+import { readBlock, readSelection, readUsedBlocks } from './read-cells';
+import { run, supports } from './run';
+import { addSheet, readSheets, removeSheet } from './sheets';
+import { excelTheme, onExcelThemeChanged } from './theme';
+import { writeCells } from './write-cells';
+
+/** Excel, as the task pane sees it: every wish one batch or a few, every failure a HostError. */
+export function excelHost(): SheetHost {
+  return {
+    name: 'Excel',
+    // A pane on a Mac or a tablet saves no file; the browser does.
+    downloads:
+      Office.context.platform === Office.PlatformType.PC ||
+      Office.context.platform === Office.PlatformType.OfficeOnline,
+    selection: () => run(readSelection),
+    onSelectionChanged: (listener) =>
+      listen((context, heard) => context.workbook.onSelectionChanged.add(heard), listener),
+    select: ({ sheet, range }) =>
+      run(async (context) => {
+        const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
+        worksheet.load('name');
+        await context.sync();
+        if (worksheet.isNullObject) throw new HostError('missing', `There is no sheet called ${sheet} any more.`);
+        worksheet.activate();
+        worksheet.getRangeByIndexes(range.row, range.column, range.rows, range.columns).select();
+        await context.sync();
+      }),
+    read: (place) => run((context) => readBlock(context, place)),
+    readUsed: () => run(readUsedBlocks),
+    onCellsChanged: async (listener) =>
+      supports('1.9')
+        ? listen((context, heard) => context.workbook.worksheets.onChanged.add(heard), listener)
+        : () => undefined,
+    write: writeCells,
+    names: readNames,
+    setName,
+    removeName,
+    sheets: readSheets,
+    addSheet,
+    removeSheet,
+    insert: insertSheets,
+    theme: excelTheme,
+    onThemeChanged: onExcelThemeChanged,
+    openPage: (address) => {
+      const { requirements, ui } = Office.context;
+      if (requirements.isSetSupported('OpenBrowserWindowApi', '1.1')) ui.openBrowserWindow(address);
+      else window.open(address, '_blank', 'noopener');
+    },
+  };
+}

@@ -1,0 +1,51 @@
+import type { DefinedName } from '../workbook-model';
+import { run, supports } from './run';
+
+/** The names of the whole workbook. */
+export function readNames(): Promise<readonly DefinedName[]> {
+  return run(async (context) => {
+    const { names } = context.workbook;
+    const hasComments = supports('1.4');
+    names.load(hasComments ? 'items/name,items/formula,items/comment' : 'items/name,items/formula');
+    await context.sync();
+    return names.items.map((item) => ({
+      name: item.name,
+      refersTo: String(item.formula).replace(/^=/, ''),
+      ...(hasComments && item.comment ? { comment: item.comment } : {}),
+    }));
+  });
+}
+
+/** Sets a name in place of what it stood for. */
+export function setName(name: DefinedName): Promise<void> {
+  return run(async (context) => {
+    await putName(context, name);
+    await context.sync();
+  });
+}
+
+/** Queues the setting of a name. */
+export async function putName(context: Excel.RequestContext, { name, refersTo, comment }: DefinedName): Promise<void> {
+  const { names } = context.workbook;
+  const existing = names.getItemOrNullObject(name);
+  existing.load('name');
+  await context.sync();
+  if (existing.isNullObject) names.add(name, `=${refersTo}`, comment ?? '');
+  else if (supports('1.7')) {
+    existing.formula = `=${refersTo}`;
+    if (comment !== undefined) existing.comment = comment;
+  } else {
+    existing.delete();
+    names.add(name, `=${refersTo}`, comment ?? '');
+  }
+}
+
+export function removeName(name: string): Promise<void> {
+  return run(async (context) => {
+    const existing = context.workbook.names.getItemOrNullObject(name);
+    existing.load('name');
+    await context.sync();
+    if (!existing.isNullObject) existing.delete();
+    await context.sync();
+  });
+}
