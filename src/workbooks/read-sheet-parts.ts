@@ -1,4 +1,5 @@
 import type { Worksheet as FileSheet } from '@cj-tech-master/excelts';
+import { readChart } from './read-chart';
 import { typedFormula } from './typed-formula';
 import type { CellStyle, PrintSetup, SheetData, TableData, Validation } from './workbook-model';
 import { serial } from './xlsx-date';
@@ -71,12 +72,13 @@ function readTables(sheet: FileSheet): TableData[] {
   });
 }
 
-/** What a sheet has besides its cells: rules, print setup, tables. */
+/** What a sheet has besides its cells: rules, print setup, tables, charts. */
 export function readSheetParts(sheet: FileSheet): Partial<SheetData> {
   const lists = {
     validations: readValidations(sheet),
     conditions: readConditions(sheet),
     tables: readTables(sheet),
+    charts: sheet.getCharts().flatMap((chart) => readChart(chart) ?? []),
   };
   const print = readPrint(sheet);
   return {

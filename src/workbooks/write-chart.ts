@@ -26,7 +26,9 @@ export function addChart(sheet: FileSheet, chart: ChartData): void {
   const series = chart.series.map((given, index) => {
     const colour = colours[index % colours.length]!;
     const { categories, values } = given;
-    return { name: nameOf(given), values, colour, ...(categories === undefined ? {} : { categories }) };
+    // Numbers under an axis, such as dates, have to be said to be numbers, or their format does not hold.
+    const source = chart.categoryFormat === undefined ? categories : { numRef: { formula: categories ?? '' } };
+    return { name: nameOf(given), values, colour, ...(categories === undefined ? {} : { categories: source! }) };
   });
   if (chart.type === 'column' || chart.type === 'bar') {
     const bars = series.map(({ colour, ...one }) => ({ ...one, fill: colour }));

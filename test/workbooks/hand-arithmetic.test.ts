@@ -66,6 +66,17 @@ describe('figures of the sample workbooks, worked out by hand', () => {
   it('stocking scenarios: feed and slowest turnover of 350 fish', async () => {
     const cell = await open('US/stocking-scenarios.xlsx');
     expect(cell('Compare', 'D4')).toBe('350 fish');
+    // The rows that charts and formats are made for.
+    expect([7, 8, 17, 25, 32, 33, 34, 36].map((row) => cell('Compare', `A${row}`))).toEqual([
+      'feed',
+      'solids',
+      'solids captured',
+      'plants',
+      'oxygen time',
+      'power cost a month',
+      'feed cost a month',
+      'gives out first',
+    ]);
     // 350 fish of 8 oz, 16 oz in a pound, fed 1.5 % of their mass a day.
     near(cell('Compare', 'D7'), ((350 * 8) / 16) * 0.015);
     near(cell('Compare', 'D14'), 1100 / 25);

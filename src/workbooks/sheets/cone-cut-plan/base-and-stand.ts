@@ -119,6 +119,7 @@ export function standSheet(profile: ReadyProfile): SheetData {
     .put('C25', `=${drumAt('B25')}`, 'result')
     .put('D25', 'which drum of the list', 'note')
     .fill('A26:D26', 'heading')
+    .height(26, 32)
     .fill('A27:A28', 'result')
     .fill('B27:D28', formatted('result', formats.one))
     .put(

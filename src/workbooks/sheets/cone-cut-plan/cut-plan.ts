@@ -27,6 +27,7 @@ export function cutPlanSheet(profile: ReadyProfile): SheetData {
     .fill('D5', formatted('total', formats.share))
     .put('A4', `=SILT.CUT.SHEETS(SiltUnits,${usedPatterns},${stock},TRUE)`, 'heading')
     .fill('A7:F7', 'heading')
+    .height(7, 32)
     .fill(`A8:C${7 + mostPieces}`, formatted('result', formats.whole))
     .fill(`D8:F${7 + mostPieces}`, formatted('result', formats.two))
     .put('A7', `=SILT.CUT.PLAN(SiltUnits,${usedPatterns},${stock},TRUE)`, 'heading');
@@ -55,6 +56,7 @@ export function markingOutSheet(profile: ReadyProfile): SheetData {
     .put('D4', 15, 'input')
     .height(4, 32)
     .fill('A6:G6', 'heading')
+    .height(6, 32)
     .fill('A7:A60', 'result')
     .fill('B7:G60', formatted('result', formats.two))
     .put('A6', `=SILT.CONE.MARKS(SiltUnits,INDEX(${patternRows},${drumAt('B4')},0),D4,TRUE)`, 'heading');

@@ -92,6 +92,7 @@ export function gardenSheet(profile: ReadyProfile): SheetData {
     .put('B13', 0.5, formatted('input', '0%'))
     .put('A15', 'Garden that the solids of the book feed', 'section')
     .fill('A16:D16', 'heading')
+    .height(16, 32)
     .fill('A17:C17', formatted('total', formats.whole))
     .fill('D17', 'total')
     .put('A16', `=SILT.HARVEST.GARDEN(SiltUnits,${totalOf('B')},B11,B5,B13,B6,B12,"element",TRUE)`, 'heading')

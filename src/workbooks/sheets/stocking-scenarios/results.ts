@@ -2,59 +2,56 @@ import type { ChartData, SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
-import { formatted } from '../styles';
+import { formats, formatted } from '../styles';
 import { scenarioHeadings, scenarioRange, scenarioTitles } from './scenarios';
 
-/** The results in the order of PLAN.COMPARE, from row 5. */
-const results = [
-  'biomass',
-  'stocking',
-  'feed',
-  'solids',
-  'ammonia',
-  'oxygen',
-  'carbon dioxide',
-  'flow needed',
-  'flow asked for by',
-  'turnover',
-  'drums needed',
-  'overflow rate',
-  'solids captured',
-  'solids passed on',
-  'pads needed',
-  'days between pad changes',
-  'media surface',
-  'media volume',
-  'alkali a day',
-  'bed area',
-  'plants',
-  'days between bed cleanings',
-  'slurry a day',
-  'nitrogen a year',
-  'phosphate a year',
-  'potash a year',
-  'garden area',
-  'oxygen time',
-  'power cost a month',
-  'feed cost a month',
-  'harvest value a year',
-  'gives out first',
-  'defaults taken',
-] as const;
+/** The results in the order of PLAN.COMPARE, from row 5, and how their figures are shown. */
+const shown = {
+  biomass: formats.one,
+  stocking: formats.three,
+  feed: formats.three,
+  solids: formats.three,
+  ammonia: '#,##0.0000',
+  oxygen: formats.three,
+  'carbon dioxide': formats.three,
+  'flow needed': formats.one,
+  'flow asked for by': formats.one,
+  turnover: formats.one,
+  'drums needed': formats.whole,
+  'overflow rate': formats.two,
+  'solids captured': formats.three,
+  'solids passed on': formats.three,
+  'pads needed': formats.whole,
+  'days between pad changes': formats.one,
+  'media surface': formats.whole,
+  'media volume': formats.one,
+  'alkali a day': formats.three,
+  'bed area': formats.one,
+  plants: formats.whole,
+  'days between bed cleanings': formats.whole,
+  'slurry a day': formats.two,
+  'nitrogen a year': formats.two,
+  'phosphate a year': formats.two,
+  'potash a year': formats.three,
+  'garden area': formats.whole,
+  'oxygen time': formats.one,
+  'power cost a month': formats.money,
+  'feed cost a month': formats.money,
+  'harvest value a year': formats.money,
+  'gives out first': 'General',
+  'defaults taken': 'General',
+} as const;
+type ResultName = keyof typeof shown;
+const results = Object.keys(shown) as readonly ResultName[];
 
 /** The row of a result on the sheet Compare, counted from 1. */
-export function resultRow(name: (typeof results)[number]): number {
+function resultRow(name: ResultName): number {
   return 5 + results.indexOf(name);
 }
 
 const last = 4 + results.length;
 
-function chart(
-  title: string,
-  place: string,
-  names: readonly (typeof results)[number][],
-  more: Partial<ChartData>,
-): ChartData {
+function chart(title: string, place: string, names: readonly ResultName[], more: Partial<ChartData>): ChartData {
   return {
     type: 'column',
     title,
@@ -76,10 +73,9 @@ export function compareSheet(profile: ReadyProfile): SheetData {
     step: 'Nothing to type. Each figure is the one that the stage’s own function gives. A plan, not a promise: makers’ sheets, local advice and licensed practice come first.',
     widths,
   });
+  draft.fill('A4:F4', 'heading').fill(`A5:B${last}`, 'result').fill(`C5:F${last}`, 'result');
+  for (const name of results) draft.fill(`C${resultRow(name)}:F${resultRow(name)}`, formatted('result', shown[name]));
   draft
-    .fill('A4:F4', 'heading')
-    .fill(`A5:B${last}`, 'result')
-    .fill(`C5:F${last}`, formatted('result', '#,##0.0##'))
     .fill(`A${resultRow('gives out first')}:F${resultRow('gives out first')}`, 'total')
     .put('A4', `=SILT.PLAN.COMPARE(SiltUnits,${scenarioRange})`, 'heading');
   return draft.sheet({

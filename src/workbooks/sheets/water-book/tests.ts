@@ -67,7 +67,7 @@ function chart(title: string, place: string, letters: readonly string[], more: P
 
 /** The weekly tests, and what of each ammonia reading is un-ionised. */
 export function testsSheet(profile: ReadyProfile): SheetData {
-  const widths = [13, 13, 9, 12, 12, 12, 12, 14, 14, 16, 22];
+  const widths = [13, 13, 9, 12, 12, 12, 12, 18, 14, 16, 22];
   const draft = framed({
     name: 'Tests',
     title: 'Weekly water tests',

@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { readWorkbook } from '../../src/workbooks/read-xlsx';
+import type { ChartData } from '../../src/workbooks/workbook-model';
+import { writeWorkbook } from '../../src/workbooks/write-xlsx';
+import { all, openPackage } from './package-parts';
+
+const charts: readonly ChartData[] = [
+  {
+    type: 'column',
+    title: 'Feed & solids',
+    place: 'D2:K16',
+    series: [
+      { name: "'Log'!$B$1", categories: "'Log'!$A$2:$A$3", values: "'Log'!$B$2:$B$3" },
+      { name: 'twice', categories: "'Log'!$A$2:$A$3", values: "'Log'!$C$2:$C$3" },
+    ],
+    categoryTitle: 'day',
+    valueTitle: 'kg a day',
+    valueFormat: '0.0',
+    categoryFormat: 'yyyy-mm-dd',
+  },
+  { type: 'line', title: 'Line', place: 'D18:K30', series: [{ name: 'feed', values: "'Log'!$B$2:$B$3" }] },
+  { type: 'bar', title: 'Bar', place: 'M2:T16', series: [{ name: 'feed', values: "'Log'!$B$2:$B$3" }] },
+  {
+    type: 'scatter',
+    title: 'Points',
+    place: 'M18:T30',
+    series: [{ name: 'feed', categories: "'Log'!$A$2:$A$3", values: "'Log'!$B$2:$B$3" }],
+  },
+];
+const rows = [
+  ['day', 'feed', 'twice'],
+  [46_083, 2, 4],
+  [46_084, 3, 6],
+];
+const cells = rows.flatMap((line, row) => line.map((value, column) => ({ row, column, value })));
+const written = writeWorkbook({ sheets: [{ name: 'Log', cells, charts }] });
+
+describe('charts of a file', () => {
+  it('come back as they were written, so that saving keeps them', async () => {
+    const [sheet] = (await readWorkbook(await written)).sheets;
+    expect(sheet!.charts).toEqual(charts);
+  });
+
+  it('carry the values that they show, so that a viewer without a calculator shows them', async () => {
+    const file = openPackage(await written);
+    const [first] = all(file.xml('xl/charts/chart1.xml'), 'c:ser');
+    const cached = (name: string): string[] => all(all(first!, name)[0]!, 'c:v').map(({ text }) => text);
+    expect([cached('c:tx'), cached('c:cat'), cached('c:val')]).toEqual([['feed'], ['46083', '46084'], ['2', '3']]);
+    // Dates under the axis are numbers with a format; as text they would show as 46083.
+    expect(all(all(first!, 'c:cat')[0]!, 'c:numRef')).toHaveLength(1);
+  });
+});
