@@ -69,7 +69,8 @@ export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
   };
   const profile = make('span', { class: 'profile' });
   const showUnits = (): void => {
-    replace(profile, host === undefined ? '' : (units.now().units?.text ?? 'no units set'));
+    const { units: cell } = units.now();
+    replace(profile, host === undefined ? '' : cell?.profile === undefined ? 'no units set' : cell.text);
     showCaution();
   };
   units.onChanged(showUnits);
@@ -78,7 +79,7 @@ export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
     root,
     make('header', { class: 'banner' }, emblem(), make('h1', {}, 'Siltstead'), profile),
     ...(parts.standing ? [make('p', { class: 'standing' }, parts.standing)] : []),
-    tabs.element,
+    make('nav', { 'aria-label': 'Views' }, tabs.element),
     caution,
     messages,
     workPlace,

@@ -15,6 +15,8 @@ export interface PanePage {
   /** Opens a workbook with the results that stand in it. */
   readonly openWorkbook: (workbook: WorkbookData) => void;
   readonly openAlone: () => void;
+  /** Calls a worksheet function as a cell does. */
+  readonly call: (name: string, ...values: readonly unknown[]) => unknown[][];
 }
 
 declare global {
@@ -41,5 +43,9 @@ window.paneTest = {
   openAlone() {
     this.pane.close();
     this.pane = mountPane(root, { host: undefined, shelf, standing: 'This page stands on its own.' });
+  },
+  call(name, ...values) {
+    const row = shelf.catalogue.find((one) => one.name === name)!;
+    return shelf.adapt(row, (_, message) => new Error(message))(...values);
   },
 };

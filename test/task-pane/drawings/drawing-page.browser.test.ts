@@ -1,0 +1,73 @@
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { shelf } from '../../../src/functions/shelf';
+import { handOver } from '../../../src/task-pane/drawings/hand-over';
+import type { DrawingRequest } from '../../../src/task-pane/drawings/request';
+import { readPdf } from '../../drawing/read-pdf';
+import { launchBrowser } from '../../harness/browser';
+import { axeFindings } from '../axe';
+import { openDrawingPage } from './open-drawing-page';
+
+let browser: Browser;
+let page: Page;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser?.close());
+afterEach(() => page?.context().close());
+
+async function show(code: string): Promise<void> {
+  page = await openDrawingPage(await browser.newContext(), code);
+}
+
+function patterns(): DrawingRequest {
+  const row = shelf.catalogue.find(({ name }) => name === 'CONE.PATTERN')!;
+  const adapted = shelf.adapt(row, (_, message) => new Error(message));
+  const rows = [24, 20].map((top) => adapted('US', top, 4, 9)[0] as (number | string)[]);
+  return { what: 'patterns', units: 'US', rows, names: ['<i>Fern</i>', 'Moss'] };
+}
+
+test('what was handed over is drawn and saved, names from cells never markup', async () => {
+  await show(await handOver(patterns()));
+  await page.locator('figure svg').nth(1).waitFor();
+  expect(await page.locator('h2').allTextContents()).toEqual([
+    '<i>Fern</i>: cone pattern, cut 1',
+    'Moss: cone pattern, cut 1',
+  ]);
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByLabel('Size').selectOption('Fitted to one page');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save PDF' }).click(),
+  ]);
+  const pages = await readPdf(readFileSync((await download.path())!));
+  expect(pages).toHaveLength(2);
+});
+
+test.each([
+  ['', 'This page draws what the Siltstead task pane hands over'],
+  ['<script>', 'did not arrive whole'],
+  ['AAAA', 'did not arrive whole'],
+])('the code “%s” draws nothing and says why', async (code, sentence) => {
+  await show(code);
+  await page.getByText(sentence).waitFor();
+  expect(await page.locator('svg').count()).toBe(0);
+});
+
+test('a row whose numbers do not agree is refused in a sentence', async () => {
+  const request = patterns();
+  if (request.what !== 'patterns') throw new Error(request.what);
+  await show(await handOver({ ...request, units: 'metric' }));
+  await page.getByText('row 1 was not made under metric').waitFor();
+});
+
+test('another drawing in the same window takes the place of the first', async () => {
+  await show(await handOver(patterns()));
+  await page.locator('figure svg').first().waitFor();
+  const drum = await handOver({ what: 'drum', units: 'metric', figures: { drumDiameter: 570, depth: 600 } });
+  await page.evaluate((code) => {
+    location.hash = code;
+  }, drum);
+  await page.getByRole('heading', { name: 'Settling drum in section' }).waitFor();
+});

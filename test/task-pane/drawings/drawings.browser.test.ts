@@ -1,0 +1,280 @@
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { readDxf } from '../../drawing/read-dxf';
+import { readPdf } from '../../drawing/read-pdf';
+import { launchBrowser } from '../../harness/browser';
+import { axeFindings } from '../axe';
+import { openPane } from '../pane-harness';
+import { sampleWorkbook } from '../sample-host';
+
+let browser: Browser;
+let page: Page;
+let complaints: string[];
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser?.close());
+
+beforeEach(async () => {
+  ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
+  await open('US/cone-cut-plan');
+});
+afterEach(async () => {
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+async function open(path: string): Promise<void> {
+  const workbook = await sampleWorkbook(path);
+  await page.evaluate((data) => {
+    window.paneTest.openWorkbook(data);
+    window.paneTest.pane.show('drawings');
+  }, workbook);
+}
+
+async function select(sheet: string, address: string): Promise<void> {
+  await page.evaluate(([name, cells]) => window.paneTest.host.choose(name!, cells!), [sheet, address]);
+}
+
+const caption = () => page.locator('figcaption');
+const drawing = () => page.locator('figure.drawing svg');
+
+/** Presses a button by the keyboard alone and reads the file that is saved. */
+async function saved(button: string): Promise<{ readonly name: string; readonly bytes: Buffer }> {
+  await page.getByRole('button', { name: button }).focus();
+  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
+  return { name: download.suggestedFilename(), bytes: readFileSync((await download.path())!) };
+}
+
+describe('what is selected is drawn', () => {
+  test('a pattern row, scaled and dimensioned, fitting the pane', async () => {
+    await select('Patterns', 'B5:K5');
+    await caption().waitFor();
+    expect(await caption().textContent()).toBe('Fern: cone pattern, cut 1 (Patterns!B5:K5)');
+    const box = (await drawing().boundingBox())!;
+    expect(box.width).toBeGreaterThan(240);
+    expect(box.x + box.width).toBeLessThanOrEqual(320);
+    expect(await drawing().locator('text').allTextContents()).toContain('inner radius');
+  });
+
+  test('several rows one at a time, turned over by the keyboard', async () => {
+    await select('Patterns', 'B4:K8');
+    await caption().waitFor();
+    await page.getByRole('button', { name: 'Next pattern' }).focus();
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Enter');
+    expect(await caption().textContent()).toContain('Sedge');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Next pattern');
+  });
+
+  test('the next selection takes the place of the last, a drum fills its form', async () => {
+    await select('Cut plan', 'C9');
+    await page.getByText('Cut plan (Cut plan!A7:F11)').waitFor();
+    await select('Drums', 'B5');
+    await page.getByText('Settling drum in section (Drums, row 5)').waitFor();
+    expect(await page.getByLabel('Height of the cone').inputValue()).toBe('9.25');
+    await page.getByLabel('Height of the stand').fill('18 1/2 in');
+    await page.getByText('above ground').first().waitFor();
+    await page.getByLabel('Height of the stand').fill('tall');
+    await page.getByText(/height of the stand: .*tall/).waitFor();
+    expect(await drawing().count()).toBe(0);
+  });
+
+  test('a scenario’s train, with the others to choose from', async () => {
+    await open('US/stocking-scenarios');
+    await select('Compare', 'C8');
+    await drawing().waitFor();
+    const first = await caption().textContent();
+    const choice = page.getByLabel('Scenario');
+    const titles = await choice.locator('option').allTextContents();
+    await choice.selectOption(titles[2]!);
+    await caption()
+      .filter({ hasText: `${titles[2]}: train` })
+      .waitFor();
+    expect(first).not.toContain(titles[2]);
+    expect(await drawing().locator('text').allTextContents()).toContain('gives out first');
+  });
+
+  test('what is nothing to draw is said in a sentence', async () => {
+    await select('Start', 'A1');
+    await page.getByText('That is nothing that can be drawn; select a pattern row').waitFor();
+  });
+
+  test('a row changed under the drawing is drawn anew', async () => {
+    await select('Patterns', 'B5:K5');
+    await caption().waitFor();
+    await page.evaluate(() => window.paneTest.host.change('Patterns', 'C5', 99));
+    await page.getByText('make the row anew with SILT.CONE.PATTERN').waitFor();
+  });
+
+  test('text from cells is never markup', async () => {
+    const name = '<img src=x onerror="document.title=1">&amp;';
+    await page.evaluate((text) => window.paneTest.host.change('Patterns', 'A5', text), name);
+    await select('Patterns', 'B5:K5');
+    await caption().waitFor();
+    expect(await caption().textContent()).toContain(name);
+    expect(await drawing().locator('title').textContent()).toContain(name);
+    expect(await page.locator('.view img').count()).toBe(0);
+  });
+});
+
+describe('files saved from the pane', () => {
+  // The first drum is 22.5 in wide, gap 1/8 in, sheet 1/16 in, drain 4 in, height 9.25 in, mid-plane of the sheet:
+  // the radii follow from slant × D / (D - d), where D and d are found from the wall angle by iteration.
+  const radii = (() => {
+    let angle = Math.PI / 4;
+    let [outer, inner] = [0, 0];
+    for (let i = 0; i < 60; i++) {
+      const top = 22.5 - 2 * 0.125 - 0.0625 * Math.sin(angle);
+      const bottom = 4 + 0.0625 * Math.sin(angle);
+      angle = Math.atan(9.25 / ((top - bottom) / 2));
+      const slant = Math.hypot(9.25, (top - bottom) / 2);
+      [outer, inner] = [(slant * top) / (top - bottom), (slant * bottom) / (top - bottom)];
+    }
+    return { outer, inner };
+  })();
+
+  test('the DXF has the radii to 0.1 mm and better, in inches', async () => {
+    await select('Patterns', 'B5:K5');
+    await caption().waitFor();
+    const { name, bytes } = await saved('Save DXF');
+    expect(name).toBe('fern-cone-pattern.dxf');
+    const { arcs, header, layers } = readDxf(bytes.toString());
+    const cut = arcs.filter(({ layer }) => layer === 'cut').map(({ radius }) => radius);
+    expect(Math.max(...cut)).toBeCloseTo(radii.outer, 4);
+    expect(Math.min(...cut)).toBeCloseTo(radii.inner, 4);
+    expect(header.$INSUNITS).toBe(1);
+    expect(layers).toEqual(expect.arrayContaining(['cut', 'mark', 'text']));
+    await page.getByText('Saved fern-cone-pattern.dxf.').waitFor();
+  });
+
+  test('the PDF is on the paper chosen, with a check bar of 100 mm on every page but the map', async () => {
+    await select('Patterns', 'B5:K5');
+    await caption().waitFor();
+    expect(await page.getByLabel('Paper').inputValue()).toBe('Letter');
+    await page.getByLabel('Paper').selectOption('A4');
+    const { name, bytes } = await saved('Save PDF');
+    expect(name).toBe('fern-cone-pattern.pdf');
+    const [map, ...pages] = await readPdf(bytes);
+    expect(map!.texts.some(({ text }) => text.includes('Fern'))).toBe(true);
+    expect(pages.length).toBeGreaterThan(6);
+    for (const { width, height, strokes } of pages) {
+      expect(Math.min(width, height)).toBeCloseTo(210, 1);
+      const spans = strokes.map(({ points }) => Math.abs(points.at(-1)![0] - points[0]![0]));
+      expect(spans.some((span) => Math.abs(span - 100) < 0.01)).toBe(true);
+    }
+  });
+
+  test('the SVG is as large as the piece', async () => {
+    await select('Patterns', 'B5:K5');
+    await caption().waitFor();
+    const { name, bytes } = await saved('Save SVG');
+    expect(name).toBe('fern-cone-pattern.svg');
+    expect(bytes.toString()).toMatch(/^<svg[^>]* width="[\d.]+mm"/);
+    expect(bytes.toString()).toContain(`A${Number((radii.outer * 25.4).toFixed(4))} `);
+  });
+
+  test('a pattern of more than 20 pages is refused in one sentence, and nothing is saved', async () => {
+    const cells = await largePattern(80);
+    await page.evaluate((values) => {
+      for (const [i, value] of values.entries()) window.paneTest.host.change('Patterns', `${'BCDEFGHIJK'[i]}20`, value);
+    }, cells);
+    await select('Patterns', 'B20:K20');
+    await caption().waitFor();
+    await page.getByRole('button', { name: 'Save PDF' }).click();
+    await page
+      .getByText(/full size takes .* of Letter, and more than 20 are not made; make it of more pieces/)
+      .waitFor();
+  });
+
+  test('where the host cannot save, the drawing goes to a page that draws and saves it', async () => {
+    await page.evaluate(() => {
+      window.paneTest.host.downloads = false;
+    });
+    await select('Patterns', 'B5:K5');
+    await caption().waitFor();
+    expect(await page.getByRole('button', { name: 'Save PDF' }).isVisible()).toBe(false);
+    await page.getByRole('button', { name: 'Open in the browser' }).click();
+    await page.getByText('The drawing opens in the browser').waitFor();
+    const [address] = await page.evaluate(() => window.paneTest.host.pages);
+    expect(address).toMatch(/^https:\/\/pane\.test\/drawing\.html#[\w-]+$/);
+  });
+});
+
+/** A pattern row in inches, worked out by the page’s own functions. */
+function largePattern(top: number): Promise<(number | string)[]> {
+  return page.evaluate(
+    (width) => window.paneTest.call('CONE.PATTERN', 'US', width, 4, 38)[0] as (number | string)[],
+    top,
+  );
+}
+
+describe('the marking-out table', () => {
+  test('goes on a sheet of its own, as a live formula, and can be taken back', async () => {
+    await select('Patterns', 'B6');
+    await caption().waitFor();
+    await page.getByRole('button', { name: 'Insert marking-out table' }).click();
+    await page.getByText('The marking-out table is on the sheet Marking out 2.').waitFor();
+    expect(await page.evaluate(() => window.paneTest.host.at('Marking out 2', 'A4'))).toBe(
+      "=SILT.CONE.MARKS(SiltUnits,'Patterns'!$B$6:$K$6,15,TRUE)",
+    );
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.waitForFunction(async () => !(await window.paneTest.host.sheets()).includes('Marking out 2'));
+  });
+
+  test('leaves no sheet behind where it cannot be written', async () => {
+    await select('Patterns', 'B6');
+    await caption().waitFor();
+    await page.evaluate(() => window.paneTest.host.protectedSheets.add('Marking out 2'));
+    await page.getByRole('button', { name: 'Insert marking-out table' }).click();
+    await page.getByText('The sheet Marking out 2 is protected; take the protection off').waitFor();
+    expect(await page.evaluate(() => window.paneTest.host.sheets())).not.toContain('Marking out 2');
+  });
+});
+
+describe('the larger view', () => {
+  test('opens, goes nearer and closes by the keyboard, and gives the focus back', async () => {
+    await select('Patterns', 'B5:K5');
+    await caption().waitFor();
+    await page.getByRole('button', { name: 'Larger' }).focus();
+    await page.keyboard.press('Enter');
+    const picture = page.locator('dialog svg');
+    const before = (await picture.boundingBox())!.width;
+    await page.keyboard.press('+');
+    await page.keyboard.press('+');
+    expect((await picture.boundingBox())!.width).toBeGreaterThan(2 * before);
+    expect(await axeFindings(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    expect(await page.locator('dialog').count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Larger');
+  });
+});
+
+describe('the view at 320 pixels', () => {
+  test.each([
+    ['light', 'Patterns', 'B4:K7'],
+    ['dark', 'Drums', 'B5'],
+    ['dark', 'Cut plan', 'A8'],
+    ['light', 'Start', 'A1'],
+  ] as const)('axe finds nothing and nothing sticks out: %s, %s', async (theme, sheet, address) => {
+    await page.evaluate((dark) => window.paneTest.host.turn(dark), theme === 'dark');
+    await select(sheet, address);
+    await page.waitForTimeout(300);
+    expect(await axeFindings(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  });
+
+  test('a pane on its own draws a drum from its form', async () => {
+    await page.evaluate(() => {
+      window.paneTest.openAlone();
+      window.paneTest.pane.show('drawings');
+    });
+    await page.getByText('A settling drum in section').click();
+    await page.getByLabel('Inside diameter of the drum').fill('572 mm');
+    await page.getByLabel('Water above the cone').fill('0.6 m');
+    await caption().filter({ hasText: 'Settling drum in section' }).waitFor();
+    expect((await saved('Save SVG')).name).toBe('settling-drum-in-section.svg');
+  });
+});

@@ -1,0 +1,112 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { launchBrowser } from '../../harness/browser';
+import { axeFindings } from '../axe';
+import { openPane } from '../pane-harness';
+
+let browser: Browser;
+let page: Page;
+let complaints: string[];
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser?.close());
+
+beforeEach(async () => {
+  ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
+  await open({ Mine: { A1: 'mine' } });
+});
+afterEach(async () => {
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+async function open(sheets: Readonly<Record<string, Readonly<Record<string, string>>>>, names = {}): Promise<void> {
+  await page.evaluate(
+    ([cells, defined]) => {
+      window.paneTest.open(cells, defined);
+      window.paneTest.pane.show('sheets');
+    },
+    [sheets, names] as const,
+  );
+  await page.getByText('Cone cut plan').waitFor();
+}
+
+const sheets = () => page.evaluate(() => window.paneTest.host.sheets());
+const insert = async (title: string): Promise<void> => {
+  await page.getByLabel(title).check();
+  await page.getByRole('button', { name: 'Insert' }).click();
+};
+
+describe('ready-made sheets', () => {
+  test('are chosen and inserted by the keyboard, behind what is there', async () => {
+    await page.getByLabel('Cone cut plan').focus();
+    await page.keyboard.press('Space');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('u');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await page.getByText('Cone cut plan: 8 sheets inserted.').waitFor();
+    const now = await sheets();
+    expect(now[0]).toBe('Mine');
+    expect(now).toContain('Drums');
+    expect(await page.evaluate(() => window.paneTest.host.at('Silt units', 'B4'))).toBe('US');
+    expect(await page.evaluate(async () => (await window.paneTest.host.selection()).sheet)).toBe('Drums');
+  });
+
+  test('follow the units of the workbook without asking', async () => {
+    await open({ U: { A1: 'US', A2: 'US' } }, { SiltUnits: 'U!$A$1', SiltTypedIn: 'U!$A$2' });
+    await page.waitForFunction(() => document.querySelector('.profile')?.textContent === 'US');
+    expect(await page.getByLabel('Units', { exact: true }).isVisible()).toBe(false);
+    await insert('Water book');
+    await page.getByText(/Water book: \d sheets inserted\./).waitFor();
+    expect(await sheets()).not.toContain('Silt units');
+  });
+
+  test('whose names are taken come under new ones, or not at all', async () => {
+    await open({ Drums: { A1: 'mine' } });
+    await insert('Cone cut plan');
+    await page.getByText('A sheet called Drums is there already.').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByText('Nothing was inserted.').waitFor();
+    expect(await sheets()).toEqual(['Drums']);
+    await page.getByRole('button', { name: 'Insert' }).click();
+    await page.getByRole('button', { name: 'Keep both, the new as Drums 2' }).click();
+    await page.getByText('Cone cut plan: 8 sheets inserted.').waitFor();
+    expect(await page.evaluate(() => window.paneTest.host.at('Drums', 'A1'))).toBe('mine');
+    expect(await sheets()).toContain('Drums 2');
+  });
+
+  test('are refused while typed numbers are in other units, in a sentence', async () => {
+    await open({ U: { A1: 'US', A2: 'metric' } }, { SiltUnits: 'U!$A$1', SiltTypedIn: 'U!$A$2' });
+    await insert('Cone cut plan');
+    await page.locator('.message', { hasText: 'Numbers were typed in metric but are read as US' }).waitFor();
+    expect(await sheets()).toEqual(['U']);
+  });
+
+  test('stopped halfway leave the workbook as it was', async () => {
+    await page.evaluate(() => {
+      const { host } = window.paneTest;
+      const plain = host.insert;
+      host.insert = (workbook, step) =>
+        plain(workbook, async (share) => {
+          await new Promise((resolve) => setTimeout(resolve, 150));
+          await step?.(share);
+        });
+    });
+    await insert('Cone cut plan');
+    await page.getByRole('button', { name: 'Stop' }).click();
+    await page.getByText('Inserting Cone cut plan: stopped, nothing was changed.').waitFor();
+    expect(await sheets()).toEqual(['Mine']);
+    expect(await page.evaluate(() => window.paneTest.host.names())).toEqual([]);
+  });
+
+  test.each(['light', 'dark'])('axe finds nothing and nothing sticks out at 320 pixels: %s', async (theme) => {
+    await page.evaluate((dark) => window.paneTest.host.turn(dark), theme === 'dark');
+    await page.getByLabel('Harvest book').check();
+    expect(await axeFindings(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  });
+});
