@@ -9,6 +9,9 @@ import { addChart, addTable } from './write-chart';
 /** Points: room for a sentence or two beside a cell. */
 const noteSize = { width: 220, height: 100 };
 
+/** 1970-01-01 as a spreadsheet's day number. */
+const dayOfEpoch = 25_569;
+
 function fileResult(value: CellResult | undefined): unknown {
   return typeof value === 'object' ? { error: storedError(value.error.code) } : value;
 }
@@ -22,11 +25,24 @@ function fileValue(cell: CellData): FileValue {
   return { formula, result, shareType: 'array', ref, isDynamicArray: true } as FileValue;
 }
 
+/** The file writer takes dates as dates only, so that any other bound of a date is one of a number. */
+function ruleType(rule: Validation): Validation['type'] {
+  return rule.type === 'date' && !rule.formulas.every((formula) => Number.isFinite(Number(formula)))
+    ? 'decimal'
+    : rule.type;
+}
+
+function ruleFormula(type: Validation['type'], formula: string): string | Date {
+  if (type === 'date') return new Date((Number(formula) - dayOfEpoch) * 86_400_000);
+  return formula.startsWith('"') ? formula : storedFormula(formula);
+}
+
 function writeValidation(sheet: FileSheet, rule: Validation): void {
+  const type = ruleType(rule);
   sheet.dataValidations.add(rule.range, {
-    type: rule.type,
+    type,
     ...(rule.operator === undefined ? {} : { operator: rule.operator }),
-    formulae: rule.formulas.map((formula) => (/^"/.test(formula) ? formula : storedFormula(formula))),
+    formulae: rule.formulas.map((formula) => ruleFormula(type, formula)),
     allowBlank: rule.allowBlank ?? true,
     showErrorMessage: true,
     showInputMessage: rule.prompt !== undefined,

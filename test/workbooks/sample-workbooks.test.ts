@@ -113,6 +113,14 @@ describe.each(paths)('%s', (path) => {
   });
 });
 
+it('takes dates from 2000 on in the log, whatever the time zone it is made in', () => {
+  const file = openPackage(bytesOf('metric/harvest-book.xlsx'));
+  const rules = all(file.xml(file.sheets.find(({ name }) => name === 'Pulls')!.part), 'dataValidation');
+  const dates = rules.find(({ attributes }) => attributes.type === 'date')!;
+  // 2000-01-01 is day 36526 of a spreadsheet.
+  expect(dates.children.map(({ text }) => text)).toEqual(['36526']);
+});
+
 it('warns in the sheet itself when a file of one profile is read under the other', async () => {
   const files = unzipSync(bytesOf('US/cone-cut-plan.xlsx'));
   const texts = strFromU8(files['xl/sharedStrings.xml']!);
