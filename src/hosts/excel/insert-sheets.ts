@@ -12,7 +12,10 @@ import { asTyped } from './write-cells';
  * Adds whole sheets behind the others. All sheets and names are there before any cell is filled, since formulas refer
  * to them; where anything fails, what was added is taken away again.
  */
-export async function insertSheets({ sheets, names = [] }: WorkbookData): Promise<void> {
+export async function insertSheets(
+  { sheets, names = [] }: WorkbookData,
+  step?: (share: number) => Promise<void>,
+): Promise<void> {
   await run(async (context) => {
     await refuseTaken(
       context,
@@ -30,6 +33,7 @@ export async function insertSheets({ sheets, names = [] }: WorkbookData): Promis
         named.push(name.name);
       }
       for (const [at, sheet] of sheets.entries()) {
+        await step?.(at / sheets.length);
         putCells(added[at]!, sheet);
         putStyles(added[at]!, sheet);
         await context.sync();

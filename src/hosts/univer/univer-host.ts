@@ -165,9 +165,9 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
           throw new HostError('failed', `The sheet “${name}” cannot be removed; a workbook keeps at least one.`);
         }
       }),
-    insert: (data) =>
+    insert: (data, step) =>
       wish(() =>
-        asOneStep(() => {
+        asOneStep(async () => {
           const taken = data.sheets.find((sheet) => workbook().getSheetByName(sheet.name) !== null);
           if (taken !== undefined) {
             throw new HostError('taken', `There is a sheet “${taken.name}” already; rename it or take another name.`);
@@ -177,7 +177,10 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
               workbook().insertDefinedName(name.name, name.refersTo);
             }
           }
-          for (const sheet of data.sheets) addSheet(sheet.name, sheet);
+          for (const [at, sheet] of data.sheets.entries()) {
+            await step?.(at / data.sheets.length);
+            addSheet(sheet.name, sheet);
+          }
           spreadsheet.current().notes.add(data);
         }),
       ),

@@ -13,8 +13,17 @@ export async function insertSheets(
 ): Promise<void> {
   const before = await sheetsAndNames(host);
   await step(0);
+  // Hosts put whatever goes wrong into words of their own; that somebody pressed Stop is nothing gone wrong.
+  let stop: { readonly by: unknown } | undefined;
   try {
-    await host.insert(workbook, step);
+    await host.insert(workbook, async (share) => {
+      try {
+        await step(share);
+      } catch (error) {
+        stop = { by: error };
+        throw error;
+      }
+    });
   } catch (error) {
     const after = await sheetsAndNames(host);
     for (const { name } of workbook.names ?? []) {
@@ -23,7 +32,7 @@ export async function insertSheets(
     for (const { name } of workbook.sheets.toReversed()) {
       if (!before.sheets.has(name.toLowerCase()) && after.sheets.has(name.toLowerCase())) await host.removeSheet(name);
     }
-    throw error;
+    throw stop === undefined ? error : stop.by;
   }
 }
 

@@ -91,7 +91,7 @@ describe('a ready-made workbook made to fit', () => {
   });
 
   test.each([
-    ['furlongs', 'US', /SiltUnits: furlongs is not a profile/],
+    ['furlongs', 'US', /furlongs is not a profile/],
     ['US', 'metric', /^Numbers were typed in metric but are read as US; convert them in Units/],
   ])('is refused while SiltUnits says %s and SiltTypedIn %s', async (units, typedIn, sentence) => {
     await expect(prepared(withUnits(units, typedIn))).rejects.toThrow(sentence);
@@ -114,6 +114,17 @@ describe('inserting', () => {
     await expect(insertSheets(host, coneCutPlan.build('US'), { step: stop })).rejects.toThrow('stopped');
     expect(steps).toBeGreaterThan(2);
     expect(await contents(host)).toEqual(before);
+  });
+
+  test('stopped inside a host that words every failure itself is still a stop', async () => {
+    const host = new Host({ Sheet1: { A1: 'mine' } });
+    const plain = host.insert;
+    host.insert = (workbook, step) =>
+      plain(workbook, step).catch((error: unknown) => Promise.reject(new HostError('failed', String(error))));
+    const stop = async (share: number) => {
+      if (share > 0.4) throw new RangeError('stopped');
+    };
+    await expect(insertSheets(host, coneCutPlan.build('US'), { step: stop })).rejects.toThrow(RangeError);
   });
 
   test('takes away what a host left behind when it failed', async () => {
