@@ -4,8 +4,8 @@ import { drawingsOf } from './drawings/drawings-of';
 import { takeOver } from './drawings/hand-over';
 import { pictureOf } from './drawings/picture';
 import { createSavePanel } from './drawings/save-panel';
-import { sentenceIn } from './saying';
 import { createMessages, sentenceOf } from './messages';
+import { sentenceIn } from './saying';
 import { createWork } from './work';
 
 const nothing = 'This page draws what the Siltstead task pane hands over; open it from there.';
