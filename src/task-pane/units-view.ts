@@ -10,8 +10,9 @@ import { changeUnits, isEmpty, isTypedOtherwise, takeBack, typedProfile, type Un
 import { conversionList } from './units/conversion-list';
 import { profilePicker } from './units/profile-picker';
 import { choiceOf, textOf } from './units/profile-text';
-import { foreignNames, putUnitCells } from './units/unit-cells';
+import { putUnitCells } from './units/unit-cells';
 import type { PaneContext, View, ViewPart } from './view';
+import { foreignNames } from './workbook-units';
 
 /** Units: the profile in a cell that everyone sees, and what was typed under another one. */
 export const unitsView: View = { id: 'units', label: 'Units', build };

@@ -1,7 +1,9 @@
 import { parseRange, splitSheet } from '../hosts/address';
 import type { Place, SheetHost } from '../hosts/sheet-host';
+import type { DefinedName } from '../hosts/workbook-model';
 import { type Profile, readProfile } from '../units/profile';
 import { Unreadable } from '../units/unreadable';
+import { unitsSheetName } from '../workbooks/sheets/units-sheet';
 
 export const unitsName = 'SiltUnits';
 export const typedInName = 'SiltTypedIn';
@@ -70,9 +72,22 @@ export function sameUnits(one: Profile, other: Profile): boolean {
   });
 }
 
+/** The names of ours that the workbook uses for something that is no units cell. */
+export function foreignNames({ units, typedIn }: WorkbookUnits): readonly DefinedName[] {
+  const found: DefinedName[] = [];
+  if (units !== undefined && isForeign(units)) found.push({ name: unitsName, refersTo: units.refersTo });
+  if (typedIn !== undefined && isForeign(typedIn)) found.push({ name: typedInName, refersTo: typedIn.refersTo });
+  return found;
+}
+
+function isForeign({ place, profile, text }: UnitsCell): boolean {
+  if (place === undefined) return true;
+  return profile === undefined && text.trim() !== '' && place.sheet !== unitsSheetName;
+}
+
 /** The sentence to show while typed numbers are in other units than the functions read; undefined where they agree. */
 export function unitsCaution({ units, typedIn }: WorkbookUnits): string | undefined {
-  if (units === undefined || typedIn === undefined) return undefined;
+  if (units === undefined || typedIn === undefined || foreignNames({ units, typedIn }).length > 0) return undefined;
   if (units.profile === undefined) return `SiltUnits: ${units.fault}; choose a profile in Units.`;
   if (typedIn.profile === undefined)
     return `SiltTypedIn: ${typedIn.fault}; choose in Units what numbers were typed in.`;

@@ -8,6 +8,7 @@ import { hostOfData } from './workbook-host';
 export interface PanePage {
   host: MemoryHost;
   pane: Pane;
+  readonly functionNames: readonly string[];
   readonly open: (
     sheets?: Readonly<Record<string, Readonly<Record<string, CellResult>>>>,
     names?: Readonly<Record<string, string>>,
@@ -30,6 +31,7 @@ const root = document.getElementById('pane')!;
 window.paneTest = {
   host: new MemoryHost(),
   pane: mountPane(root, { host: undefined, shelf }),
+  functionNames: shelf.catalogue.map(({ name }) => name),
   open(sheets, names) {
     this.pane.close();
     this.host = new MemoryHost(sheets, names);

@@ -8,7 +8,10 @@ import { leftOut, mayBeLeftOut, takes, unitOf, wantsCells } from './field-words'
 export interface FormField {
   readonly name: string;
   readonly element: HTMLElement;
+  /** Has to be filled in. */
   readonly isNeeded: boolean;
+  /** May be left out of the call, and stands behind a line. */
+  readonly isExtra: boolean;
   readonly text: () => string;
   readonly set: (text: string) => void;
   /** Says units, bounds and what stands for a blank under a profile. */
@@ -45,6 +48,7 @@ export function formField({ name, spec, meaning, shelf, changed, pick }: FieldPa
     name,
     element: make('div', { class: 'field' }, label, make('div', { class: 'control' }, ...parts), hint),
     isNeeded,
+    isExtra: mayBeLeftOut(spec),
     text: () => control.value,
     set,
     say: (profile) => {

@@ -139,10 +139,10 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
   };
 }
 
-/** Fields that have to be filled in stand open, the others behind a line. */
+/** Fields of the call stand open, the others behind a line. */
 function fieldGroups(fields: readonly FormField[]): readonly HTMLElement[] {
-  const needed = fields.filter(({ isNeeded }) => isNeeded);
-  const others = fields.filter(({ isNeeded }) => !isNeeded);
+  const needed = fields.filter(({ isExtra }) => !isExtra);
+  const others = fields.filter(({ isExtra }) => isExtra);
   if (others.length === 0) return needed.map(({ element }) => element);
   const details = make(
     'details',

@@ -1,26 +1,9 @@
 import { cellName, quoteSheet } from '../../hosts/address';
 import { HostError, type Place, type SheetHost } from '../../hosts/sheet-host';
-import type { DefinedName, SheetData } from '../../hosts/workbook-model';
+import type { SheetData } from '../../hosts/workbook-model';
 import type { Profile } from '../../units/profile';
 import { unitsNames, unitsSheet, unitsSheetName } from '../../workbooks/sheets/units-sheet';
-import { oneCell, typedInName, type UnitsCell, unitsName, type WorkbookUnits } from '../workbook-units';
-
-/** A name of ours that the workbook uses for something that is no units cell. */
-export function foreignNames({ units, typedIn }: WorkbookUnits): readonly DefinedName[] {
-  const found: DefinedName[] = [];
-  for (const [name, cell] of [
-    [unitsName, units],
-    [typedInName, typedIn],
-  ] as const) {
-    if (cell !== undefined && isForeign(cell)) found.push({ name, refersTo: cell.refersTo });
-  }
-  return found;
-}
-
-function isForeign({ place, profile, text }: UnitsCell): boolean {
-  if (place === undefined) return true;
-  return profile === undefined && text.trim() !== '' && place.sheet !== unitsSheetName;
-}
+import { oneCell, typedInName, type UnitsCell } from '../workbook-units';
 
 /**
  * Puts the units sheet into a workbook that has none, with both names, or only the names where the sheet is there

@@ -1,0 +1,214 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { CellResult } from '../../src/hosts/workbook-model';
+import { launchBrowser } from '../harness/browser';
+import { type OpenedPane, openPane } from './pane-harness';
+
+type Cells = Readonly<Record<string, CellResult>>;
+
+let browser: Browser;
+let opened: OpenedPane;
+let page: Page;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  opened = await openPane(browser);
+  page = opened.page;
+  page.setDefaultTimeout(8000);
+});
+
+afterAll(() => browser?.close());
+afterEach(() => expect(opened.complaints).toEqual([]));
+
+const open = async (cells: Cells, units: string | null = 'US') => {
+  await page.evaluate(
+    ([given, text]) =>
+      text === null
+        ? window.paneTest.open({ Farm: given })
+        : window.paneTest.open(
+            { Farm: given, 'Silt units': { B4: text, B5: text } },
+            { SiltUnits: "'Silt units'!$B$4", SiltTypedIn: "'Silt units'!$B$5" },
+          ),
+    [cells, units] as const,
+  );
+  await page.locator('.banner .profile', { hasText: units ?? 'no units' }).waitFor();
+  await page.getByRole('tab', { name: 'Functions' }).click();
+};
+const form = async (name: string) => {
+  await page.getByRole('searchbox').fill(name);
+  await page.locator(`[data-function="${name}"]`).click();
+};
+const at = (...addresses: string[]) =>
+  page.evaluate((all) => all.map((address) => window.paneTest.host.at('Farm', address)), addresses);
+const choose = (address: string) => page.evaluate((cells) => window.paneTest.host.choose('Farm', cells), address);
+const field = (name: string) => page.getByRole('textbox', { name: new RegExp(`^${name}\\b`) });
+const answer = () => page.locator('.answer');
+const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
+const said = (text: string | RegExp) => page.locator('.message', { hasText: text }).waitFor();
+
+test('a question in words finds the function, with what it does', async () => {
+  await open({});
+  await page.getByRole('searchbox').fill('how many drums');
+  const first = page.locator('.function-item').first();
+  expect(await first.locator('span').allTextContents()).toEqual([
+    'SETTLE.DRUMS',
+    'Drums needed side by side, whole, for an overflow rate.',
+  ]);
+});
+
+test('the answer is there as the form is filled in, in the units of the workbook, and says what is wrong', async () => {
+  await open({});
+  await form('CONE.ANGLE');
+  await answer().getByText('Fill in top, bottom and height').waitFor();
+  await field('top').fill('22 1/2');
+  await field('bottom').fill('4');
+  await field('height').fill('9.25');
+  await answer().getByText('45 degrees', { exact: true }).waitFor();
+  await field('bottom').fill('24');
+  await answer().getByText('bottom: 24 in is not allowed').waitFor();
+});
+
+test('a workbook without units is asked for them in the form', async () => {
+  await open({}, null);
+  await form('WATER.DENSITY');
+  await field('temperature').fill('68');
+  await answer().getByText('68 °C is not allowed').waitFor();
+  await page.getByLabel('units', { exact: true }).selectOption('US');
+  await answer().getByText('62.3').waitFor();
+  await press('Insert at Farm!A1');
+  await said('Inserted');
+  expect(await at('A1')).toEqual(['=SILT.WATER.DENSITY("US",68)']);
+});
+
+test('cells are taken from the selection, read live, and stand in the formula that is inserted', async () => {
+  await open({ B5: 22.5, B6: 21.75, C5: 4, D5: 9.25 });
+  await form('CONE.PATTERN');
+  await choose('B5:B6');
+  await press('Take the selected cells for top');
+  expect(await field('top').inputValue()).toBe('=Farm!B5:B6');
+  await choose('C5');
+  await press('Take the selected cells for bottom');
+  await field('height').fill('=D5');
+  await answer().getByRole('cell', { name: '45', exact: true }).waitFor();
+  await page.evaluate(() => window.paneTest.host.change('Farm', 'B5', 20));
+  await expect.poll(() => answer().getByRole('cell', { name: '45', exact: true }).count()).toBe(0);
+  await choose('F5');
+  await page.getByLabel('heading row on top').check();
+  await press('Insert at Farm!F5');
+  await said('Inserted in Farm!F5:O7');
+  expect(await at('F5')).toEqual(['=SILT.CONE.PATTERN(SiltUnits,B5:B6,C5,D5,,,,,,TRUE)']);
+});
+
+test('what stands in the way is asked about, and a formula never reads its own cell', async () => {
+  await open({ A1: 'note', G8: 1, B5: 22.5 });
+  await form('CONE.PATTERN');
+  await field('top').fill('=B5');
+  await field('bottom').fill('4');
+  await field('height').fill('9.25');
+  await answer().getByText('slant').waitFor();
+  await press('Insert at Farm!A1');
+  await page
+    .getByRole('alertdialog', { name: /Something stands in A1 already/ })
+    .getByRole('button', { name: 'Leave the cells' })
+    .click();
+  expect(await at('A1')).toEqual(['note']);
+  await choose('A8');
+  await press('Insert at Farm!A8');
+  await page
+    .getByRole('alertdialog', { name: /fills A8:J8, and something stands there/ })
+    .getByRole('button', { name: 'Insert it' })
+    .click();
+  await said('Inserted');
+  expect(await at('A8', 'G8')).toEqual(['=SILT.CONE.PATTERN(SiltUnits,B5,4,9.25)', 1]);
+  await choose('B5');
+  await press('Insert at Farm!B5');
+  await said('B5 is one of the cells that the formula reads');
+  expect(await at('B5')).toEqual([22.5]);
+});
+
+test('words, tables and choices are filled in, and text goes into the formula in quotes', async () => {
+  await open({ A1: 46143, B1: 5, C1: 0.02, A2: 46150, B2: 6, C2: 0.03 });
+  await form('HARVEST.LOG');
+  await field('log').fill('=A1:C2');
+  await answer().getByRole('cell', { name: 'total' }).waitFor();
+  await press('‹ All functions');
+  await form('WATER.CHECK');
+  await page.getByRole('combobox', { name: /^species/ }).selectOption('tilapia');
+  await field('temperature').fill('80 °F');
+  await field('ph').fill('7');
+  await field('nitrate').fill('40 mg/L as NO3');
+  await answer().getByText('not measured').first().waitFor();
+  await choose('E1');
+  await press('Insert at Farm!E1');
+  await said('Inserted');
+  expect(await at('E1')).toEqual(['=SILT.WATER.CHECK(SiltUnits,"tilapia","80 °F",7,,,"40 mg/L as NO3")']);
+});
+
+test('formulas that show #NAME? are entered again, and no other', async () => {
+  await open({ A1: '=_xldudf_SILT_TANK_GIRTH(SiltUnits,70)', A2: '=SILT.TANK.GIRTH(SiltUnits,71)', A3: '=NOSUCH(1)' });
+  await page.evaluate(() => {
+    for (const cell of ['A1', 'A3'])
+      window.paneTest.host.give('Farm', cell, { error: { code: '#NAME?', message: '' } });
+  });
+  await page.getByText('Cells show #NAME?').click();
+  await press('Re-enter SILT formulas');
+  await said('1 cell formula was entered again');
+  expect(await at('A1', 'A2', 'A3')).toEqual([
+    '=SILT.TANK.GIRTH(SiltUnits,70)',
+    '=SILT.TANK.GIRTH(SiltUnits,71)',
+    '=NOSUCH(1)',
+  ]);
+  expect(await page.evaluate(() => window.paneTest.host.steps.length)).toBe(1);
+});
+
+test('the reference page opens beside the spreadsheet', async () => {
+  await open({});
+  await form('TANK.GIRTH');
+  await page.getByRole('link', { name: 'Formula, range and sources' }).click();
+  expect(await page.evaluate(() => window.paneTest.host.pages)).toEqual([
+    'https://pane.test/reference/tank.girth.html',
+  ]);
+});
+
+test('every function has a form that opens', async () => {
+  await open({});
+  const names = await page.evaluate(() => window.paneTest.functionNames);
+  expect(names.length).toBeGreaterThan(90);
+  for (const name of names) {
+    await form(name);
+    await page.getByRole('heading', { name: `SILT.${name}` }).waitFor();
+    await press('‹ All functions');
+  }
+});
+
+test('on its own, without a spreadsheet, the page finds functions and computes', async () => {
+  await page.evaluate(() => window.paneTest.openAlone());
+  await page.getByText('This page stands on its own').waitFor();
+  await page.getByRole('tab', { name: 'Functions' }).click();
+  await form('WATER.DENSITY');
+  await page.getByLabel('units', { exact: true }).selectOption('metric');
+  await field('temperature').fill('20');
+  await answer().getByText('998.2').waitFor();
+  expect(await page.getByRole('button', { name: /Insert|Take/ }).count()).toBe(0);
+});
+
+test('a function is found, filled in and inserted by keyboard alone', async () => {
+  await open({});
+  await page.getByRole('tab', { name: 'Functions' }).focus();
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('girth');
+  await page.keyboard.press('Tab');
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('data-function'))).toBe('TANK.GIRTH');
+  await page.keyboard.press('Enter');
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('SILT.TANK.GIRTH');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('70');
+  await answer().getByText('22.2817 in').or(answer().getByText('22.28169203 in')).waitFor();
+  for (let stops = 0; stops < 4; stops++) {
+    if (/^Insert at/.test((await page.evaluate(() => document.activeElement?.textContent)) ?? '')) break;
+    await page.keyboard.press('Tab');
+  }
+  await page.keyboard.press('Enter');
+  await said('Inserted');
+  expect(await at('A1')).toEqual(['=SILT.TANK.GIRTH(SiltUnits,70)']);
+});

@@ -1,0 +1,154 @@
+import { readFileSync } from 'node:fs';
+import type { AxeResults } from 'axe-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { launchBrowser } from '../harness/browser';
+import { openPane } from './pane-harness';
+
+/** Read into the page by the test, not by the page, whose policy would not have it. */
+const axe = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser?.close());
+
+async function openFarm(options: BrowserContextOptions): Promise<{ page: Page; complaints: string[] }> {
+  const { page, complaints } = await openPane(browser, options);
+  page.setDefaultTimeout(8000);
+  await page.evaluate(() =>
+    window.paneTest.open(
+      {
+        Farm: {
+          B5: 22.5,
+          C5: 4,
+          D5: 9.25,
+          E5: '=SILT.CONE.PATTERN(SiltUnits,B5,C5,D5)',
+          F5: '=B5*2',
+          G5: '=SILT.TANK.GIRTH(SiltUnits,PI()*22)',
+        },
+        'Silt units': { B4: 'US', B5: 'US' },
+      },
+      { SiltUnits: "'Silt units'!$B$4", SiltTypedIn: "'Silt units'!$B$5" },
+    ),
+  );
+  await page.locator('.banner .profile', { hasText: 'US' }).waitFor();
+  return { page, complaints };
+}
+
+/** The states that the pane is looked at in: each brings the page there. */
+const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
+  'the units': (page) => page.getByText('Exceptions, kind by kind').click(),
+  'the typed numbers': async (page) => {
+    await page.getByRole('radio', { name: /^Metric/ }).check();
+    await page.getByRole('button', { name: 'Change units' }).click();
+    await page.getByRole('heading', { name: 'Typed numbers' }).waitFor();
+  },
+  'a caution and a message': async (page) => {
+    await page.getByRole('button', { name: 'Change units only' }).click();
+    await page.locator('.caution').waitFor();
+  },
+  'the functions': async (page) => {
+    await page.getByRole('tab', { name: 'Functions' }).click();
+    await page.getByText('Water and its tests').click();
+  },
+  'what was found': (page) => page.getByRole('searchbox').fill('how many drums'),
+  'a form with an answer': async (page) => {
+    await page.getByRole('searchbox').fill('CONE.PATTERN');
+    await page.locator('[data-function="CONE.PATTERN"]').click();
+    await page.getByText('5 more that may be left out').click();
+    for (const [name, text] of [
+      ['top', '22.5 in'],
+      ['bottom', '4 in'],
+      ['height', '9.25 in'],
+    ] as const) {
+      await page.getByRole('textbox', { name: new RegExp(`^${name}\\b`) }).fill(text);
+    }
+    await page.locator('.answer-row').waitFor();
+  },
+  'a form with a fault': async (page) => {
+    await page.getByRole('textbox', { name: /^bottom\b/ }).fill('24 in');
+    await page.locator('.answer-fault').waitFor();
+  },
+  'a question': async (page) => {
+    await page.evaluate(() => window.paneTest.host.choose('Farm', 'B5'));
+    await page.getByRole('button', { name: 'Insert at Farm!B5' }).click();
+    await page.getByRole('alertdialog').waitFor();
+  },
+};
+
+describe.each([
+  ['light', 320, {}],
+  ['dark', 320, {}],
+  ['light', 400, {}],
+  ['forced colours', 350, { forcedColors: 'active' }],
+] as const)('in %s, %i pixels wide', (theme, width, more) => {
+  test('nothing hinders anyone, and nothing sticks out', async () => {
+    const { page, complaints } = await openFarm({ viewport: { width, height: 700 }, ...more });
+    await page.evaluate((dark) => window.paneTest.host.turn(dark), theme === 'dark');
+    for (const [state, bring] of Object.entries(states)) {
+      await bring(page);
+      await page.evaluate(axe);
+      const { violations, passes } = await page.evaluate(() =>
+        (window as unknown as { axe: { run: () => Promise<AxeResults> } }).axe.run(),
+      );
+      const found = violations.map(
+        ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+      );
+      expect(passes.length).toBeGreaterThan(10);
+      expect(found, `${state}, ${theme}, ${width}`).toEqual([]);
+      const sticksOut = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(sticksOut, `${state}, ${theme}, ${width}`).toBeLessThanOrEqual(0);
+    }
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+});
+
+test('the theme of the host is followed at once, against the browser’s own', async () => {
+  const { page } = await openFarm({ colorScheme: 'light' });
+  const background = () => page.locator('.pane').evaluate((pane) => getComputedStyle(pane).backgroundColor);
+  const light = await background();
+  await page.evaluate(() => window.paneTest.host.turn(true));
+  expect(await background()).not.toBe(light);
+  await page.evaluate(() => window.paneTest.host.turn(false));
+  expect(await background()).toBe(light);
+  await page.context().close();
+});
+
+test('tabs are one stop of the keyboard, and arrows, Home and End go through them', async () => {
+  const { page } = await openFarm({});
+  const tabs = page.getByRole('tab');
+  const labels = await tabs.allTextContents();
+  expect(labels.slice(0, 2)).toEqual(['Units', 'Functions']);
+  await tabs.first().focus();
+  const shown = () => page.locator('[role=tabpanel]:not([hidden])').getAttribute('aria-labelledby');
+  await page.keyboard.press('ArrowRight');
+  expect(await shown()).toBe('tab-functions');
+  await page.keyboard.press('End');
+  expect(await shown()).toBe(`tab-${labels.at(-1)!.toLowerCase()}`);
+  await page.keyboard.press('ArrowRight');
+  expect(await shown()).toBe('tab-units');
+  await page.keyboard.press('Tab');
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('role'))).not.toBe('tab');
+  await page.context().close();
+});
+
+test('a question is put aside with Escape, and the focus goes back to where it was', async () => {
+  const { page } = await openFarm({});
+  await page.getByRole('tab', { name: 'Functions' }).click();
+  await page.getByRole('searchbox').fill('TANK.GIRTH');
+  await page.locator('[data-function="TANK.GIRTH"]').click();
+  await page.evaluate(() => window.paneTest.host.choose('Farm', 'B5'));
+  await page.getByRole('button', { name: 'Insert at Farm!B5' }).click();
+  await page.getByRole('alertdialog').waitFor();
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Insert it');
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.getByRole('alertdialog').count()).toBe(0);
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Insert at Farm!B5');
+  expect(await page.evaluate(() => window.paneTest.host.at('Farm', 'B5'))).toBe(22.5);
+  await page.context().close();
+});
