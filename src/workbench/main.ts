@@ -1,13 +1,15 @@
 /** The workbench page: the embedded spreadsheet with the add-in's functions, files, and the pane beside the grid. */
 import '@univerjs/preset-sheets-core/lib/index.css';
+import type { ShelfHolder } from '../functions/shelf';
+import type { SheetHost } from '../hosts/sheet-host';
 import { showReasonsOnHover } from '../hosts/univer/error-popup';
 import { createSpreadsheet } from '../hosts/univer/spreadsheet';
 import { univerHost } from '../hosts/univer/univer-host';
+import { mountPane } from '../task-pane/pane';
 import { builtFunctions } from './built-functions';
 import { followSelection, helpWhileTyping, showCellLine } from './cell-line';
 import { startFiles } from './files';
 import { attempt, part } from './page-parts';
-import { showSelection } from './side-panel';
 
 async function start(): Promise<void> {
   const darkness = matchMedia('(prefers-color-scheme: dark)');
@@ -18,15 +20,18 @@ async function start(): Promise<void> {
   await startFiles(spreadsheet);
   showReasonsOnHover(spreadsheet);
   helpWhileTyping(spreadsheet, functions);
-  const panel = part('pane');
-  const source = { read: host.read, evaluate: spreadsheet.evaluate };
-  await followSelection(host, [
-    (selection) => showCellLine(spreadsheet, selection),
-    (selection) => void showSelection(panel, selection, source),
-  ]);
+  await followSelection(host, [(selection) => showCellLine(spreadsheet, selection)]);
+  showPane(host);
   document.body.dataset.ready = 'true';
   // For the browser tests, which drive the grid through the same doors as the pane.
   Object.assign(window, { workbench: { host, spreadsheet } });
+}
+
+/** The very pane that Excel shows, open on the drawings, with the functions that the script has put on its shelf. */
+function showPane(host: SheetHost): void {
+  const { siltstead: shelf } = globalThis as ShelfHolder;
+  if (shelf === undefined) throw new Error('functions.js has not said what the pane needs; build it again');
+  mountPane(part('pane'), { host, shelf, site: new URL('site/', document.baseURI).href }).show('drawings');
 }
 
 void attempt('The workbench cannot start', start);
