@@ -96,9 +96,12 @@ describe('the first sight', () => {
         sheet: where,
         range: { ...cell, rows: 1, columns: 1 },
       });
-      const image = page.locator(`#pane img[alt*="${title}" i]`);
-      await image.waitFor({ timeout: 10_000 });
-      expect(await image.evaluate((element) => (element as HTMLImageElement).naturalWidth)).toBeGreaterThan(0);
+      const figure = page.locator('#pane figure.drawing', {
+        has: page.locator('figcaption', { hasText: new RegExp(title, 'i') }),
+      });
+      const box = await figure.locator('svg').boundingBox();
+      expect(box?.width).toBeGreaterThan(200);
+      expect(await figure.locator('svg path').count()).toBeGreaterThan(0);
     }
   });
 });
