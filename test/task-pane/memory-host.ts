@@ -184,7 +184,8 @@ export class MemoryHost implements SheetHost {
       for (const name of added) this.stored.delete(name);
       throw error;
     }
-    for (const name of workbook.names ?? []) await this.setName(name);
+    for (const name of workbook.names ?? []) this.defined.set(name.name.toLowerCase(), name);
+    for (const listener of this.changeListeners) listener();
   };
 
   theme = (): { dark: boolean } => ({ dark: this.dark });

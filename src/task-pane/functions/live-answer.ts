@@ -30,7 +30,9 @@ class ShownError extends Error {
 export function answer(shelf: Shelf, row: CatalogueRow, units: string, given: readonly Given[]): Answer {
   const call = shelf.adapt(row, (code, message) => new ShownError(code, message));
   const wantsHeading = shelf.takesHeadings(row);
-  const values = [...(row.units === false ? [] : [units]), ...given.map(forAdapter), ...(wantsHeading ? [true] : [])];
+  const blanks = new Array<string>(Object.keys(row.arguments).length - given.length).fill('');
+  const values = [...(row.units === false ? [] : [units]), ...given.map(forAdapter), ...blanks];
+  if (wantsHeading) values.push(true);
   let block: readonly (readonly CellResult[])[];
   try {
     block = call(...values).map((line) => line.map(shown));
