@@ -1,3 +1,4 @@
+import type { CellScalar } from '../../hosts/workbook-model';
 import { readProfile } from '../../units/profile';
 import { freshId, make, replace } from '../dom';
 import { drumWords } from './drum-words';
@@ -16,12 +17,16 @@ export interface DrumForm {
 export function createDrumForm(units: string, changed: () => void): DrumForm {
   let profile = units;
   const inputs = new Map<DrumField, HTMLInputElement>();
+  const fromSheet = new Set<DrumField>();
   const symbols: HTMLElement[] = [];
   const fields = drumFields.map((field) => {
     const { label, hint, required } = drumWords[field];
     const id = freshId('drum');
     const input = make('input', { id, type: 'text', autocomplete: 'off', ...(required ? { required: true } : {}) });
-    input.addEventListener('input', changed);
+    input.addEventListener('input', () => {
+      fromSheet.delete(field);
+      changed();
+    });
     inputs.set(field, input);
     const symbol = make('span', { class: 'unit' });
     symbols.push(symbol);
@@ -44,7 +49,13 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
     fill: (figures, next) => {
       profile = next;
       showUnits();
-      for (const [field, value] of Object.entries(figures)) inputs.get(field as DrumField)!.value = String(value);
+      // Another drum's figures go; what was typed here stays.
+      for (const field of fromSheet) inputs.get(field)!.value = '';
+      fromSheet.clear();
+      for (const [field, value] of Object.entries(figures) as [DrumField, CellScalar][]) {
+        inputs.get(field)!.value = String(value);
+        fromSheet.add(field);
+      }
     },
     request: () => {
       const figures = Object.fromEntries(

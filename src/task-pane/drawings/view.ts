@@ -6,7 +6,7 @@ import type { PaneContext, View, ViewPart } from '../view';
 import { drawingsOf } from './drawings-of';
 import { createDrumForm } from './drum-form';
 import { handOver } from './hand-over';
-import { insertMarkingOut } from './marking-out';
+import { insertMarkingOut, removeMarkingOut } from './marking-out';
 import { createSavePanel } from './save-panel';
 import { see } from './see';
 import type { Seen, Sight } from './seen';
@@ -122,7 +122,7 @@ function build(context: PaneContext): ViewPart {
       const sheet = await insertMarkingOut(host, { from: seen.from, name: names[0] ?? '', units: own });
       say('done', `The marking-out table is on the sheet ${sheet}.`, {
         label: 'Undo',
-        press: () => void work('Removing the marking-out table', () => host.removeSheet(sheet)),
+        press: () => void work('Removing the marking-out table', () => removeMarkingOut(host, sheet, seen.from)),
       });
     });
   };

@@ -1,0 +1,118 @@
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { readDxf } from '../drawing/read-dxf';
+import { launchBrowser } from '../harness/browser';
+import { openWorkbench, serveWorkbench } from '../workbench/open-workbench';
+
+let browser: Browser;
+let page: Page;
+let faults: readonly string[];
+let server: Awaited<ReturnType<typeof serveWorkbench>>;
+
+beforeAll(async () => {
+  server = await serveWorkbench();
+  browser = await launchBrowser();
+  ({ page, faults } = await openWorkbench(browser, server.address));
+  await page.locator('#samples').selectOption('US/cone-cut-plan.xlsx');
+  await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Cut plan'));
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+afterEach(() => {
+  expect(faults).toEqual([]);
+});
+
+async function select(sheet: string, row: number, column: number): Promise<void> {
+  await page.evaluate(
+    (place) =>
+      window.workbench.host.select({
+        sheet: place.sheet,
+        range: { row: place.row, column: place.column, rows: 1, columns: 1 },
+      }),
+    { sheet, row, column },
+  );
+}
+
+const open = (tab: string) => page.getByRole('tab', { name: tab }).click();
+const sheets = () => page.evaluate(() => window.workbench.host.sheets());
+const captioned = (words: string) => page.locator('figcaption', { hasText: words }).waitFor();
+
+test('the drawing follows the selection in the grid', async () => {
+  await open('Drawings');
+  await select('Patterns', 4, 1);
+  await captioned('Fern: cone pattern, cut 1 (Patterns!B5:K5)');
+  await select('Cut plan', 8, 2);
+  await captioned('Cut plan (Cut plan!A7');
+  await select('Drums', 4, 0);
+  await captioned('Settling drum in section (Drums, row 5)');
+});
+
+test('what is saved is what the grid has computed', async () => {
+  await select('Patterns', 5, 0);
+  await captioned('Moss: cone pattern');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save DXF' }).click(),
+  ]);
+  const { arcs } = readDxf(readFileSync((await download.path())!, 'utf8'));
+  const [row] = await page.evaluate(async () => {
+    const range = { row: 5, column: 1, rows: 1, columns: 10 };
+    return (await window.workbench.host.read({ sheet: 'Patterns', range })).values;
+  });
+  const cut = arcs.filter(({ layer }) => layer === 'cut').map(({ radius }) => radius);
+  expect(Math.min(...cut)).toBeCloseTo(row![2] as number, 5);
+  expect(Math.max(...cut)).toBeCloseTo(row![3] as number, 5);
+});
+
+test('a marking-out table computes in the grid, and can be taken back', async () => {
+  await page.getByRole('button', { name: 'Insert marking-out table' }).click();
+  await page.getByText('The marking-out table is on the sheet Marking out 2.').waitFor();
+  await page.waitForFunction(async () => {
+    const range = { row: 3, column: 0, rows: 2, columns: 7 };
+    const { values } = await window.workbench.host.read({ sheet: 'Marking out 2', range });
+    return values[0]![0] === 'mark' && values[1]![2] !== '';
+  });
+  // The grid still measures the heights of the new rows for a moment; nobody takes a table back that fast.
+  await page.waitForTimeout(1000);
+  await page.locator('.message').getByRole('button', { name: 'Undo' }).click();
+  await page.waitForFunction(async () => !(await window.workbench.host.sheets()).includes('Marking out 2'));
+});
+
+test('ready-made sheets go in beside those that are there, and every formula in them computes', async () => {
+  await open('Sheets');
+  await page.getByLabel('Stocking scenarios').check();
+  await page.getByRole('button', { name: 'Insert' }).click();
+  await page.getByRole('button', { name: 'Keep both, the new as Start 2' }).click();
+  await page.getByText(/Stocking scenarios: \d sheets inserted\./).waitFor();
+  expect(await sheets()).toEqual(expect.arrayContaining(['Start', 'Drums', 'Start 2', 'Scenarios', 'Compare']));
+  await page.waitForFunction(async () => {
+    const blocks = await window.workbench.host.readUsed();
+    const compare = blocks.find(({ sheet }) => sheet === 'Compare');
+    const words = compare?.values.flat() ?? [];
+    return words.includes('gives out first');
+  });
+  const faulty = await page.evaluate(async () => {
+    const blocks = await window.workbench.host.readUsed();
+    return blocks.flatMap(({ sheet, values }) =>
+      values.flat().flatMap((value) => (typeof value === 'object' ? [`${sheet}: ${value.error.code}`] : [])),
+    );
+  });
+  expect(faulty).toEqual([]);
+  await open('Drawings');
+  await select('Compare', 7, 3);
+  await captioned(': train (Compare!');
+});
+
+test('cautions lead to their cells', async () => {
+  await open('Checks');
+  await page.getByRole('button', { name: 'Go to Patterns!A16' }).click();
+  await page.waitForFunction(async () => {
+    const { sheet, range } = await window.workbench.host.selection();
+    return sheet === 'Patterns' && range.row === 15;
+  });
+});
