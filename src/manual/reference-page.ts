@@ -7,9 +7,10 @@ import { argumentNames, takesHeadings } from '../functions/adapter';
 import { isOptional } from '../functions/metadata';
 import type { Kind } from '../units/kinds';
 import { readProfile } from '../units/profile';
-import { wordQuantity } from '../units/quantity';
 import { exampleDrawing } from './example-drawings';
+import { inBothUnits } from './in-both-units';
 import { markupSafe, withCode } from './markup-safe';
+import { page } from './page';
 
 const metric = readProfile('metric');
 const us = readProfile('US');
@@ -51,31 +52,15 @@ export function referenceIndex(rows: readonly CatalogueRow[]): string {
       );
     return `<h2>${family}</h2><ul>${items.join('\n')}</ul>`;
   });
-  return page('Function reference', `<h1>Function reference</h1>\n${sections.join('\n')}`);
+  return page(
+    'Function reference',
+    `<h1>Function reference</h1>\n<p><a href="figures.html">Figures behind the defaults</a>: every coefficient, with its range, source and how it is known.</p>\n${sections.join('\n')}`,
+  );
 }
 
 function picture(name: string): string {
   const drawing = exampleDrawing(name);
   return drawing === undefined ? '' : `<figure>${drawing}</figure>`;
-}
-
-function page(title: string, body: string): string {
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${markupSafe(title)} - Siltstead</title>
-<link rel="stylesheet" href="reference.css">
-</head>
-<body>
-<nav><a href="index.html">All functions</a></nav>
-<main>
-${body}
-</main>
-</body>
-</html>
-`;
 }
 
 function signature(row: CatalogueRow): string {
@@ -127,12 +112,7 @@ function otherwise(spec: Argument): string {
 }
 
 function defaultFigure(spec: QuantityArgument): string {
-  const say = (si: number) => {
-    const inMetric = wordQuantity(metric, spec.kind, si);
-    const inUs = wordQuantity(us, spec.kind, si);
-    if (si === 0 && spec.kind !== 'temperature') return '0';
-    return inMetric === inUs ? inMetric : `${inMetric} (metric), ${inUs} (US)`;
-  };
+  const say = (si: number) => inBothUnits(spec.kind, si);
   if (typeof spec.default === 'number') return say(spec.default);
   if (typeof spec.default !== 'string') return '';
   const { key, typical, low, high, source } = coefficient(spec.default);

@@ -1,8 +1,10 @@
 import { DOMParser } from '@xmldom/xmldom';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue/all';
+import { coefficients } from '../../src/catalogue/coefficients/all';
 import { define } from '../../src/catalogue/define';
 import { argumentNames } from '../../src/functions/adapter';
+import { figuresPage } from '../../src/manual/figures-page';
 import { referenceIndex, referencePage } from '../../src/manual/reference-page';
 
 /** A page as a tree; throws where its markup is not well formed. */
@@ -44,6 +46,13 @@ describe('reference pages', () => {
   it('lists every function once in the index', () => {
     const index = referenceIndex(catalogue);
     for (const row of catalogue) expect(index.split(`>SILT.${row.name}<`).length).toBe(2);
+  });
+
+  it('shows every coefficient with its range, source, meaning and how it is known', () => {
+    const text = tree(figuresPage()).documentElement?.textContent ?? '';
+    for (const one of coefficients) {
+      for (const part of [one.key, one.source, one.meaning, one.known]) expect(text).toContain(part);
+    }
   });
 
   it('draws what people would rather look at', () => {

@@ -1,0 +1,28 @@
+import { type Coefficient, coefficients, differs } from '../catalogue/coefficients/all';
+import { inBothUnits } from './in-both-units';
+import { markupSafe } from './markup-safe';
+import { page } from './page';
+
+/** The page of every coefficient: what it is, its range, where it comes from and how it is known. */
+export function figuresPage(): string {
+  const topics = [...new Set(coefficients.map((one) => one.topic))];
+  return page(
+    'Figures behind the defaults',
+    `<h1>Figures behind the defaults</h1>
+<p class="lead">Every figure that a function takes where you give none. Give your own wherever you have measured it. Where published figures spread by more than a fifth the range is shown, and no single figure in it is the right one.</p>
+${topics.map((topic) => `<h2>${topic}</h2>${table(coefficients.filter((one) => one.topic === topic))}`).join('\n')}`,
+  );
+}
+
+function table(rows: readonly Coefficient[]): string {
+  const heads = ['name', 'taken', 'published range', 'what it is', 'source', 'how known'];
+  const head = heads.map((title) => `<th>${title}</th>`).join('');
+  return `<table><thead><tr>${head}</tr></thead><tbody>${rows.map(line).join('\n')}</tbody></table>`;
+}
+
+function line(one: Coefficient): string {
+  const { key, kind, low, typical, high, meaning, source, known } = one;
+  const range = differs(one) ? `${inBothUnits(kind, low ?? typical)} to ${inBothUnits(kind, high ?? typical)}` : '';
+  const cells = [inBothUnits(kind, typical), range, meaning, source, known];
+  return `<tr id="${markupSafe(key)}"><th scope="row">${markupSafe(key)}</th>${cells.map((cell) => `<td>${markupSafe(cell)}</td>`).join('')}</tr>`;
+}
