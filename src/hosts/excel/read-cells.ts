@@ -63,6 +63,9 @@ export async function readBlock(context: Excel.RequestContext, { sheet, range }:
   const rowsAtOnce = Math.max(1, Math.floor(mostCells / range.columns));
   const values: CellResult[][] = [];
   const formulas: (string | undefined)[][] = [];
+  // Whoever reads one cell wants to know where its value comes from; it is asked along with the value.
+  const single = range.rows * range.columns === 1 && supports('1.12');
+  const parent = single ? parentOf(worksheet, range) : undefined;
   for (let done = 0; done < range.rows; done += rowsAtOnce) {
     const rows = Math.min(rowsAtOnce, range.rows - done);
     const part = worksheet.getRangeByIndexes(range.row + done, range.column, rows, range.columns);
@@ -73,7 +76,8 @@ export async function readBlock(context: Excel.RequestContext, { sheet, range }:
       formulas.push(line.map((value, across) => formulaIn(part.formulas[down]?.[across], value)));
     });
   }
-  const spills = await readSpills(context, worksheet, range, values, formulas);
+  const outside = parent === undefined ? [] : await spillOf(context, worksheet, parent, range);
+  const spills = outside.length > 0 ? outside : await readSpills(context, worksheet, range, values, formulas);
   for (const spill of spills) forgetSpilled(spill, range, formulas);
   return { sheet, range, values, formulas, spills };
 }
@@ -87,6 +91,26 @@ function cellResult(value: unknown, type: unknown): CellResult {
 /** Excel gives a cell without a formula its value in place of one. */
 function formulaIn(formula: unknown, value: unknown): string | undefined {
   return typeof formula === 'string' && formula.startsWith('=') && formula !== value ? formula : undefined;
+}
+
+function parentOf(worksheet: Excel.Worksheet, { row, column }: CellRange): Excel.Range {
+  const parent = worksheet.getCell(row, column).getSpillParentOrNullObject();
+  parent.load(shape);
+  return parent;
+}
+
+/** The range that a formula elsewhere fills, this cell with it. */
+async function spillOf(
+  context: Excel.RequestContext,
+  worksheet: Excel.Worksheet,
+  parent: Excel.Range,
+  { row, column }: CellRange,
+): Promise<readonly CellRange[]> {
+  if (parent.isNullObject || (parent.rowIndex === row && parent.columnIndex === column)) return [];
+  const spill = worksheet.getCell(parent.rowIndex, parent.columnIndex).getSpillingToRangeOrNullObject();
+  spill.load(shape);
+  await context.sync();
+  return spill.isNullObject ? [] : [rangeOf(spill)];
 }
 
 /** Asks where formulas spill, only of those with something beside or below them. */

@@ -52,6 +52,23 @@ describe('reading', () => {
     }
   });
 
+  test('tells of one cell which formula fills it, wherever that stands', async () => {
+    for (const repeats of [false, true]) {
+      const sheet = new FakeSheet('Farm', { B2: '=SILT.X(SiltUnits)', B3: 7, C2: 8, C3: 9, E2: 1 });
+      sheet.spills.set('1,1', 'B2:C3');
+      sheet.repeatsFormulas = repeats;
+      new FakeExcel(sheet).install();
+      const readOne = (row: number, column: number) =>
+        excelHost().read({ sheet: 'Farm', range: { row, column, rows: 1, columns: 1 } });
+      const inside = await readOne(2, 2);
+      expect(inside.spills).toEqual([{ row: 1, column: 1, rows: 2, columns: 2 }]);
+      expect(inside.formulas).toEqual([[undefined]]);
+      expect((await readOne(1, 1)).spills).toEqual(inside.spills);
+      expect((await readOne(1, 1)).formulas).toEqual([['=SILT.X(SiltUnits)']]);
+      expect((await readOne(1, 4)).spills).toEqual([]);
+    }
+  });
+
   test('reads no more of a selected column than is in use', async () => {
     excel.select(farm, 'B1:B1048576');
     const { range } = await host.selection();

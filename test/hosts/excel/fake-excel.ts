@@ -137,6 +137,10 @@ class FakeRange extends Proxied<Place> {
   private repeated(sheet: FakeSheet, key: string): string | undefined {
     if (!sheet.repeatsFormulas) return undefined;
     const [row, column] = key.split(',').map(Number) as [number, number];
+    const anchor = this.anchorOf(sheet, row, column);
+    return anchor === undefined ? undefined : sheet.cells.get(anchor)?.formula;
+  }
+  private anchorOf(sheet: FakeSheet, row: number, column: number): string | undefined {
     for (const [anchor, address] of sheet.spills) {
       const range = parseRange(address)!;
       const isInside =
@@ -144,7 +148,7 @@ class FakeRange extends Proxied<Place> {
         row < range.row + range.rows &&
         column >= range.column &&
         column < range.column + range.columns;
-      if (isInside) return sheet.cells.get(anchor)?.formula;
+      if (isInside) return anchor;
     }
     return undefined;
   }
@@ -215,6 +219,19 @@ class FakeRange extends Proxied<Place> {
     this.act((place) => {
       this.context.excel.selected = place;
     });
+  }
+  getSpillParentOrNullObject(): FakeRange {
+    return new FakeRange(
+      this.context,
+      () => {
+        const place = this.resolve();
+        const anchor = place && this.anchorOf(place.sheet, place.row, place.column);
+        if (anchor === undefined) return undefined;
+        const [row, column] = anchor.split(',').map(Number) as [number, number];
+        return { sheet: place!.sheet, row, column, rows: 1, columns: 1 };
+      },
+      true,
+    );
   }
   getSpillingToRangeOrNullObject(): FakeRange {
     return new FakeRange(
