@@ -7,6 +7,7 @@ import {
   StringValueObject,
   ValueObjectFactory,
 } from '@univerjs/engine-formula';
+import { repairLexer } from './lexer-repairs';
 
 /**
  * Where the engine reads a cell formula otherwise than Excel does, in ways that would give a wrong number without a
@@ -41,6 +42,7 @@ let repaired = false;
 function repairConstants(): void {
   if (repaired) return;
   repaired = true;
+  repairLexer();
   ArrayValueObject.create = (raw) => {
     if (typeof raw !== 'string') return createArray(raw);
     const rows = readArrayConstant(raw);
@@ -54,10 +56,13 @@ function repairConstants(): void {
       column: -1,
     });
   };
-  ValueObjectFactory.create = (raw, ignoresPatterns) =>
-    typeof raw === 'string' && ignoresPatterns === true && numberLiteral.test(raw.trim())
+  ValueObjectFactory.create = (raw, ignoresPatterns) => {
+    if (typeof raw !== 'string') return createValue(raw, ignoresPatterns);
+    if (raw.startsWith('-{')) return NumberValueObject.create(0).minus(ArrayValueObject.create(raw.slice(1)));
+    return ignoresPatterns === true && numberLiteral.test(raw.trim())
       ? NumberValueObject.create(Number(raw))
       : createValue(raw, ignoresPatterns);
+  };
 }
 
 export function repairEngine(functions: IFunctionService): void {

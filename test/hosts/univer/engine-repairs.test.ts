@@ -1,3 +1,4 @@
+import { hashAlgorithm } from '@univerjs/core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Headless, openHeadless } from '../../../src/hosts/univer/headless';
 import { exampleFunctions } from './example-functions';
@@ -65,5 +66,75 @@ describe('what is written in a cell formula reaches a function as Excel would ha
 
   it('leaves the engine’s own date functions able to read dates in quotes', async () => {
     expect(await host.evaluate(['=YEAR("2026-05-01")', '=DAY(DATE(2026,5,1))'])).toEqual([2026, 1]);
+  });
+});
+
+describe('a cell formula is computed anew wherever it stands', () => {
+  const opened: Headless[] = [];
+  const open = async (formulas: readonly string[], name = 'S!$A$1'): Promise<Headless> => {
+    const cells = [5, 50].map((value, row) => ({ row, column: 0, value }));
+    const host = await openHeadless(exampleFunctions, {
+      sheets: [
+        { name: 'S', cells: [...cells, ...formulas.map((formula, row) => ({ row, column: 1, formula, value: 0 }))] },
+      ],
+      names: [{ name: 'Bore', refersTo: name }],
+    });
+    opened.push(host);
+    return host;
+  };
+  const column = (host: Headless, rows: number) =>
+    host.read('S', { row: 0, column: 1, rows, columns: 1 }).map(([cell]) => cell!.value);
+  afterAll(() => {
+    for (const host of opened) host.dispose();
+  });
+
+  it('with LET and LAMBDA in a second workbook, and where its text is computed once more', async () => {
+    const formulas = ['=LET(a,A1,b,a*2,a+b)', '=LAMBDA(x,y,x*y)(A1,3)', '=LET(a,2,LET(b,a+1,a*b))', '=LET(a,A2,a)'];
+    const first = await open(formulas);
+    expect(column(first, 4)).toEqual([15, 15, 6, 50]);
+    expect(await first.evaluate([...formulas, ...formulas])).toEqual([15, 15, 6, 50, 15, 15, 6, 50]);
+    const second = await open(formulas);
+    second.setCells('S', 0, 0, [[7], [70]]);
+    await second.recalculate();
+    expect(column(second, 4)).toEqual([21, 21, 6, 70]);
+  });
+
+  it('with what a name stands for in its own workbook', async () => {
+    const formulas = ['=Bore*2', '=SUM(Bore,1)'];
+    expect(column(await open(formulas), 2)).toEqual([10, 6]);
+    const second = await open(formulas, 'S!$A$2');
+    expect(column(second, 2)).toEqual([100, 51]);
+    expect(await second.evaluate(['=Bore*2'])).toEqual([100]);
+  });
+
+  it('though a longer one has the same 32-bit hash', async () => {
+    const zeros = (count: number): string => ',0'.repeat(count);
+    // Found by trial: the engine's own hash gives 64 letters of each the same number.
+    const formulas = [`=SUM(2914${zeros(9)},1554${zeros(13)},6660)`, `=SUM(5852${zeros(9)},5243${zeros(13)},6652)`];
+    expect(hashAlgorithm(formulas[0]!)).toBe(hashAlgorithm(formulas[1]!));
+    expect(column(await open(formulas), 2)).toEqual([11128, 17747]);
+  });
+
+  it.each([
+    ['A1*{1;2}', [[5], [10]]],
+    ['-{1;2}', [[-1], [-2]]],
+    ['2-{1,2}', [[1, 0]]],
+    ['--{1;2}', [[1], [2]]],
+    ['(1+{1;2})*2', [[4], [6]]],
+    ['SUM(A1-{1;2})', 7],
+    [
+      '{1;2}-{1,2}',
+      [
+        [0, -1],
+        [1, 0],
+      ],
+    ],
+  ])('with an array constant behind an operator: %s', async (formula, result) => {
+    expect(await (opened[0] ?? (await open([]))).evaluate([`=${formula}`])).toEqual([result]);
+  });
+
+  it.each(['A1{1;2}', '2{1}', 'SUM(1){1}', '{1;2}{1}'])('but %s stays no formula', async (formula) => {
+    const [value] = await (opened[0] ?? (await open([]))).evaluate([`=${formula}`]);
+    expect(value).toHaveProperty('error');
   });
 });

@@ -1,0 +1,58 @@
+import {
+  ErrorType,
+  FORMULA_REF_TO_ARRAY_CACHE,
+  LexerNode,
+  LexerTreeBuilder,
+  OPERATOR_TOKEN_SET,
+  ValueNodeFactory,
+} from '@univerjs/engine-formula';
+
+/**
+ * Where the engine takes one cell formula for another, or refuses one that Excel takes:
+ * - It keeps the tree of each formula text for all workbooks, names already replaced by what they stood for in the first
+ *   of them, and rewrites that tree where it computes LET or LAMBDA, so that a second use gave a wrong number or an error.
+ * - It keeps long texts by a hash of 32 bits, so that two formulas could share one tree.
+ * - It refuses an array constant behind an operator, as in `A1*{1;2}` and `-{1;2}`.
+ */
+
+/** Parts of the engine that are its own affair. */
+interface LexerParts {
+  readonly _currentLexerNode: LexerNode;
+  readonly _segment: string;
+  treeBuilder: LexerTreeBuilder['treeBuilder'];
+  /** Puts operators behind what they work on; false where it cannot. */
+  _suffixExpressionHandler(node: LexerNode): boolean;
+  /** Whether an array constant may begin here; its opening brace is at the end of the segment already. */
+  _formulaSpellCheck(): boolean;
+}
+
+interface CacheParts {
+  _hash(key: string): string;
+}
+
+let repaired = false;
+
+export function repairLexer(): void {
+  if (repaired) return;
+  repaired = true;
+  const lexer = LexerTreeBuilder.prototype as unknown as LexerParts;
+  const { treeBuilder, _formulaSpellCheck: mayBegin } = lexer;
+  lexer.treeBuilder = function (this: LexerParts, formula, transformSuffix = true, names) {
+    // Asked for no transformation, the engine neither looks into its cache nor fills it.
+    const tree = treeBuilder.call(this as unknown as LexerTreeBuilder, formula, false, names);
+    if (!transformSuffix || !(tree instanceof LexerNode)) return tree;
+    return this._suffixExpressionHandler(tree) ? tree : ErrorType.VALUE;
+  };
+  lexer._formulaSpellCheck = function (this: LexerParts) {
+    if (mayBegin.call(this)) return true;
+    const before = this._currentLexerNode.getChildren().at(-1);
+    if (typeof before !== 'string' || !/^-?\{$/.test(this._segment.trim())) return false;
+    return before === '(' || OPERATOR_TOKEN_SET.has(before.trim());
+  };
+  const { checkAndCreateNodeType: asValue } = ValueNodeFactory.prototype;
+  ValueNodeFactory.prototype.checkAndCreateNodeType = function (part) {
+    if (typeof part === 'string' && /^-\{.*\}$/s.test(part.trim())) return this.create(part.trim());
+    return asValue.call(this, part);
+  };
+  (Object.getPrototypeOf(FORMULA_REF_TO_ARRAY_CACHE) as CacheParts)._hash = (key) => key;
+}
