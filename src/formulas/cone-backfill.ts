@@ -21,8 +21,8 @@ export interface BackfillRequest {
  * cone wider than the drum. Source: volume of the cylinder and of the frustum.
  */
 export function coneBackfill(request: BackfillRequest): number {
-  const { drum, height, thickness, rise } = request;
-  const middle = coneMidPlane({ ...request, clearance: 0 });
+  const { drum, bottom, height, thickness, measured, rise } = request;
+  const middle = coneMidPlane({ top: request.top, bottom, height, thickness, measured, clearance: 0 });
   const offset = thickness * Math.sin(middle.wallAngle);
   const top = middle.top + offset;
   if (drum < top * (1 - 1e-12)) {

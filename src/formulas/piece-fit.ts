@@ -2,7 +2,7 @@
  * Whether a piece can lie on a sheet, turned any way. Frame and units as in `piece`.
  */
 import { lapRefusal } from './cone-pattern';
-import { type Piece, pieceReach } from './piece';
+import { type Piece, pieceArea, reachOf } from './piece';
 
 /** Steps of a half turn that are tried before the best ones are looked at more closely. */
 const steps = 180;
@@ -16,26 +16,41 @@ export function bestTurn(
   length: number,
   width: number,
 ): { readonly turn: number; readonly share: number } {
-  const share = (turn: number) => {
-    const along = pieceReach(piece, -turn) + pieceReach(piece, Math.PI - turn);
-    const across = pieceReach(piece, Math.PI / 2 - turn) + pieceReach(piece, -Math.PI / 2 - turn);
-    return Math.max(along / length, across / width);
-  };
+  const share = shareAt(piece, length, width);
   const step = Math.PI / steps;
   const tried = Array.from({ length: steps }, (_, i) => share(i * step));
+  const reach = reachOf(piece);
+  const diagonal = Math.hypot(reach(0) + reach(Math.PI), reach(Math.PI / 2) + reach(-Math.PI / 2));
+  // What a piece takes changes by no more than its greatest extent a radian, so that most places cannot be the best.
+  const gain = (diagonal / Math.min(length, width)) * step;
   let best = { turn: 0, share: Infinity };
   for (let i = 0; i < steps; i++) {
     const here = tried[i]!;
-    if (here > tried[(i + 1) % steps]! || here > tried[(i + steps - 1) % steps]!) continue;
+    if (here - gain > best.share || here > tried[(i + 1) % steps]! || here > tried[(i + steps - 1) % steps]!) continue;
     const found = narrowed(share, i * step, step);
     if (found.share < best.share) best = found;
   }
   return best;
 }
 
+/** The larger of the shares that a piece takes of the length and of the width of a rectangle, by its turn. */
+function shareAt(piece: Piece, length: number, width: number): (turn: number) => number {
+  const reach = reachOf(piece);
+  return (turn) => {
+    const along = reach(-turn) + reach(Math.PI - turn);
+    const across = reach(Math.PI / 2 - turn) + reach(-Math.PI / 2 - turn);
+    return Math.max(along / length, across / width);
+  };
+}
+
 /** Whether the piece lies on the rectangle at some turn; a billionth over is let pass as rounding. */
 export function fitsRectangle(piece: Piece, length: number, width: number): boolean {
-  return length > 0 && width > 0 && bestTurn(piece, length, width).share <= 1 + 1e-9;
+  if (length <= 0 || width <= 0) return false;
+  // Most pieces are plainly too large, or lie on the rectangle square to it: then no turns need be looked for.
+  if (pieceArea(piece) > length * width * (1 + 1e-8)) return false;
+  const most = 1 + 1e-9;
+  const share = shareAt(piece, length, width);
+  return share(0) <= most || share(Math.PI / 2) <= most || bestTurn(piece, length, width).share <= most;
 }
 
 /** More pieces a cone than this are not looked into. */

@@ -45,15 +45,26 @@ function underArc(radius: number, width: number): number {
  * An arc reaches its radius where the direction is within its span; everything else is reached by a corner.
  */
 export function pieceReach(piece: Piece, direction: number): number {
-  const cos = Math.cos(direction);
-  const sin = Math.sin(direction);
-  if (piece.shape === 'rectangle') return Math.max(0, piece.length * cos) + Math.max(0, piece.width * sin);
+  return reachOf(piece)(direction);
+}
+
+/** The reach of a piece that is asked for in many directions. */
+export function reachOf(piece: Piece): (direction: number) => number {
+  if (piece.shape === 'rectangle') {
+    const { length, width } = piece;
+    return (direction) => Math.max(0, length * Math.cos(direction)) + Math.max(0, width * Math.sin(direction));
+  }
   const { outerRadius, angle } = piece;
   const sweep = angle + lapTurn(piece, outerRadius);
-  if (within(direction, -angle / 2, sweep)) return outerRadius;
-  let reach = -Infinity;
-  for (const { x, y } of pieceCorners(piece)) reach = Math.max(reach, x * cos + y * sin);
-  return reach;
+  const corners = pieceCorners(piece);
+  return (direction) => {
+    if (within(direction, -angle / 2, sweep)) return outerRadius;
+    const cos = Math.cos(direction);
+    const sin = Math.sin(direction);
+    let reach = -Infinity;
+    for (const { x, y } of corners) reach = Math.max(reach, x * cos + y * sin);
+    return reach;
+  };
 }
 
 export interface Corner {

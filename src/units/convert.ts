@@ -1,10 +1,11 @@
 import { kindOfUnit, listedUnits, unitOfKind } from './kind-units';
-import { kinds } from './kinds';
+import { type Kind, kinds } from './kinds';
 import { nearest } from './nearest';
-import { nitrogenShare, splitNitrogenForm } from './nitrogen-form';
+import { type NitrogenForm, nitrogenShare, splitNitrogenForm } from './nitrogen-form';
 import { numberAtHead } from './number-text';
 import { tidyText, wordList, wordText } from './text';
 import { neat } from './unit';
+import type { Measure } from './unit-text';
 import { Unreadable } from './unreadable';
 import { phraseOfKind } from './wrong-unit';
 
@@ -14,14 +15,13 @@ import { phraseOfKind } from './wrong-unit';
  */
 export function convert(value: unknown, from: string, to: string): number {
   const number = plainNumber(value);
-  const source = splitNitrogenForm(tidyText(from.slice(0, 100)));
-  const target = splitNitrogenForm(tidyText(to.slice(0, 100)));
+  const source = readUnit(from);
+  const target = readUnit(to);
   if (Boolean(source.as) === Boolean(target.as)) {
     const share = source.as && target.as ? nitrogenShare[source.as] / nitrogenShare[target.as] : 1;
-    for (const kind of source.as ? (['concentration'] as const) : kinds) {
-      const a = unitOfKind(kind, source.text);
-      const b = a && unitOfKind(kind, target.text);
-      if (!a || !b) continue;
+    for (const [kind, a] of source.measures) {
+      const b = target.measures.get(kind);
+      if (b === undefined) continue;
       const ratio = (number + a.shift) * (a.numerator * b.denominator);
       return neat((ratio / (a.denominator * b.numerator)) * share - b.shift, b.shift);
     }
@@ -33,6 +33,29 @@ export function convert(value: unknown, from: string, to: string): number {
     );
   }
   throw new Unreadable(`${describe(from)} and ${describe(to)}; give two units of one kind`);
+}
+
+interface ReadUnit {
+  readonly as: NitrogenForm | undefined;
+  /** What the text says of each kind that is measured in it. */
+  readonly measures: ReadonlyMap<Kind, Measure>;
+}
+
+/** A workbook converts between the same few units in many cells. */
+const unitsRead = new Map<string, ReadUnit>();
+
+function readUnit(name: string): ReadUnit {
+  const known = unitsRead.get(name);
+  if (known !== undefined) return known;
+  const { text, as } = splitNitrogenForm(tidyText(name.slice(0, 100)));
+  const measures = new Map<Kind, Measure>();
+  for (const kind of as ? (['concentration'] as const) : kinds) {
+    const measure = unitOfKind(kind, text);
+    if (measure !== undefined) measures.set(kind, measure);
+  }
+  if (unitsRead.size >= 200) unitsRead.clear();
+  unitsRead.set(name, { as, measures });
+  return { as, measures };
 }
 
 function plainNumber(value: unknown): number {

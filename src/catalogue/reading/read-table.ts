@@ -21,7 +21,8 @@ export function readTable(
   const keys = Object.keys(columns);
   const specs = Object.values(columns);
   const needed = specs.findLastIndex((spec) => !('blank' in spec && spec.blank)) + 1;
-  const list = keys.map(inWords).join(', ');
+  const names = keys.map(inWords);
+  const list = names.join(', ');
   const widest = lines[0]?.length ?? 0;
   if (widest < needed) {
     const given =
@@ -38,7 +39,7 @@ export function readTable(
     if (line.slice(0, keys.length).every(isBlank)) continue;
     const row: Record<string, unknown> = { row: i - first + 1 };
     for (let j = 0; j < keys.length; j++) {
-      row[keys[j]!] = readColumn(`${name}: row ${row.row}, ${inWords(keys[j]!)}`, specs[j]!, line[j] ?? '', profile);
+      row[keys[j]!] = readColumn(`${name}: row ${row.row}, ${names[j]}`, specs[j]!, line[j] ?? '', profile);
     }
     rows.push(row);
   }

@@ -1,4 +1,4 @@
-import { harvestDose, harvestGarden } from '../../formulas/garden';
+import { harvestDose, harvestGarden, type Need } from '../../formulas/garden';
 import { harvestLog, harvestValue, harvestWait } from '../../formulas/harvest';
 import { Unreadable } from '../../units/unreadable';
 import type { ReaderArgument } from '../argument';
@@ -44,6 +44,17 @@ const yesOrNo: ReaderArgument<boolean> = {
   },
 };
 
+interface NeedGiven extends Omit<Need, 'phosphorus'> {
+  readonly phosphorus: number | undefined;
+}
+
+/** The needs among the arguments, with the usual phosphorus where it was left out. */
+function needOf(given: NeedGiven): Need {
+  const { nitrogenNeed, nitrogen, available, phosphateNeed, basis } = given;
+  const phosphorus = phosphorusOr(given.phosphorus, basis);
+  return { nitrogenNeed, nitrogen, available, phosphorus, phosphateNeed, basis };
+}
+
 /** From the solids to the garden: how much of it they feed, what they are worth, when it may be picked, the log. */
 export const harvestGardenRows = [
   define({
@@ -58,8 +69,7 @@ export const harvestGardenRows = [
         governs: { text: true },
       },
     },
-    compute: ({ dry: solids, ...need }) =>
-      harvestGarden(solids, { ...need, phosphorus: phosphorusOr(need.phosphorus, need.basis) }),
+    compute: (given) => harvestGarden(given.dry, needOf(given)),
     formula: 'area = dry × nitrogen × available / nitrogen need, or dry × P2O5 / phosphate need',
     notes: ['On the larger area neither need is exceeded. Phosphate counts whole.', ownTest, rawCare],
     sources: gardenSources,
@@ -78,8 +88,7 @@ export const harvestGardenRows = [
       ...gardenArguments,
     },
     result: { scalar: 'volume' },
-    compute: ({ area, slurrySolids: share, ...need }) =>
-      harvestDose(area, share, { ...need, phosphorus: phosphorusOr(need.phosphorus, need.basis) }),
+    compute: (given) => harvestDose(given.area, given.slurrySolids, needOf(given)),
     formula: 'the inverse of HARVEST.GARDEN and HARVEST.SLURRY',
     notes: [ownTest, rawCare],
     sources: gardenSources,

@@ -1,4 +1,4 @@
-import type { CellFault, Columns, MixedCell, Quantity, Sentence } from '../../catalogue/argument';
+import type { CellFault, Column, MixedCell, Quantity, Sentence } from '../../catalogue/argument';
 import type { Result } from '../../catalogue/define';
 import { Complaint } from '../../catalogue/reading/complaint';
 import { headings } from '../../catalogue/reading/headings';
@@ -24,10 +24,13 @@ export function presenter(result: Result, kindOf: KindOf): Presenter {
   if ('quantity' in result) return (computed, profile) => [[mixed(computed as Quantity, kindOf, profile)]];
   if ('text' in result) return (computed) => [[computed as string]];
   if ('date' in result) return (computed) => [[finite(computed as number)]];
-  if ('row' in result) return (computed, profile) => [rowOf(result.row, computed as RowValues, kindOf, profile)];
+  if ('row' in result) {
+    const columns = Object.entries(result.row);
+    return (computed, profile) => [rowOf(columns, computed as RowValues, kindOf, profile)];
+  }
   if ('rows' in result) {
-    return (computed, profile) =>
-      capped((computed as RowValues[]).map((row) => rowOf(result.rows, row, kindOf, profile)));
+    const columns = Object.entries(result.rows);
+    return (computed, profile) => capped((computed as RowValues[]).map((row) => rowOf(columns, row, kindOf, profile)));
   }
   if ('lines' in result) {
     return (computed, profile) => (computed as Sentence[]).map((sentence) => [word(sentence, kindOf, profile)]);
@@ -50,8 +53,13 @@ export function headingRow(result: Result, profile: Profile): Cell[] | undefined
 
 type RowValues = Readonly<Record<string, MixedCell | undefined>>;
 
-function rowOf(columns: Columns, values: RowValues, kindOf: KindOf, profile: Profile): Cell[] {
-  return Object.entries(columns).map(([key, column]) => {
+function rowOf(
+  columns: readonly (readonly [key: string, column: Column])[],
+  values: RowValues,
+  kindOf: KindOf,
+  profile: Profile,
+): Cell[] {
+  return columns.map(([key, column]) => {
     const value = values[key];
     if (value === undefined) return '';
     if ('kind' in column) return finite(toProfile(profile, column.kind, value as number));
