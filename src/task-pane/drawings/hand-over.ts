@@ -6,11 +6,17 @@ import type { DrawingRequest } from './request';
 const longest = 30_000;
 const mostBytes = 2_000_000;
 
+/** Before the code: whether it is packed, which older browsers inside a spreadsheet cannot do. */
+const packedMark = 'z';
+const plainMark = 'p';
+
 /** A drawing as the part of an address behind `#`, which no server gets to see. */
 export async function handOver(request: DrawingRequest): Promise<string> {
   const bytes = new TextEncoder().encode(JSON.stringify(request));
-  const packed = await through(bytes, new CompressionStream('deflate-raw'));
-  const code = base64url(packed);
+  const code =
+    typeof CompressionStream === 'undefined'
+      ? plainMark + base64url(bytes)
+      : packedMark + base64url(await through(bytes, new CompressionStream('deflate')));
   if (code.length > longest) {
     throw new Saying(
       'This is too much to hand over to the browser; select fewer rows, or draw it from a copy in the workbench.',
@@ -22,13 +28,12 @@ export async function handOver(request: DrawingRequest): Promise<string> {
 /** What was handed over, checked from end to end; throws a sentence where it is not whole. */
 export async function takeOver(code: string): Promise<DrawingRequest> {
   const broken = 'What was to be drawn did not arrive whole; open it from the task pane once more.';
-  if (!/^[\w-]+$/.test(code) || code.length > 2 * longest) throw new Saying(broken);
+  if (!/^[pz][\w-]+$/.test(code) || code.length > longest) throw new Saying(broken);
   let data: unknown;
   try {
-    const bytes = Uint8Array.from(atob(code.replaceAll('-', '+').replaceAll('_', '/')), (letter) =>
-      letter.charCodeAt(0),
-    );
-    const text = await through(bytes, new DecompressionStream('deflate-raw'));
+    const letters = atob(code.slice(1).replaceAll('-', '+').replaceAll('_', '/'));
+    const bytes = Uint8Array.from(letters, (letter) => letter.charCodeAt(0));
+    const text = code.startsWith(plainMark) ? bytes : await through(bytes, new DecompressionStream('deflate'));
     data = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(text));
   } catch {
     throw new Saying(broken);

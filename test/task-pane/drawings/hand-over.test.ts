@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { handOver, takeOver } from '../../../src/task-pane/drawings/hand-over';
 import { readRequest } from '../../../src/task-pane/drawings/read-request';
 import type { DrawingRequest } from '../../../src/task-pane/drawings/request';
@@ -28,7 +28,16 @@ async function packed(data: unknown): Promise<string> {
   return handOver(data as DrawingRequest);
 }
 
+afterEach(() => vi.unstubAllGlobals());
+
 describe('a drawing handed over in an address', () => {
+  test('arrives from a browser that cannot pack', async () => {
+    vi.stubGlobal('CompressionStream', undefined);
+    const code = await handOver(requests[0]!);
+    vi.unstubAllGlobals();
+    expect(await takeOver(code)).toEqual(requests[0]);
+  });
+
   test.each(requests)('arrives as it was: $what', async (request) => {
     const code = await handOver(request);
     expect(code).toMatch(/^[\w-]+$/);
