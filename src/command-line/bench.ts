@@ -1,5 +1,6 @@
 /** Measures speed and size: `npm run bench`, or some of it, `npm run bench -- cut size`. */
 import { compareCutPlans, cutComparisonTable } from './bench-cut';
+import { paneTable } from './bench-pane';
 import { sizeTable } from './bench-size';
 import { speedTable } from './bench-speed';
 import { startTable } from './bench-start';
@@ -16,6 +17,7 @@ const parts: Readonly<Record<string, Part>> = {
     table: () => cutComparisonTable(compareCutPlans()),
   },
   size: { title: 'What Excel loads', table: sizeTable },
+  pane: { title: 'The task pane, in a browser', table: paneTable },
   start: { title: 'Time from opening a page to the answer of its first function, in a browser', table: startTable },
 };
 
