@@ -57,3 +57,15 @@ test('the functions script is there when office.js is ready', async () => {
 test('the page asks nobody but its own site and Excel’s library', () => {
   expect(outside).toEqual([]);
 });
+
+test('outside Excel the pane says where it is, and stays usable', async () => {
+  await page.getByText('This page stands on its own, without a spreadsheet beside it').waitFor();
+  await page.getByRole('tab', { name: 'Functions' }).click();
+  await page.getByRole('searchbox').fill('density of water');
+  await page.locator('[data-function="WATER.DENSITY"]').click();
+  await page.getByLabel('units', { exact: true }).selectOption('metric');
+  await page.getByRole('textbox', { name: /^temperature\b/ }).fill('20');
+  // Kell 1975 gives 998.206 kg/m3 at 20 °C.
+  await page.locator('.figure-answer', { hasText: '998.20' }).waitFor();
+  expect(complaints).toEqual([]);
+});
