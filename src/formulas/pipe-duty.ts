@@ -1,6 +1,7 @@
 /**
  * Where a pump and a pipe agree, and what the pump draws. Flow in m3/s, heads and lengths in m.
  */
+import { fittingCoefficient } from './fittings';
 import { GRAVITY } from './gravity';
 import { kinematicViscosity, lossAt, type Pipe, refuseRough } from './pipe-flow';
 import { type PumpPoint, pumpCurve, pumpHead } from './pump-curve';
@@ -28,7 +29,8 @@ export function pipeDuty(duty: Duty): PumpPoint {
   const curve = pumpCurve(duty.curve);
   const area = circleArea(duty.bore);
   const viscosity = kinematicViscosity(duty.temperature);
-  const asked = (flow: number) => duty.lift + lossAt(flow / area, duty, viscosity, 0);
+  const fixed = fittingCoefficient(duty.fittings, duty.bore);
+  const asked = (flow: number) => duty.lift + lossAt(flow / area, duty, viscosity, fixed);
   const spare = (flow: number) => pumpHead(curve, flow) - asked(flow);
   const least = curve.flows[0]!;
   const most = curve.flows.at(-1)!;

@@ -31,7 +31,8 @@ export function pipeVelocity(flow: number, bore: number): number {
  */
 export function pipeLoss(flow: number, pipe: Pipe): number {
   refuseRough(pipe);
-  return lossAt(pipeVelocity(flow, pipe.bore), pipe, kinematicViscosity(pipe.temperature), 0);
+  const fixed = fittingCoefficient(pipe.fittings, pipe.bore);
+  return lossAt(pipeVelocity(flow, pipe.bore), pipe, kinematicViscosity(pipe.temperature), fixed);
 }
 
 export interface GravityPipe extends Pipe {
@@ -57,7 +58,7 @@ export function pipeGravity(pipe: GravityPipe): number {
   const viscosity = kinematicViscosity(pipe.temperature);
   // With the least friction that can be met the water runs faster than it does, and with the most, slower.
   const fastest = Math.sqrt((2 * GRAVITY * drop) / Math.max(fixed + (0.001 * length) / bore, 1e-6));
-  const excess = (logarithm: number) => Math.log(lossAt(Math.exp(logarithm), pipe, viscosity, ends) / drop);
+  const excess = (logarithm: number) => Math.log(lossAt(Math.exp(logarithm), pipe, viscosity, fixed) / drop);
   let low = Math.log(fastest) - 2;
   while (excess(low) > 0) low -= 3;
   let high = Math.log(fastest);
@@ -70,12 +71,12 @@ export function kinematicViscosity(temperature: number): number {
   return freshWaterViscosity(temperature) / freshWaterDensity(temperature);
 }
 
-/** Head lost at a velocity, m. */
-export function lossAt(velocity: number, pipe: Pipe, viscosity: number, ends: number): number {
+/** Head lost at a velocity, m, with the K of everything besides the pipe's own length. */
+export function lossAt(velocity: number, pipe: Pipe, viscosity: number, fixed: number): number {
   if (velocity === 0) return 0;
   const { bore, length, roughness } = pipe;
   const factor = frictionFactor((velocity * bore) / viscosity, roughness / bore);
-  const resistance = (factor * length) / bore + fittingCoefficient(pipe.fittings, bore) + ends;
+  const resistance = (factor * length) / bore + fixed;
   return (resistance * velocity * velocity) / (2 * GRAVITY);
 }
 
