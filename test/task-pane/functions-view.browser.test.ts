@@ -184,6 +184,9 @@ test('every function has a form that opens', async () => {
 test('on its own, without a spreadsheet, the page finds functions and computes', async () => {
   await page.evaluate(() => window.paneTest.openAlone());
   await page.getByText('This page stands on its own').waitFor();
+  await page.getByRole('tab', { name: 'Units' }).click();
+  await page.getByRole('radio', { name: /^US/ }).check();
+  await page.getByText('As text: US').waitFor();
   await page.getByRole('tab', { name: 'Functions' }).click();
   await form('WATER.DENSITY');
   await page.getByLabel('units', { exact: true }).selectOption('metric');

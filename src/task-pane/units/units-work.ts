@@ -1,0 +1,209 @@
+import type { SheetHost } from '../../hosts/sheet-host';
+import { readProfile } from '../../units/profile';
+import type { Spot } from '../convert-typed/book';
+import type { CellChange } from '../convert-typed/convert';
+import type { Findings } from '../convert-typed/findings';
+import { lookForTyped } from '../convert-typed/look';
+import { make, makeButton, replace } from '../dom';
+import { sentenceOf } from '../messages';
+import type { PaneContext } from '../view';
+import { foreignNames } from '../workbook-units';
+import { changeUnits, isEmpty, isTypedOtherwise, takeBack, typedProfile, type UnitsWanted } from './change-units';
+import { conversionList } from './conversion-list';
+import { putUnitCells } from './unit-cells';
+
+export interface UnitsPlaces {
+  readonly status: HTMLElement;
+  readonly actions: HTMLElement;
+  readonly typed: HTMLElement;
+  readonly list: HTMLElement;
+  /** The profile text that is chosen. */
+  readonly wanted: () => string;
+}
+
+/** What the view does with the workbook. */
+export class UnitsWork {
+  private readonly context: PaneContext;
+  private readonly host: SheetHost;
+  private readonly places: UnitsPlaces;
+  private last: readonly CellChange[] | undefined;
+
+  constructor(context: PaneContext, host: SheetHost, places: UnitsPlaces) {
+    this.context = context;
+    this.host = host;
+    this.places = places;
+  }
+
+  show(): void {
+    const { status, actions, typed, wanted } = this.places;
+    const now = this.context.units.now();
+    const foreign = foreignNames(now);
+    const isSet = now.units?.place !== undefined && foreign.length === 0;
+    replace(status, this.statusText(isSet));
+    const isChosen = now.units?.profile !== undefined && now.units.text === wanted();
+    const button = isSet
+      ? makeButton('Change units', () => void this.change(), { class: 'primary', disabled: isChosen })
+      : makeButton('Put the units into this workbook', () => void this.put(), { class: 'primary' });
+    const back = this.last && makeButton('Take the last change back', () => void this.takeBack());
+    replace(actions, button, ...(back ? [back] : []));
+    replace(typed, ...(isTypedOtherwise(now) ? this.typedOtherwise() : []));
+  }
+
+  closeList(): void {
+    this.places.list.hidden = true;
+    replace(this.places.list);
+  }
+
+  private statusText(isSet: boolean): string {
+    const { units } = this.context.units.now();
+    const [foreign] = foreignNames(this.context.units.now());
+    if (foreign !== undefined)
+      return `This workbook uses the name ${foreign.name} for ${foreign.refersTo}, which holds no units.`;
+    if (!isSet)
+      return 'This workbook has no units yet. They are kept in a cell that everyone sees, SiltUnits on the sheet Silt units.';
+    if (units?.profile === undefined) return `SiltUnits: ${units?.fault}.`;
+    return `Functions read and show numbers as ${units.text}, as the cell SiltUnits says.`;
+  }
+
+  private typedOtherwise(): readonly HTMLElement[] {
+    const { units, typedIn } = this.context.units.now();
+    const keep = async (): Promise<void> => {
+      await this.apply('Setting what numbers were typed in', {
+        units: units!.text,
+        typedIn: units!.text,
+        conversions: [],
+      });
+    };
+    return [
+      make('p', {}, `Numbers were typed in ${typedIn!.text}.`),
+      make(
+        'div',
+        { class: 'buttons' },
+        makeButton('Look for typed numbers', () => void this.look(units!.text), { class: 'primary' }),
+        makeButton('They are right as they are', () => void keep()),
+      ),
+    ];
+  }
+
+  private async put(): Promise<void> {
+    const { units, work, say, ask } = this.context;
+    const [foreign] = foreignNames(units.now());
+    if (foreign !== undefined) {
+      const sentence = `The name ${foreign.name} stands for ${foreign.refersTo} in this workbook. Use the name for the units from now on? Formulas that use it would read the units cell.`;
+      if ((await ask({ sentence, answers: ['Use it for the units', 'Leave it'] })) !== 'Use it for the units') return;
+    }
+    const text = this.places.wanted();
+    const done = await work('Putting the units into the workbook', async () => {
+      await putUnitCells(this.host, readProfile(text));
+      await units.refresh();
+      return true;
+    });
+    if (done) say('done', `The sheet Silt units is in the workbook; write SiltUnits first in every SILT function.`);
+  }
+
+  /** Asks about typed numbers first where there are any, else changes at once. */
+  private async change(): Promise<void> {
+    const now = this.context.units.now();
+    const typed = typedProfile(now);
+    const text = this.places.wanted();
+    if (typed === undefined || now.units?.profile === undefined) {
+      await this.apply('Changing the units', { units: text, conversions: [] });
+    } else await this.look(text);
+  }
+
+  private async look(text: string): Promise<void> {
+    const { work, shelf, units } = this.context;
+    const from = typedProfile(units.now());
+    if (from === undefined) return;
+    const findings = await work('Looking for typed numbers', (progress) =>
+      lookForTyped(this.host, shelf, { from, to: readProfile(text) }, progress),
+    );
+    if (findings === undefined) return;
+    if (isEmpty(findings)) await this.apply('Changing the units', { units: text, typedIn: text, conversions: [] });
+    else this.showList(findings, from.text, text);
+  }
+
+  private showList(findings: Findings, from: string, text: string): void {
+    const { list } = this.places;
+    const isNew = this.context.units.now().units?.text !== text;
+    const convert = makeButton(
+      '',
+      () => {
+        void this.apply('Converting typed numbers', { units: text, typedIn: text, conversions: found.ticked() });
+      },
+      { class: 'primary' },
+    );
+    const count = (): void => {
+      const ticked = found.ticked().length;
+      replace(convert, isNew ? `Change units and convert ${ticked}` : `Convert ${ticked}`);
+    };
+    const only = (): void => void this.apply('Changing the units', { units: text, conversions: [] });
+    const found = conversionList(findings, (spot) => this.select(spot), count);
+    count();
+    const heading = make('h2', { tabindex: '-1' }, 'Typed numbers');
+    replace(
+      list,
+      heading,
+      make(
+        'p',
+        {},
+        `These were typed in ${from} and would be read as ${text}. The ticked ones are converted in one step.`,
+      ),
+      found.element,
+      make(
+        'div',
+        { class: 'buttons' },
+        convert,
+        ...(isNew ? [makeButton('Change units only', only)] : []),
+        makeButton('Cancel', () => {
+          this.closeList();
+          this.show();
+        }),
+      ),
+    );
+    list.hidden = false;
+    heading.focus();
+  }
+
+  private select({ sheet, row, column }: Spot): void {
+    this.host
+      .select({ sheet, range: { row, column, rows: 1, columns: 1 } })
+      .catch((error: unknown) => this.context.say('fault', sentenceOf(error)));
+  }
+
+  private async apply(title: string, wanted: UnitsWanted): Promise<void> {
+    const { work, units, say } = this.context;
+    const changes = await work(title, async (progress) => {
+      progress.finishing();
+      const made = await changeUnits(this.host, units.now(), wanted);
+      this.last = made;
+      await units.refresh();
+      return made;
+    });
+    if (changes === undefined) return;
+    this.closeList();
+    this.show();
+    say('done', doneSentence(wanted), { label: 'Take it back', press: () => void this.takeBack() });
+  }
+
+  private async takeBack(): Promise<void> {
+    const { work, units, say } = this.context;
+    const { last } = this;
+    if (last === undefined) return;
+    const done = await work('Taking the change back', async (progress) => {
+      progress.finishing();
+      await takeBack(this.host, last);
+      this.last = undefined;
+      await units.refresh();
+      return true;
+    });
+    if (!done) return;
+    this.show();
+    say('done', 'Units and numbers are as they were before.');
+  }
+}
+
+function doneSentence({ units, conversions: { length } }: UnitsWanted): string {
+  if (length === 0) return `Numbers are read as ${units} now.`;
+  return `Numbers are read as ${units} now, and ${length === 1 ? 'one cell was' : `${length} cells were`} converted.`;
+}
