@@ -12,6 +12,7 @@ const groups = cropGroups.map(({ name }) => name);
 const ratio: ReaderArgument<number> = {
   meaning: 'feed a day on a unit of bed, or a crop group: leafy, fruiting, raft, basil',
   accepts: `an areal rate, or one of ${groups.join(', ')}`,
+  kind: 'areal rate',
   reader: (value, profile) => {
     if (typeof value === 'string' && !/\d/.test(value)) {
       const crop = findCrop(value);
