@@ -100,6 +100,7 @@ function readChoice(
     throw missing(name, oneOf(spec.choice));
   }
   const typed = String(value).trim();
+  if (spec.choice.includes(typed)) return typed;
   const folded = typed.toLowerCase().replace(/\s+/g, ' ');
   const found = spec.choice.find((word) => word.toLowerCase() === folded);
   if (found !== undefined) return found;

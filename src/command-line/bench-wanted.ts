@@ -1,0 +1,25 @@
+/** A figure and what is wanted of it. */
+export interface Wanted {
+  readonly atLeast?: number;
+  readonly atMost?: number;
+  readonly below?: number;
+}
+
+/** A count or a time as a table shows it: three digits at least, thousands parted. */
+export function figure(value: number): string {
+  const digits = value >= 100 ? 0 : value >= 10 ? 1 : 2;
+  return value.toLocaleString('en-US', { minimumFractionDigits: digits, maximumFractionDigits: digits });
+}
+
+export function isMet(value: number, { atLeast = -Infinity, atMost = Infinity, below = Infinity }: Wanted): boolean {
+  return value >= atLeast && value <= atMost && value < below;
+}
+
+/** `under 20 ms: met`, `at least 1,000,000: MISSED`. */
+export function judged(value: number, wanted: Wanted, unit = ''): string {
+  const bound = wanted.atLeast ?? wanted.atMost ?? wanted.below;
+  if (bound === undefined) return '';
+  const word = wanted.atLeast !== undefined ? 'at least' : wanted.atMost !== undefined ? 'at most' : 'under';
+  const number = bound.toLocaleString('en-US');
+  return `${word} ${number}${unit && ` ${unit}`}: ${isMet(value, wanted) ? 'met' : 'MISSED'}`;
+}
