@@ -99,9 +99,35 @@ describe('the first sight', () => {
       const figure = page.locator('#pane figure.drawing', {
         has: page.locator('figcaption', { hasText: new RegExp(title, 'i') }),
       });
-      const box = await figure.locator('svg').boundingBox();
-      expect(box?.width).toBeGreaterThan(200);
+      // It is drawn again when cells have been computed, so that one look may miss it.
+      await expect.poll(async () => (await figure.locator('svg').boundingBox())?.width).toBeGreaterThan(200);
       expect(await figure.locator('svg path').count()).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('the pane beside the grid', () => {
+  it.each(['Units', 'Functions', 'Sheets', 'Checks', 'Drawings'])('opens %s by its tab', async (name) => {
+    const tab = page.locator('#pane').getByRole('tab', { name, exact: true });
+    await tab.click();
+    expect(await tab.getAttribute('aria-selected')).toBe('true');
+    const panel = page.locator(`#pane [role=tabpanel][id="${await tab.getAttribute('aria-controls')}"]`);
+    expect((await panel.textContent())?.length).toBeGreaterThan(40);
+    expect(await page.locator('#pane [role=tabpanel]:visible').count()).toBe(1);
+  });
+
+  it('knows the units of each workbook that is opened', async () => {
+    const profile = page.locator('#pane .profile');
+    for (const [sample, units] of [
+      ['metric/cone-cut-plan.xlsx', 'metric'],
+      ['US/cone-cut-plan.xlsx', 'US'],
+    ] as const) {
+      await page.locator('#samples').selectOption(sample);
+      await page.waitForFunction(
+        ([where, wanted]) => document.querySelector(where!)?.textContent === wanted,
+        ['#pane .profile', units],
+      );
+      expect(await profile.textContent()).toBe(units);
     }
   });
 });
@@ -193,6 +219,26 @@ describe('files', () => {
     );
     expect(block.values[0]).toEqual(['3/4 in', 19.05]);
     expect(await page.evaluate(() => window.workbench.host.names())).toEqual(workbook.names);
+  });
+
+  it('are computed the same when they are opened once more, names and LET included', async () => {
+    const openWith = (bore: string) =>
+      page.evaluate((refersTo) => {
+        const values = [5, 50].map((value, row) => ({ row, column: 0, value }));
+        const formulas = ['=LET(a,A1,b,a*2,a+b)', '=Bore*2'].map((formula, row) => ({ row, column: 1, formula }));
+        window.workbench.spreadsheet.open({
+          sheets: [{ name: 'Again', cells: [...values, ...formulas] }],
+          names: [{ name: 'Bore', refersTo }],
+        });
+      }, bore);
+    const place = { sheet: 'Again', row: 0, column: 1, rows: 2, columns: 1 };
+    const shown = async (): Promise<unknown> =>
+      (await cells(page, place, ({ values }) => values.flat().every((value) => value !== ''))).values;
+    await openWith('Again!$A$1');
+    expect(await shown()).toEqual([[15], [10]]);
+    await openWith('Again!$A$2');
+    expect(await shown()).toEqual([[15], [100]]);
+    expect(await page.evaluate(() => window.workbench.spreadsheet.evaluate('Again', '=LET(a,A1,b,a*2,a+b)'))).toBe(15);
   });
 
   it('can be dropped on the page', async () => {
