@@ -26,6 +26,9 @@ const typescript = (more) => ({ test: /\.ts$/, loader: 'ts-loader', options: { t
 const functionsLayer = 'functions';
 const transformers = () => ({ before: [dropDescriptions] });
 
+/** Functions stand whole, one behind the other: like beside like takes 400 bytes less once compressed. */
+const minify = { compress: { passes: 2, hoist_funs: true, reduce_funcs: false } };
+
 /** Pages of our own carry no script and no style inside themselves, and are held to that by their browser. */
 const officeLibrary = 'https://appsforoffice.microsoft.com';
 const policy = [
@@ -111,7 +114,7 @@ module.exports = (_, { mode = 'production' }) => {
     },
     experiments: { layers: true },
     // Excel does not wait for anything: each page's script is one file, whole, but for what it asks for by import().
-    optimization: { splitChunks: false, runtimeChunk: false },
+    optimization: { splitChunks: false, runtimeChunk: false, minimizeOptions: { javascript: minify } },
     devtool: mode === 'production' ? false : 'source-map',
     performance: { hints: false },
     plugins: [new SiteFiles()],

@@ -5,15 +5,17 @@ import { readQuantity, wordGiven, wordQuantity } from '../units/quantity';
 import { Unreadable } from '../units/unreadable';
 import type { CellValue, ReaderArgument } from './argument';
 
+/** How a cell is read; what it means is said by the function that has it. */
+type Reader<T> = Omit<ReaderArgument<T>, 'meaning'>;
+
 /** Any one cell, handed on as it is to a function that reads it with the help of its other arguments. */
-export function anyCell(meaning: string, accepts: string): ReaderArgument<CellValue> {
-  return { meaning, accepts, reader: (value) => value };
+export function anyCell(accepts: string): Reader<CellValue> {
+  return { accepts, reader: (value) => value };
 }
 
 /** Words in a cell. */
-export function words(meaning: string, accepts: string): ReaderArgument<string> {
+export function words(accepts: string): Reader<string> {
   return {
-    meaning,
     accepts,
     reader: (value) => {
       if (typeof value !== 'string') throw new Unreadable(`${value} is not text; give ${accepts}`);
@@ -30,11 +32,9 @@ function notTaken(value: CellValue): boolean {
 /** A reading of a water test: a figure of a kind between bounds in SI, or not taken. */
 export function reading(
   kind: Kind,
-  meaning: string,
   bounds: { readonly atLeast: number; readonly atMost: number },
-): ReaderArgument<number | undefined> & { readonly blank: true } {
+): Reader<number | undefined> & { readonly blank: true } {
   return {
-    meaning,
     accepts: `a ${kind}, or - where it was not measured`,
     kind,
     blank: true,
@@ -65,27 +65,19 @@ function readNitrogen(value: CellValue, profile: Profile): NitrogenReading {
 const nitrogenText = 'a concentration such as 2, 2 mg/L as N or 40 mg/L as NO3';
 
 /** A reading of a nitrogen compound in a water test, or not taken. */
-export function nitrogenReading(
-  meaning: string,
-): ReaderArgument<NitrogenReading | undefined> & { readonly blank: true } {
-  return {
-    meaning,
-    accepts: `${nitrogenText}, or - where it was not measured`,
-    kind: 'concentration',
-    blank: true,
-    reader: (value, profile) => (notTaken(value) ? undefined : readNitrogen(value, profile)),
-  };
-}
+export const nitrogenReading: Reader<NitrogenReading | undefined> & { readonly blank: true } = {
+  accepts: `${nitrogenText}, or - where it was not measured`,
+  kind: 'concentration',
+  blank: true,
+  reader: (value, profile) => (notTaken(value) ? undefined : readNitrogen(value, profile)),
+};
 
 /** Total ammonia as nitrogen; text that says `as NH3` is converted. */
-export function ammoniaAsNitrogen(meaning: string): ReaderArgument<number> {
-  return {
-    meaning,
-    accepts: 'a concentration such as 2, or 2.4 mg/L as NH3',
-    kind: 'concentration',
-    reader: (value, profile) => {
-      const { si, as } = readNitrogen(value, profile);
-      return asNitrogen(si, as ?? 'N');
-    },
-  };
-}
+export const ammoniaAsNitrogen: Reader<number> = {
+  accepts: 'a concentration such as 2, or 2.4 mg/L as NH3',
+  kind: 'concentration',
+  reader: (value, profile) => {
+    const { si, as } = readNitrogen(value, profile);
+    return asNitrogen(si, as ?? 'N');
+  },
+};

@@ -6,8 +6,8 @@ const ts = require('typescript');
 
 const forReaders = new Set(['summary', 'formula', 'notes', 'sources', 'example', 'unpublished']);
 
-/** Only what the inputs of a scenario mean is an answer too, of PLAN.INPUTS; these files have inputs of a scenario. */
-const saysMeaning = /\/src\/catalogue\/(?!scenario-|water-arguments)/;
+/** Only what the inputs of a scenario mean is an answer too, of PLAN.INPUTS; these files have them. */
+const isForReaders = /\/src\/catalogue\/(?!scenario-)/;
 
 const isNamed = (property, names) =>
   property.name !== undefined && ts.isIdentifier(property.name) && names.has(property.name.text);
@@ -20,11 +20,12 @@ function dropDescriptions(context) {
       object,
       object.properties.filter((property) => !isDropped(property)),
     );
-  const meaning = new Set(['meaning', 'defaultReads']);
+  const ofArguments = new Set(['meaning', 'defaultReads', 'per']);
+  const isText = (node) => ts.isStringLiteralLike(node) || ts.isTemplateExpression(node);
   const isMeaning = (property) =>
-    isNamed(property, meaning) && ts.isPropertyAssignment(property) && ts.isStringLiteralLike(property.initializer);
+    isNamed(property, ofArguments) && ts.isPropertyAssignment(property) && isText(property.initializer);
   return (file) => {
-    const dropsMeaning = saysMeaning.test(file.fileName.replaceAll('\\', '/'));
+    const dropsMeaning = isForReaders.test(file.fileName.replaceAll('\\', '/'));
     const visit = (node) => {
       const visited = ts.visitEachChild(node, visit, context);
       if (ts.isObjectLiteralExpression(visited)) return dropsMeaning ? without(visited, isMeaning) : visited;

@@ -30,7 +30,7 @@ const ANGLE = dimensions(0, 0, 0, 1);
 const POUND_FORCE = 44482216152605;
 
 /** Symbol, numerator, denominator, dimensions; looked up in lower case, so the symbols must differ in lower case too. */
-const rows: readonly (readonly [string, number, number, number])[] = [
+export const baseUnits: readonly (readonly [string, number, number, number])[] = [
   ['m', 1, 1, LENGTH],
   ['mm', 1, 1000, LENGTH],
   ['cm', 1, 100, LENGTH],
@@ -139,14 +139,11 @@ const names: Readonly<Record<string, string>> = {
 };
 
 const bases = new Map<string, BaseUnit>(
-  rows.map(([symbol, numerator, denominator, dimension]) => [
+  baseUnits.map(([symbol, numerator, denominator, dimension]) => [
     symbol.toLowerCase(),
     { symbol, numerator, denominator, dimensions: dimension },
   ]),
 );
-
-/** The symbols of all base units. */
-export const baseSymbols: readonly string[] = rows.map(([symbol]) => symbol);
 
 const prefixes: Readonly<Record<string, string>> = { milli: 'm', centi: 'c', kilo: 'k', micro: 'µ' };
 

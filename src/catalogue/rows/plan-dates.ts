@@ -1,7 +1,7 @@
 import { planDates } from '../../formulas/plan-dates';
 import { define } from '../define';
 
-const cure = (key: string, meaning: string) => ({ kind: 'days', atLeast: 0, default: key, meaning }) as const;
+const days = { kind: 'days', atLeast: 0 } as const;
 
 export const planDatesRow = define({
   name: 'PLAN.DATES',
@@ -9,10 +9,10 @@ export const planDatesRow = define({
   units: false,
   arguments: {
     start: { kind: 'date', meaning: 'day of the first leak test' },
-    baseDays: cure('base cure', 'days for the base mix to cure'),
-    mortarDays: cure('mortar cure', 'days for the mortar to cure'),
-    sealantDays: cure('sealant cure', 'days for the sealant to cure; 0 for none'),
-    leachDays: cure('leach', 'days of leaching under changes of water'),
+    baseDays: { ...days, default: 'base cure', meaning: 'days for the base mix to cure' },
+    mortarDays: { ...days, default: 'mortar cure', meaning: 'days for the mortar to cure' },
+    sealantDays: { ...days, default: 'sealant cure', meaning: 'days for the sealant to cure; 0 for none' },
+    leachDays: { ...days, default: 'leach', meaning: 'days of leaching under changes of water' },
   },
   result: { rows: { step: { text: true }, date: { kind: 'date' }, note: { text: true } } },
   compute: ({ start, baseDays, mortarDays, sealantDays, leachDays }) =>

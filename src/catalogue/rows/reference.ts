@@ -27,7 +27,7 @@ export const referenceRows = [
     name: 'REF.VALUE',
     summary: 'A coefficient that this add-in uses: its low, typical or high value, in the profile’s unit.',
     arguments: {
-      key: words('name of the coefficient, as REF.LIST gives it', 'a name from REF.LIST'),
+      key: { ...words('a name from REF.LIST'), meaning: 'name of the coefficient, as REF.LIST gives it' },
       which: { choice: ['typical', 'low', 'high'], default: 'typical', meaning: 'low, typical or high' },
     },
     result: { quantity: true },

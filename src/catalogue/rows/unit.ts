@@ -36,7 +36,7 @@ export const unitRows = [
     summary: 'A quantity as a number in the profile’s unit; text with a unit means what it says.',
     arguments: {
       kind: { choice: kinds, meaning: 'kind of quantity, such as dimension or flow' },
-      quantity: anyCell('number, or text such as 3 1/4 in or 55 gal', 'a number or text with a unit'),
+      quantity: { ...anyCell('a number or text with a unit'), meaning: 'number, or text such as 3 1/4 in or 55 gal' },
     },
     result: { quantity: true },
     compute: ({ kind, quantity }, profile) => ({
@@ -51,9 +51,9 @@ export const unitRows = [
     summary: 'A value in another unit of the same kind.',
     units: false,
     arguments: {
-      value: anyCell('number to convert', 'a number'),
-      from: words('unit it is in, such as gal', 'a unit such as gal'),
-      to: words('unit wanted, such as L', 'a unit such as L'),
+      value: { ...anyCell('a number'), meaning: 'number to convert' },
+      from: { ...words('a unit such as gal'), meaning: 'unit it is in, such as gal' },
+      to: { ...words('a unit such as L'), meaning: 'unit wanted, such as L' },
     },
     result: { scalar: 'number' },
     compute: ({ value, from, to }) => naming('value', () => convert(value, from, to)),

@@ -64,7 +64,7 @@ export const waterRows = [
   define({
     name: 'WATER.AMMONIA',
     summary: 'Un-ionised part of a total-ammonia reading, as nitrogen.',
-    arguments: { ammonia: ammoniaAsNitrogen('total ammonia nitrogen'), ph, temperature, salinity },
+    arguments: { ammonia: { ...ammoniaAsNitrogen, meaning: 'total ammonia nitrogen' }, ph, temperature, salinity },
     result: { scalar: 'concentration' },
     compute: (given) => waterAmmonia(given.ammonia, given.ph, given.temperature, given.salinity),
     formula: 'share = 1 / (1 + 10^(pK - pH)), pK = 0.09018 + 2729.92 / (°C + 273.2), and more in salt water',
@@ -75,7 +75,12 @@ export const waterRows = [
   define({
     name: 'WATER.LIMIT',
     summary: 'Total ammonia nitrogen at which the un-ionised part reaches a limit.',
-    arguments: { unionised: ammoniaAsNitrogen('limit of un-ionised ammonia nitrogen'), ph, temperature, salinity },
+    arguments: {
+      unionised: { ...ammoniaAsNitrogen, meaning: 'limit of un-ionised ammonia nitrogen' },
+      ph,
+      temperature,
+      salinity,
+    },
     result: { scalar: 'concentration' },
     compute: (given) => waterLimit(given.unionised, given.ph, given.temperature, given.salinity),
     formula: 'the inverse of WATER.AMMONIA',
