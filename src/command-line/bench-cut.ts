@@ -3,6 +3,7 @@
  */
 import { type IOption, MaxRectsPacker } from 'maxrects-packer';
 import { cutSheets } from '../formulas/cut-plan';
+import { judged } from './bench-wanted';
 import { type ReferenceSet, referenceSets } from './cut-reference-sets';
 
 export interface CutComparison {
@@ -60,11 +61,18 @@ export function cutComparisonTable(comparisons: readonly CutComparison[]): strin
       milliseconds.toFixed(0),
     ]),
   );
+  const all = fillOverBoxes(comparisons);
+  const blunt = fillOverBoxes(comparisons.filter((one) => one.blunt));
+  const more = comparisons.filter(({ sheets, boxSheets }) => sheets > boxSheets).map(({ name }) => name);
+  const slowest = Math.max(...comparisons.map(({ milliseconds }) => milliseconds));
   return [
     line(['cut plan', 'pieces', 'sheets', 'by boxes', 'fill', 'by boxes', 'times', 'ms']),
     ...rows,
-    `fill to the last cut, times that of boxes: ${fillOverBoxes(comparisons).toFixed(3)} over all sets, ` +
-      `${fillOverBoxes(comparisons.filter(({ blunt }) => blunt)).toFixed(3)} on sectors of 100 to 140 degrees`,
+    '',
+    `fill to the last cut, times that of boxes, all sets: ${all.toFixed(3)} (${judged(all, { atLeast: 1.2 })})`,
+    `the same, sectors of 100 to 140 degrees: ${blunt.toFixed(3)} (${judged(blunt, { atLeast: 1.1 })})`,
+    `sets that take more sheets than boxes do: ${more.join(', ') || 'none'} (none: ${more.length === 0 ? 'met' : 'MISSED'})`,
+    `slowest set: ${slowest.toFixed(0)} ms (${judged(slowest, { below: 1000 }, 'ms')})`,
   ].join('\n');
 }
 

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
+import { judged } from './bench-wanted';
 import { textTable } from './text-table';
 
 /** What Excel loads at its start, and how much of it is allowed, in bytes. */
@@ -18,15 +19,12 @@ export function sizeTable(): string {
   const rows = loaded.map(({ file, packed, plain }) => {
     const content = readFileSync(`dist/${file}`);
     const travels = gzipSync(content, { level: 9 }).length;
-    const used = packed === undefined ? content.length : travels;
-    const limit = packed ?? plain;
-    const verdict = limit === undefined ? '' : `${used <= limit ? 'within' : 'ABOVE'} ${kilobytes(limit)} kB`;
-    return [
-      file,
-      kilobytes(content.length),
-      kilobytes(travels),
-      limit === undefined ? '' : `${verdict}${packed ? ' gzipped' : ''}`,
-    ];
+    const wanted = packed !== undefined ? judgedSize(travels, packed, ' gzipped') : judgedSize(content.length, plain);
+    return [file, kilobytes(content.length), kilobytes(travels), wanted];
   });
-  return textTable(['file', 'kB', 'kB gzipped', 'allowed'], rows);
+  return textTable(['file', 'kB', 'kB gzipped', 'wanted'], rows);
+}
+
+function judgedSize(bytes: number, most: number | undefined, how = ''): string {
+  return most === undefined ? '' : judged(bytes / 1000, { atMost: most / 1000 }, `kB${how}`);
 }

@@ -1,9 +1,12 @@
 /** Measures speed and size: `npm run bench`, or some of it, `npm run bench -- cut size`. */
 import { compareCutPlans, cutComparisonTable } from './bench-cut';
 import { paneTable } from './bench-pane';
+import { planTable } from './bench-plan';
+import { referenceTable } from './bench-reference';
 import { sizeTable } from './bench-size';
 import { speedTable } from './bench-speed';
 import { startTable } from './bench-start';
+import { workbenchTable } from './bench-workbench';
 
 interface Part {
   readonly title: string;
@@ -12,12 +15,15 @@ interface Part {
 
 const parts: Readonly<Record<string, Part>> = {
   speed: { title: 'Calls a second of each function’s own example, on one core', table: speedTable },
+  plan: { title: 'A comparison of many scenarios in one call', table: planTable },
+  reference: { title: 'Searches beside a general-purpose library of another language', table: referenceTable },
   cut: {
     title: 'Cut plans beside the boxes around their pieces, packed by a library',
     table: () => cutComparisonTable(compareCutPlans()),
   },
   size: { title: 'What Excel loads', table: sizeTable },
   pane: { title: 'The task pane, in a browser', table: paneTable },
+  workbench: { title: 'The workbench, in a browser', table: workbenchTable },
   start: { title: 'Time from opening a page to the answer of its first function, in a browser', table: startTable },
 };
 
