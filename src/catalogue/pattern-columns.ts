@@ -13,3 +13,13 @@ export const patternColumns = {
   pieces: { kind: 'count', atLeast: 1, whole: true },
   lap: { kind: 'dimension', atLeast: 0 },
 } as const satisfies Columns;
+
+/** The six columns of a plan row: what CUT.PLAN gives and what its drawing takes. */
+export const planColumns = {
+  pattern: { kind: 'count', atLeast: 1, whole: true, heading: 'pattern row' },
+  piece: { kind: 'count', atLeast: 1, whole: true },
+  sheet: { kind: 'count', atLeast: 1, whole: true },
+  x: { kind: 'dimension' },
+  y: { kind: 'dimension' },
+  direction: { kind: 'angle' },
+} as const satisfies Columns;

@@ -1,7 +1,6 @@
-import type { CellValue, QuantityArgument } from '../catalogue/argument';
-import { patternColumns } from '../catalogue/pattern-columns';
+import type { Bounds, CellValue } from '../catalogue/argument';
 import { figureReader } from '../catalogue/reading/read-figure';
-import { readTable } from '../catalogue/reading/read-table';
+import { readPatterns, readPlan } from '../catalogue/reading/read-patterns';
 import { coneRows } from '../catalogue/rows/cone';
 import { cutRows } from '../catalogue/rows/cut';
 import { cutPlanDrawing } from '../drawing/cut-plan-drawing';
@@ -64,7 +63,7 @@ function cone({ given }: DrawRequest): Patterns {
     profile,
     names.map((name) => plainNumber(given[name])),
   );
-  return { profile, cells, rows: readPatterns(cells, profile) };
+  return { profile, cells, rows: readPatterns('patterns', cells, profile) };
 }
 
 /** A shell hands everything over as text; a bare number is one, in the profile's unit. */
@@ -72,31 +71,14 @@ function plainNumber(typed: string | undefined): CellValue | undefined {
   return typed !== undefined && /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(typed.trim()) ? Number(typed) : typed;
 }
 
-function readPatterns(cells: Cells, profile: Profile): readonly PlacedPattern[] {
-  return readTable('patterns', patternColumns, cells, profile) as unknown as readonly PlacedPattern[];
-}
-
-const planColumns = {
-  pattern: { kind: 'count', atLeast: 1, whole: true },
-  piece: { kind: 'count', atLeast: 1, whole: true },
-  sheet: { kind: 'count', atLeast: 1, whole: true },
-  x: { kind: 'dimension' },
-  y: { kind: 'dimension' },
-  direction: { kind: 'angle' },
-} as const;
-
 async function fromWorkbook({ given }: DrawRequest): Promise<Patterns> {
   if (given.range === undefined) throw new DrawMistake("--range: give the pattern rows, such as 'Patterns'!B5:K7");
   const workbook = await openDrawn(given.workbook!);
   const profile = profileOf(given.units ?? unitsOf(workbook));
   const cells = cellsOf(workbook, given.range);
-  const rows = readPatterns(cells, profile);
+  const rows = readPatterns('patterns', cells, profile);
   if (given.plan === undefined) return { profile, cells, rows };
-  return { profile, cells, rows, plan: readPlan(cellsOf(workbook, given.plan), profile) };
-}
-
-function readPlan(cells: Cells, profile: Profile): readonly CutRow[] {
-  return readTable('plan', planColumns, cells, profile) as unknown as readonly CutRow[];
+  return { profile, cells, rows, plan: readPlan('plan', cellsOf(workbook, given.plan), profile) };
 }
 
 /** The plan of the workbook, or the one that `SILT.CUT.PLAN` makes of the rows. */
@@ -109,7 +91,7 @@ function planned({ given }: DrawRequest, { profile, cells, rows, plan }: Pattern
   const sizes = (['sheet-length', 'sheet-width', 'gap'] as const).map((name) => plainNumber(given[name]));
   return cutPlanDrawing({
     patterns: rows,
-    plan: plan ?? readPlan(called('CUT.PLAN', profile, [cells, ...sizes]), profile),
+    plan: plan ?? readPlan('plan', called('CUT.PLAN', profile, [cells, ...sizes]), profile),
     sheetLength,
     sheetWidth,
     profile,
@@ -117,7 +99,6 @@ function planned({ given }: DrawRequest, { profile, cells, rows, plan }: Pattern
   });
 }
 
-type Bounds = Pick<QuantityArgument, 'above' | 'atLeast'>;
 const positive: Bounds = { above: 0 };
 const notNegative: Bounds = { atLeast: 0 };
 

@@ -3,6 +3,7 @@ import { cutPlan, cutSheets } from '../../formulas/cut-plan';
 import type { Profile } from '../../units/profile';
 import { define } from '../define';
 import { patterns, pieceOf } from '../pattern-argument';
+import { planColumns } from '../pattern-columns';
 
 const sheetArguments = {
   patterns,
@@ -27,16 +28,7 @@ export const cutRows = [
     name: 'CUT.PLAN',
     summary: 'Lays pattern rows on sheets, true shapes nested: where each piece goes.',
     arguments: sheetArguments,
-    result: {
-      rows: {
-        pattern: { kind: 'count', heading: 'pattern row' },
-        piece: { kind: 'count' },
-        sheet: { kind: 'count' },
-        x: { kind: 'dimension' },
-        y: { kind: 'dimension' },
-        direction: { kind: 'angle' },
-      },
-    },
+    result: { rows: planColumns },
     compute: ({ patterns: rows, sheetLength, sheetWidth, gap }, profile) =>
       cutPlan(checked(rows, profile), sheetLength, sheetWidth, gap),
     formula: 'a search over turns, orders and places, bounded by steps and not by a clock',

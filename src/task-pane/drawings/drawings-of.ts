@@ -1,18 +1,17 @@
-import type { CellValue, Columns, QuantityArgument } from '../../catalogue/argument';
-import { patternColumns } from '../../catalogue/pattern-columns';
+import type { Bounds, CellValue } from '../../catalogue/argument';
+import { planColumns } from '../../catalogue/pattern-columns';
 import { figureReader } from '../../catalogue/reading/read-figure';
-import { readTable } from '../../catalogue/reading/read-table';
+import { readPatterns, readPlan } from '../../catalogue/reading/read-patterns';
 import { cutPlanDrawing } from '../../drawing/cut-plan-drawing';
 import type { Drawing } from '../../drawing/drawing-model';
 import { drumSectionDrawing } from '../../drawing/drum-section-drawing';
 import { patternDrawing } from '../../drawing/pattern-drawing';
 import { scaled } from '../../drawing/scaled';
 import { trainDrawing } from '../../drawing/train-drawing';
-import type { CutRow, PlacedPattern } from '../../formulas/cut-plan';
 import { type Profile, readProfile } from '../../units/profile';
 import { Saying } from '../saying';
 import { drumWords } from './drum-words';
-import type { Cells, CutPlanRequest, DrawingRequest, DrumField, DrumRequest, PatternsRequest } from './request';
+import type { CutPlanRequest, DrawingRequest, DrumField, DrumRequest, PatternsRequest } from './request';
 
 /** A diagram has no size of its own: its text is made as high as that of a page, 3 mm. */
 const diagramText = 0.003;
@@ -37,38 +36,23 @@ export function drawingsOf(request: DrawingRequest): readonly Drawing[] {
 
 function patternDrawings({ rows, names }: PatternsRequest, profile: Profile): readonly Drawing[] {
   return rows.map((cells, i) => {
-    const [pattern] = readRows<PlacedPattern>('pattern', patternColumns, [cells], profile);
+    const [pattern] = readPatterns('pattern', [cells], profile);
     const name = names[i] ?? '';
     return patternDrawing({ pattern: pattern!, profile, row: i + 1, ...(name === '' ? {} : { name }) });
   });
 }
 
-const planColumns = {
-  pattern: { kind: 'count', atLeast: 1, whole: true },
-  piece: { kind: 'count', atLeast: 1, whole: true },
-  sheet: { kind: 'count', atLeast: 1, whole: true },
-  x: { kind: 'dimension' },
-  y: { kind: 'dimension' },
-  direction: { kind: 'angle' },
-} as const satisfies Columns;
-
 export const planWidth = Object.keys(planColumns).length;
 
 function planDrawing({ plan, patterns, sheetLength, sheetWidth }: CutPlanRequest, profile: Profile): Drawing {
   return cutPlanDrawing({
-    patterns: readRows<PlacedPattern>('patterns', patternColumns, patterns, profile),
-    plan: readRows<CutRow>('cut plan', planColumns, plan, profile),
+    patterns: readPatterns('patterns', patterns, profile),
+    plan: readPlan('cut plan', plan, profile),
     sheetLength: figure('sheet length', sheetLength, profile, { above: 0 }),
     sheetWidth: figure('sheet width', sheetWidth, profile, { above: 0 }),
     profile,
   });
 }
-
-function readRows<Row>(name: string, columns: Columns, cells: Cells, profile: Profile): readonly Row[] {
-  return readTable(name, columns, cells, profile) as unknown as readonly Row[];
-}
-
-type Bounds = Pick<QuantityArgument, 'above' | 'atLeast'>;
 
 function figure(name: string, value: CellValue, profile: Profile, bounds: Bounds): number {
   return figureReader(name, { kind: 'dimension', meaning: name, ...bounds })(value, profile);

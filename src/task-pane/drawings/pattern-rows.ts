@@ -1,6 +1,5 @@
 import { patternColumns } from '../../catalogue/pattern-columns';
-import { readTable } from '../../catalogue/reading/read-table';
-import type { PatternRow } from '../../formulas/cone-pattern';
+import { readPatterns } from '../../catalogue/reading/read-patterns';
 import { readPattern } from '../../formulas/read-pattern';
 import type { CellResult, CellScalar } from '../../hosts/workbook-model';
 import type { Profile } from '../../units/profile';
@@ -68,8 +67,8 @@ function isFigure(value: CellScalar): boolean {
 
 function disagreement(cells: readonly CellScalar[], profile: Profile): string | undefined {
   try {
-    const [row] = readTable('pattern', patternColumns, [cells], profile) as unknown as readonly [PatternRow];
-    readPattern(row, 'pattern', 1, profile.text);
+    const [row] = readPatterns('pattern', [cells], profile);
+    readPattern(row!, 'pattern', 1, profile.text);
     return undefined;
   } catch (error) {
     const sentence = sentenceIn(error);

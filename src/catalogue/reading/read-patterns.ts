@@ -1,0 +1,17 @@
+import type { CutRow, PlacedPattern } from '../../formulas/cut-plan';
+import type { Profile } from '../../units/profile';
+import type { CellValue } from '../argument';
+import { patternColumns, planColumns } from '../pattern-columns';
+import { readTable } from './read-table';
+
+type Cells = readonly (readonly CellValue[])[];
+
+/** Pattern rows as CONE.PATTERN spills them, read into SI; `name` begins every message. */
+export function readPatterns(name: string, cells: Cells, profile: Profile): readonly PlacedPattern[] {
+  return readTable(name, patternColumns, cells, profile) as unknown as readonly PlacedPattern[];
+}
+
+/** Plan rows as CUT.PLAN spills them, read into SI. */
+export function readPlan(name: string, cells: Cells, profile: Profile): readonly CutRow[] {
+  return readTable(name, planColumns, cells, profile) as unknown as readonly CutRow[];
+}
