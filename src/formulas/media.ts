@@ -1,7 +1,8 @@
 /**
  * Biofilter media: surface in a bulk of each, and how fast a film on it nitrifies.
  */
-import type { Range } from './range';
+import { type Range, range } from './range';
+import { fao, timmons } from './works';
 
 const RATE = 1e-3 / 86400;
 
@@ -16,8 +17,9 @@ export interface Media {
   readonly known: 'memory';
 }
 
-const fao = 'surface: FAO Fisheries Technical Paper 589 (2014), table 4.1';
+const gravel = `surface: ${fao}, table 4.1; rate: its appendix 4`;
 const crab = 'rate: Crab et al., Aquaculture 270:1 (2007)';
+const filters = `surface: ${timmons}; ${crab}`;
 const design = 'rate: range of design practice';
 
 const media = (
@@ -27,31 +29,21 @@ const media = (
   source: string,
 ): Media => ({
   name,
-  surface: { low, typical, high },
+  surface: range(low, typical, high),
   rateLow: slow * RATE,
   rateHigh: fast * RATE,
   source,
   known: 'memory',
 });
 
-/** Rates are grams of nitrogen; those of one kind of filter belong to its usual media. */
+/** Rates are grams of nitrogen, 0.469 from 0.57 of ammonia; those of one kind of filter belong to its usual media. */
 export const mediaTable: readonly Media[] = [
-  media('gravel', [150, 175, 200], [0.2, 0.469], `${fao}; rate: its appendix 4, 0.57 g ammonia, as the high end`),
-  media(
-    'expanded clay',
-    [250, 275, 300],
-    [0.2, 0.469],
-    `${fao}; rate: its appendix 4, 0.57 g ammonia, as the high end`,
-  ),
-  media('tuff', [300, 300, 300], [0.2, 0.469], `${fao}; rate: its appendix 4, 0.57 g ammonia, as the high end`),
+  media('gravel', [150, 175, 200], [0.2, 0.469], gravel),
+  media('expanded clay', [250, 275, 300], [0.2, 0.469], gravel),
+  media('tuff', [300, 300, 300], [0.2, 0.469], gravel),
   media('moving bed', [450, 500, 800], [0.2, 1.0], `surface: makers’ figures for carriers; ${design}`),
-  media('trickling', [100, 160, 250], [0.24, 0.64], `surface: Timmons and Ebeling, Recirculating Aquaculture; ${crab}`),
-  media(
-    'rotating contactor',
-    [150, 200, 260],
-    [0.19, 0.79],
-    `surface: Timmons and Ebeling, Recirculating Aquaculture; ${crab}`,
-  ),
+  media('trickling', [100, 160, 250], [0.24, 0.64], filters),
+  media('rotating contactor', [150, 200, 260], [0.19, 0.79], filters),
   media(
     'bead',
     [1000, 1145, 1475],

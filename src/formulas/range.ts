@@ -4,3 +4,8 @@ export interface Range {
   readonly typical: number;
   readonly high: number;
 }
+
+/** A range in SI, from figures in a unit that is worth `scale`. */
+export function range(low: number, typical: number, high: number, scale = 1): Range {
+  return { low: low * scale, typical: typical * scale, high: high * scale };
+}

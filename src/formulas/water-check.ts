@@ -6,6 +6,7 @@ import { ammoniaRow, chlorideRow, nitrateRow, nitriteRow, unionisedRow } from '.
 import { bounded, type CheckCell, type CheckRow, notMeasured, type Verdict, type WaterTest } from './water-check-row';
 import { waterOxygen } from './water-oxygen';
 import { fishLimits, groupSource } from './water-species';
+import { timmons } from './works';
 
 export type { CheckCell, CheckRow, Verdict, WaterTest };
 
@@ -71,12 +72,8 @@ function overSaturated(note: Caution, saturation: number): Caution {
 
 function alkalinityRow({ alkalinity }: WaterTest): CheckRow {
   if (alkalinity === undefined) return notMeasured('alkalinity');
-  return bounded(
-    'alkalinity',
-    'alkalinity',
-    alkalinity,
-    [LEAST_ALKALINITY, undefined],
-    'Timmons and Ebeling, Recirculating Aquaculture, from memory',
-    { low: 'Add alkali: nitrification uses it up, and pH falls all at once when it is gone.', zero: true },
-  );
+  return bounded('alkalinity', 'alkalinity', alkalinity, [LEAST_ALKALINITY, undefined], `${timmons}, from memory`, {
+    low: 'Add alkali: nitrification uses it up, and pH falls all at once when it is gone.',
+    zero: true,
+  });
 }

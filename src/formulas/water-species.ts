@@ -2,6 +2,7 @@
  * What fish are kept within, by species and by group, each with where the limits come from.
  */
 import { AMMONIA_PER_NITROGEN, atomicMass, molarMass } from './atomic-mass';
+import { fao } from './works';
 
 /** kg of NO2 per kg of N, and of NO3 per kg of N. */
 export const NITRITE_PER_NITROGEN = molarMass.nitrite / atomicMass.nitrogen;
@@ -22,8 +23,8 @@ export interface FishLimits {
 }
 
 /** Where the limits by group come from, and for every fish those of pH and nitrate. */
-export const groupSource = 'FAO Fisheries Technical Paper 589 (2014), table 3.1';
-const bySpecies = 'FAO Fisheries Technical Paper 589 (2014), table 7.1';
+export const groupSource = `${fao}, table 3.1`;
+const bySpecies = `${fao}, table 7.1, from memory`;
 
 /** Un-ionised ammonia as N: 0.05 mg/L in general, 0.025 mg/L as NH3 for trout and their kin. */
 const UNIONISED = 5e-5;
@@ -65,15 +66,12 @@ const table = {
     'between the warm-water and cold-water limits of FAO 589; common practice, no source',
   ),
   'cold-water': limits({ temperature: [10, 18], ammonia: 1, nitrite: 0.1, oxygen: 6, cold: true }, groupSource),
-  tilapia: limits({ temperature: [14, 36], ammonia: 2, nitrite: 1, oxygen: 4 }, `${bySpecies}, from memory`),
-  'common carp': limits({ temperature: [4, 34], ammonia: 1, nitrite: 1, oxygen: 4 }, `${bySpecies}, from memory`),
-  'channel catfish': limits({ temperature: [5, 34], ammonia: 1, nitrite: 1, oxygen: 3 }, `${bySpecies}, from memory`),
-  'rainbow trout': limits(
-    { temperature: [10, 18], ammonia: 0.5, nitrite: 0.3, oxygen: 6, cold: true },
-    `${bySpecies}, from memory`,
-  ),
-  barramundi: limits({ temperature: [18, 34], ammonia: 1, nitrite: 1, oxygen: 4 }, `${bySpecies}, from memory`),
-  'flathead mullet': limits({ temperature: [8, 32], ammonia: 1, nitrite: 1, oxygen: 4 }, `${bySpecies}, from memory`),
+  tilapia: limits({ temperature: [14, 36], ammonia: 2, nitrite: 1, oxygen: 4 }, bySpecies),
+  'common carp': limits({ temperature: [4, 34], ammonia: 1, nitrite: 1, oxygen: 4 }, bySpecies),
+  'channel catfish': limits({ temperature: [5, 34], ammonia: 1, nitrite: 1, oxygen: 3 }, bySpecies),
+  'rainbow trout': limits({ temperature: [10, 18], ammonia: 0.5, nitrite: 0.3, oxygen: 6, cold: true }, bySpecies),
+  barramundi: limits({ temperature: [18, 34], ammonia: 1, nitrite: 1, oxygen: 4 }, bySpecies),
+  'flathead mullet': limits({ temperature: [8, 32], ammonia: 1, nitrite: 1, oxygen: 4 }, bySpecies),
 } as const satisfies Record<string, FishLimits>;
 
 export type FishKind = keyof typeof table;

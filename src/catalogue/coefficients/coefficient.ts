@@ -22,3 +22,14 @@ export interface Coefficient {
 export function differs(one: Coefficient): boolean {
   return one.low !== undefined && one.high !== undefined && one.high > 1.2 * one.low;
 }
+
+/** What people do, where no published figure was found. */
+export const practice = { source: 'common practice, no source', known: 'common practice' } as const;
+
+/** A figure whose family is said once, of the whole list. */
+export type TopicFigure = Omit<Coefficient, 'topic'>;
+
+/** Figures that serve one family of functions. */
+export function ofTopic(topic: string, figures: readonly TopicFigure[]): readonly Coefficient[] {
+  return figures.map((one) => ({ ...one, topic }));
+}

@@ -1,120 +1,85 @@
-import type { Coefficient } from './coefficient';
+import { range } from '../../formulas/range';
+import { ofTopic, practice } from './coefficient';
 import { DAYS } from './scale';
 
 /** Mortar in a bag of 50 lb, kg, and a square foot, m2. */
 const BAG = 50 * 0.45359237;
 const SQUARE_FOOT = 0.3048 ** 2;
 
-const practice = {
-  source: 'common practice, no source; the maker’s sheet comes first',
-  known: 'common practice',
-} as const;
+const makers = { ...practice, source: `${practice.source}; the maker’s sheet comes first` } as const;
 
 /** Times of the build, what goes into a settling bank, and strength of alkali as bought. */
-export const planCoefficients: readonly Coefficient[] = [
+export const planCoefficients = ofTopic('PLAN', [
   {
     key: 'base cure',
-    topic: 'PLAN',
     kind: 'days',
-    low: 2 * DAYS,
-    typical: 3 * DAYS,
-    high: 7 * DAYS,
-    ...practice,
+    ...range(2, 3, 7, DAYS),
+    ...makers,
     meaning: 'base mix, from pouring to the next coat; longer in the cold',
   },
   {
     key: 'mortar cure',
-    topic: 'PLAN',
     kind: 'days',
-    low: 2 * DAYS,
-    typical: 3 * DAYS,
-    high: 7 * DAYS,
-    ...practice,
+    ...range(2, 3, 7, DAYS),
+    ...makers,
     meaning: 'mortar, from laying to sealant or water; longer in the cold',
   },
   {
     key: 'sealant cure',
-    topic: 'PLAN',
     kind: 'days',
-    low: 1 * DAYS,
-    typical: 7 * DAYS,
-    high: 14 * DAYS,
-    ...practice,
+    ...range(1, 7, 14, DAYS),
+    ...makers,
     meaning: 'sealant that is safe for fish, from brush to water',
   },
   {
     key: 'leach',
-    topic: 'PLAN',
     kind: 'days',
-    low: 7 * DAYS,
-    typical: 7 * DAYS,
-    high: 28 * DAYS,
-    ...practice,
+    ...range(7, 7, 28, DAYS),
+    ...makers,
     meaning: 'leaching fresh cement under changes of water; go by pH, not by the calendar',
   },
   {
     key: 'alkali purity',
-    topic: 'PLAN',
     kind: 'share',
-    low: 0.9,
-    typical: 1,
-    high: 1,
-    ...practice,
+    ...range(0.9, 1, 1),
+    ...makers,
     meaning: 'share of the alkali in what is bought: read it off the bag',
   },
   {
     key: 'rivet spacing',
-    topic: 'PLAN',
     kind: 'dimension',
-    low: 0.025,
-    typical: 0.038,
-    high: 0.05,
-    source: 'common practice, no source',
-    known: 'common practice',
+    ...range(0.025, 0.038, 0.05),
+    ...practice,
     meaning: 'the most between rivets of a seam that is sealed',
   },
   {
     key: 'container height',
-    topic: 'PLAN',
     kind: 'dimension',
-    low: 0.3,
-    typical: 14 * 0.0254,
-    high: 0.4,
-    source: 'common practice, no source: a pail of 5 US gal is about 14 in tall',
-    known: 'common practice',
-    meaning: 'of the pail that solids are drawn into; measure your own',
+    ...range(0.3, 14 * 0.0254, 0.4),
+    ...practice,
+    meaning: 'of the pail that solids are drawn into, of 5 US gal about 14 in; measure your own',
   },
   {
     key: 'drain drop',
-    topic: 'PLAN',
     kind: 'dimension',
-    low: 0.1,
-    typical: 0.15,
-    high: 0.25,
-    source: 'common practice, no source',
-    known: 'common practice',
+    ...range(0.1, 0.15, 0.25),
+    ...practice,
     meaning: 'from the stand’s top to the lowest edge of the drain valve',
   },
   {
     key: 'bedding mortar',
-    topic: 'PLAN',
     kind: 'holding',
-    low: BAG / (100 * SQUARE_FOOT),
-    typical: BAG / (70 * SQUARE_FOOT),
-    high: BAG / (40 * SQUARE_FOOT),
-    source: 'thin-set mortar as bagged: 50 lb covers 40 to 100 ft2 by trowel; typical is the middle',
+    ...range(BAG / (100 * SQUARE_FOOT), BAG / (70 * SQUARE_FOOT), BAG / (40 * SQUARE_FOOT)),
+    source: 'thin-set mortar as bagged',
     known: 'memory',
-    meaning: 'dry mortar on a unit of cone; trowels differ more than twice over',
+    meaning:
+      'dry mortar on a unit of cone: a bag of 50 lb covers 40 to 100 ft2 by trowel, and typical is the middle; trowels differ more than twice over',
   },
   {
     key: 'sealant bead',
-    topic: 'PLAN',
     kind: 'dimension',
-    low: 0.005,
-    typical: 0.006,
-    high: 0.01,
-    source: 'common practice, no source',
-    known: 'common practice',
+    ...range(0.005, 0.006, 0.01),
+    ...practice,
     meaning: 'width and height of a bead along a joint',
   },
-];
+]);
