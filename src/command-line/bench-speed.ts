@@ -112,5 +112,5 @@ export function speedTable(): string {
   const missed = judgedOnes.filter(({ adapted: rate, wanted }) => !isMet(rate, wanted)).map(({ name }) => name);
   return `${table}
 
-${judgedOnes.length - missed.length} of ${judgedOnes.length} are as fast as is wanted; not: ${missed.join(', ') || 'none'}`;
+${judgedOnes.length - missed.length} of ${judgedOnes.length} are as fast as is wanted; too slow: ${missed.join(', ') || 'none'}`;
 }
