@@ -1,5 +1,6 @@
 import { ICommandService, IUndoRedoService } from '@univerjs/core';
 import { SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
+import { ScrollToRangeOperation } from '@univerjs/preset-sheets-core';
 import { InsertSheetCommand, SetRangeValuesMutation, SheetsSelectionsService } from '@univerjs/sheets';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import { overlaps } from '../address';
@@ -104,6 +105,8 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
         workbook().setActiveSheet(sheet);
         const { row, column, rows, columns } = place.range;
         sheet.getRange(row, column, rows, columns).activate();
+        const corner = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+        commands().syncExecuteCommand(ScrollToRangeOperation.id, { range: corner });
       }),
     read: (place) => wish(() => block(sheetNamed(place.sheet), place.range)),
     readUsed: () =>

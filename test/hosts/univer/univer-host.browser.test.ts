@@ -69,6 +69,31 @@ describe('the workbench as the task pane sees it', () => {
     expect(block.values[0]).toEqual(['before', '']);
   });
 
+  it('brings what it selects into view, on another sheet too', async () => {
+    await wish('addSheet', 'Far');
+    for (const [name, row] of [
+      ['Far', 400],
+      [sheet, 300],
+      [sheet, 0],
+    ] as const) {
+      await wish('select', { sheet: name, range: range(row, 15) });
+      await expect
+        .poll(() =>
+          page.evaluate(
+            ([down, across]) => {
+              const visible = window.workbench.spreadsheet.current().facade.getActiveSheet().getVisibleRange();
+              if (visible === null) return false;
+              const { startRow, endRow, startColumn, endColumn } = visible;
+              return startRow <= down! && down! <= endRow && startColumn <= across! && across! <= endColumn;
+            },
+            [row, 15],
+          ),
+        )
+        .toBe(true);
+    }
+    expect(await page.evaluate(() => window.workbench.host.selection())).toMatchObject({ sheet, range: range(0, 15) });
+  });
+
   it('refuses to change part of a spill, and writes nothing then', async () => {
     await wish('write', [{ sheet, row: 0, column: 0, cells: [['={1;2;3}']] }]);
     await cells(page, { sheet, ...range(0, 0, 3) }, ({ values }) => values[2]![0] === 3);
