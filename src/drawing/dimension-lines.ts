@@ -18,11 +18,11 @@ export function withoutDimensions(entities: readonly Entity[], height: number): 
   return entities.flatMap((entity) => (isDimension(entity) ? dimensionLines(entity, height) : [entity]));
 }
 
-export function isDimension(entity: Entity): entity is Dimension {
+function isDimension(entity: Entity): entity is Dimension {
   return entity.shape.endsWith('dimension');
 }
 
-export function dimensionLines(dimension: Dimension, height: number): readonly Primitive[] {
+function dimensionLines(dimension: Dimension, height: number): readonly Primitive[] {
   if (dimension.shape === 'length dimension') return lengthLines(dimension, height);
   if (dimension.shape === 'radius dimension') return radiusLines(dimension, height);
   return angleLines(dimension, height);

@@ -26,9 +26,6 @@ export type Alkali = keyof typeof table;
 /** Every alkali by its chemical name. */
 export const alkalis = Object.keys(table) as readonly Alkali[];
 
-/** Alkalis that burn skin and eyes and can kill fish in a gulp: dissolved first, added slowly, a little at a time. */
-export const causticAlkalis: readonly Alkali[] = ['calcium hydroxide', 'potassium hydroxide', 'sodium hydroxide'];
-
 /**
  * Alkalinity that a pure alkali brings, kg as CaCO3 per kg: its equivalents over those of calcium carbonate.
  *

@@ -1,5 +1,5 @@
 /**
- * The outline of a piece, as exact lines and arcs and as a polygon. Frame and units as in `piece`.
+ * The outline of a piece, as exact lines and arcs. Frame and units as in `piece`.
  */
 import { beside, type Corner, lapTurn, type Piece, pieceCorners, rise } from './piece';
 
@@ -32,23 +32,4 @@ export function pieceOutline(piece: Piece): readonly OutlinePart[] {
   if (lap > innerRadius) parts.push({ line: [foot, beside(angle / 2, 0, innerRadius)] });
   if (innerRadius > 0) parts.push({ arc: { radius: innerRadius, start: -angle / 2 + inner, sweep: -inner } });
   return parts;
-}
-
-/** The outline as a polygon whose chords stray from the arcs by at most the tolerance, m. */
-export function piecePolygon(piece: Piece, tolerance: number): readonly Corner[] {
-  const polygon: Corner[] = [];
-  for (const part of pieceOutline(piece)) {
-    if ('line' in part) {
-      polygon.push(part.line[0]);
-      continue;
-    }
-    const { radius, start, sweep } = part.arc;
-    const widest = 2 * Math.acos(Math.max(0, 1 - tolerance / radius));
-    const steps = Math.max(1, Math.ceil(Math.abs(sweep) / widest));
-    for (let i = 0; i < steps; i++) {
-      const angle = start + (sweep * i) / steps;
-      polygon.push({ x: radius * Math.cos(angle), y: radius * Math.sin(angle) });
-    }
-  }
-  return polygon;
 }

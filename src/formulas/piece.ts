@@ -113,21 +113,8 @@ function corner(x: number, y: number): Corner {
 }
 
 /** Whether a direction lies in the span that starts at an angle and sweeps counter-clockwise. */
-export function within(direction: number, start: number, sweep: number): boolean {
+function within(direction: number, start: number, sweep: number): boolean {
   const whole = 2 * Math.PI;
   const turned = (direction - start) % whole;
   return (turned < 0 ? turned + whole : turned) <= sweep;
-}
-
-/** Whether a point is in the piece or on its outline. */
-export function pieceHolds(piece: Piece, x: number, y: number): boolean {
-  if (piece.shape === 'rectangle') return x >= 0 && y >= 0 && x <= piece.length && y <= piece.width;
-  const { innerRadius, outerRadius, angle, lap } = piece;
-  const radius = Math.hypot(x, y);
-  if (radius < innerRadius || radius > outerRadius) return false;
-  if (within(Math.atan2(y, x), -angle / 2, angle)) return true;
-  const cos = Math.cos(angle / 2);
-  const sin = Math.sin(angle / 2);
-  const aside = y * cos - x * sin;
-  return x * cos + y * sin >= 0 && aside >= 0 && aside <= lap;
 }

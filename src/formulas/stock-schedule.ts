@@ -75,8 +75,3 @@ export function stockSchedule(season: Season): readonly SeasonRow[] {
     return { day, massOfOne, count: here, biomass: massOfOne * here, feedADay };
   });
 }
-
-/** Feed of a whole season, kg, as its rows give it. */
-export function seasonFeed(rows: readonly SeasonRow[]): number {
-  return rows.reduce((sum, row, place) => sum + row.feedADay * ((rows[place + 1]?.day ?? row.day) - row.day), 0);
-}

@@ -3,7 +3,7 @@
  */
 
 /** Absolute (reference) salinity, g/kg, per unit of practical salinity. Source: Millero et al., Deep-Sea Research I 55:50 (2008). */
-export const ABSOLUTE_PER_PRACTICAL = 35.16504 / 35;
+const ABSOLUTE_PER_PRACTICAL = 35.16504 / 35;
 
 /**
  * Dynamic viscosity of fresh water at 0.1 MPa, Pa·s: the sum of four powers of T/300 K.

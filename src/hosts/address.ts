@@ -15,7 +15,7 @@ export function columnName(column: number): string {
   return name;
 }
 
-export function columnNumber(name: string): number {
+function columnNumber(name: string): number {
   let number = 0;
   for (const letter of name.toUpperCase()) number = number * 26 + letter.charCodeAt(0) - 64;
   return number - 1;

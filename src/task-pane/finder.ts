@@ -102,7 +102,7 @@ function startingWith(sorted: readonly string[], start: string): readonly string
 }
 
 /** The words that say something, each brought to one form. */
-export function wordsOf(text: string): readonly string[] {
+function wordsOf(text: string): readonly string[] {
   const found = text.toLowerCase().match(/[a-z][a-z0-9-]*/g) ?? [];
   return found.filter((word) => !empty.has(word)).map(stem);
 }

@@ -12,7 +12,7 @@ export interface Progress {
 export type Work = <T>(title: string, job: (progress: Progress) => Promise<T>) => Promise<T | undefined>;
 
 /** Thrown out of a piece of work that was told to stop. */
-export class Stopped extends Error {
+class Stopped extends Error {
   constructor() {
     super('stopped');
     this.name = 'Stopped';

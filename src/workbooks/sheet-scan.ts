@@ -1,5 +1,5 @@
 import { SaxesParser } from 'saxes';
-import { cellName, parseRange } from '../hosts/address';
+import { parseRange } from '../hosts/address';
 
 /** Where something stands in the text of a sheet's part: from `start` up to, not including, `end`. */
 export interface Span {
@@ -143,9 +143,4 @@ function placeOf(address: string | undefined, row: OpenRow): { row: number; colu
   const place = parseRange(address);
   if (place === undefined) throw new SyntaxError(`${address} is no cell`);
   return { row: place.row, column: place.column };
-}
-
-/** The address that a cell carries, or would carry. */
-export function addressOf(cell: { readonly row: number; readonly column: number }): string {
-  return cellName(cell.row, cell.column);
 }

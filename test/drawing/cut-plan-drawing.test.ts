@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { cutPlanDrawing } from '../../src/drawing/cut-plan-drawing';
 import { toDxf } from '../../src/drawing/dxf';
 import type { CutRow } from '../../src/formulas/cut-plan';
-import { pieceHolds } from '../../src/formulas/piece';
 import { readPattern } from '../../src/formulas/read-pattern';
+import { pieceHolds } from '../formulas/piece-shape';
 import { readDxf } from './read-dxf';
 import { drumCone, metric, patternOf, us } from './samples';
 

@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { conePattern } from '../../src/formulas/cone-pattern';
-import { pieceHolds } from '../../src/formulas/piece';
-import { piecePolygon } from '../../src/formulas/piece-outline';
 import { readPattern } from '../../src/formulas/read-pattern';
+import { pieceHolds, piecePolygon } from './piece-shape';
 
 const degree = Math.PI / 180;
 const plain = { pieces: 1, lap: 0, thickness: 0, measured: 'fit', clearance: 0 } as const;

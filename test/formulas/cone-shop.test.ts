@@ -5,8 +5,8 @@ import { coneMarks } from '../../src/formulas/cone-marks';
 import { coneMix } from '../../src/formulas/cone-mix';
 import { conePattern } from '../../src/formulas/cone-pattern';
 import { coneRivets } from '../../src/formulas/cone-rivets';
-import { piecePolygon } from '../../src/formulas/piece-outline';
 import { readPattern } from '../../src/formulas/read-pattern';
+import { piecePolygon } from './piece-shape';
 
 const degree = Math.PI / 180;
 const inch = 0.0254;

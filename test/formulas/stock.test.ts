@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Refusal } from '../../src/formulas/refusal';
 import { stockFeed, stockGrow, stockGrowTime, stockSample } from '../../src/formulas/stock';
-import { seasonFeed, stockSchedule } from '../../src/formulas/stock-schedule';
+import { stockSchedule } from '../../src/formulas/stock-schedule';
 import { DAY, MONTH } from '../../src/formulas/time';
 
 const season = {
@@ -15,6 +15,11 @@ const season = {
   loss: 0,
   step: 7 * DAY,
 };
+
+/** Feed of a whole season, kg, as its rows give it. */
+function seasonFeed(rows: ReturnType<typeof stockSchedule>): number {
+  return rows.reduce((sum, row, place) => sum + row.feedADay * ((rows[place + 1]?.day ?? row.day) - row.day), 0);
+}
 
 describe('growth', () => {
   it('takes 10 g to 350 g in 200 days at 11 °C with 0.222 (Aquasearch, read)', () => {

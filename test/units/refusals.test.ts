@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import type { Kind } from '../../src/units/kinds';
 import { readProfile } from '../../src/units/profile';
 import { readQuantity } from '../../src/units/quantity';
-import { readShare } from '../../src/units/share';
 import { Unreadable } from '../../src/units/unreadable';
 
 const metric = readProfile('metric');
@@ -166,9 +165,9 @@ describe('a bare share above 1', () => {
   });
 
   it('is read where the argument allows it', () => {
-    expect(readShare(metric, 1.5, 3)).toBe(1.5);
-    expect(() => readShare(metric, 1.5)).toThrow('1.5 reads as 150 %; write 1.5 % or 0.015');
-    expect(() => readShare(metric, 20, 3)).toThrow('20 reads as 2000 %; write 20 % or 0.2');
+    expect(readQuantity(metric, 'share', 1.5, 3)).toBe(1.5);
+    expect(advice(metric, 'share', 1.5)).toBe('1.5 reads as 150 %; write 1.5 % or 0.015');
+    expect(advice(metric, 'share', 20, 3)).toBe('20 reads as 2000 %; write 20 % or 0.2');
   });
 });
 

@@ -58,7 +58,7 @@ const lineStyles = {
 } as const;
 
 /** One style on one range. */
-export function putStyle(range: Excel.Range, style: CellStyle): void {
+function putStyle(range: Excel.Range, style: CellStyle): void {
   const { format } = range;
   if (style.numberFormat !== undefined) {
     // One value stands for every cell of the range, which the types do not know.

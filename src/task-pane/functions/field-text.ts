@@ -36,12 +36,12 @@ export function fieldText({ sheet, range }: Place): string {
 }
 
 /** A sheet's name before an address, in quotes only where it needs them. */
-export function sheetPrefix(sheet: string): string {
+function sheetPrefix(sheet: string): string {
   return `${/^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet) && parseRange(sheet) === undefined ? sheet : quoteSheet(sheet)}!`;
 }
 
 /** A field as an argument of a cell formula that stands on a sheet. */
-export function argumentText(field: Field, home: string): string {
+function argumentText(field: Field, home: string): string {
   if (field.is === 'cells') {
     const { sheet, range } = field.place;
     return `${sheet.toLowerCase() === home.toLowerCase() ? '' : sheetPrefix(sheet)}${rangeName(range)}`;

@@ -23,7 +23,7 @@ export interface Prepared {
 }
 
 /** The profile that new sheets are to be in: the workbook's own; undefined where it has none and one is to be chosen. */
-export function profileOfWorkbook({ units, typedIn }: WorkbookUnits): string | undefined {
+function profileOfWorkbook({ units, typedIn }: WorkbookUnits): string | undefined {
   if (units === undefined) return undefined;
   if (typedIn === undefined && units.profile !== undefined) {
     throw new Saying('This workbook has SiltUnits but no SiltTypedIn; set its units once in Units, then insert.');
