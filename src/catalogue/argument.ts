@@ -1,4 +1,4 @@
-import type { Figure } from '../formulas/refusal';
+import type { Caution } from '../formulas/caution';
 import type { Kind } from '../units/kinds';
 import type { Profile } from '../units/profile';
 
@@ -125,11 +125,8 @@ export interface Quantity {
   readonly si: number;
 }
 
-/** A sentence whose `{marks}` are figures in SI, worded in the user's units by whoever shows it. */
-export interface Sentence {
-  readonly text: string;
-  readonly figures?: Readonly<Record<string, Figure>>;
-}
+/** A caution, or any other sentence that carries its figures as one does. */
+export type Sentence = Caution;
 
 export type MixedCell = Quantity | Sentence | string | number;
 

@@ -1,6 +1,7 @@
 import { wallSeals } from '../formulas/plan-bank';
 import type { Profile } from '../units/profile';
 import type { CellValue } from './argument';
+import { mixParts } from './cone-arguments';
 import type { NamedInputs, ReaderInput } from './named-input';
 import { nominal } from './pipe-arguments';
 
@@ -33,7 +34,7 @@ export const bankInputs = {
   sheetLength: { ...length, required: true, meaning: 'length of a sheet' },
   sheetWidth: { ...length, required: true, meaning: 'width of a sheet' },
   baseRise: { ...room, default: 0, meaning: 'cone’s bottom above the drum floor' },
-  mixParts: { kind: 'number', above: 0, atMost: 20, default: 6, meaning: 'parts of light aggregate to 1 of cement' },
+  mixParts,
   pipeSize: pipeInput,
   wallSeal: { choice: wallSeals, default: 'grommet', meaning: 'what seals pipe in the drum wall' },
   containerHeight: { ...length, default: 'coefficient', meaning: 'height of the pail or container' },

@@ -1,4 +1,5 @@
 import { measuredWays } from '../formulas/cone-mid-plane';
+import type { Profile } from '../units/profile';
 
 /** Arguments and cautions that the functions of the cone share. */
 export const geometry = 'Geometry of the frustum and of its development';
@@ -26,6 +27,19 @@ export const pieces = {
   meaning: 'equal pieces that make the cone',
 } as const;
 export const lap = { kind: 'dimension', atLeast: 0, default: 0, meaning: 'width of the strip for the seam' } as const;
+export const mixParts = {
+  kind: 'number',
+  above: 0,
+  atMost: 20,
+  default: 6,
+  meaning: 'parts of light aggregate to 1 of cement',
+} as const;
+/** Share of base mix added for spilling. */
+export const mixWaste = 0.1;
+/** Cement in a bag as it is sold, kg: 94 lb, or 25 kg. */
+export function cementBag(profile: Profile): number {
+  return profile.name === 'US' ? 94 * 0.45359237 : 25;
+}
 export const measuredNotes = [
   'With wall angle a, mid-plane diameter = outside - thickness × sin a = inside + thickness × sin a, for rims cut square.',
   '`fit` takes the top as the bore that the rim must go into and the bottom as the drain’s bore.',

@@ -4,6 +4,7 @@ import type { Profile } from '../units/profile';
 import type { MixedCell } from './argument';
 import { bankInputs } from './bank-inputs';
 import { coefficient } from './coefficients/all';
+import { cementBag, mixWaste } from './cone-arguments';
 import { namedColumn } from './reading/named-column';
 import { namedTable, type OpenCell } from './reading/named-table';
 import { planned } from './reading/planned';
@@ -16,12 +17,6 @@ export interface PartRow {
 }
 
 const titles = ['input', 'bank', 'name'] as const;
-
-/** Share of base mix that CONE.MIX adds for spilling, and the bag of cement that it takes by profile. */
-const mixWaste = 0.1;
-function cementBag(profile: Profile): number {
-  return profile.name === 'US' ? 94 * 0.45359237 : 25;
-}
 
 function factorsOf(profile: Profile): BankFactors {
   return {

@@ -1,7 +1,7 @@
 import { wholeUp } from './whole';
 
 /** Bulk density of Portland cement: the 94 lb sack is reckoned as one cubic foot, kg/m3. */
-export const cementBulkDensity = (94 * 0.45359237) / 0.3048 ** 3;
+const cementBulkDensity = (94 * 0.45359237) / 0.3048 ** 3;
 
 export interface BaseMix {
   /** Light aggregate as delivered, loose, m3. */

@@ -5,6 +5,7 @@ import { firstOf, monthLabel, monthOf } from './calendar';
 import { harvestNutrients, type NutrientBasis } from './nutrients';
 import { Refusal } from './refusal';
 import { slurryDry } from './slurry';
+import { DAY } from './time';
 
 /** Money for nutrients: mass, kg, x price, a kg, of nitrogen, P2O5 and K2O. Source: definition. */
 export function harvestValue(
@@ -93,7 +94,7 @@ export function harvestLog(
   const row = (month: string, dry: number, days: number): LogRow => ({
     month,
     dry,
-    aDay: dry / (days * 86400),
+    aDay: dry / (days * DAY),
     ...harvestNutrients(dry, nitrogen, phosphorus, potassium, basis),
   });
   const rows: LogRow[] = [];

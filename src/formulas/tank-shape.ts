@@ -3,6 +3,7 @@
  *
  * Lengths in m. `coneHeight` 0 is a flat floor; `coneBottom` 0 is a cone that ends in a point.
  */
+import { frustumVolume } from './cone';
 import { Refusal } from './refusal';
 
 export interface TankShape {
@@ -24,9 +25,9 @@ export function refuseWideCone({ diameter, coneBottom, coneHeight }: TankShape):
   }
 }
 
-/** Volume held in the cone alone, m3: pi h (D2 + D d + d2) / 12. */
+/** Volume held in the cone alone, m3. */
 export function tankConeVolume({ diameter, coneBottom, coneHeight }: TankShape): number {
-  return (Math.PI / 12) * coneHeight * (diameter * diameter + diameter * coneBottom + coneBottom * coneBottom);
+  return frustumVolume(diameter, coneBottom, coneHeight);
 }
 
 /**

@@ -7,6 +7,7 @@ import { Refusal } from '../../formulas/refusal';
 import type { Profile } from '../../units/profile';
 import {
   bottom,
+  cementBag,
   degree,
   dust,
   geometry,
@@ -14,6 +15,8 @@ import {
   lap,
   measured,
   measuredNotes,
+  mixParts,
+  mixWaste,
   pieces,
   plastic,
   thickness,
@@ -52,12 +55,12 @@ export const coneBuildRows = [
     summary: 'What to buy for a light base mix: aggregate, cement, bags.',
     arguments: {
       baseMix: { kind: 'bulk', atLeast: 0, meaning: 'base mix in place' },
-      parts: { kind: 'number', above: 0, atMost: 20, default: 6, meaning: 'parts of light aggregate to 1 of cement' },
-      waste: { kind: 'share', atMost: 10, default: 0.1, meaning: 'share added for spilling' },
+      parts: mixParts,
+      waste: { kind: 'share', atMost: 10, default: mixWaste, meaning: 'share added for spilling' },
       bag: {
         kind: 'mass',
         above: 0,
-        default: (_: unknown, profile: Profile) => (profile.name === 'US' ? 94 * 0.45359237 : 25),
+        default: (_: unknown, profile: Profile) => cementBag(profile),
         defaultReads: '94 lb (US), 25 kg (metric)',
         meaning: 'cement in a bag',
       },
