@@ -44,7 +44,7 @@ interface Wanted {
 }
 
 /** More pieces than this are not laid out at once. */
-export const mostCutPieces = 1000;
+const mostCutPieces = 1000;
 
 /**
  * Where each piece lies: true shapes, any rotation, as few sheets and then as little of the last one as the search finds.
@@ -63,7 +63,7 @@ export function cutPlan(
   return planOf(patterns, { length: sheetLength, width: sheetWidth, gap }).rows;
 }
 
-/** What the plan takes: sheets to buy, areas, the share of what is bought that is used, and the last sheet's length used. */
+/** What the plan takes: sheets to buy, areas, the share of what is bought that is used, and the last sheet's length used. Cannot and source as cutPlan. */
 export function cutSheets(
   patterns: readonly PlacedPattern[],
   sheetLength: number,

@@ -14,7 +14,7 @@ export function filterArea(feed: number, protein: number, rate: number, reserve:
   return (loadAmmonia(feed, protein, factor) * (1 + reserve)) / rate;
 }
 
-/** Bulk media that has the surface, m3: area, m2, over specific surface, m2/m3. */
+/** Bulk media that has the surface, m3: area, m2, over specific surface, m2/m3. Source: definition of the latter. */
 export function filterMedia(area: number, surface: number): number {
   return area / surface;
 }
@@ -22,7 +22,7 @@ export function filterMedia(area: number, surface: number): number {
 /**
  * Feed that a filter carries, kg/s: F = V s r / (P a (1 + reserve)), the inverse of filterMedia of filterArea.
  *
- * V bulk media, m3; s specific surface, m2/m3; other symbols as in filterArea.
+ * V bulk media, m3; s specific surface, m2/m3; other symbols and source as in filterArea.
  */
 export function filterFeed(
   media: number,

@@ -48,6 +48,7 @@ export function harvestGarden(dry: number, need: Need): Garden {
  * harvestGarden.
  *
  * Area in m2; slurrySolids the share of solids in the slurry. Cannot be given where solids hold neither nutrient.
+ * Source: as harvestGarden.
  */
 export function harvestDose(area: number, slurrySolids: number, need: Need): number {
   const { nitrogenNeed, nitrogen, available, phosphorus, phosphateNeed, basis } = need;

@@ -27,13 +27,15 @@ export function loadAmmonia(feed: number, protein: number, factor: number): numb
 
 /**
  * Oxygen taken up, kg/s: F r, with r kg of oxygen per kg of feed, for the fish or for the whole system as r says.
+ * Source: definition of r, which is a coefficient with its own source.
  */
 export function loadOxygen(feed: number, ratio: number): number {
   return feed * ratio;
 }
 
 /**
- * Carbon dioxide breathed out for oxygen breathed in, kg/s, at a respiratory quotient of 1 (44/32 by mass).
+ * Carbon dioxide breathed out for oxygen breathed in, kg/s, at a respiratory quotient of 1 (44/32 by mass). Source: as
+ * many molecules out as in, IUPAC masses.
  */
 export function loadCarbonDioxide(oxygen: number): number {
   return oxygen * CARBON_DIOXIDE_PER_OXYGEN;
@@ -53,7 +55,7 @@ export function loadFlow(load: number, limit: number, removal: number): number {
 /**
  * Flow that brings in the oxygen taken up, m3/s: L / (in - out), concentrations in kg/m3.
  *
- * Cannot carry any when the water comes in no richer than it leaves.
+ * Cannot carry any when the water comes in no richer than it leaves. Source: mass balance.
  */
 export function loadOxygenFlow(load: number, oxygenIn: number, oxygenOut: number): number {
   if (oxygenIn <= oxygenOut) {

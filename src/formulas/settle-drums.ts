@@ -13,7 +13,7 @@ export function settleOverflow(flow: number, diameter: number, count: number): n
   return flow / (count * circleArea(diameter));
 }
 
-/** Drums side by side, whole, that keep the overflow rate down to a limit: Q / (pi/4 D2 v0), rounded up. */
+/** Drums side by side, whole, that keep the overflow rate down to a limit: Q / (pi/4 D2 v0), rounded up. Source: Hazen (1904). */
 export function settleDrums(flow: number, diameter: number, overflow: number): number {
   return wholeUp(flow / (circleArea(diameter) * overflow));
 }

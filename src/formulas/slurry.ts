@@ -23,7 +23,7 @@ export function harvestSlurry(dry: number, slurrySolids: number): number {
   return dry / (slurrySolids * SLURRY_DENSITY);
 }
 
-/** Dry solids in a volume of slurry, kg: the inverse of harvestSlurry. */
+/** Dry solids in a volume of slurry, kg: the inverse of harvestSlurry. Source: as for it. */
 export function slurryDry(volume: number, slurrySolids: number): number {
   return volume * slurrySolids * SLURRY_DENSITY;
 }

@@ -26,7 +26,10 @@ export function stockGrow(fishMass: number, days: number, temperature: number, c
   return grown(fishMass, days, temperature, coefficient);
 }
 
-/** Time for one fish to grow from one mass to another, s: the inverse of stockGrow, for the same arguments. */
+/**
+ * Time for one fish to grow from one mass to another, s: the inverse of stockGrow, for the same arguments above 0. Source:
+ * as stockGrow.
+ */
 export function stockGrowTime(fishMass: number, target: number, temperature: number, coefficient: number): number {
   return ((Math.cbrt(target * 1000) - Math.cbrt(fishMass * 1000)) * 100 * DAY) / (coefficient * temperature);
 }
@@ -51,7 +54,7 @@ export function refuseOtherForm(coefficient: number): void {
   }
 }
 
-export function refuseShrinking(temperature: number): void {
+function refuseShrinking(temperature: number): void {
   if (temperature < 0) throw new Refusal('temperature', 'growth is counted in degrees above 0 °C; give 0 °C or more');
 }
 

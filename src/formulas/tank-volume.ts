@@ -32,7 +32,7 @@ export function tankVolume(diameter: number, depth: number, coneBottom: number, 
   return circleArea(diameter) * depth + tankConeVolume(shape);
 }
 
-/** Time to pass the whole volume once, s: V/Q, volume in m3 and flow, above 0, in m3/s. */
+/** Time to pass the whole volume once, s: V/Q, volume in m3 and flow, above 0, in m3/s. Source: definition. */
 export function tankTurnover(volume: number, flow: number): number {
   return volume / flow;
 }

@@ -12,7 +12,7 @@ const EMERSON_ZERO = 273.2;
  * meter set in ordinary (NBS) buffers. Source: Emerson et al., Journal of the Fisheries Research Board of Canada 32:2379 (1975);
  * salt, Khoo, Culberson and Bates, Journal of Solution Chemistry 6:281 (1977), on which Bower and Bidwell (1978) rest.
  */
-export function ammoniumConstant(temperature: number, salinity: number): number {
+function ammoniumConstant(temperature: number, salinity: number): number {
   const fresh = 0.09018 + 2729.92 / (temperature + EMERSON_ZERO);
   if (salinity === 0) return fresh;
   const ionicStrength = (19.9273 * salinity) / (1000 - 1.005109 * salinity);
@@ -33,7 +33,7 @@ export function waterAmmonia(ammonia: number, ph: number, temperature: number, s
   return ammonia * unionisedShare(ph, temperature, salinity);
 }
 
-/** Total ammonia nitrogen at which the un-ionised part reaches a limit, kg N/m3 both; the inverse of waterAmmonia. */
+/** Total ammonia nitrogen at which the un-ionised part reaches a limit, kg N/m3 both; the inverse of waterAmmonia. Range and sources as for it. */
 export function waterLimit(unionised: number, ph: number, temperature: number, salinity: number): number {
   return unionised / unionisedShare(ph, temperature, salinity);
 }
