@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue/all';
 import type { Columns } from '../../src/catalogue/argument';
-import { coefficients } from '../../src/catalogue/coefficients/all';
 import { argumentNames, takesHeadings } from '../../src/functions/adapter';
 import { functionsMetadata, isOptional } from '../../src/functions/metadata';
 import { type Kind, kindRows } from '../../src/units/kinds';
@@ -88,17 +87,5 @@ describe('the metadata for Excel', () => {
     const pages = metadata.functions.map((one) => one.helpUrl);
     expect(new Set(pages).size).toBe(pages.length);
     expect(pages.every((page) => page.startsWith('https://siltstead.example/reference/'))).toBe(true);
-  });
-});
-
-describe('the table of coefficients', () => {
-  it('gives each figure one key, a source, how it is known and an ordered range', () => {
-    expect(new Set(coefficients.map((one) => one.key.toLowerCase())).size).toBe(coefficients.length);
-    for (const { key, low, typical, high, source, meaning } of coefficients) {
-      expect(source.length, key).toBeGreaterThan(5);
-      expect(meaning.length, key).toBeGreaterThan(5);
-      expect(low ?? typical, key).toBeLessThanOrEqual(typical);
-      expect(high ?? typical, key).toBeGreaterThanOrEqual(typical);
-    }
   });
 });

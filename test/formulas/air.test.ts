@@ -31,6 +31,15 @@ describe('airTransfer', () => {
   });
 });
 
+describe('airTransfer in salt water', () => {
+  it('tends to that in fresh water as the salt runs out', () => {
+    expect(airTransfer({ ...aerator, target: 5e-3, salinity: 1e-9 })).toBeCloseTo(
+      airTransfer({ ...aerator, target: 5e-3 }),
+      10,
+    );
+  });
+});
+
 describe('airSupply', () => {
   it('finds 0.2787 kg of oxygen in a cubic metre of air at 20 °C, 23.14 % by mass of 1.2041 kg', () => {
     expect(oxygenInAir(20, 0)).toBeCloseTo(0.2314 * 1.2041, 4);
@@ -43,5 +52,14 @@ describe('airSupply', () => {
     expect(airSupply(1e-4, 0.1, 30, 0)).toBeGreaterThan(flow);
     expect(airSupply(1e-4, 0.1, 20, 1500)).toBeGreaterThan(flow);
     expect(airSupply(1e-4, 0.05, 20, 0)).toBeCloseTo(2 * flow, 12);
+  });
+
+  it('conserves oxygen: what the air brings, times what of it dissolves, is the demand', () => {
+    for (const temperature of [0, 15, 40]) {
+      for (const elevation of [-200, 0, 3000]) {
+        const flow = airSupply(1e-4, 0.06, temperature, elevation);
+        expect((flow * oxygenInAir(temperature, elevation) * 0.06) / 1e-4).toBeCloseTo(1, 12);
+      }
+    }
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { alkaliStrength, alkalis, waterBuffer, waterDose } from '../../src/formulas/alkali';
+import { filterAlkalinity } from '../../src/formulas/nitrification';
 import { oxygenTime } from '../../src/formulas/oxygen-time';
 import { Refusal } from '../../src/formulas/refusal';
 
@@ -33,10 +34,25 @@ describe('waterDose', () => {
   });
 });
 
+describe('waterBuffer and waterDose', () => {
+  it('are one: what nitrifying takes out of a cubic metre, the buffer puts back', () => {
+    for (const alkali of alkalis) {
+      expect(waterDose(1, filterAlkalinity(3e-3), alkali, 0.9) / waterBuffer(3e-3, alkali, 0.9)).toBeCloseTo(1, 12);
+    }
+  });
+});
+
 describe('oxygenTime', () => {
   it('divides the oxygen above the floor by the demand', () => {
     expect(oxygenTime(1, 0.007, 0.003, 0.004 / 3600, 1)).toBeCloseTo(3600, 9);
     expect(oxygenTime(1, 0.007, 0.003, 0.004 / 3600, 2)).toBeCloseTo(1800, 9);
+  });
+
+  it('grows with water and oxygen and falls to nothing at the floor', () => {
+    const time = (volume: number, oxygen: number) => oxygenTime(volume, oxygen, 0.003, 1e-6, 1.5);
+    expect(time(2, 0.007) / time(1, 0.007)).toBeCloseTo(2, 12);
+    expect(time(1, 0.008)).toBeGreaterThan(time(1, 0.007));
+    expect(time(1, 0.003 * (1 + 1e-9))).toBeLessThan(1e-4);
   });
 
   it('cannot start at the floor', () => {

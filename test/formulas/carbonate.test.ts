@@ -40,6 +40,17 @@ describe('waterCarbonDioxide', () => {
     expect((alkalinity * 100.086) / 2).toBeCloseTo(0.1, 10);
   });
 
+  it('grows with alkalinity and falls with pH, down to nothing', () => {
+    for (const t of [0, 20, 40]) {
+      for (let ph = 5; ph < 9; ph += 0.5) {
+        expect(waterCarbonDioxide(0.1, ph + 0.5, t)).toBeLessThan(waterCarbonDioxide(0.1, ph, t));
+        expect(waterCarbonDioxide(0.2, ph, t)).toBeGreaterThan(waterCarbonDioxide(0.1, ph, t));
+      }
+      expect(waterCarbonDioxide(0.1, 10, t)).toBeGreaterThan(0);
+      expect(waterCarbonDioxide(0.1, 10, t)).toBeLessThan(1e-4);
+    }
+  });
+
   it('cannot be answered where hydroxide alone exceeds the alkalinity', () => {
     expect(() => waterCarbonDioxide(0.001, 11, 25)).toThrow(Refusal);
     expect(waterCarbonDioxide(0, 7, 20)).toBeGreaterThan(-1e-9);

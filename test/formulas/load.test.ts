@@ -20,7 +20,7 @@ describe('what feed becomes', () => {
       fc.property(feed, share, share, (f, made, caught) => {
         const all = loadSolids(f, made);
         const kept = harvestSolids(f, caught, made);
-        expect(kept + all * (1 - caught)).toBeCloseTo(all, 12);
+        expect((kept + all * (1 - caught)) / all).toBeCloseTo(1, 12);
       }),
     );
   });
@@ -32,6 +32,14 @@ describe('what feed becomes', () => {
         const flow = loadFlow(made, 1e-3, removal);
         expect((flow * 1e-3 * removal) / made).toBeCloseTo(1, 12);
         expect(made).toBeLessThanOrEqual(f * protein * 0.16);
+      }),
+    );
+  });
+
+  it('conserves oxygen: the flow brings in just what is taken up', () => {
+    fc.assert(
+      fc.property(feed, share, (load, rise) => {
+        expect((loadOxygenFlow(load, 5e-3 + rise * 5e-3, 5e-3) * rise * 5e-3) / load).toBeCloseTo(1, 10);
       }),
     );
   });

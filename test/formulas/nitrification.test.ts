@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { filterAlkalinity, filterNitrify, filterOxygen } from '../../src/formulas/nitrification';
+import { filterAlkalinity, filterNitrify, filterOxygen, nitrificationLimits } from '../../src/formulas/nitrification';
 
 describe('nitrification at a temperature', () => {
   it('gains 4.275 % a degree where ammonia limits and 1.108 % where oxygen does (Zhu and Chen 2002)', () => {
@@ -15,12 +15,22 @@ describe('nitrification at a temperature', () => {
   });
 
   it('comes back to the rate it started from', () => {
-    const cold = filterNitrify(0.469, 8, 25, 'ammonia');
-    expect(filterNitrify(cold, 25, 8, 'ammonia')).toBeCloseTo(0.469, 12);
+    for (const limit of ['ammonia', 'oxygen'] as const) {
+      expect(filterNitrify(filterNitrify(0.469, 8, 25, limit), 25, 8, limit)).toBeCloseTo(0.469, 12);
+      expect(filterNitrify(0.469, 25, 25, limit)).toBeCloseTo(0.469, 15);
+    }
   });
 
   it('falls near 1 °C to the 18 ± 5.1 % that Hoang et al., Water Research 49:215 (2014), measured', () => {
     expect(Math.abs(filterNitrify(1, 1, 20, 'lower') - 0.18)).toBeLessThan(0.051);
+  });
+
+  it('grows with warmth, whatever holds it back', () => {
+    for (const limit of nitrificationLimits) {
+      for (let t = 0; t < 40; t++) {
+        expect(filterNitrify(1, t + 1, 20, limit)).toBeGreaterThan(filterNitrify(1, t, 20, limit));
+      }
+    }
   });
 
   it('never falls under nothing', () => {

@@ -43,6 +43,7 @@ describe('pipeLoss', () => {
     const velocity = pipeVelocity(1e-3, 0.05);
     const added = pipeLoss(1e-3, { ...pipe, fittings: { coefficient: 3, bores: 0 } }) - pipeLoss(1e-3, pipe);
     expect(added).toBeCloseTo((3 * velocity * velocity) / 2 / 9.80665, 14);
+    expect(pipeLoss(1e-3, { ...pipe, length: 0 })).toBe(0);
   });
 
   it('cannot have a wall rougher than the bore is wide', () => {
@@ -65,6 +66,15 @@ describe('pipeGravity', () => {
         }
       }
     }
+  });
+
+  it('grows with the drop and the bore, and falls with length and roughness', () => {
+    const usual = { ...pipe, drop: 0.1, ends: 1.5 };
+    const flow = pipeGravity(usual);
+    expect(pipeGravity({ ...usual, drop: 0.2 })).toBeGreaterThan(flow);
+    expect(pipeGravity({ ...usual, bore: 0.06 })).toBeGreaterThan(flow);
+    expect(pipeGravity({ ...usual, length: 20 })).toBeLessThan(flow);
+    expect(pipeGravity({ ...usual, roughness: 3e-4 })).toBeLessThan(flow);
   });
 
   it('is Torricelli’s flow where only the ends hold it back', () => {

@@ -8,6 +8,7 @@ import {
   settlingVelocity,
 } from '../../src/formulas/settling-velocity';
 import { waterDensity } from '../../src/formulas/water-density';
+import { waterViscosity } from '../../src/formulas/water-viscosity';
 import { dragOracle, terminalOracle } from '../oracles/settling';
 
 const sizes = [1e-7, 1e-6, 1e-5, 1e-4, 3e-4, 1e-3, 3e-3, 1e-2];
@@ -69,9 +70,18 @@ describe('settlingVelocity', () => {
     expect(Math.abs(settlingVelocity(1e-4, 2650, 20, 0) / 0.0079653 - 1)).toBeLessThan(0.04);
   });
 
-  it('has the Reynolds number that the velocity makes', () => {
-    expect(settlingReynoldsNumber(1e-3, 2650, 20, 0)).toBeGreaterThan(100);
-    expect(settlingReynoldsNumber(1e-3, 950, 20, 0)).toBeGreaterThan(0);
+  it('has the Reynolds number that the velocity makes, rising or sinking', () => {
+    for (const density of densities) {
+      for (const size of sizes) {
+        const made =
+          (waterDensity(20, 5) * Math.abs(settlingVelocity(size, density, 20, 5)) * size) / waterViscosity(20, 5);
+        expect(settlingReynoldsNumber(size, density, 20, 5) / made).toBeCloseTo(1, 12);
+      }
+    }
+  });
+
+  it('tends to that in fresh water as the salt runs out', () => {
+    expect(settlingVelocity(1e-4, 1190, 20, 1e-9) / settlingVelocity(1e-4, 1190, 20, 0)).toBeCloseTo(1, 9);
   });
 });
 

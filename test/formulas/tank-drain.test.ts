@@ -46,6 +46,24 @@ describe('tankDrain', () => {
     expect(tankDrain({ ...drum, volume: tankVolume(0.57, 0.8, 0, 0) }) / stepped(drum, 0.235)).toBeCloseTo(1, 6);
   });
 
+  it('takes longer the more runs off, the deeper the water and the narrower the drain', () => {
+    const held = tankVolume(0.57, 0.8, 0.1, 0.235);
+    let last = 0;
+    for (let tenth = 1; tenth <= 10; tenth++) {
+      const time = tankDrain({ ...drum, volume: (held * tenth) / 10 });
+      expect(time).toBeGreaterThan(last);
+      last = time;
+    }
+    expect(tankDrain({ ...drum, depth: 0.9 })).toBeGreaterThan(last);
+    expect(tankDrain({ ...drum, drain: 0.025 }) / tankDrain(drum)).toBeCloseTo(4, 12);
+  });
+
+  it('tends to the straight drum as the cone flattens out', () => {
+    const flat = tankDrain({ ...drum, coneHeight: 0 });
+    // What a cone of height h changes goes with the root of h.
+    expect(tankDrain({ ...drum, coneHeight: 1e-12 }) / flat).toBeCloseTo(1, 5);
+  });
+
   it('cannot run off more than the drum holds', () => {
     expect(() => tankDrain({ ...drum, volume: 1 })).toThrow(/volume/);
   });

@@ -12,6 +12,14 @@ describe('tankGirth', () => {
     expect(tankGirth(Math.PI, 0.01)).toBeCloseTo(0.98, 14);
   });
 
+  it('gives back the drum that the tape went round', () => {
+    for (const inside of [0.3, 0.5715, 1.2]) {
+      for (const wall of [0, 0.002, 0.01]) {
+        expect(tankGirth(Math.PI * (inside + 2 * wall), wall)).toBeCloseTo(inside, 14);
+      }
+    }
+  });
+
   it('cannot have a wall thicker than the radius', () => {
     expect(() => tankGirth(1, 0.2)).toThrow(Refusal);
   });

@@ -20,6 +20,7 @@ describe('waterDensity', () => {
     expect(at[1]).toBeGreaterThan(at[0]!);
     expect(at[1]).toBeGreaterThan(at[2]!);
     expect(at[1]).toBeCloseTo(999.97495, 9);
+    for (let t = 4; t < 40; t++) expect(freshWaterDensity(t + 1)).toBeLessThan(freshWaterDensity(t));
   });
 
   it('tends to fresh water as the salt runs out, and never falls with salt', () => {

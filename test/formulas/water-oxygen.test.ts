@@ -37,6 +37,10 @@ describe('waterOxygen', () => {
   it('falls with warmth, height and salt', () => {
     for (let t = 0; t < 40; t++) expect(waterOxygen(t + 1, 0, 0)).toBeLessThan(waterOxygen(t, 0, 0));
     expect(waterOxygen(20, 500, 0)).toBeLessThan(waterOxygen(20, 0, 0));
-    expect(waterOxygen(20, 0, 1)).toBeLessThan(waterOxygen(20, 0, 0));
+    for (let s = 0; s < 40; s++) expect(waterOxygen(20, 0, s + 1)).toBeLessThan(waterOxygen(20, 0, s));
+  });
+
+  it('tends to fresh water as the salt runs out', () => {
+    for (const t of [0, 20, 40]) expect(waterOxygen(t, 0, 1e-9) / waterOxygen(t, 0, 0)).toBeCloseTo(1, 10);
   });
 });
