@@ -1,6 +1,7 @@
 import type { CatalogueRow } from '../catalogue/define';
 import { isBlank } from '../catalogue/reading/blank';
 import { Complaint } from '../catalogue/reading/complaint';
+import { digitsToType, type KindOf, word } from '../catalogue/reading/wording';
 import { Refusal } from '../formulas/refusal';
 import { type Profile, readProfile } from '../units/profile';
 import { wordGiven } from '../units/quantity';
@@ -8,7 +9,6 @@ import { Unreadable } from '../units/unreadable';
 import { at, type Block, cell, height, isBlock, PassedError, unwrap, width } from './adapter/cells';
 import { type Cell, headingRow, mostRows, type Presenter, presenter } from './adapter/results';
 import { type GivenSoFar, type Slot, slot } from './adapter/slots';
-import { type KindOf, word } from './adapter/wording';
 
 /** Makes the host's own error object, which only the host's border knows. */
 export type MakeError = (code: string, message: string) => unknown;
@@ -147,7 +147,7 @@ function one(plan: Plan, taken: readonly unknown[], profile: Profile): Cell[][] 
 
 /** Puts a formula's refusal into the sentence the user reads. */
 function reworded(refusal: Refusal, plan: Plan, taken: readonly unknown[], profile: Profile): Complaint {
-  const advice = word({ text: refusal.advice, figures: refusal.figures }, plan.kindOf, profile);
+  const advice = word({ text: refusal.advice, figures: refusal.figures }, plan.kindOf, profile, digitsToType);
   const place = plan.slots.findIndex(({ name }) => name === refusal.argument);
   const code = refusal.reason === 'unavailable' ? '#N/A' : '#VALUE!';
   if (refusal.argument === '') return new Complaint(advice, code);

@@ -6,8 +6,8 @@ import { tidyText, wordText } from './text';
 import { fromSi } from './unit';
 
 /** A quantity for a message: at most six significant digits and the profile's unit. */
-export function wordQuantity(profile: Profile, kind: Kind, si: number): string {
-  return wordBare(profile, kind, fromSi(profile.units[kind], si));
+export function wordQuantity(profile: Profile, kind: Kind, si: number, digits = 6): string {
+  return wordBare(profile, kind, fromSi(profile.units[kind], si), digits);
 }
 
 /** What a user gave, as it was given, with the profile's unit behind a bare number. */

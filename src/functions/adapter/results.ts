@@ -2,9 +2,9 @@ import type { CellFault, Column, MixedCell, Quantity, Sentence } from '../../cat
 import type { Result } from '../../catalogue/define';
 import { Complaint } from '../../catalogue/reading/complaint';
 import { headings } from '../../catalogue/reading/headings';
+import { type KindOf, word } from '../../catalogue/reading/wording';
 import type { Profile } from '../../units/profile';
 import { toProfile } from '../../units/quantity';
-import { type KindOf, word } from './wording';
 
 /** An error stands only in a grid; the adapter makes it the host's own. */
 export type Cell = string | number | CellFault;

@@ -12,7 +12,7 @@ import { seenScenario, seeScenario } from './see-scenario';
 import type { LookedAt, Sight } from './seen';
 
 export const whatToSelect =
-  'That is nothing that can be drawn; select a pattern row, a cut plan, a drum’s row or ports, or a column of scenarios.';
+  'Nothing here can be drawn: select a pattern row, a cut plan, a drum’s row or ports, or a column of scenarios.';
 
 /** Finds out what a selection is. What cannot be drawn is said in one sentence. */
 export async function see(selection: Block, around: LookedAt): Promise<Sight> {

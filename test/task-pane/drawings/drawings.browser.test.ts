@@ -99,7 +99,7 @@ describe('what is selected is drawn', () => {
 
   test('what is nothing to draw is said in a sentence', async () => {
     await select('Start', 'A1');
-    await page.getByText('That is nothing that can be drawn; select a pattern row').waitFor();
+    await page.getByText('Nothing here can be drawn: select a pattern row').waitFor();
   });
 
   test('a row changed under the drawing is drawn anew', async () => {

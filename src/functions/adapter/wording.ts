@@ -1,1 +1,0 @@
-export { type KindOf, word } from '../../catalogue/reading/wording';
