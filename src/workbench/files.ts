@@ -61,8 +61,11 @@ function takeDrops(spreadsheet: Spreadsheet): void {
   });
 }
 
-/** Ties the page's controls for files to the spreadsheet and opens the first workbook. */
-export async function startFiles(spreadsheet: Spreadsheet): Promise<void> {
+/** The cell that is selected at first: a drum's row, which the pane draws. */
+export const firstCell = { sheet: 'Drums', range: { row: 4, column: 0, rows: 1, columns: 1 } };
+
+/** Ties the page's controls for files to the spreadsheet and opens the first workbook; false where there is no sample. */
+export async function startFiles(spreadsheet: Spreadsheet): Promise<boolean> {
   const samples = part<HTMLSelectElement>('samples');
   const response = await fetch(`${samplesFolder}/list.json`);
   const paths: readonly string[] = response.ok ? await response.json() : [];
@@ -82,8 +85,8 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<void> {
   part('redo').addEventListener('click', () => spreadsheet.current().facade.redo());
   takeDrops(spreadsheet);
   show(spreadsheet, blank, fileName);
-  if (paths.includes(firstSample)) {
-    await attempt(firstSample, () => openSample(spreadsheet, firstSample));
-    samples.value = firstSample;
-  }
+  if (!paths.includes(firstSample)) return false;
+  await attempt(firstSample, () => openSample(spreadsheet, firstSample));
+  samples.value = firstSample;
+  return true;
 }

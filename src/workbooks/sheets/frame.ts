@@ -27,6 +27,19 @@ export interface Frame {
   readonly widths: readonly number[];
 }
 
+/** Columns that the head of a sheet may run over, so that what can hurt is read without scrolling to the right. */
+const headCharacters = 125;
+
+/** How many of the columns the head runs over, and their width together. */
+function headColumns(widths: readonly number[]): { readonly count: number; readonly across: number } {
+  let across = 0;
+  for (const [index, width] of widths.entries()) {
+    if (index > 0 && across + width > headCharacters) return { count: index, across };
+    across += width;
+  }
+  return { count: widths.length, across };
+}
+
 /** Lines that a text needs when it is wrapped over columns of so many characters. */
 function lines(text: string, characters: number): number {
   return Math.ceil(text.length / (characters * 1.05));
@@ -37,8 +50,8 @@ function lines(text: string, characters: number): number {
  * are the sheet's own; row 4 holds headings.
  */
 export function framed({ name, title, step, caution, widths }: Frame): SheetDraft {
-  const last = columnName(widths.length - 1);
-  const across = widths.reduce((sum, width) => sum + width, 0);
+  const { count, across } = headColumns(widths);
+  const last = columnName(count - 1);
   const draft = new SheetDraft(name);
   draft.wide(`A1:${last}1`, title, 'title', 26);
   draft.wide(`A2:${last}2`, unitsCaution, 'alarm', 18);

@@ -3,7 +3,7 @@ import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
 import { settings } from './drums';
-import { drumAt, patternNames, patternRows, usedPatterns } from './patterns';
+import { patternNames, patternRows, usedPatterns } from './patterns';
 
 const stock = `${settings.sheetLength},${settings.sheetWidth},${settings.gap}`;
 /** Room for so many pieces: eight drums of eight. */
@@ -59,7 +59,7 @@ export function markingOutSheet(profile: ReadyProfile): SheetData {
     .height(6, 32)
     .fill('A7:A60', 'result')
     .fill('B7:G60', formatted('result', formats.two))
-    .put('A6', `=SILT.CONE.MARKS(SiltUnits,INDEX(${patternRows},${drumAt('B4')},0),D4,TRUE)`, 'heading');
+    .put('A6', `=SILT.CONE.MARKS(SiltUnits,INDEX(${patternRows},MATCH(B4,${patternNames},0),0),D4,TRUE)`, 'heading');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 6,

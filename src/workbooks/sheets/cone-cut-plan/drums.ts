@@ -47,7 +47,7 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Drums',
     title: 'Measured drums, and the cone that goes into each',
-    step: 'Type one row a drum: its inside diameter or, where the tape only goes round it, its girth and wall; then the drain, the cone’s height and its pieces.',
+    step: 'Type one row a drum: a name, then its inside diameter or, where the tape only goes round it, its girth and wall; then the drain, the cone’s height and its pieces.',
     caution: cautions.drums,
     widths,
   });
@@ -84,7 +84,7 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
     )
     .put(
       'L5',
-      `=SILT.CONE.HEIGHT(SiltUnits,${ofUsed('diameter')},${ofUsed('drain')},45)`,
+      `=IF(A5:A${last}="","",SILT.CONE.HEIGHT(SiltUnits,K5:K${last},F5:F${last},45))`,
       formatted('result', formats.two),
     )
     .choice(`H5:H${last}`, ['1', '2', '3', '4', '6', '8'], 'Equal pieces that make the cone', false);

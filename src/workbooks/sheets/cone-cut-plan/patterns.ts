@@ -50,7 +50,7 @@ export function patternsSheet(profile: ReadyProfile): SheetData {
     .put('D15', 'which drum of the list', 'note')
     .put(
       'A16',
-      `=SILT.CONE.CHECK(SiltUnits,${of('diameter')},${of('drain')},${of('height')},${of('pieces')},${of('lap')},${settings.thickness},${of('diameter')},${settings.sheetLength},${settings.sheetWidth})`,
+      `=SILT.CONE.CHECK(SiltUnits,${of('diameter')}-2*IF(${settings.clearance}="",0,SILT.UNIT.READ(SiltUnits,"dimension",${settings.clearance})),${of('drain')},${of('height')},${of('pieces')},${of('lap')},${settings.thickness},${of('diameter')},${settings.sheetLength},${settings.sheetWidth})`,
       'label',
     )
     .put('A26', withUnit('Rivets along one seam, no further apart than', 'dimension'))

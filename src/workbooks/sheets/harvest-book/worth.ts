@@ -66,7 +66,7 @@ export function gardenSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Garden',
     title: 'How much garden the solids feed',
-    step: 'On the larger area neither need is exceeded. Nitrogen in solids works over years, phosphate counts whole.',
+    step: 'Spread over the larger of the two areas, the solids give no more of either than the garden wants. Nitrogen in solids works over years, phosphate counts whole.',
     caution: cautions.solids,
     widths,
   });

@@ -2,7 +2,7 @@ import type { SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
-import { formats, formatted } from '../styles';
+import { formats, formatted, styles } from '../styles';
 import { drumCount, partNames, partRows } from './bank';
 import { usedPrices } from './prices';
 
@@ -68,7 +68,7 @@ export function buildOrBuySheet(profile: ReadyProfile): SheetData {
     .fill('B9:E9', 'heading')
     .fill('B10:D10', formatted('total', formats.money))
     .fill('E10', formatted('total', formats.share))
-    .put('A10', 'Built against bought', 'total')
+    .put('A10', 'Built, your hours counted', 'total')
     .put('B9', `=SILT.COST.COMPARE(B7,B4,${drumCount},B5,B6,TRUE)`, 'heading')
     .put('A12', 'When materials cost more or less', 'section')
     .put('A13', 'Change in the price of materials', 'heading')
@@ -115,7 +115,7 @@ export function buildOrBuySheet(profile: ReadyProfile): SheetData {
 
 /** Build calendar: leak tests, cures, leaching, first fill. */
 export function calendarSheet(profile: ReadyProfile): SheetData {
-  const widths = [34, 14, 100];
+  const widths = [30, 14, 80];
   const draft = framed({
     name: 'Calendar',
     title: 'Build calendar',
@@ -137,8 +137,9 @@ export function calendarSheet(profile: ReadyProfile): SheetData {
     .fill('A10:C10', 'heading')
     .fill('A11:A17', 'result')
     .fill('B11:B17', formatted('result', formats.date))
-    .fill('C11:C17', 'result')
+    .fill('C11:C17', { ...styles.result, wrap: true, vertical: 'top' })
     .put('A10', '=SILT.PLAN.DATES(B4,B5,B6,B7,B8,TRUE)', 'heading');
+  for (let row = 11; row <= 17; row += 1) draft.height(row, 32);
   return draft.sheet({
     columnWidths: columnWidths(widths),
     tabColour: '8A6D3B',

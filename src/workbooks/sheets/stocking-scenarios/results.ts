@@ -66,7 +66,7 @@ function chart(title: string, place: string, names: readonly ResultName[], more:
 
 /** Every result, side by side, with what gives out first. */
 export function compareSheet(profile: ReadyProfile): SheetData {
-  const widths = [26, 12, 18, 18, 18, 18];
+  const widths = [28, 12, 18, 18, 18, 18];
   const draft = framed({
     name: 'Compare',
     title: 'The scenarios side by side',
@@ -123,7 +123,7 @@ export function limitSheet(profile: ReadyProfile): SheetData {
     .fill('C7:C18', formatted('result', '#,##0'))
     .fill('D7:D18', formatted('result', '0%'))
     .put('A6', `=SILT.PLAN.LIMIT(SiltUnits,${chosen},TRUE)`, 'heading')
-    .put('A20', 'What is to be said against it', 'section')
+    .put('A20', 'Cautions for this scenario', 'section')
     .put('A21', `=SILT.PLAN.CHECK(SiltUnits,${chosen})`, 'label');
   return draft.sheet({
     columnWidths: columnWidths(widths),

@@ -61,7 +61,7 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Scenarios',
     title: 'Scenarios: one column a farm',
-    step: 'Type over the numbers of a column. Blank is not given; none says that the stage is absent. Names may stand in any order and more of them added (see Inputs); equipment has no default.',
+    step: 'Type over the numbers of a column, and its name. Blank is not given; none says that the stage is absent. Names may stand in any order and more of them added (see Inputs); equipment has no default.',
     caution: cautions.water,
     widths,
   });
@@ -108,7 +108,7 @@ export function inputsSheet(profile: ReadyProfile): SheetData {
   draft
     .fill('A4:F4', 'heading')
     .fill('A5:F70', 'result')
-    .fill('D5:D70', formatted('result', '0.###'))
+    .fill('D5:D70', formatted('result', '[>=10]0.0;[=0]0;0.0###'))
     .put('A4', '=SILT.PLAN.INPUTS(SiltUnits,TRUE)', 'heading');
   return draft.sheet({
     columnWidths: columnWidths(widths),

@@ -2,7 +2,7 @@ import type { SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf, withUnit } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
-import { formats, formatted } from '../styles';
+import { formats, formatted, styles } from '../styles';
 import { readingAt, testColumn } from './tests';
 
 const species = [
@@ -26,7 +26,7 @@ const alkalis = [
 
 /** One test judged in words. */
 export function verdictSheet(profile: ReadyProfile): SheetData {
-  const widths = [30, 16, 14, 14, 24, 90];
+  const widths = [38, 16, 14, 14, 18, 80];
   const draft = framed({
     name: 'Verdict',
     title: 'One test, judged in words',
@@ -49,13 +49,21 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
       formatted('input', formats.three),
       'UF/IFAS FA16: above 0.05 mg/L harms. For trout and their kin 0.02.',
     )
+    .put(
+      'A7',
+      '="Temperature in "&SILT.UNIT.LABEL(SiltUnits,"temperature")&", alkalinity in "&SILT.UNIT.LABEL(SiltUnits,"alkalinity")&", all others but pH in "&SILT.UNIT.LABEL(SiltUnits,"concentration")',
+      'note',
+    )
     .fill('A8:F8', 'heading')
     .fill('A9:A18', 'result')
     .fill('B9:D18', formatted('result', '#,##0.0##'))
-    .fill('E9:F18', 'result')
+    .fill('E9:E18', 'result')
+    .fill('F9:F18', { ...styles.result, wrap: true, vertical: 'top' })
     .put('A8', `=SILT.WATER.CHECK(SiltUnits,B4,${readings},0,${readingAt('alkalinity')},"-","N",TRUE)`, 'heading')
     .choice('B4', species, 'the fish that you keep')
     .choiceFrom('B5', testColumn('date'), 'a day of the sheet Tests');
+  // What to do about ammonia takes four lines, and a spill does not make its rows taller.
+  for (const row of [11, 12]) draft.height(row, 62);
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 8,

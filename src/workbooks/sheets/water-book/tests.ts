@@ -71,7 +71,7 @@ export function testsSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Tests',
     title: 'Weekly water tests',
-    step: 'One row a test. Leave a reading that was not taken empty. Nitrogen readings are as N; text says its own: 40 mg/L as NO3.',
+    step: 'One row a test. Leave a reading that was not taken empty. Nitrogen readings are as N; text says its own: 40 mg/L as NO3. Here only un-ionised ammonia is judged; total ammonia may have a lower limit for your fish: see Verdict.',
     caution: cautions.water,
     widths,
   });
@@ -99,8 +99,8 @@ export function testsSheet(profile: ReadyProfile): SheetData {
         'Oxygen',
         'Alkalinity',
         'Un-ionised N',
-        'Ammonia N allowed',
-        'Verdict on ammonia',
+        'Ammonia N at that limit',
+        'Un-ionised N is',
       ],
       'heading',
     )
