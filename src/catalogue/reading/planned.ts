@@ -3,7 +3,7 @@ import type { Profile } from '../../units/profile';
 import type { NamedInputs } from '../named-input';
 import { Complaint } from './complaint';
 import { inputName } from './named-table';
-import { type KindOf, word } from './wording';
+import { digitsToType, type KindOf, word } from './wording';
 
 export interface PlannedWith {
   /** Begins every message. */
@@ -25,7 +25,7 @@ export function planned<V>({ place, inputs, renamed, profile }: PlannedWith, com
       const spec = inputs[keyOf(argument)];
       return spec !== undefined && 'kind' in spec ? spec.kind : undefined;
     };
-    const advice = word({ text: error.advice, figures: error.figures }, kindOf, profile);
+    const advice = word({ text: error.advice, figures: error.figures }, kindOf, profile, digitsToType);
     throw new Complaint(`${place}${inputName(inputs, keyOf(error.argument))}: ${advice}`);
   }
 }
