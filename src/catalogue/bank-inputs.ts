@@ -34,7 +34,7 @@ export const bankInputs = {
   sheetLength: { ...length, required: true, meaning: 'length of a sheet' },
   sheetWidth: { ...length, required: true, meaning: 'width of a sheet' },
   baseRise: { ...room, default: 0, meaning: 'cone’s bottom above the drum floor' },
-  mixParts,
+  mixParts: { ...mixParts, default: 'coefficient' },
   pipeSize: pipeInput,
   wallSeal: { choice: wallSeals, default: 'grommet', meaning: 'what seals pipe in the drum wall' },
   containerHeight: { ...length, default: 'coefficient', meaning: 'height of the pail or container' },

@@ -31,11 +31,8 @@ export const mixParts = {
   kind: 'number',
   above: 0,
   atMost: 20,
-  default: 6,
   meaning: 'parts of light aggregate to 1 of cement',
 } as const;
-/** Share of base mix added for spilling. */
-export const mixWaste = 0.1;
 /** Cement in a bag as it is sold, kg: 94 lb, or 25 kg. */
 export function cementBag(profile: Profile): number {
   return profile.name === 'US' ? 94 * 0.45359237 : 25;

@@ -4,7 +4,7 @@ import type { Profile } from '../units/profile';
 import type { MixedCell } from './argument';
 import { bankInputs } from './bank-inputs';
 import { coefficient } from './coefficients/all';
-import { cementBag, mixWaste } from './cone-arguments';
+import { cementBag } from './cone-arguments';
 import { namedColumn } from './reading/named-column';
 import { namedTable, type OpenCell } from './reading/named-table';
 import { planned } from './reading/planned';
@@ -20,7 +20,7 @@ const titles = ['input', 'bank', 'name'] as const;
 
 function factorsOf(profile: Profile): BankFactors {
   return {
-    mixWaste,
+    mixWaste: coefficient('mix waste').typical,
     bag: cementBag(profile),
     standClearance: coefficient('stand clearance').typical,
     mortar: coefficient('bedding mortar').typical,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { catalogue } from '../../src/catalogue/all';
 import { coefficient, coefficients, differs } from '../../src/catalogue/coefficients/all';
 import { chartedSpecies } from '../../src/formulas/stock-feed-rate';
 
@@ -36,6 +37,24 @@ describe('the table of coefficients', () => {
       'solids share, settleable share, ammonia limit, removal, pad holding, pad capture, nitrification, filter reserve, nitrogen share, phosphorus share, potassium share, slurry solids, garden need, phosphate need, available nitrogen, bed holding, bed depth, overflow limit, median settling, settling spread, oxygen floor, oxygen peak, oxygen at stop, densest stocking, alkali purity, protein';
     for (const name of names.split(', ')) expect(coefficient(name).key).toBe(name);
     for (const species of chartedSpecies) expect(coefficient(species).kind).toBe('share');
+  });
+
+  it('is what help says of a default that is worked out', () => {
+    const told = catalogue.flatMap(({ name, arguments: given }) =>
+      Object.entries(given).flatMap(([key, spec]) =>
+        'defaultReads' in spec && spec.defaultReads ? [[`${name} ${key}`, spec.defaultReads] as const] : [],
+      ),
+    );
+    const figures = told.flatMap(([place, text]) => {
+      const keys = /\(([a-z, ]+)\)$/.exec(text)?.[1]?.split(', ') ?? [];
+      if (!keys.every((key) => coefficients.some((one) => one.key === key))) return [];
+      const numbers = text.match(/\d+(\.\d+)?( %)?/g) ?? [];
+      return keys.map(
+        (key, i) => [place, key, Number.parseFloat(numbers[i]!) / (numbers[i]!.endsWith('%') ? 100 : 1)] as const,
+      );
+    });
+    expect(figures.length).toBeGreaterThan(5);
+    for (const [place, key, figure] of figures) expect(coefficient(key).typical, place).toBeCloseTo(figure, 9);
   });
 
   it('cannot give one that it has not', () => {

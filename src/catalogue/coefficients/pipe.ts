@@ -16,6 +16,14 @@ export const pipeCoefficients = [
         'inside wall of new plastic pipe, as of drawn tubing and glass; some tables give plastic up to 7 µm, and biofilm makes it rougher, so flush and allow for it',
     },
     {
+      key: 'pipe ends',
+      kind: 'number',
+      ...range(1.04, 1.5, 1.78),
+      source: 'Crane Technical Paper 410',
+      known: 'memory',
+      meaning: 'K of entrance and exit: flush 0.5, rounded 0.04 or reaching in 0.78, and exit 1',
+    },
+    {
       key: 'pump efficiency',
       kind: 'share',
       ...range(0.15, 0.35, 0.6),

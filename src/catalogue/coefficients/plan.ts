@@ -46,6 +46,21 @@ export const planCoefficients = ofTopic('PLAN', [
     meaning: 'share of the alkali in what is bought: read it off the bag',
   },
   {
+    key: 'mix parts',
+    kind: 'number',
+    ...range(4, 6, 8),
+    source: 'Perlite Institute',
+    known: 'read',
+    meaning: 'light aggregate to 1 of cement by loose volume; fewer parts are heavier and stronger',
+  },
+  {
+    key: 'mix waste',
+    kind: 'share',
+    ...range(0.05, 0.1, 0.2),
+    ...practice,
+    meaning: 'base mix added for spilling',
+  },
+  {
     key: 'rivet spacing',
     kind: 'dimension',
     ...range(0.025, 0.038, 0.05),

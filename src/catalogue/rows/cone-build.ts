@@ -16,7 +16,6 @@ import {
   measured,
   measuredNotes,
   mixParts,
-  mixWaste,
   pieces,
   plastic,
   thickness,
@@ -55,8 +54,8 @@ export const coneBuildRows = [
     summary: 'What to buy for a light base mix: aggregate, cement, bags.',
     arguments: {
       baseMix: { kind: 'bulk', atLeast: 0, meaning: 'base mix in place' },
-      parts: mixParts,
-      waste: { kind: 'share', atMost: 10, default: mixWaste, meaning: 'share added for spilling' },
+      parts: { ...mixParts, default: 'mix parts' },
+      waste: { kind: 'share', atMost: 10, default: 'mix waste', meaning: 'share added for spilling' },
       bag: {
         kind: 'mass',
         above: 0,

@@ -66,7 +66,7 @@ export const pipeRows = [
       fittings,
       temperature,
       roughness,
-      ends: { kind: 'number', atLeast: 0, atMost: 100, default: 1.5, meaning: 'K of entrance and exit' },
+      ends: { kind: 'number', atLeast: 0, atMost: 100, default: 'pipe ends', meaning: 'K of entrance and exit' },
     },
     result: { scalar: 'flow' },
     compute: (given) => pipeGravity(given),

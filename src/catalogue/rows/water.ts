@@ -17,7 +17,12 @@ const care = 'Defer to local advice for your fish; test with a kit that you trus
 const caustic =
   'Caustic alkalis burn skin and eyes and can kill fish in a gulp: goggles, dissolve first, add slowly, test pH as you go.';
 
-const purity = { kind: 'share', above: 0, default: 1, meaning: 'share of the alkali in what is bought' } as const;
+const purity = {
+  kind: 'share',
+  above: 0,
+  default: 'alkali purity',
+  meaning: 'share of the alkali in what is bought',
+} as const;
 const alkali = { choice: alkalis, meaning: 'alkali by its chemical name' } as const;
 
 export const waterRows = [
