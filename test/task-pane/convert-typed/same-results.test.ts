@@ -34,34 +34,9 @@ async function converted(built: WorkbookData, from: ReadyProfile, to: ReadyProfi
     ...built,
     sheets: built.sheets.map((sheet) => ({
       ...sheet,
-      cells: withPricesPer(
-        sheet.cells.map((cell) => cellAfter(sheet.name, cell)),
-        change,
-      ),
+      cells: sheet.cells.map((cell) => cellAfter(sheet.name, cell)),
     })),
   };
-}
-
-/** Kinds whose units the price list of the materials sheet uses. */
-const sold = ['run', 'mass', 'bulk', 'volume', 'area'] as const;
-
-/** Price lists say in words what unit each pack is measured in, and nothing turns that but its owner, as is done here. */
-function withPricesPer(cells: readonly CellData[], { from, to }: { from: Profile; to: Profile }): CellData[] {
-  if (!cells.some(({ value }) => value === 'pack size')) return [...cells];
-  const at = (row: number, column: number) => cells.find((cell) => cell.row === row && cell.column === column)?.value;
-  return cells.map((cell) => {
-    const unit = at(cell.row, 3);
-    const kind = sold.find((one) => from.units[one].symbol === unit && isOf(at(cell.row, 0), one));
-    if (kind === undefined) return cell;
-    if (cell.column === 3) return { ...cell, value: to.units[kind].symbol };
-    const size = Number(cell.value) * from.units[kind].scale * to.units[kind].inverse;
-    return cell.column === 1 ? { ...cell, value: size } : cell;
-  });
-}
-
-/** A litre is a unit of bulk and of volume, which are gallons and cubic feet under US. */
-function isOf(item: CellResult | undefined, kind: (typeof sold)[number]): boolean {
-  return item === 'base mix aggregate' ? kind === 'bulk' : kind !== 'bulk';
 }
 
 /** The kind of each column that a function gives; undefined where its figures are of several kinds, as in a shopping list. */

@@ -1,9 +1,13 @@
+import type { Kind } from '../../../units/kinds';
 import type { SheetData } from '../../workbook-model';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
 
 type Price = readonly [item: string, packSize: number, packPrice: number, unit: string, pack: string];
+
+/** A pack of something measured, as the shop sells it: text with its unit, which no change of units turns into another. */
+type MeasuredPrice = readonly [item: string, kind: Kind, sold: string, packPrice: number, pack: string];
 
 /** Parts that are counted cost the same under both profiles; money is whatever you pay in. */
 const counted: readonly Price[] = [
@@ -22,24 +26,24 @@ const counted: readonly Price[] = [
   ['pail', 1, 5, 'each', 'one'],
 ];
 
-const measured: Readonly<Record<ReadyProfile, readonly Price[]>> = {
+const measured: Readonly<Record<ReadyProfile, readonly MeasuredPrice[]>> = {
   US: [
-    ['base mix aggregate', 4, 22, 'ft3', 'bag of 4 ft3'],
-    ['bedding mortar', 50, 9, 'lb', 'bag of 50 lb'],
-    ['sealant', 0.08, 9.5, 'gal', 'cartridge of 10 fl oz, safe for fish'],
-    ['pipe', 10, 12, 'ft', 'length of 10 ft'],
-    ['stand posts', 8, 7, 'ft', 'length of 8 ft'],
-    ['stand tops', 32, 38, 'ft2', 'board of 4 ft by 8 ft'],
-    ['leak-test water', 1000, 6, 'gal', '1000 gal from the tap'],
+    ['base mix aggregate', 'bulk', '4 ft3', 22, 'a bag'],
+    ['bedding mortar', 'mass', '50 lb', 9, 'a bag'],
+    ['sealant', 'volume', '10 fl oz', 9.5, 'a cartridge, safe for fish'],
+    ['pipe', 'run', '10 ft', 12, 'a length'],
+    ['stand posts', 'run', '8 ft', 7, 'a length'],
+    ['stand tops', 'area', '32 ft2', 38, 'a board of 4 ft by 8 ft'],
+    ['leak-test water', 'volume', '1000 gal', 6, 'from the tap'],
   ],
   metric: [
-    ['base mix aggregate', 100, 20, 'L', 'bag of 100 L'],
-    ['bedding mortar', 25, 9, 'kg', 'bag of 25 kg'],
-    ['sealant', 0.3, 9.5, 'L', 'cartridge of 300 mL, safe for fish'],
-    ['pipe', 3, 12, 'm', 'length of 3 m'],
-    ['stand posts', 2.4, 7, 'm', 'length of 2.4 m'],
-    ['stand tops', 3, 38, 'm2', 'board of 1.2 m by 2.5 m'],
-    ['leak-test water', 1000, 2.5, 'L', '1000 L from the tap'],
+    ['base mix aggregate', 'bulk', '100 L', 20, 'a bag'],
+    ['bedding mortar', 'mass', '25 kg', 9, 'a bag'],
+    ['sealant', 'volume', '300 mL', 9.5, 'a cartridge, safe for fish'],
+    ['pipe', 'run', '3 m', 12, 'a length'],
+    ['stand posts', 'run', '2.4 m', 7, 'a length'],
+    ['stand tops', 'area', '3 m2', 38, 'a board of 1.2 m by 2.5 m'],
+    ['leak-test water', 'volume', '1000 L', 2.5, 'from the tap'],
   ],
 };
 
@@ -51,25 +55,34 @@ export const usedPrices = `FILTER(Prices!$A$5:$D$${lastPrice},${names}<>"")`;
 
 /** What packs cost where you buy: a table to edit. */
 export function pricesSheet(profile: ReadyProfile): SheetData {
-  const widths = [26, 13, 13, 10, 44];
+  const widths = [26, 13, 13, 10, 16, 44];
   const draft = framed({
     name: 'Prices',
     title: 'Prices: what you pay for a pack',
-    step: 'Type over the sizes and prices with your shop’s; add rows at the foot. An item is found by its name as Parts gives it, in the unit shown there; the prices here are invented.',
+    step: 'Type over the sizes and prices with your shop’s; add rows at the foot. What is measured is typed as it is sold, with its unit, and its pack size follows. An item is found by its name as Parts gives it; the prices here are invented.',
     widths,
   });
-  const rows = [...counted, ...measured[profile]];
-  draft.across('A4', ['item', 'pack size', 'pack price', 'unit', 'what a pack is'], 'heading');
-  rows.forEach(([item, packSize, packPrice, unit, pack], index) => {
-    const row = 5 + index;
+  const common = (row: number, item: string, packPrice: number, pack: string): void => {
     draft
       .put(`A${row}`, item, 'input')
-      .put(`B${row}`, packSize, 'input')
       .put(`C${row}`, packPrice, formatted('input', formats.money))
-      .put(`D${row}`, unit, 'input')
-      .put(`E${row}`, pack, 'input');
+      .put(`F${row}`, pack, 'input');
+  };
+  draft.across('A4', ['item', 'pack size', 'pack price', 'unit', 'as sold', 'what a pack is'], 'heading');
+  counted.forEach(([item, packSize, packPrice, unit, pack], index) => {
+    const row = 5 + index;
+    draft.put(`B${row}`, packSize, 'input').put(`D${row}`, unit, 'input').fill(`E${row}`, 'input');
+    common(row, item, packPrice, pack);
   });
-  const last = 4 + rows.length;
+  measured[profile].forEach(([item, kind, sold, packPrice, pack], index) => {
+    const row = 5 + counted.length + index;
+    draft
+      .put(`B${row}`, `=SILT.UNIT.READ(SiltUnits,"${kind}",E${row})`, formatted('result', formats.two))
+      .put(`D${row}`, `=SILT.UNIT.LABEL(SiltUnits,"${kind}")`, 'result')
+      .put(`E${row}`, sold, 'input');
+    common(row, item, packPrice, pack);
+  });
+  const last = 4 + counted.length + measured[profile].length;
   draft
     .validate({
       range: `B5:B${last}`,
@@ -91,7 +104,7 @@ export function pricesSheet(profile: ReadyProfile): SheetData {
     columnWidths: columnWidths(widths),
     frozenRows: 4,
     tabColour: 'E0B400',
-    tables: [{ name: 'PriceList', range: `A4:E${last}` }],
-    print: print(profile, `A1:E${last}`, { landscape: false }),
+    tables: [{ name: 'PriceList', range: `A4:F${last}` }],
+    print: print(profile, `A1:F${last}`, { landscape: false }),
   });
 }
