@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 export const drawUsage = `usage: npm run -s draw -- --units UNITS WHAT FILE.pdf (or .dxf, .svg)
   a cone      --top 22.5 --bottom 4 --height 9.25
               [--pieces N] [--lap L] [--thickness T] [--measured fit] [--clearance C]
-  a workbook  --workbook FILE.xlsx --range "'Patterns'!B5:K7"  pattern rows, as last calculated
+  a workbook  --workbook FILE.xlsx --range 'Patterns!B5:K7'  pattern rows, as last calculated
   a cut plan  the same with --sheet-length L --sheet-width W [--gap G]; --plan RANGE takes a plan from the workbook
   a drum      --drum 22.5 --depth 24 [--cone-height H] [--cone-top D] [--cone-bottom D] [--rise R] [--stand S]
               [--drum-height H] [--container H] [--drain-drop D]
@@ -71,7 +71,8 @@ export function readDrawRequest(args: readonly string[]): DrawRequest | undefine
   const { values, positionals } = parsed(args);
   if (values.help) return undefined;
   const [file, ...more] = positionals;
-  if (file === undefined) throw new DrawMistake('give the file to write, such as pattern.pdf');
+  if (file === undefined)
+    throw new DrawMistake('give the file to write, such as pattern.pdf; --help shows what can be drawn');
   if (more.length > 0) throw new DrawMistake(`one file is written, but ${positionals.join(' and ')} were given`);
   const format = /\.(pdf|dxf|svg)$/i.exec(file)?.[1]?.toLowerCase();
   if (format === undefined) throw new DrawMistake(`${file}: the file's ending says what it is; use .pdf, .dxf or .svg`);

@@ -14,7 +14,7 @@ const partly = 0.7;
 const meant = 0.6;
 
 const empty = new Set(
-  'a an and are at be can does for from get give have how i if in into is it long many may me most much my need of on one or our should so take that the their them there they this to up use want we what when where which will with work you your'.split(
+  'a an and are at be can does for from get give have how i if in into is it many may me most much my need of on one or our should so take that the their them there they this to up use want we what when where which will with work you your'.split(
     ' ',
   ),
 );

@@ -65,7 +65,7 @@ function build(context: PaneContext): ViewPart {
       replace(count, '');
       replace(list, ...byStage.map(([title, rows]) => stage(title, rows.map(item))));
     } else if (found.length > 0) {
-      replace(count, `${found.length} functions found`);
+      replace(count, found.length === 1 ? '1 function found' : `${found.length} functions found`);
       replace(list, make('ul', { class: 'plain-list' }, ...found.map(item)));
     } else {
       replace(count, 'nothing found');

@@ -28,6 +28,8 @@ describe('the finder', () => {
     ['minutes to empty', 'TANK.DRAIN'],
     ['pump stops', 'WATER.OXYGENTIME'],
     ['power outage', 'WATER.OXYGENTIME'],
+    ['how long do fish have', 'WATER.OXYGENTIME'],
+    ['pipe too small', 'PIPE.SIZE'],
     ['will the sump flood', 'TANK.DRAINBACK'],
     ['feed a day', 'STOCK.FEED'],
     ['growth', 'STOCK.GROW'],
