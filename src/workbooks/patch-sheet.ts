@@ -111,6 +111,7 @@ export function patchSheet(xml: string, results: readonly FormulaResult[]): stri
     const present = new Set(row.cells.map((cell) => cell.column));
     const added = (missing.get(row.row) ?? []).filter((column) => !present.has(column)).sort((a, b) => a - b);
     missing.delete(row.row);
+    const wide = spansEdit(xml, row, [...present, ...added]);
     const insert = (from: readonly number[]): string =>
       from.map((column) => write(undefined, row.row, column)).join('');
     for (const cell of row.cells) {
@@ -121,7 +122,6 @@ export function patchSheet(xml: string, results: readonly FormulaResult[]): stri
       if (before.length > 0 || (wanted.has(place) && !sameValue(cell, wanted.get(place), spills.get(place))))
         edits.push({ start: cell.start, end: cell.end, text: insert(before) + text });
     }
-    const wide = spansEdit(xml, row, [...present, ...(added.length > 0 ? added : [])]);
     if (added.length === 0) {
       if (wide !== undefined) edits.push(wide);
     } else if (row.openEnd === row.end) {

@@ -84,6 +84,14 @@ describe('results written into a sheet', () => {
     expect(after).toContain('spans="1:3"');
   });
 
+  it('widen a row’s spans for cells that are put before those it has', () => {
+    const before = sheet(
+      '<row r="1" spans="1:1"><c r="A1" cm="1"><f t="array" ref="A1">X()</f><v>1</v></c></row><row r="2" spans="3:3"><c r="C2"><v>7</v></c></row>',
+    );
+    const after = patchSheet(before, [{ row: 0, column: 0, values: [[1], [2]] }]);
+    expect(after).toContain('<row r="2" spans="1:3"><c r="A2"><v>2</v></c><c r="C2">');
+  });
+
   it('keep the prefix that a file puts before its tags, CDATA, and a byte order mark', () => {
     const before =
       '\uFEFF<x:worksheet xmlns:x="urn:x"><x:sheetData><x:row r="1"><x:c r="A1" cm="1"><x:f t="array" ref="A1"><![CDATA[IF(1<2,"<c>",0)]]></x:f><x:v>1</x:v></x:c></x:row></x:sheetData></x:worksheet>';
