@@ -9,6 +9,9 @@ import { Refusal } from './refusal';
 import { waterDensity } from './water-density';
 import { waterViscosity } from './water-viscosity';
 
+/** Reynolds number up to which the drag law was fitted. Source: Cheng, Powder Technology 189:395 (2009). */
+const FASTEST = 2e5;
+
 /**
  * Stokes settling velocity, m/s: g d2 (rho_s - rho) / (18 mu).
  *
@@ -35,26 +38,26 @@ export function settlingStokes(size: number, density: number, temperature: numbe
 /**
  * Reynolds number rho |v| d / mu at terminal velocity by Cheng's drag law, to 1e-12; 0 for a particle as dense as the water.
  *
- * Re to 2e5. Source: Cheng, Powder Technology 189:395 (2009).
+ * Cannot answer above Re 2e5. Source: Cheng, Powder Technology 189:395 (2009).
  */
 export function settlingReynoldsNumber(size: number, density: number, temperature: number, salinity: number): number {
   const water = waterDensity(temperature, salinity);
   const viscosity = waterViscosity(temperature, salinity);
-  return terminalReynolds(archimedes(size, Math.abs(density - water), water, viscosity));
+  return upToFastest(terminalReynolds(archimedes(size, Math.abs(density - water), water, viscosity)), 'size');
 }
 
 /**
  * Terminal velocity of a sphere, m/s, negative where it rises: Cd Re2 = 4/3 Ar solved for Re, v = Re mu / (rho d).
  *
- * Re to 2e5, to 1e-12 relative; tends to Stokes' velocity as the size falls to 0. Flakes and strings fall slower than the sphere of
- * their size. Source: Cheng, Powder Technology 189:395 (2009).
+ * To 1e-12 relative; tends to Stokes' velocity as the size falls to 0. Flakes and strings fall slower than the sphere of
+ * their size. Cannot answer above Re 2e5. Source: Cheng, Powder Technology 189:395 (2009).
  */
 export function settlingVelocity(size: number, density: number, temperature: number, salinity: number): number {
   const water = waterDensity(temperature, salinity);
   const viscosity = waterViscosity(temperature, salinity);
   const excess = density - water;
   if (excess === 0) return 0;
-  const reynolds = terminalReynolds(archimedes(size, Math.abs(excess), water, viscosity));
+  const reynolds = upToFastest(terminalReynolds(archimedes(size, Math.abs(excess), water, viscosity)), 'size');
   return (Math.sign(excess) * reynolds * viscosity) / (water * size);
 }
 
@@ -62,7 +65,7 @@ export function settlingVelocity(size: number, density: number, temperature: num
  * Size of the sphere that settles at a velocity, m; the inverse of settlingVelocity.
  *
  * Cannot settle when lighter than the water (velocity must be negative then), nor rise when denser, nor do either at the
- * water's own density.
+ * water's own density, nor so fast that Re is above 2e5. Source: as settlingVelocity.
  */
 export function settlingGrain(velocity: number, density: number, temperature: number, salinity: number): number {
   const water = waterDensity(temperature, salinity);
@@ -78,7 +81,15 @@ export function settlingGrain(velocity: number, density: number, temperature: nu
   const viscosity = waterViscosity(temperature, salinity);
   const speed = Math.abs(velocity);
   const ratio = ((4 / 3) * GRAVITY * Math.abs(excess) * viscosity) / (water * water * speed * speed * speed);
-  return (settlingReynolds(ratio) * viscosity) / (water * speed);
+  return (upToFastest(settlingReynolds(ratio), 'velocity') * viscosity) / (water * speed);
+}
+
+function upToFastest(reynolds: number, argument: 'size' | 'velocity'): number {
+  if (reynolds <= FASTEST) return reynolds;
+  throw new Refusal(argument, 'the Reynolds number would be {reynolds} and the drag law ends at 200,000; give less', {
+    figures: { reynolds: { value: reynolds, like: 'number' } },
+    reason: 'unavailable',
+  });
 }
 
 function archimedes(size: number, excess: number, water: number, viscosity: number): number {

@@ -85,6 +85,19 @@ describe('settlingVelocity', () => {
   });
 });
 
+describe('the drag law', () => {
+  it('is not carried beyond the Reynolds number of 200,000 that it was fitted to', () => {
+    expect(settlingReynoldsNumber(0.06, 2650, 20, 0)).toBeGreaterThan(5e4);
+    for (const beyond of [
+      () => settlingVelocity(0.2, 7850, 20, 0),
+      () => settlingReynoldsNumber(0.2, 7850, 20, 0),
+      () => settlingGrain(5, 7850, 20, 0),
+    ]) {
+      expect(beyond).toThrow('the drag law ends at 200,000');
+    }
+  });
+});
+
 describe('settlingStokes', () => {
   it('cannot answer above a Reynolds number of 1, and says which function can', () => {
     try {

@@ -38,7 +38,7 @@ export const settleRows = [
     compute: ({ size, density, temperature: t, salinity: s }) => settlingVelocity(size, density, t, s),
     formula: 'weight in water = drag, with Cd = 24/Re (1 + 0.27 Re)^0.43 + 0.47 (1 - exp(-0.04 Re^0.38))',
     notes: [
-      'Good to a Reynolds number of 200,000 for spheres. Flakes and strings settle slower: time your own in a jar.',
+      'For spheres, and #N/A above a Reynolds number of 200,000. Flakes and strings settle slower: time your own in a jar.',
       'A grain lighter than water rises: its velocity is negative.',
     ],
     sources: ['Cheng, Powder Technology 189:395 (2009)'],
