@@ -38,9 +38,7 @@ export function harvestNutrients(
   potassium: number,
   basis: NutrientBasis,
 ): Nutrients {
-  const phosphate = phosphateShare(phosphorus, basis);
-  const potash = potashShare(potassium, basis);
-  refuseMoreThanAll(nitrogen, phosphate, potash);
+  const [phosphate, potash] = oxideShares(nitrogen, phosphorus, potassium, basis);
   return { nitrogen: dry * nitrogen, phosphate: dry * phosphate, potash: dry * potash };
 }
 
@@ -57,13 +55,19 @@ export function harvestGrade(
   basis: NutrientBasis,
   moisture: number,
 ): string {
-  const phosphate = phosphateShare(phosphorus, basis);
-  const potash = potashShare(potassium, basis);
-  refuseMoreThanAll(nitrogen, phosphate, potash);
-  return [nitrogen, phosphate, potash].map((share) => wholeDown(100 * share * (1 - moisture))).join('-');
+  const oxides = oxideShares(nitrogen, phosphorus, potassium, basis);
+  return [nitrogen, ...oxides].map((share) => wholeDown(100 * share * (1 - moisture))).join('-');
 }
 
-function refuseMoreThanAll(nitrogen: number, phosphate: number, potash: number): void {
+/** Shares of P2O5 and K2O, which with nitrogen come to no more than all of the solids. */
+function oxideShares(
+  nitrogen: number,
+  phosphorus: number,
+  potassium: number,
+  basis: NutrientBasis,
+): readonly [phosphate: number, potash: number] {
+  const phosphate = phosphateShare(phosphorus, basis);
+  const potash = potashShare(potassium, basis);
   const total = nitrogen + phosphate + potash;
   if (total > 1 + 1e-9) {
     throw new Refusal(
@@ -74,4 +78,5 @@ function refuseMoreThanAll(nitrogen: number, phosphate: number, potash: number):
       },
     );
   }
+  return [phosphate, potash];
 }
