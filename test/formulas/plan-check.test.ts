@@ -104,6 +104,15 @@ describe('cautions over solids', () => {
   });
 });
 
+describe('cautions over handling', () => {
+  it('come with electricity, a full drum and alkali, and with nothing that is not there', () => {
+    for (const words of ['ground-fault', 'quarter of a tonne', 'dissolved first']) expect(has(calm, words)).toBe(true);
+    expect(has({ ...calm, drums: 'none' }, 'quarter of a tonne')).toBe(false);
+    const still = { ...calm, pumpFlow: 'none', airSupply: 'none', power: undefined } as const;
+    expect(has(still, 'ground-fault')).toBe(false);
+  });
+});
+
 describe('cautions over feed', () => {
   it('say that feed typed is not what the fish eat', () => {
     expect(has({ ...calm, feed: 0.5 / DAY }, 'The feed typed')).toBe(true);

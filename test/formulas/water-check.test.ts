@@ -116,6 +116,10 @@ describe('waterCheck', () => {
     const asIon = waterCheck({ ...good, basis: 'ion' });
     waterCheck(good).forEach((row, i) => {
       expect(asIon[i]!.verdict).toBe(row.verdict);
+      const [ion, nitrogen] = [asIon[i]!, row].map(({ value, high }) =>
+        typeof value === 'string' || typeof high === 'string' ? 0 : value.si / high.si,
+      );
+      expect(ion, row.reading).toBeCloseTo(nitrogen!, 12);
     });
   });
 });
