@@ -27,6 +27,19 @@ describe('settleJar', () => {
     expect(Math.abs(fit.settleable - settleable)).toBeLessThan(0.02);
   });
 
+  it('finds a spread of 1 in a jar of grains that are all alike, whose share rises straight and then stops', () => {
+    const velocity = 1e-3;
+    const readings = [60, 120, 180, 240, 600].map((time) => ({
+      time,
+      share: 0.7 * Math.min(1, (velocity * time) / fall),
+    }));
+    const fit = settleJar(fall, readings);
+    // No slope tells a spread of 1 from one a little over it, so it is only found so closely.
+    expect(Math.abs(fit.median / velocity - 1)).toBeLessThan(2e-3);
+    expect(Math.abs(fit.spread - 1)).toBeLessThan(0.05);
+    expect(fit.settleable).toBeCloseTo(0.7, 4);
+  });
+
   it('takes readings in any order', () => {
     const readings = jarOracle.jars[1]!.readings.map(([time, share]) => ({ time, share }));
     expect(settleJar(fall, [...readings].reverse())).toEqual(settleJar(fall, readings));
