@@ -2,9 +2,11 @@
  * What crops want of a feed and how close they stand.
  */
 import { type Range, range } from './range';
+import { DAY } from './time';
 import { fao } from './works';
 
-const FEED = 1e-3 / 86400;
+/** A gram a square metre a day, in SI. */
+const FEED = 1e-3 / DAY;
 
 export interface CropGroup {
   readonly name: string;

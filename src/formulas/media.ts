@@ -2,9 +2,11 @@
  * Biofilter media: surface in a bulk of each, and how fast a film on it nitrifies.
  */
 import { type Range, range } from './range';
+import { DAY } from './time';
 import { fao, timmons } from './works';
 
-const RATE = 1e-3 / 86400;
+/** A gram a square metre a day, in SI. */
+const RATE = 1e-3 / DAY;
 
 export interface Media {
   readonly name: string;

@@ -2,7 +2,7 @@
  * Which stage of a farm gives out first, and which next.
  */
 import type { Caution } from './caution';
-import type { Figure, Scenario, ScenarioFactors } from './plan-scenario';
+import type { Outcome, Scenario, ScenarioFactors } from './plan-scenario';
 import { planStages, type Stage } from './plan-stages';
 import { scenarioFeed } from './plan-train';
 import { stockFeed } from './stock';
@@ -11,10 +11,10 @@ import { wholeDown } from './whole';
 export interface LimitRow {
   readonly stage: string;
   /** Feed that the stage carries, kg/s, and the fish that eat it, whole. */
-  readonly capacity: Figure;
-  readonly fish: Figure;
+  readonly capacity: Outcome;
+  readonly fish: Outcome;
   /** Today's feed over the capacity. */
-  readonly shareInUse: Figure | 'over';
+  readonly shareInUse: Outcome | 'over';
   readonly from: Caution;
 }
 

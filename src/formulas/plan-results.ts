@@ -11,7 +11,7 @@ import { loadCarbonDioxide } from './load';
 import { harvestNutrients } from './nutrients';
 import { oxygenTime } from './oxygen-time';
 import { planLimit } from './plan-limit';
-import { type Figure, figure, lasting, type Scenario, type ScenarioFactors } from './plan-scenario';
+import { figure, lasting, type Outcome, type Scenario, type ScenarioFactors } from './plan-scenario';
 import { planTrain, type Train } from './plan-train';
 import { screenDays, screenPads } from './screen';
 import { settleDrums, settleOverflow } from './settle-drums';
@@ -126,6 +126,6 @@ function money(scenario: Scenario, train: Train) {
     feedCostAMonth: figure([feedPrice], (price) => train.feed * MONTH * price),
     harvestValueAYear: figure([priced], () =>
       harvestValue(nitrogen, phosphate, potash, nitrogenPrice ?? 0, phosphatePrice ?? 0, potashPrice ?? 0),
-    ) as Figure,
+    ) as Outcome,
   };
 }

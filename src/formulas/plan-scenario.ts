@@ -100,12 +100,12 @@ export interface ScenarioFactors {
 }
 
 /** A result, or why there is none. */
-export type Figure = number | 'not given' | 'none' | 'never';
+export type Outcome = number | 'not given' | 'none' | 'never';
 
 /** What the parts make together: `none` where any part is absent, `not given` where any is missing. */
-export function figure(parts: readonly (Equipment | Figure)[], compute: (...figures: number[]) => number): Figure {
+export function figure(parts: readonly (Equipment | Outcome)[], compute: (...figures: number[]) => number): Outcome {
   const numbers: number[] = [];
-  let lacking: Figure | undefined;
+  let lacking: Outcome | undefined;
   for (const part of parts) {
     if (part === 'none') return 'none';
     if (typeof part === 'number') numbers.push(part);
@@ -115,7 +115,7 @@ export function figure(parts: readonly (Equipment | Figure)[], compute: (...figu
 }
 
 /** The same for what may last without end, which is `never`. */
-export function lasting(parts: readonly (Equipment | Figure)[], compute: (...figures: number[]) => number): Figure {
+export function lasting(parts: readonly (Equipment | Outcome)[], compute: (...figures: number[]) => number): Outcome {
   const time = figure(parts, compute);
   return time === Number.POSITIVE_INFINITY ? 'never' : time;
 }

@@ -9,7 +9,7 @@ import { bedArea, bedDays } from './bed';
 import type { Caution } from './caution';
 import { filterFeed } from './filter-size';
 import { loadFlow, loadOxygenFlow } from './load';
-import { type Equipment, type Figure, lasting, type Scenario, type ScenarioFactors } from './plan-scenario';
+import { type Equipment, lasting, type Outcome, type Scenario, type ScenarioFactors } from './plan-scenario';
 import { bedsCatchSolids, planFigures, planTrain, type Train } from './plan-train';
 import { Refusal } from './refusal';
 import { screenDays } from './screen';
@@ -21,7 +21,7 @@ import { fishLimits } from './water-species';
 export interface Stage {
   readonly stage: string;
   /** Feed that it carries, kg/s. */
-  readonly capacity: Figure;
+  readonly capacity: Outcome;
   /** What the capacity was figured from, or what is missing. */
   readonly from: Caution;
 }
@@ -29,11 +29,11 @@ export interface Stage {
 /** A stage whose sentence has yet to be given the figures of the scenario, by the names that its marks have there. */
 interface Sketch {
   readonly stage: string;
-  readonly capacity: Figure;
+  readonly capacity: Outcome;
   readonly from: string;
 }
 
-type Part = readonly [name: string, value: Equipment | Figure];
+type Part = readonly [name: string, value: Equipment | Outcome];
 
 /** A stage from its parts; where one is missing, it says which. */
 function stage(name: string, parts: readonly Part[], compute: (...figures: number[]) => number, from: string): Sketch {

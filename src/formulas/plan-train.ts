@@ -5,7 +5,7 @@
 import { loadAmmonia, loadOxygen, loadSolids } from './load';
 import { type FlowRow, loadFlows } from './load-flows';
 import { filterNitrify } from './nitrification';
-import { type Figure, isFitted, type Scenario, type ScenarioFactors } from './plan-scenario';
+import { isFitted, type Outcome, type Scenario, type ScenarioFactors } from './plan-scenario';
 import { Refusal } from './refusal';
 import { settleCapture } from './settle-capture';
 import { settleOverflow } from './settle-drums';
@@ -24,7 +24,7 @@ export interface Train {
   readonly flowNeeded: number;
   readonly flowAskedForBy: string;
   /** What runs: the pump's, or where no pump is given what is needed. */
-  readonly flow: Figure;
+  readonly flow: Outcome;
   readonly captured: number;
   readonly passedOn: number;
   readonly onPads: number;

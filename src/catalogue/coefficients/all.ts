@@ -1,3 +1,4 @@
+import type { Range } from '../../formulas/range';
 import { bedCoefficients } from './bed';
 import type { Coefficient } from './coefficient';
 import { filterCoefficients } from './filter';
@@ -34,11 +35,7 @@ export function coefficient(key: string): Coefficient {
 }
 
 /** Its low, typical and high value; where no range is published all three are the typical one. */
-export function coefficientRange(key: string): {
-  readonly low: number;
-  readonly typical: number;
-  readonly high: number;
-} {
+export function coefficientRange(key: string): Range {
   const { low, typical, high } = coefficient(key);
   return { low: low ?? typical, typical, high: high ?? typical };
 }

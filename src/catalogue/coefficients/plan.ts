@@ -1,6 +1,6 @@
 import { range } from '../../formulas/range';
+import { DAY } from '../../formulas/time';
 import { ofTopic, practice } from './coefficient';
-import { DAYS } from './scale';
 
 /** Mortar in a bag of 50 lb, kg, and a square foot, m2. */
 const BAG = 50 * 0.45359237;
@@ -13,28 +13,28 @@ export const planCoefficients = ofTopic('PLAN', [
   {
     key: 'base cure',
     kind: 'days',
-    ...range(2, 3, 7, DAYS),
+    ...range(2, 3, 7, DAY),
     ...makers,
     meaning: 'base mix, from pouring to the next coat; longer in the cold',
   },
   {
     key: 'mortar cure',
     kind: 'days',
-    ...range(2, 3, 7, DAYS),
+    ...range(2, 3, 7, DAY),
     ...makers,
     meaning: 'mortar, from laying to sealant or water; longer in the cold',
   },
   {
     key: 'sealant cure',
     kind: 'days',
-    ...range(1, 7, 14, DAYS),
+    ...range(1, 7, 14, DAY),
     ...makers,
     meaning: 'sealant that is safe for fish, from brush to water',
   },
   {
     key: 'leach',
     kind: 'days',
-    ...range(7, 7, 28, DAYS),
+    ...range(7, 7, 28, DAY),
     ...makers,
     meaning: 'leaching fresh cement under changes of water; go by pH, not by the calendar',
   },

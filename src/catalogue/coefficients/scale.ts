@@ -1,8 +1,9 @@
+import { DAY } from '../../formulas/time';
+
 /** SI worth of the units that sources print, for the coefficient tables alone. */
-export const GRAMS_PER_SQUARE_METRE_DAY = 1e-3 / 86400;
+export const GRAMS_PER_SQUARE_METRE_DAY = 1e-3 / DAY;
 export const GRAMS_PER_SQUARE_METRE = 1e-3;
 export const MILLIGRAMS_PER_LITRE = 1e-3;
 export const CENTIMETRES_PER_SECOND = 1e-2;
-export const DAYS = 86400;
 /** Exact: 0.45359237 kg over 1000 square feet of 0.09290304 m2. */
 export const POUNDS_PER_THOUSAND_SQUARE_FEET = 0.45359237 / (1000 * 0.09290304);

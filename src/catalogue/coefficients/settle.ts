@@ -1,4 +1,5 @@
 import { range } from '../../formulas/range';
+import { DAY } from '../../formulas/time';
 import { davidson, wasAbstract } from '../../formulas/works';
 import { ofTopic, practice } from './coefficient';
 import { CENTIMETRES_PER_SECOND } from './scale';
@@ -26,7 +27,7 @@ export const settleCoefficients = ofTopic('SETTLE', [
   {
     key: 'overflow limit',
     kind: 'loading',
-    ...range(40.746 / 86400, 0.0031, 0.0031),
+    ...range(40.746 / DAY, 0.0031, 0.0031),
     source: `${davidson}; low end Wyoming chapter 11 section 13`,
     known: 'read',
     meaning:
