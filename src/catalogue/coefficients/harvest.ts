@@ -2,8 +2,9 @@ import { PHOSPHATE_PER_PHOSPHORUS, POTASH_PER_POTASSIUM } from '../../formulas/a
 import { WAIT_CLEAR, WAIT_TOUCHING } from '../../formulas/harvest';
 import { range } from '../../formulas/range';
 import { SLURRY_DENSITY } from '../../formulas/slurry';
+import { DAY } from '../../formulas/time';
 import { ofTopic, practice } from './coefficient';
-import { DAYS, POUNDS_PER_THOUSAND_SQUARE_FEET } from './scale';
+import { POUNDS_PER_THOUSAND_SQUARE_FEET } from './scale';
 
 const naylor = 'Naylor, Moccia and Durant, North American Journal of Aquaculture 61:21 (1999)';
 const chen = 'Chen, Coffin and Malone (1997)';
@@ -83,7 +84,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
   {
     key: 'wait, touching soil',
     kind: 'days',
-    typical: WAIT_TOUCHING * DAYS,
+    typical: WAIT_TOUCHING * DAY,
     source: manureRule,
     known: 'read',
     meaning: 'from raw manure worked in to harvest, where the part eaten touches soil',
@@ -91,7 +92,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
   {
     key: 'wait, clear of soil',
     kind: 'days',
-    typical: WAIT_CLEAR * DAYS,
+    typical: WAIT_CLEAR * DAY,
     source: manureRule,
     known: 'read',
     meaning: 'from raw manure worked in to harvest, where the part eaten does not touch soil',
