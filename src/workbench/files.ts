@@ -61,11 +61,8 @@ function takeDrops(spreadsheet: Spreadsheet): void {
   });
 }
 
-/** The cell that is selected at first: a drum's row, which the pane draws. */
-export const firstCell = { sheet: 'Drums', range: { row: 4, column: 0, rows: 1, columns: 1 } };
-
-/** Ties the page's controls for files to the spreadsheet and opens the first workbook; false where there is no sample. */
-export async function startFiles(spreadsheet: Spreadsheet): Promise<boolean> {
+/** Ties the page's controls for files to the spreadsheet and opens the first workbook. */
+export async function startFiles(spreadsheet: Spreadsheet): Promise<void> {
   const samples = part<HTMLSelectElement>('samples');
   const response = await fetch(`${samplesFolder}/list.json`);
   const paths: readonly string[] = response.ok ? await response.json() : [];
@@ -85,8 +82,9 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<boolean> {
   part('redo').addEventListener('click', () => spreadsheet.current().facade.redo());
   takeDrops(spreadsheet);
   show(spreadsheet, blank, fileName);
-  if (!paths.includes(firstSample)) return false;
+  if (!paths.includes(firstSample)) return;
   await attempt(firstSample, () => openSample(spreadsheet, firstSample));
   samples.value = firstSample;
-  return true;
+  // A drum's row, which the pane draws. Nothing is scrolled: the grid cannot do that before it is on the page.
+  spreadsheet.current().facade.getActiveSheet().getRange('A5').activate();
 }

@@ -8,7 +8,7 @@ import { univerHost } from '../hosts/univer/univer-host';
 import { mountPane } from '../task-pane/pane';
 import { builtFunctions } from './built-functions';
 import { followSelection, helpWhileTyping, showCellLine } from './cell-line';
-import { firstCell, startFiles } from './files';
+import { startFiles } from './files';
 import { attempt, part } from './page-parts';
 
 async function start(): Promise<void> {
@@ -17,12 +17,11 @@ async function start(): Promise<void> {
   const spreadsheet = createSpreadsheet({ container: part('grid'), functions, dark: darkness.matches });
   darkness.addEventListener('change', () => spreadsheet.setDark(darkness.matches));
   const host = univerHost(spreadsheet, () => darkness.matches);
-  const sampled = await startFiles(spreadsheet);
+  await startFiles(spreadsheet);
   showReasonsOnHover(spreadsheet);
   helpWhileTyping(spreadsheet, functions);
   await followSelection(host, [(selection) => showCellLine(spreadsheet, selection)]);
   showPane(host);
-  if (sampled) await attempt(firstCell.sheet, () => host.select(firstCell));
   document.body.dataset.ready = 'true';
   // For the browser tests, which drive the grid through the same doors as the pane.
   Object.assign(window, { workbench: { host, spreadsheet } });
