@@ -15,6 +15,8 @@ export const styles = {
   label: {},
   input: { ...boxed, fill: 'FFF9DB', fontColour: '1B3A8A', locked: false },
   result: { ...boxed, fill: 'F4F6F6' },
+  /** A result in a row that is made taller for a note of several lines. */
+  tall: { ...boxed, fill: 'F4F6F6', vertical: 'middle' },
   total: { ...boxed, fill: 'E6ECEC', bold: true },
   note: { italic: true, fontColour: '595959' },
 } as const satisfies Readonly<Record<string, CellStyle>>;

@@ -16,7 +16,7 @@ export function baseMixSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Base mix',
     title: 'Base mix behind the cones, and bags to buy',
-    step: 'Wet mix lifts a cone: weight it down, and pour in two goes.',
+    step: 'Wet mix lifts a cone: fill the cone with water or weigh it down, and pour in layers that set.',
     caution: cautions.dust,
     widths,
   });

@@ -76,7 +76,7 @@ export const partNames = `Parts!$A$5:$A$${lastPart}`;
 
 /** Everything that is bought, with how each quantity was figured. */
 export function partsSheet(profile: ReadyProfile): SheetData {
-  const widths = [24, 12, 9, 80];
+  const widths = [22, 10, 8, 85];
   const draft = framed({
     name: 'Parts',
     title: 'What the bank takes, and how each quantity was figured',

@@ -135,9 +135,9 @@ export function calendarSheet(profile: ReadyProfile): SheetData {
     .put('A8', 'Days of leaching', 'heading')
     .put('B8', 7, 'input')
     .fill('A10:C10', 'heading')
-    .fill('A11:A17', 'result')
-    .fill('B11:B17', formatted('result', formats.date))
-    .fill('C11:C17', { ...styles.result, wrap: true, vertical: 'top' })
+    .fill('A11:A17', 'tall')
+    .fill('B11:B17', formatted('tall', formats.date))
+    .fill('C11:C17', { ...styles.tall, wrap: true })
     .put('A10', '=SILT.PLAN.DATES(B4,B5,B6,B7,B8,TRUE)', 'heading');
   for (let row = 11; row <= 17; row += 1) draft.height(row, 32);
   return draft.sheet({

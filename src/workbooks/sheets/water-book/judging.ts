@@ -26,7 +26,7 @@ const alkalis = [
 
 /** One test judged in words. */
 export function verdictSheet(profile: ReadyProfile): SheetData {
-  const widths = [38, 16, 14, 14, 18, 80];
+  const widths = [26, 13, 10, 10, 15, 50];
   const draft = framed({
     name: 'Verdict',
     title: 'One test, judged in words',
@@ -55,15 +55,16 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
       'note',
     )
     .fill('A8:F8', 'heading')
-    .fill('A9:A18', 'result')
-    .fill('B9:D18', formatted('result', '#,##0.0##'))
-    .fill('E9:E18', 'result')
-    .fill('F9:F18', { ...styles.result, wrap: true, vertical: 'top' })
+    .fill('A9:A18', 'tall')
+    .fill('B9:D18', formatted('tall', '#,##0.0##'))
+    .fill('E9:E18', 'tall')
+    .fill('F9:F18', { ...styles.tall, wrap: true })
     .put('A8', `=SILT.WATER.CHECK(SiltUnits,B4,${readings},0,${readingAt('alkalinity')},"-","N",TRUE)`, 'heading')
     .choice('B4', species, 'the fish that you keep')
     .choiceFrom('B5', testColumn('date'), 'a day of the sheet Tests');
-  // What to do about ammonia takes four lines, and a spill does not make its rows taller.
-  for (const row of [11, 12]) draft.height(row, 62);
+  // What to do about ammonia takes six lines, and a spill does not make its rows taller.
+  for (let row = 9; row <= 18; row += 1) draft.height(row, row === 11 || row === 12 ? 94 : 32);
+  draft.height(6, 32);
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 8,
@@ -82,7 +83,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
 /** How long the fish have, and the alkali to add. */
 export function careSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
-  const widths = [44, 22, 24, 60];
+  const widths = [44, 22, 24, 34];
   const draft = framed({
     name: 'Oxygen and alkali',
     title: 'How long the fish have, and what to add',
