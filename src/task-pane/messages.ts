@@ -20,6 +20,8 @@ export interface Messages {
   readonly element: HTMLElement;
   readonly say: Say;
   readonly ask: Ask;
+  /** Takes away what is said and asked, for another workbook has come; what was asked is not done. */
+  readonly dismiss: () => void;
 }
 
 const marks: Readonly<Record<Tone, string>> = { done: '✓', note: 'i', fault: '!' };
@@ -49,21 +51,43 @@ export function createMessages(): Messages {
       ),
     );
   };
-  return { element, say, ask: (asked) => askIn(question, asked) };
+  let unanswered: () => void = () => undefined;
+  const ask: Ask = (asked) => {
+    unanswered();
+    const { answer, giveUp } = askIn(question, asked);
+    unanswered = giveUp;
+    return answer;
+  };
+  const dismiss = (): void => {
+    replace(line);
+    unanswered();
+  };
+  return { element, say, ask, dismiss };
 }
 
 let asked = 0;
 
-function askIn(place: HTMLElement, { sentence, answers }: Question): Promise<string | undefined> {
+interface Asked {
+  readonly answer: Promise<string | undefined>;
+  readonly giveUp: () => void;
+}
+
+/** Puts a question into its place; giving it up answers undefined, and nothing once it has been answered. */
+function askIn(place: HTMLElement, { sentence, answers }: Question): Asked {
   const before = document.activeElement;
   asked += 1;
   const id = `question-${asked}`;
-  return new Promise((resolve) => {
+  let giveUp: () => void = () => undefined;
+  const answer = new Promise<string | undefined>((resolve) => {
+    let open = true;
     const finish = (answer: string | undefined): void => {
+      if (!open) return;
+      open = false;
       replace(place);
       if (before instanceof HTMLElement && before.isConnected) before.focus();
       resolve(answer);
     };
+    giveUp = () => finish(undefined);
     const buttons = answers.map((answer) => {
       const button = make('button', { type: 'button' }, answer);
       button.addEventListener('click', () => finish(answer));
@@ -81,6 +105,7 @@ function askIn(place: HTMLElement, { sentence, answers }: Question): Promise<str
     replace(place, box);
     buttons[0]?.focus();
   });
+  return { answer, giveUp };
 }
 
 /** A fault as a sentence: hosts word their own, anything else is named as ours. */

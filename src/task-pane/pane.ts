@@ -23,6 +23,8 @@ export interface PaneParts {
 
 export interface Pane {
   readonly show: (viewId: string) => void;
+  /** Takes away what is said and asked, for another workbook has come. */
+  readonly dismiss: () => void;
   /** Ends what listens to the spreadsheet and empties the element. */
   readonly close: () => void;
 }
@@ -30,7 +32,7 @@ export interface Pane {
 /** Builds the task pane inside an element, the same for Excel, the workbench and a page on its own. */
 export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
   const { host, shelf, site = new URL('.', document.baseURI).href, views = everyView } = parts;
-  const { say, ask, element: messages } = createMessages();
+  const { say, ask, dismiss, element: messages } = createMessages();
   const { work, element: workPlace } = createWork(say);
   const units = watchUnits(host);
   const page = (path: string): string => new URL(path, site).href;
@@ -97,6 +99,7 @@ export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
 
   return {
     show: tabs.show,
+    dismiss,
     close: () => {
       front?.hidden?.();
       stopTheme();

@@ -5,7 +5,7 @@ import type { SheetHost } from '../hosts/sheet-host';
 import { showReasonsOnHover } from '../hosts/univer/error-popup';
 import { createSpreadsheet } from '../hosts/univer/spreadsheet';
 import { univerHost } from '../hosts/univer/univer-host';
-import { mountPane } from '../task-pane/pane';
+import { mountPane, type Pane } from '../task-pane/pane';
 import { builtFunctions } from './built-functions';
 import { followSelection, helpWhileTyping, showCellLine } from './cell-line';
 import { startFiles } from './files';
@@ -21,17 +21,20 @@ async function start(): Promise<void> {
   showReasonsOnHover(spreadsheet);
   helpWhileTyping(spreadsheet, functions);
   await followSelection(host, [(selection) => showCellLine(spreadsheet, selection)]);
-  showPane(host);
+  const pane = showPane(host);
+  spreadsheet.onOpened(pane.dismiss);
   document.body.dataset.ready = 'true';
   // For the browser tests, which drive the grid through the same doors as the pane.
   Object.assign(window, { workbench: { host, spreadsheet } });
 }
 
 /** The very pane that Excel shows, open on the drawings, with the functions that the script has put on its shelf. */
-function showPane(host: SheetHost): void {
+function showPane(host: SheetHost): Pane {
   const { siltstead: shelf } = globalThis as ShelfHolder;
   if (shelf === undefined) throw new Error('functions.js has not said what the pane needs; build it again');
-  mountPane(part('pane'), { host, shelf, site: new URL('site/', document.baseURI).href }).show('drawings');
+  const pane = mountPane(part('pane'), { host, shelf, site: new URL('site/', document.baseURI).href });
+  pane.show('drawings');
+  return pane;
 }
 
 void attempt('The workbench cannot start', start);

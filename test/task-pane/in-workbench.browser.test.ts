@@ -116,3 +116,16 @@ test('cautions lead to their cells', async () => {
     return sheet === 'Patterns' && range.row === 15;
   });
 });
+
+test('a question about one workbook is gone when another is opened, and nothing is done', async () => {
+  await page.locator('#samples').selectOption('US/water-book.xlsx');
+  await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Verdict'));
+  await open('Sheets');
+  await page.getByLabel('Harvest book').check();
+  await page.getByRole('button', { name: 'Insert', exact: true }).click();
+  await page.getByText('called Start').waitFor();
+  await page.locator('#samples').selectOption('US/cone-cut-plan.xlsx');
+  await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Cut plan'));
+  await page.getByRole('alertdialog').waitFor({ state: 'detached' });
+  expect(await sheets()).not.toContain('Pulls');
+});
