@@ -23,8 +23,8 @@ export interface PaneParts {
 
 export interface Pane {
   readonly show: (viewId: string) => void;
-  /** Takes away what is said and asked, for another workbook has come. */
-  readonly dismiss: () => void;
+  /** Lets go of what was said, asked and found, for another workbook has come. */
+  readonly forget: () => void;
   /** Ends what listens to the spreadsheet and empties the element. */
   readonly close: () => void;
 }
@@ -99,7 +99,10 @@ export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
 
   return {
     show: tabs.show,
-    dismiss,
+    forget: () => {
+      dismiss();
+      for (const part of built.values()) part.forget?.();
+    },
     close: () => {
       front?.hidden?.();
       stopTheme();

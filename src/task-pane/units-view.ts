@@ -35,6 +35,7 @@ function build(context: PaneContext): ViewPart {
   follow();
   return {
     element: make('div', {}, make('h2', {}, 'Units of this workbook'), status, typed, picker.element, actions, list),
+    forget: () => shown.forget(),
     shown: () => {
       context.units.refresh().catch((error: unknown) => context.say('fault', sentenceOf(error)));
     },

@@ -23,6 +23,8 @@ export interface ViewPart {
   readonly shown?: () => void;
   /** Each time another view comes to the front. */
   readonly hidden?: () => void;
+  /** When another workbook has come: whatever was found or done in the last one does not hold for it. */
+  readonly forget?: () => void;
 }
 
 /** What the frame gives every view. */

@@ -22,7 +22,7 @@ async function start(): Promise<void> {
   helpWhileTyping(spreadsheet, functions);
   await followSelection(host, [(selection) => showCellLine(spreadsheet, selection)]);
   const pane = showPane(host);
-  spreadsheet.onOpened(pane.dismiss);
+  spreadsheet.onOpened(pane.forget);
   document.body.dataset.ready = 'true';
   // For the browser tests, which drive the grid through the same doors as the pane.
   Object.assign(window, { workbench: { host, spreadsheet } });

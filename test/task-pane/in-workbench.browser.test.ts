@@ -38,7 +38,7 @@ async function select(sheet: string, row: number, column: number): Promise<void>
   );
 }
 
-const open = (tab: string) => page.getByRole('tab', { name: tab }).click();
+const open = (tab: string) => page.locator('#pane').getByRole('tab', { name: tab }).click();
 const sheets = () => page.evaluate(() => window.workbench.host.sheets());
 const captioned = (words: string) => page.locator('figcaption', { hasText: words }).waitFor();
 
@@ -128,4 +128,23 @@ test('a question about one workbook is gone when another is opened, and nothing 
   await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Cut plan'));
   await page.getByRole('alertdialog').waitFor({ state: 'detached' });
   expect(await sheets()).not.toContain('Pulls');
+});
+
+test('a change of units in one workbook cannot be taken back in another', async () => {
+  await page.locator('#samples').selectOption('US/cone-cut-plan.xlsx');
+  await open('Units');
+  const sample = page.locator('#pane .profile');
+  await expect.poll(() => sample.textContent()).toBe('US');
+  await page.getByRole('radio', { name: /^Metric/ }).check();
+  await page.getByRole('button', { name: 'Change units', exact: true }).click();
+  await page.getByRole('button', { name: /^Change units and convert/ }).click();
+  await page.getByRole('button', { name: 'Take the last change back' }).waitFor();
+  await page.locator('#samples').selectOption('metric/cone-cut-plan.xlsx');
+  await page
+    .getByRole('button', { name: /Take (the last change|it) back/ })
+    .first()
+    .waitFor({ state: 'detached' });
+  await page.locator('#samples').selectOption('US/water-book.xlsx');
+  await expect.poll(() => sample.textContent()).toBe('US');
+  expect(await page.getByRole('button', { name: /Take (the last change|it) back/ }).count()).toBe(0);
 });

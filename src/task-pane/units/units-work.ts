@@ -49,6 +49,13 @@ export class UnitsWork {
     replace(typed, ...(isTypedOtherwise(now) ? this.typedOtherwise() : []));
   }
 
+  /** What was changed, and the list of what might be, belong to the workbook they were found in. */
+  forget(): void {
+    this.last = undefined;
+    this.closeList();
+    this.show();
+  }
+
   closeList(): void {
     this.places.list.hidden = true;
     replace(this.places.list);
