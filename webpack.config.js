@@ -53,6 +53,7 @@ class SiteFiles {
         for (const [name, content] of this.written()) emit(name, content);
         for (const [name, file] of this.copied()) emit(name, readFileSync(file));
         emit('manifest.xml', this.manifest());
+        emit('licences.txt', this.licences(compilation));
         for (const [name, file] of this.found(paneFolder, '.html')) emit(name, this.page(file));
       });
     });
@@ -74,6 +75,23 @@ class SiteFiles {
   found(folder, extension) {
     const names = readdirSync(folder).filter((name) => name.endsWith(extension));
     return names.map((name) => [name, path.join(folder, name)]);
+  }
+
+  /** Our own licence, and that of each package of which a page's script holds a part, as their licences ask. */
+  licences(compilation) {
+    const folders = new Set([path.resolve(__dirname)]);
+    for (const module of compilation.modules) {
+      const [folder] =
+        /^.*\/node_modules\/(?:@[^/]+\/)?[^/]+/.exec((module.resource ?? '').replaceAll('\\', '/')) ?? [];
+      if (folder) folders.add(folder);
+    }
+    const texts = [...folders].map((folder) => {
+      const { name } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
+      const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
+      if (file === undefined) throw new Error(`${name} is bundled but brings no licence`);
+      return `${name}\n\n${readFileSync(path.join(folder, file), 'utf8').trim()}\n`;
+    });
+    return texts.sort().join(`\n${'-'.repeat(72)}\n\n`);
   }
 
   manifest() {

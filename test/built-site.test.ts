@@ -130,3 +130,15 @@ describe('the manifest of the site', () => {
     }
   });
 });
+
+describe('the licences of the site', () => {
+  test('are our own and that of every package in its scripts', () => {
+    const texts = file('licences.txt').split(`\n${'-'.repeat(72)}\n\n`);
+    const packages = texts.map((text) => text.slice(0, text.indexOf('\n')));
+    expect(packages).toContain('siltstead');
+    // What the pane and its export writers are known to import.
+    expect(packages).toContain('@borgar/fx');
+    expect(packages).toContain('@tarikjabiri/dxf');
+    for (const text of texts) expect(text).toMatch(/copyright/i);
+  });
+});
