@@ -50,6 +50,8 @@ test('the drawing follows the selection in the grid', async () => {
   await captioned('Cut plan (Cut plan!A7');
   await select('Drums', 4, 0);
   await captioned('Settling drum in section (Drums, row 5)');
+  await select('Drums', 0, 0);
+  await page.getByText('Nothing here can be drawn').waitFor();
 });
 
 test('what is saved is what the grid has computed', async () => {

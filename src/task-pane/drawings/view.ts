@@ -81,6 +81,8 @@ function build(context: PaneContext): ViewPart {
       form.fill(sight.drum, sight.units ?? units.profileText());
       form.element.open = true;
       drawForm(sight.from);
+      // Figures out of a row go with the selection; those that were typed into the form stay.
+      ofForm = false;
     } else if (!ofForm) forget(sight.sentence);
   };
 
