@@ -144,7 +144,7 @@ function drums({ drums: count, drumDiameter, overflowLimit }: Scenario, { feed, 
     'settling drums',
     [side, ['drum diameter', drumDiameter]],
     (across, diameter) => (feed * overflowLimit) / settleOverflow(flowNeeded, diameter, across),
-    'the flow needed at the overflow limit, {overflowLimit:loading}',
+    'the flow that feed needs, not the pump’s, at the overflow limit, {overflowLimit:loading}',
   );
 }
 

@@ -34,13 +34,13 @@ const gardenSources = [
 
 const yesOrNo: ReaderArgument<boolean> = {
   meaning: 'TRUE where the part that is eaten touches the soil',
-  accepts: 'TRUE or FALSE',
+  accepts: 'TRUE or FALSE, yes or no',
   reader: (value) => {
     if (typeof value === 'boolean') return value;
     const typed = String(value).trim().toLowerCase();
     if (['true', 'yes', '1'].includes(typed)) return true;
     if (['false', 'no', '0'].includes(typed)) return false;
-    throw new Unreadable(`"${String(value).slice(0, 40)}" is not allowed; give TRUE or FALSE`);
+    throw new Unreadable(`"${String(value).slice(0, 40)}" is not allowed; give TRUE or FALSE, yes or no`);
   },
 };
 
