@@ -40,6 +40,19 @@ function write(file: string, bytes: string | Uint8Array): void {
   }
 }
 
+/** What has been made, for whoever is about to print or cut it. */
+function made(file: string | Uint8Array, { format }: DrawRequest): string {
+  if (typeof file === 'string') return `drawn full size as ${format.toUpperCase()}`;
+  const pages =
+    Buffer.from(file)
+      .toString('latin1')
+      .match(/\/Type *\/Page\b/g)?.length ?? 0;
+  // Full size brings a page map, so a single page is a drawing fitted to the paper.
+  return pages === 1
+    ? '1 page, fitted to the paper'
+    : `${pages} pages, full size: print at 100 % and measure the check bars`;
+}
+
 async function main(): Promise<void> {
   try {
     const request = readDrawRequest(process.argv.slice(2));
@@ -47,7 +60,9 @@ async function main(): Promise<void> {
       process.stdout.write(drawUsage);
       return;
     }
-    write(request.file, await contents(await requestedDrawings(request), request));
+    const file = await contents(await requestedDrawings(request), request);
+    write(request.file, file);
+    process.stdout.write(`${request.file}: ${made(file, request)}\n`);
   } catch (thrown) {
     process.stderr.write(`${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
     process.exitCode = 1;
