@@ -30,7 +30,7 @@ const inputs: readonly Input[] = [
   { name: 'pH', US: same(7) },
   { name: 'highest pH', US: same(7.4) },
   { name: 'tank volume', kind: 'volume', US: [400, 1100, 2500, 600], metric: [1500, 4200, 9500, 2300] },
-  { name: 'pump flow', kind: 'flow', US: [10, 25, 55, 12], metric: [38, 94, 210, 45] },
+  { name: 'pump flow', kind: 'flow', US: [10, 25, 50, 12], metric: [38, 94, 188, 45] },
   { name: 'air supply', kind: 'transfer', US: [0.3, 0.8, 1.6, 0.2], metric: [0.14, 0.36, 0.73, 0.09] },
   { name: 'settler', US: ['swirl', 'swirl', 'swirl', ''] },
   { name: 'drum diameter', kind: 'dimension', US: [22.5, 22.5, 22.5, ''], metric: [570, 570, 570, ''] },
