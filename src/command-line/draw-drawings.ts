@@ -11,11 +11,13 @@ import type { CutRow, PlacedPattern } from '../formulas/cut-plan';
 import { adapt } from '../functions/adapter';
 import { type Profile, readProfile } from '../units/profile';
 import { DrawMistake, type DrawOption, type DrawRequest } from './draw-request';
+import { trainDrawings } from './draw-train';
 import { cellsOf, openDrawn, unitsOf } from './draw-workbook';
 
 /** What the command line asks for, drawn; several patterns of a workbook are several drawings. */
 export async function requestedDrawings(request: DrawRequest): Promise<readonly Drawing[]> {
   if (request.what === 'drum') return [drum(request)];
+  if (request.what === 'workbook' && request.given.scenarios !== undefined) return trainDrawings(request);
   const patterns = request.what === 'cone' ? cone(request) : await fromWorkbook(request);
   const { profile, rows, plan } = patterns;
   const { name, 'sheet-length': sheetLength } = request.given;

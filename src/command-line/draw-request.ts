@@ -5,6 +5,7 @@ export const drawUsage = `usage: npm run -s draw -- --units UNITS WHAT FILE.pdf 
               [--pieces N] [--lap L] [--thickness T] [--measured fit] [--clearance C]
   a workbook  --workbook FILE.xlsx --range 'Patterns!B5:K7'  pattern rows, as last calculated
   a cut plan  the same with --sheet-length L --sheet-width W [--gap G]; --plan RANGE takes a plan from the workbook
+  a train     --workbook FILE.xlsx --scenarios 'Scenarios!B4:F32' [--column N]  one scenario, the first where left out
   a drum      --drum 22.5 --depth 24 [--cone-height H] [--cone-top D] [--cone-bottom D] [--rise R] [--stand S]
               [--drum-height H] [--container H] [--drain-drop D]
   --units     US or metric, with exceptions if any; left out, the workbook's SiltUnits cell
@@ -32,6 +33,8 @@ const options = {
   workbook: text,
   range: text,
   plan: text,
+  scenarios: text,
+  column: text,
   'sheet-length': text,
   'sheet-width': text,
   gap: text,

@@ -42,7 +42,7 @@ function write(file: string, bytes: string | Uint8Array): void {
 
 /** What has been made, for whoever is about to print or cut it. */
 function made(file: string | Uint8Array, { format }: DrawRequest): string {
-  if (typeof file === 'string') return `drawn full size as ${format.toUpperCase()}`;
+  if (typeof file === 'string') return `written as ${format.toUpperCase()}`;
   const pages =
     Buffer.from(file)
       .toString('latin1')

@@ -49,7 +49,7 @@ describe('draw on the command line', { timeout: 30_000 }, () => {
   it('writes a pattern as DXF with the radii and angle of the development', () => {
     // Frustum 10 and 4 across, 4 high: slant 5, radii 25/3 and 10/3, angle 360 x 3/5 = 216 (radial-line development).
     const done = draw('--units', 'US', '--top', '10', '--bottom', '4 in', '--height', '101.6 mm', 'frustum.dxf');
-    expect(done).toMatchObject({ status: 0, stdout: 'frustum.dxf: drawn full size as DXF\n', stderr: '' });
+    expect(done).toMatchObject({ status: 0, stdout: 'frustum.dxf: written as DXF\n', stderr: '' });
     const [outer, inner] = readDxf(readFileSync(at('frustum.dxf'), 'utf8'))
       .arcs.filter(({ layer }) => layer === 'cut')
       .toSorted((a, b) => b.radius - a.radius);
@@ -102,6 +102,17 @@ describe('draw on the command line', { timeout: 30_000 }, () => {
     for (const { x, y } of lines.filter(({ layer }) => layer === 'cut').flatMap(({ vertices }) => vertices)) {
       expect(Math.min(x, y, 96 - x, 48 - y)).toBeGreaterThanOrEqual(0.25 - 1e-5);
     }
+  });
+
+  it('draws the train of one scenario of a workbook, with the stage that gives out first', () => {
+    const sample = join(process.cwd(), 'sample-workbooks/US/stocking-scenarios.xlsx');
+    const which = ['--workbook', sample, '--scenarios', 'Scenarios!B4:F32'];
+    expect(draw(...which, '--column', '3', 'train.svg').status).toBe(0);
+    const drawn = readFileSync(at('train.svg'), 'utf8');
+    expect(drawn).toContain('800 fish: train');
+    expect(drawn).toContain('gives out first');
+    expect(draw(...which, '--column', '9', 'none.svg')).toMatchObject({ status: 1, stdout: '' });
+    expect(existsSync(at('none.svg'))).toBe(false);
   });
 
   it('draws a drum in section', () => {
