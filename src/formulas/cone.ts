@@ -5,7 +5,7 @@ import { Refusal } from './refusal';
 
 /** Cannot have a bottom wider than the top. */
 export function refuseWideBottom(top: number, bottom: number): void {
-  if (bottom > top) throw new Refusal('bottom', 'give a diameter from 0 up to top ({top})', { figures: { top } });
+  if (bottom > top) throw new Refusal('bottom', 'give a length from 0 up to top ({top})', { figures: { top } });
 }
 
 /**

@@ -32,7 +32,7 @@ const cases: readonly (readonly [title: string, says: string, name: string, ...v
   ['a unit that does not exist', 'furlongs', 'CONE.VOLUME', 'US', '3 furlongs', 4, 9],
   [
     'a bottom wider than the top',
-    'bottom: 24 in is not allowed; give a diameter from 0 up to top (22.5 in)',
+    'bottom: 24 in is not allowed; give a length from 0 up to top (22.5 in)',
     'CONE.PATTERN',
     'US',
     22.5,
