@@ -125,10 +125,7 @@ export interface Quantity {
   readonly si: number;
 }
 
-/** A caution, or any other sentence that carries its figures as one does. */
-export type Sentence = Caution;
-
-export type MixedCell = Quantity | Sentence | string | number;
+export type MixedCell = Quantity | Caution | string | number;
 
 type ColumnValue<C> = C extends { readonly mixed: true }
   ? MixedCell

@@ -1,6 +1,7 @@
+import type { Caution } from '../formulas/caution';
 import type { Kind } from '../units/kinds';
 import type { Profile } from '../units/profile';
-import type { Arguments, CellFault, Columns, Given, MixedCell, Quantity, RowOf, Sentence } from './argument';
+import type { Arguments, CellFault, Columns, Given, MixedCell, Quantity, RowOf } from './argument';
 
 /**
  * What a function gives. `rows` and `row` may be asked for with a heading row; `lines` are sentences down one column;
@@ -27,7 +28,7 @@ export type Computed<R> = R extends { readonly scalar: Kind } | { readonly date:
         : R extends { readonly rows: infer C extends Columns }
           ? readonly RowOf<C>[]
           : R extends { readonly lines: true }
-            ? readonly Sentence[]
+            ? readonly Caution[]
             : readonly (readonly (MixedCell | CellFault)[])[];
 
 /** The whole contract of one worksheet function; help, metadata, checks and reference pages all come from it. */

@@ -50,6 +50,7 @@ const mostCutPieces = 1000;
  * Where each piece lies: true shapes, any rotation, as few sheets and then as little of the last one as the search finds.
  *
  * Pieces keep the gap from each other and from the sheet's edge, and never overlap. The same input gives the same plan.
+ * `under` is what the units of the rows are called, for the refusal of a row that was made under others.
  * Cannot lay a piece that goes on the sheet at no turn, a row whose numbers disagree, or more than 1000 pieces.
  * Source: rows of intervals and bottom-left placement, improved by small changes (Bennell and Oliveira, 2009, a tutorial
  * in irregular shape packing problems).
@@ -59,8 +60,9 @@ export function cutPlan(
   sheetLength: number,
   sheetWidth: number,
   gap: number,
+  under?: string,
 ): readonly CutRow[] {
-  return planOf(patterns, { length: sheetLength, width: sheetWidth, gap }).rows;
+  return planOf(patterns, { length: sheetLength, width: sheetWidth, gap }, under).rows;
 }
 
 /** What the plan takes: sheets to buy, areas, the share of what is bought that is used, and the last sheet's length used. Cannot and source as cutPlan. */
@@ -69,8 +71,9 @@ export function cutSheets(
   sheetLength: number,
   sheetWidth: number,
   gap: number,
+  under?: string,
 ): CutSheets {
-  return planOf(patterns, { length: sheetLength, width: sheetWidth, gap }).sheets;
+  return planOf(patterns, { length: sheetLength, width: sheetWidth, gap }, under).sheets;
 }
 
 interface Plan {
@@ -82,18 +85,18 @@ interface Plan {
 const latest = new Map<string, Plan>();
 const mostKept = 8;
 
-function planOf(patterns: readonly PlacedPattern[], sheet: SheetSize): Plan {
+function planOf(patterns: readonly PlacedPattern[], sheet: SheetSize, under?: string): Plan {
   const name = JSON.stringify([patterns, sheet]);
   const kept = latest.get(name);
   if (kept !== undefined) return kept;
-  const plan = newPlan(patterns, sheet);
+  const plan = newPlan(patterns, sheet, under);
   if (latest.size >= mostKept) latest.delete(latest.keys().next().value!);
   latest.set(name, plan);
   return plan;
 }
 
-function newPlan(patterns: readonly PlacedPattern[], sheet: SheetSize): Plan {
-  const wanted = wantedPieces(patterns, sheet);
+function newPlan(patterns: readonly PlacedPattern[], sheet: SheetSize, under?: string): Plan {
+  const wanted = wantedPieces(patterns, sheet, under);
   const job = prepareJob(
     wanted.map(({ piece }) => piece),
     sheet,
@@ -122,7 +125,7 @@ function newPlan(patterns: readonly PlacedPattern[], sheet: SheetSize): Plan {
 }
 
 /** Reads every row, and refuses what cannot be laid. */
-function wantedPieces(patterns: readonly PlacedPattern[], sheet: SheetSize): readonly Wanted[] {
+function wantedPieces(patterns: readonly PlacedPattern[], sheet: SheetSize, under?: string): readonly Wanted[] {
   const length = sheet.length - 2 * sheet.gap;
   const width = sheet.width - 2 * sheet.gap;
   if (length <= 0 || width <= 0) {
@@ -136,7 +139,7 @@ function wantedPieces(patterns: readonly PlacedPattern[], sheet: SheetSize): rea
   }
   return patterns.flatMap((row, i) => {
     const pattern = row.row ?? i + 1;
-    const piece = readPattern(row, 'patterns', pattern);
+    const piece = readPattern(row, 'patterns', pattern, under);
     return Array.from({ length: row.pieces }, (_, j): Wanted => ({ pattern, number: j + 1, of: row.pieces, piece }));
   });
 }

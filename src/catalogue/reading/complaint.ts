@@ -1,3 +1,5 @@
+import { Unreadable } from '../../units/unreadable';
+
 /** A refusal whose message is whole: argument, what was given, what is allowed, in the user's units. */
 export class Complaint extends Error {
   readonly code: '#VALUE!' | '#N/A';
@@ -5,5 +7,20 @@ export class Complaint extends Error {
     super(message);
     this.name = 'Complaint';
     this.code = code;
+  }
+}
+
+/** What units could not read, as a complaint that begins with the name; anything else as it is. */
+export function named(name: string, error: unknown): unknown {
+  return error instanceof Unreadable ? new Complaint(`${name}: ${error.message}`) : error;
+}
+
+/** Puts the place before a complaint. */
+export function within<V>(place: string, read: () => V): V {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof Complaint) throw new Complaint(place + error.message, error.code);
+    throw error;
   }
 }

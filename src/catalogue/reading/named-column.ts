@@ -1,12 +1,11 @@
 import { nearest } from '../../units/nearest';
 import type { Profile } from '../../units/profile';
 import { wordList, wordText } from '../../units/text';
-import { Unreadable } from '../../units/unreadable';
 import type { CellValue } from '../argument';
 import { coefficient } from '../coefficients/all';
 import type { FigureInput, Named, NamedInput, NamedInputs, ReaderInput, WordInput } from '../named-input';
 import { allowed, boundsTest } from './bounds';
-import { Complaint } from './complaint';
+import { Complaint, named, within } from './complaint';
 import { inputName, isNothing, type NamedTable } from './named-table';
 import { type FigureReader, figureReader } from './read-figure';
 
@@ -75,16 +74,6 @@ export function namedColumn<T extends NamedInputs>(
   return { values: values as Named<T>, defaults };
 }
 
-/** Puts the place before a complaint. */
-export function within<V>(place: string, read: () => V): V {
-  try {
-    return read();
-  } catch (error) {
-    if (error instanceof Complaint) throw new Complaint(place + error.message, error.code);
-    throw error;
-  }
-}
-
 function missing(name: string, spec: FigureInput, { lines }: NamedTable, key: string, profile: Profile): string {
   const given = lines.has(key) ? '0 or blank is not allowed' : 'its row is missing';
   return `${name}: ${given}; give ${allowed(spec, profile)}`;
@@ -146,8 +135,7 @@ function ownReader(name: string, spec: ReaderInput): CellReader {
     try {
       return spec.reader(value, profile);
     } catch (error) {
-      if (error instanceof Unreadable) throw new Complaint(`${name}: ${error.message}`);
-      throw error;
+      throw named(name, error);
     }
   };
 }

@@ -1,9 +1,8 @@
 import type { Profile } from '../../units/profile';
 import { readQuantity, wordGiven } from '../../units/quantity';
-import { Unreadable } from '../../units/unreadable';
 import type { CellValue, QuantityArgument, QuantityColumn } from '../argument';
 import { allowed, boundsTest, highest, lowest, zeroIsOut } from './bounds';
-import { Complaint } from './complaint';
+import { Complaint, named } from './complaint';
 
 type Bounded = QuantityArgument | QuantityColumn;
 
@@ -19,8 +18,7 @@ export function figureReader(name: string, spec: Bounded): FigureReader {
     try {
       si = readQuantity(profile, kind, value, most);
     } catch (error) {
-      if (error instanceof Unreadable) throw new Complaint(`${name}: ${error.message}`);
-      throw error;
+      throw named(name, error);
     }
     if (within(si)) return si;
     const bound = boundBeside(spec, si);

@@ -1,10 +1,9 @@
 import type { Profile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
-import { Unreadable } from '../../units/unreadable';
 import type { CellValue, Column, Columns } from '../argument';
 import { isBlank } from './blank';
 import { allowed } from './bounds';
-import { Complaint } from './complaint';
+import { Complaint, named, within } from './complaint';
 import { inWords } from './headings';
 import { figureReader, missing } from './read-figure';
 
@@ -22,6 +21,7 @@ export function readTable(
   const specs = Object.values(columns);
   const needed = specs.findLastIndex((spec) => !('blank' in spec && spec.blank)) + 1;
   const names = keys.map(inWords);
+  const readers = specs.map((spec, j) => columnReader(names[j]!, spec));
   const list = names.join(', ');
   const widest = lines[0]?.length ?? 0;
   if (widest < needed) {
@@ -38,30 +38,39 @@ export function readTable(
     const line = lines[i]!;
     if (line.slice(0, keys.length).every(isBlank)) continue;
     const row: Record<string, unknown> = { row: i - first + 1 };
-    for (let j = 0; j < keys.length; j++) {
-      row[keys[j]!] = readColumn(`${name}: row ${row.row}, ${names[j]}`, specs[j]!, line[j] ?? '', profile);
-    }
+    within(`${name}: row ${row.row}, `, () => {
+      for (let j = 0; j < keys.length; j++) row[keys[j]!] = readers[j]!(line[j] ?? '', profile);
+    });
     rows.push(row);
   }
   if (rows.length === 0) throw new Complaint(`${name}: no rows were given; give rows of ${list}`);
   return rows;
 }
 
-function readColumn(name: string, spec: Column, value: CellValue, profile: Profile): unknown {
-  if (isBlank(value)) {
-    if ('blank' in spec && spec.blank) return undefined;
-    if ('kind' in spec) throw missing(name, allowed(spec, profile));
-    throw missing(name, 'reader' in spec ? spec.accepts : 'text');
-  }
-  if ('kind' in spec) return figureReader(name, spec)(value, profile);
-  if ('reader' in spec) {
+/** The reader of a column, made once a table; its complaints begin with the column's name. */
+function columnReader(name: string, spec: Column): (value: CellValue, profile: Profile) => unknown {
+  const mayBeBlank = 'blank' in spec && spec.blank;
+  const accepts = (profile: Profile) =>
+    'kind' in spec ? allowed(spec, profile) : 'reader' in spec ? spec.accepts : 'text';
+  const read = 'kind' in spec ? figureReader(name, spec) : 'reader' in spec ? ownReader(name, spec.reader) : plainText;
+  return (value, profile) => {
+    if (!isBlank(value)) return read(value, profile);
+    if (mayBeBlank) return undefined;
+    throw missing(name, accepts(profile));
+  };
+}
+
+function ownReader(name: string, reader: (value: CellValue, profile: Profile) => unknown): typeof reader {
+  return (value, profile) => {
     try {
-      return spec.reader(value, profile);
+      return reader(value, profile);
     } catch (error) {
-      if (error instanceof Unreadable) throw new Complaint(`${name}: ${error.message}`);
-      throw error;
+      throw named(name, error);
     }
-  }
+  };
+}
+
+function plainText(value: CellValue): string {
   return String(value).trim();
 }
 

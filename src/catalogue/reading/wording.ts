@@ -1,8 +1,8 @@
+import type { Caution } from '../../formulas/caution';
 import type { Figure } from '../../formulas/refusal';
 import { isKind, type Kind } from '../../units/kinds';
 import type { Profile } from '../../units/profile';
 import { wordQuantity } from '../../units/quantity';
-import type { Sentence } from '../argument';
 
 /** The kind of the argument of that name, where it has one. */
 export type KindOf = (name: string) => Kind | undefined;
@@ -12,7 +12,7 @@ export const digitsToRead = 4;
 export const digitsToType = 6;
 
 /** Puts the figures of a sentence into the user's units; a mark may say its kind itself, `{rate:areal rate}`. */
-export function word(sentence: Sentence, kindOf: KindOf, profile: Profile, digits = digitsToRead): string {
+export function word(sentence: Caution, kindOf: KindOf, profile: Profile, digits = digitsToRead): string {
   const { text, figures = {} } = sentence;
   return text.replace(/\{(\w+)(?::([^{}]+))?\}/g, (mark, name: string, own = name) => {
     const figure: Figure | undefined = figures[name];

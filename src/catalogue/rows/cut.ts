@@ -1,8 +1,6 @@
-import type { PatternRow } from '../../formulas/cone-pattern';
 import { cutPlan, cutSheets } from '../../formulas/cut-plan';
-import type { Profile } from '../../units/profile';
 import { define } from '../define';
-import { patterns, pieceOf } from '../pattern-argument';
+import { patterns } from '../pattern-argument';
 import { planColumns } from '../pattern-columns';
 
 const sheetArguments = {
@@ -17,12 +15,6 @@ const sources = [
   'Bennell and Oliveira, Journal of the Operational Research Society 60:S93 (2009): bottom-left placement of true shapes',
 ];
 
-/** A row from another profile is refused by the profile's own name before anything is laid out. */
-function checked<T extends PatternRow & { readonly row: number }>(rows: readonly T[], profile: Profile): readonly T[] {
-  for (const row of rows) pieceOf('patterns', row, profile);
-  return rows;
-}
-
 export const cutRows = [
   define({
     name: 'CUT.PLAN',
@@ -30,7 +22,7 @@ export const cutRows = [
     arguments: sheetArguments,
     result: { rows: planColumns },
     compute: ({ patterns: rows, sheetLength, sheetWidth, gap }, profile) =>
-      cutPlan(checked(rows, profile), sheetLength, sheetWidth, gap),
+      cutPlan(rows, sheetLength, sheetWidth, gap, profile.text),
     formula: 'a search over turns, orders and places, bounded by steps and not by a clock',
     notes: [
       'For a sector x and y are the arc centre and direction is the centre line’s, counter-clockwise from the sheet’s length; for a rectangle x and y are its lower-left corner as it lies, and direction 0 or 90.',
@@ -57,7 +49,7 @@ export const cutRows = [
       },
     },
     compute: ({ patterns: rows, sheetLength, sheetWidth, gap }, profile) =>
-      cutSheets(checked(rows, profile), sheetLength, sheetWidth, gap),
+      cutSheets(rows, sheetLength, sheetWidth, gap, profile.text),
     formula: 'totals of the plan that CUT.PLAN gives for the same arguments',
     notes: [care],
     sources,

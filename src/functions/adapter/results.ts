@@ -1,8 +1,9 @@
-import type { CellFault, Column, MixedCell, Quantity, Sentence } from '../../catalogue/argument';
+import type { CellFault, Column, MixedCell, Quantity } from '../../catalogue/argument';
 import type { Result } from '../../catalogue/define';
 import { Complaint } from '../../catalogue/reading/complaint';
 import { headings } from '../../catalogue/reading/headings';
 import { type KindOf, word } from '../../catalogue/reading/wording';
+import type { Caution } from '../../formulas/caution';
 import type { Profile } from '../../units/profile';
 import { toProfile } from '../../units/quantity';
 
@@ -33,7 +34,7 @@ export function presenter(result: Result, kindOf: KindOf): Presenter {
     return (computed, profile) => capped((computed as RowValues[]).map((row) => rowOf(columns, row, kindOf, profile)));
   }
   if ('lines' in result) {
-    return (computed, profile) => (computed as Sentence[]).map((sentence) => [word(sentence, kindOf, profile)]);
+    return (computed, profile) => (computed as Caution[]).map((sentence) => [word(sentence, kindOf, profile)]);
   }
   return (computed, profile) =>
     capped(

@@ -2,12 +2,11 @@ import type { Argument, CellValue, QuantityArgument } from '../../catalogue/argu
 import { coefficient } from '../../catalogue/coefficients/all';
 import { isBlank } from '../../catalogue/reading/blank';
 import { allowed } from '../../catalogue/reading/bounds';
-import { Complaint } from '../../catalogue/reading/complaint';
+import { Complaint, named } from '../../catalogue/reading/complaint';
 import { figureReader, missing } from '../../catalogue/reading/read-figure';
 import { readTable } from '../../catalogue/reading/read-table';
 import { nearest } from '../../units/nearest';
 import type { Profile } from '../../units/profile';
-import { Unreadable } from '../../units/unreadable';
 import { openRows, plainRows } from './cells';
 
 export type GivenSoFar = Record<string, unknown>;
@@ -57,8 +56,7 @@ export function slot(name: string, spec: Argument): Slot {
         try {
           return spec.reader(value as CellValue, profile);
         } catch (error) {
-          if (error instanceof Unreadable) throw new Complaint(`${name}: ${error.message}`);
-          throw error;
+          throw named(name, error);
         }
       },
     };
