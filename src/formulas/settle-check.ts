@@ -2,7 +2,8 @@
  * What to watch in a bank of settling drums, in sentences.
  */
 import type { Caution } from './caution';
-import { settleDrums, settleInlet, settleOverflow } from './settle-drums';
+import { pipeVelocity } from './pipe-flow';
+import { settleDrums, settleOverflow } from './settle-drums';
 
 export interface SettlingBank {
   readonly flow: number;
@@ -26,7 +27,7 @@ export interface SettlingBank {
 export function settleCheck(bank: SettlingBank): readonly Caution[] {
   const { flow, diameter, count, bore, overflowLimit, slowestInlet, fastestInlet } = bank;
   const overflow = settleOverflow(flow, diameter, count);
-  const inlet = settleInlet(flow / count, bore);
+  const inlet = pipeVelocity(flow / count, bore);
   const figures = {
     overflow: { value: overflow, like: 'loading' },
     limit: { value: overflowLimit, like: 'loading' },

@@ -17,8 +17,3 @@ export function settleOverflow(flow: number, diameter: number, count: number): n
 export function settleDrums(flow: number, diameter: number, overflow: number): number {
   return wholeUp(flow / (circleArea(diameter) * overflow));
 }
-
-/** Velocity in the inlet pipe, m/s: Q / (pi/4 b2). Source: continuity. */
-export function settleInlet(flow: number, bore: number): number {
-  return flow / circleArea(bore);
-}

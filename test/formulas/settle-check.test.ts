@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { pipeVelocity } from '../../src/formulas/pipe-flow';
 import { type SettlingBank, settleCheck } from '../../src/formulas/settle-check';
-import { settleDrums, settleInlet, settleOverflow } from '../../src/formulas/settle-drums';
+import { settleDrums, settleOverflow } from '../../src/formulas/settle-drums';
 
 const GPM = (231 * 0.0254 ** 3) / 60;
 const bank: SettlingBank = {
@@ -38,9 +39,9 @@ describe('settleDrums', () => {
   });
 });
 
-describe('settleInlet', () => {
+describe('pipeVelocity', () => {
   it('is the flow over the bore', () => {
-    expect(settleInlet(Math.PI / 4, 1)).toBeCloseTo(1, 15);
+    expect(pipeVelocity(Math.PI / 4, 1)).toBeCloseTo(1, 15);
   });
 });
 

@@ -1,6 +1,7 @@
+import { pipeVelocity } from '../../formulas/pipe-flow';
 import { type Mixing, settleCapture } from '../../formulas/settle-capture';
 import { settleCheck } from '../../formulas/settle-check';
-import { settleDrums, settleInlet, settleOverflow } from '../../formulas/settle-drums';
+import { settleDrums, settleOverflow } from '../../formulas/settle-drums';
 import { settleJar } from '../../formulas/settle-jar';
 import { Unreadable } from '../../units/unreadable';
 import type { ReaderArgument } from '../argument';
@@ -111,7 +112,7 @@ export const settleBankRows = [
     summary: 'Velocity in the inlet pipe.',
     arguments: { flow, bore: { kind: 'dimension', above: 0, meaning: 'inside diameter of the inlet' } },
     result: { scalar: 'velocity' },
-    compute: (given) => settleInlet(given.flow, given.bore),
+    compute: (given) => pipeVelocity(given.flow, given.bore),
     formula: 'velocity = flow / (π/4 × bore²)',
     sources: [continuity],
     example: { formula: '=SILT.SETTLE.INLET("US",10,2.047)', gives: '0.97' },
