@@ -13,7 +13,7 @@ const below = {
   'task-pane': ['workbooks', 'hosts', 'functions', 'drawing', 'catalogue', 'formulas', 'units'],
   workbench: ['task-pane', 'workbooks', 'hosts', 'functions', 'drawing', 'catalogue', 'formulas', 'units'],
 };
-const mayUseAll = ['command-line', 'manual'];
+const mayUseAll = ['command-line', 'manual', 'tools'];
 const folders = [...Object.keys(below), ...mayUseAll];
 
 const arrows = Object.entries(below).map(([folder, allowed]) => ({

@@ -6,7 +6,7 @@ const { existsSync, readdirSync, readFileSync } = require('node:fs');
 const path = require('node:path');
 const { require: requireTypeScript } = require('tsx/cjs/api');
 const webpack = require('webpack');
-const { dropDescriptions } = require('./src/command-line/drop-descriptions.cjs');
+const { dropDescriptions } = require('./src/tools/build/drop-descriptions.cjs');
 
 const developmentSite = 'https://localhost:3000';
 const site = (process.env.SILTSTEAD_SITE ?? developmentSite).replace(/\/+$/, '');

@@ -1,4 +1,4 @@
-import { measuredWays } from '../formulas/cone-mid-plane';
+import { measuredWays } from '../formulas/cone/cone-mid-plane';
 import type { Profile } from '../units/profile';
 
 /** Arguments and cautions that the functions of the cone share. */

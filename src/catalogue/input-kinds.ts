@@ -1,5 +1,5 @@
 import type { Kind } from '../units/kinds';
-import type { NamedInputs } from './named-input';
+import type { NamedInputs } from './plan/named-input';
 import { inWords } from './reading/headings';
 
 /** The kind of each input's figure by the input's name in lower case; inputs that are words only are left out. */

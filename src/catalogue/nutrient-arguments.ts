@@ -1,4 +1,4 @@
-import { type NutrientBasis, nutrientBases, phosphateShare, potashShare } from '../formulas/nutrients';
+import { type NutrientBasis, nutrientBases, phosphateShare, potashShare } from '../formulas/harvest/nutrients';
 import { coefficient } from './coefficients/all';
 
 /**

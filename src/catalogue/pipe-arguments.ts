@@ -1,5 +1,5 @@
-import { type FittingLoss, noFittings, readFittings } from '../formulas/fittings';
-import type { NominalSize } from '../formulas/pipe-sizes';
+import { type FittingLoss, noFittings, readFittings } from '../formulas/pipe/fittings';
+import type { NominalSize } from '../formulas/pipe/pipe-sizes';
 import { Refusal } from '../formulas/refusal';
 import { readProfile } from '../units/profile';
 import { readQuantity } from '../units/quantity';

@@ -7,7 +7,7 @@ import { cutPlanDrawing } from '../drawing/cut-plan-drawing';
 import type { Drawing } from '../drawing/drawing-model';
 import { drumSectionDrawing } from '../drawing/drum-section-drawing';
 import { patternDrawing } from '../drawing/pattern-drawing';
-import type { CutRow, PlacedPattern } from '../formulas/cut-plan';
+import type { CutRow, PlacedPattern } from '../formulas/cut/cut-plan';
 import { adapt } from '../functions/adapter';
 import { type Profile, readProfile } from '../units/profile';
 import { DrawMistake, type DrawOption, type DrawRequest } from './draw-request';

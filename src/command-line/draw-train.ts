@@ -1,7 +1,7 @@
 import type { Drawing } from '../drawing/drawing-model';
-import { shelf } from '../functions/shelf';
+import { functionLibrary } from '../functions/function-library';
 import { drawingsOf } from '../task-pane/drawings/drawings-of';
-import { seenScenario } from '../task-pane/drawings/see-scenario';
+import { recognizedScenario } from '../task-pane/drawings/recognize-scenario';
 import { DrawMistake, type DrawRequest } from './draw-request';
 import { cellsOf, openDrawn, unitsOf } from './draw-workbook';
 
@@ -17,5 +17,5 @@ export async function trainDrawings({ given }: DrawRequest): Promise<readonly Dr
   if (!Number.isInteger(column) || column < 1 || column > most) {
     throw new DrawMistake(`--column: ${given.column} is not a scenario of ${range}; give 1 to ${most}`);
   }
-  return drawingsOf(seenScenario(cells, column - 1, units, range, shelf).request);
+  return drawingsOf(recognizedScenario(cells, column - 1, units, range, functionLibrary).request);
 }

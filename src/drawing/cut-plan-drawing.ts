@@ -1,6 +1,6 @@
-import type { CutRow, PlacedPattern } from '../formulas/cut-plan';
-import type { Piece } from '../formulas/piece';
-import { readPattern } from '../formulas/read-pattern';
+import { readPattern } from '../formulas/cone/read-pattern';
+import type { CutRow, PlacedPattern } from '../formulas/cut/cut-plan';
+import type { Piece } from '../formulas/cut/piece';
 import { Refusal } from '../formulas/refusal';
 import type { Profile } from '../units/profile';
 import { drawing } from './drawing';
@@ -27,7 +27,7 @@ export interface CutPlanDrawingInput {
 /** Every sheet to buy with its pieces, one sheet under another; a piece is numbered by pattern row and piece. */
 export function cutPlanDrawing(input: CutPlanDrawingInput): Drawing {
   const { patterns, plan, sheetLength, sheetWidth, profile, name } = input;
-  const word = (metres: number) => wordLength(profile, metres);
+  const lengthText = (metres: number) => wordLength(profile, metres);
   const known = new Map(
     patterns.map((row, i) => {
       const place = row.row ?? i + 1;
@@ -44,7 +44,7 @@ export function cutPlanDrawing(input: CutPlanDrawingInput): Drawing {
     const title = `Sheet ${sheet} of ${count}`;
     entities.push(
       text({ x: corner.x, y: corner.y + sheetWidth + 1.5 * h }, title, h, { anchor: 'start', bold: true }),
-      ...sheetEntities(input, known, pieces, corner, h, word),
+      ...sheetEntities(input, known, pieces, corner, h, lengthText),
     );
   }
   entities.push(
@@ -53,14 +53,14 @@ export function cutPlanDrawing(input: CutPlanDrawingInput): Drawing {
       from: { x: 0, y: 0 },
       to: { x: sheetLength, y: 0 },
       offset: -3 * h,
-      text: `sheet length ${word(sheetLength)}`,
+      text: `sheet length ${lengthText(sheetLength)}`,
     },
     {
       shape: 'length dimension',
       from: { x: sheetLength, y: 0 },
       to: { x: sheetLength, y: sheetWidth },
       offset: -3 * h,
-      text: `sheet width ${word(sheetWidth)}`,
+      text: `sheet width ${lengthText(sheetWidth)}`,
     },
   );
   return drawing({

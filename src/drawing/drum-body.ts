@@ -1,4 +1,4 @@
-import type { TankPort } from '../formulas/tank-ports';
+import type { TankPort } from '../formulas/tank/tank-ports';
 import { arrow } from './dimension-lines';
 import type { Entity, Point } from './drawing-model';
 import { hatched } from './hatch';

@@ -1,4 +1,4 @@
-import { tankPorts } from '../formulas/tank-ports';
+import { tankPorts } from '../formulas/tank/tank-ports';
 import type { Profile } from '../units/profile';
 import { drawing } from './drawing';
 import type { Drawing, Entity } from './drawing-model';
@@ -37,14 +37,14 @@ export function drumSectionDrawing(input: DrumSectionInput): Drawing {
   const figures = figuresOf(input);
   const levels = drumLevels(figures);
   const h = Math.max(2.2 * figures.drumDiameter, levels.rim) / 46;
-  const word = (metres: number) => wordLength(profile, metres);
+  const lengthText = (metres: number) => wordLength(profile, metres);
   return drawing({
     title: titled(name, 'settling drum in section'),
     notes: notesFor(figures),
     entities: [
-      ...drumBody(figures, h, word),
-      ...sizes(figures, h, word),
-      ...callouts(levelList(figures, h, word), figures.drumDiameter / 2 + 7 * h, h),
+      ...drumBody(figures, h, lengthText),
+      ...sizes(figures, h, lengthText),
+      ...callouts(levelList(figures, h, lengthText), figures.drumDiameter / 2 + 7 * h, h),
     ],
     textHeight: h,
     fullSize: false,

@@ -1,6 +1,6 @@
-import type { PatternRow } from '../formulas/cone-pattern';
-import type { Piece, RectanglePiece } from '../formulas/piece';
-import { readPattern } from '../formulas/read-pattern';
+import type { PatternRow } from '../formulas/cone/cone-pattern';
+import { readPattern } from '../formulas/cone/read-pattern';
+import type { Piece, RectanglePiece } from '../formulas/cut/piece';
 import type { Profile } from '../units/profile';
 import { drawing } from './drawing';
 import type { Drawing, Entity, Extent } from './drawing-model';

@@ -1,5 +1,5 @@
-import { beside, type Corner, type Piece, rise } from '../formulas/piece';
-import { pieceOutline } from '../formulas/piece-outline';
+import { beside, type Corner, type Piece, rise } from '../formulas/cut/piece';
+import { pieceOutline } from '../formulas/cut/piece-outline';
 import type { Line, LineStyle, Point, Primitive } from './drawing-model';
 import { arc, line } from './shapes';
 

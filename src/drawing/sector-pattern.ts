@@ -1,4 +1,4 @@
-import { beside, pieceReach, rise, type SectorPiece } from '../formulas/piece';
+import { beside, pieceReach, rise, type SectorPiece } from '../formulas/cut/piece';
 import { type Entity, type Extent, polar, quarterTurn } from './drawing-model';
 import { wordAngle } from './length-text';
 import { blankSize, lapSize, readableHeight, type Worded } from './pattern-sizes';

@@ -1,7 +1,7 @@
 import type { CatalogueRow } from '../catalogue/define';
+import { ArgumentError } from '../catalogue/reading/argument-error';
 import { isBlank } from '../catalogue/reading/blank';
-import { Complaint } from '../catalogue/reading/complaint';
-import { digitsToType, type KindOf, word } from '../catalogue/reading/wording';
+import { digitsToType, formatMessage, type KindOf } from '../catalogue/reading/wording';
 import { Refusal } from '../formulas/refusal';
 import { type Profile, readProfile } from '../units/profile';
 import { wordGiven } from '../units/quantity';
@@ -80,7 +80,7 @@ function run(plan: Plan, values: unknown[], makeError: MakeError): unknown[][] {
     taken[i] = value;
     if (!isBlock(value)) continue;
     const { name, spec, broadcasts } = slots[i]!;
-    if ('choice' in spec) throw new Complaint(`${name}: a range is not allowed; give one word`);
+    if ('choice' in spec) throw new ArgumentError(`${name}: a range is not allowed; give one word`);
     if (!broadcasts) continue;
     rows = joined(rows, height(value), name, 'rows');
     columns = joined(columns, width(value), name, 'columns');
@@ -88,8 +88,8 @@ function run(plan: Plan, values: unknown[], makeError: MakeError): unknown[][] {
   const wanted = plan.takesHeadings && wantsHeadings(values[first + slots.length]);
   const body =
     rows === 1 && columns === 1
-      ? errorsShown(plan, one(plan, taken, profile), makeError)
-      : many(plan, taken, profile, { rows, columns }, makeError);
+      ? errorsShown(plan, callOnce(plan, taken, profile), makeError)
+      : broadcast(plan, taken, profile, { rows, columns }, makeError);
   const top = wanted ? headingRow(plan.row.result, profile) : undefined;
   return top === undefined ? body : [top, ...body];
 }
@@ -97,7 +97,7 @@ function run(plan: Plan, values: unknown[], makeError: MakeError): unknown[][] {
 function profileOf(value: unknown): Profile {
   const plain = unwrap(value);
   if (isBlock(plain))
-    throw new Complaint('units: a range is not allowed; put "US", "metric" or the cell SiltUnits first');
+    throw new ArgumentError('units: a range is not allowed; put "US", "metric" or the cell SiltUnits first');
   return readProfile(typeof plain === 'string' ? plain : cell(plain));
 }
 
@@ -109,13 +109,13 @@ function refuseSurplus(plan: Plan, values: unknown[], most: number): void {
   const surplus = values.slice(most);
   if (surplus.every((value) => value === null || value === undefined)) return;
   const names = argumentNames(plan.row);
-  throw new Complaint(`SILT.${plan.row.name} takes at most ${names.length} arguments: ${names.join(', ')}`);
+  throw new ArgumentError(`SILT.${plan.row.name} takes at most ${names.length} arguments: ${names.join(', ')}`);
 }
 
 function joined(sofar: number, next: number, name: string, what: string): number {
   if (next === sofar || next === 1) return sofar;
   if (sofar === 1) return next;
-  throw new Complaint(`${name}: ${next} ${what} do not fit the ${sofar} ${what} of the arguments before it`);
+  throw new ArgumentError(`${name}: ${next} ${what} do not fit the ${sofar} ${what} of the arguments before it`);
 }
 
 function wantsHeadings(value: unknown): boolean {
@@ -125,11 +125,11 @@ function wantsHeadings(value: unknown): boolean {
   const typed = plain.trim().toLowerCase();
   if (typed === '' || typed === 'false') return false;
   if (typed === 'true') return true;
-  throw new Complaint(`headings: "${plain.slice(0, 40)}" is not allowed; give TRUE or FALSE`);
+  throw new ArgumentError(`headings: "${plain.slice(0, 40)}" is not allowed; give TRUE or FALSE`);
 }
 
 /** One computation: reads each argument in turn, computes, words the result. */
-function one(plan: Plan, taken: readonly unknown[], profile: Profile): Cell[][] {
+function callOnce(plan: Plan, taken: readonly unknown[], profile: Profile): Cell[][] {
   const { slots, row } = plan;
   const given: GivenSoFar = { ...plan.template };
   for (let i = 0; i < slots.length; i++) {
@@ -146,22 +146,22 @@ function one(plan: Plan, taken: readonly unknown[], profile: Profile): Cell[][] 
 }
 
 /** Puts a formula's refusal into the sentence the user reads. */
-function reworded(refusal: Refusal, plan: Plan, taken: readonly unknown[], profile: Profile): Complaint {
-  const advice = word({ text: refusal.advice, figures: refusal.figures }, plan.kindOf, profile, digitsToType);
+function reworded(refusal: Refusal, plan: Plan, taken: readonly unknown[], profile: Profile): ArgumentError {
+  const advice = formatMessage({ text: refusal.advice, figures: refusal.figures }, plan.kindOf, profile, digitsToType);
   const place = plan.slots.findIndex(({ name }) => name === refusal.argument);
   const code = refusal.reason === 'unavailable' ? '#N/A' : '#VALUE!';
-  if (refusal.argument === '') return new Complaint(advice, code);
+  if (refusal.argument === '') return new ArgumentError(advice, code);
   const kind = plan.kindOf(refusal.argument);
   const value = taken[place];
   if (kind === undefined || isBlock(value) || isBlank(value))
-    return new Complaint(`${refusal.argument}: ${advice}`, code);
+    return new ArgumentError(`${refusal.argument}: ${advice}`, code);
   const given = wordGiven(profile, kind, value);
   const verdict = code === '#N/A' ? 'is not covered' : 'is not allowed';
-  return new Complaint(`${refusal.argument}: ${given} ${verdict}; ${advice}`, code);
+  return new ArgumentError(`${refusal.argument}: ${given} ${verdict}; ${advice}`, code);
 }
 
 /** Ranges: one value a cell, or one row a computation, each with its own error. */
-function many(
+function broadcast(
   plan: Plan,
   taken: readonly unknown[],
   profile: Profile,
@@ -171,21 +171,21 @@ function many(
   const { result } = plan.row;
   if ('rows' in result || 'lines' in result || 'grid' in result) {
     const name = plan.slots.find((one, i) => one.broadcasts && isBlock(taken[i]))!.name;
-    throw new Complaint(`${name}: a range is not allowed here, as the answer is several rows; give one value`);
+    throw new ArgumentError(`${name}: a range is not allowed here, as the answer is several rows; give one value`);
   }
   const stacks = 'row' in result;
   if (stacks && shape.rows > 1 && shape.columns > 1) {
-    throw new Complaint(`ranges of ${shape.rows} rows and ${shape.columns} columns do not stack; give one column`);
+    throw new ArgumentError(`ranges of ${shape.rows} rows and ${shape.columns} columns do not stack; give one column`);
   }
   if (shape.rows * shape.columns > mostRows * (stacks ? 1 : 100)) {
-    throw new Complaint(`the answer would be ${shape.rows * shape.columns} values; ask for fewer`);
+    throw new ArgumentError(`the answer would be ${shape.rows * shape.columns} values; ask for fewer`);
   }
   const varies = plan.slots.map((one, i) => one.broadcasts && isBlock(taken[i]));
   const answer = (row: number, column: number): unknown[] => {
     const values = taken.map((value, i) => (varies[i] ? at(value as Block, row, column) : value));
     if (values.every((value, i) => !varies[i] || isBlank(value))) return [''];
     try {
-      return one(plan, values, profile)[0]!;
+      return callOnce(plan, values, profile)[0]!;
     } catch (error) {
       return [hostError(error, makeError)];
     }
@@ -212,7 +212,7 @@ function errorsShown(plan: Plan, block: Cell[][], makeError: MakeError): unknown
 
 /** Whatever went wrong, as the host's own error; a fault of ours is named as one and never gets out raw. */
 function hostError(error: unknown, makeError: MakeError): unknown {
-  if (error instanceof Complaint) return makeError(error.code, error.message);
+  if (error instanceof ArgumentError) return makeError(error.code, error.message);
   if (error instanceof PassedError) return makeError(error.code, error.message);
   if (error instanceof Unreadable) return makeError('#VALUE!', error.message);
   const detail = error instanceof Error ? error.message : String(error);

@@ -3,8 +3,8 @@ import type { Drawing } from '../drawing/drawing-model';
 import { drumSectionDrawing } from '../drawing/drum-section-drawing';
 import { patternDrawing } from '../drawing/pattern-drawing';
 import { toSvg } from '../drawing/svg';
-import { conePattern } from '../formulas/cone-pattern';
-import { cutPlan } from '../formulas/cut-plan';
+import { conePattern } from '../formulas/cone/cone-pattern';
+import { cutPlan } from '../formulas/cut/cut-plan';
 import { readProfile } from '../units/profile';
 
 const INCH = 0.0254;

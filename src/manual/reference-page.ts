@@ -112,13 +112,13 @@ function otherwise(spec: Argument): string {
 }
 
 function defaultFigure(spec: QuantityArgument): string {
-  const say = (si: number) => inBothUnits(spec.kind, si);
-  if (typeof spec.default === 'number') return say(spec.default);
+  const format = (si: number) => inBothUnits(spec.kind, si);
+  if (typeof spec.default === 'number') return format(spec.default);
   if (typeof spec.default !== 'string') return '';
   const { key, typical, low, high, source } = coefficient(spec.default);
   const range =
-    low !== undefined && high !== undefined && low !== high ? `; published ${say(low)} to ${say(high)}` : '';
-  return `${say(typical)} (${key}${range}; ${source})`;
+    low !== undefined && high !== undefined && low !== high ? `; published ${format(low)} to ${format(high)}` : '';
+  return `${format(typical)} (${key}${range}; ${source})`;
 }
 
 function resultText(result: Result): string {

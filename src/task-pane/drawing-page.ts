@@ -5,7 +5,7 @@ import { takeOver } from './drawings/hand-over';
 import { pictureOf } from './drawings/picture';
 import { createSavePanel } from './drawings/save-panel';
 import { createMessages, sentenceOf } from './messages';
-import { sentenceIn } from './saying';
+import { sentenceIn } from './user-error';
 import { createWork } from './work';
 
 const nothing = 'This page draws what the Siltstead task pane hands over; open it from there.';
@@ -20,9 +20,9 @@ async function show(place: HTMLElement): Promise<void> {
   try {
     const request = await takeOver(code);
     const drawings = drawingsOf(request);
-    const { say, element: messages } = createMessages();
-    const { work, element: workPlace } = createWork(say);
-    const saving = createSavePanel(say, work);
+    const { notify, element: messages } = createMessages();
+    const { work, element: workPlace } = createWork(notify);
+    const saving = createSavePanel(notify, work);
     saving.offer(() => drawings);
     document.title = `${drawings[0]?.title ?? 'Drawing'} - Siltstead`;
     replace(

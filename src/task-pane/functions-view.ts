@@ -15,7 +15,7 @@ export const functionsView: View = { id: 'functions', label: 'Functions', build 
 
 function build(context: PaneContext): ViewPart {
   let texts: AllTexts = new Map();
-  let find: Finder = createFinder(context.shelf.catalogue, texts);
+  let find: Finder = createFinder(context.functionLibrary.catalogue, texts);
   let form: FunctionForm | undefined;
   let isFront = false;
 
@@ -58,7 +58,7 @@ function build(context: PaneContext): ViewPart {
     );
     return make('li', {}, button);
   };
-  const byStage = stages(context.shelf.catalogue);
+  const byStage = stages(context.functionLibrary.catalogue);
   const show = (): void => {
     const found = find(sought.value).slice(0, mostFound);
     if (sought.value.trim() === '') {
@@ -99,10 +99,10 @@ function build(context: PaneContext): ViewPart {
   context.texts().then(
     (arrived) => {
       texts = arrived;
-      find = createFinder(context.shelf.catalogue, texts);
+      find = createFinder(context.functionLibrary.catalogue, texts);
       if (form === undefined) show();
     },
-    (error: unknown) => context.say('fault', sentenceOf(error)),
+    (error: unknown) => context.notify('fault', sentenceOf(error)),
   );
   return {
     element: make('div', {}, finderPlace, formPlace),
@@ -127,13 +127,13 @@ function stage(title: string, items: readonly HTMLElement[]): HTMLElement {
   return make('details', { class: 'stage' }, make('summary', {}, title), make('ul', { class: 'plain-list' }, ...items));
 }
 
-function reEnterPart({ host, work, say }: PaneContext): readonly HTMLElement[] {
+function reEnterPart({ host, work, notify }: PaneContext): readonly HTMLElement[] {
   if (host === undefined) return [];
   const press = (): void => {
     void work('Re-entering SILT formulas', () => reEnterFormulas(host)).then((count) => {
       if (count === undefined) return;
-      if (count === 0) say('note', 'No SILT formula of this workbook shows #NAME?.');
-      else say('done', `${count} cell ${count === 1 ? 'formula was' : 'formulas were'} entered again.`);
+      if (count === 0) notify('note', 'No SILT formula of this workbook shows #NAME?.');
+      else notify('done', `${count} cell ${count === 1 ? 'formula was' : 'formulas were'} entered again.`);
     });
   };
   return [

@@ -1,5 +1,5 @@
 /** The task pane's page: in Excel beside the sheet, opened by itself on its own. */
-import type { ShelfHolder } from '../functions/shelf';
+import type { FunctionLibraryHolder } from '../functions/function-library';
 import { findExcel } from '../hosts/excel/find-excel';
 import { make, replace } from './dom';
 import { mountPane, type Pane } from './pane';
@@ -11,8 +11,8 @@ const aloneSentence =
 const patienceMs = 1500;
 
 function start(root: HTMLElement): void {
-  const { siltstead: shelf } = globalThis as ShelfHolder;
-  if (shelf === undefined) {
+  const { siltstead: functionLibrary } = globalThis as FunctionLibraryHolder;
+  if (functionLibrary === undefined) {
     replace(
       root,
       make(
@@ -25,14 +25,14 @@ function start(root: HTMLElement): void {
   }
   let pane: Pane | undefined;
   const alone = (): void => {
-    pane ??= mountPane(root, { host: undefined, shelf, standing: aloneSentence });
+    pane ??= mountPane(root, { host: undefined, functionLibrary, standing: aloneSentence });
   };
   const timer = setTimeout(alone, patienceMs);
   void findExcel().then((host) => {
     clearTimeout(timer);
     if (host === undefined) return alone();
     pane?.close();
-    pane = mountPane(root, { host, shelf });
+    pane = mountPane(root, { host, functionLibrary });
   });
 }
 

@@ -2,7 +2,7 @@ import { HostError } from '../hosts/sheet-host';
 import { make, replace } from './dom';
 
 export type Tone = 'done' | 'note' | 'fault';
-export type Say = (
+export type Notify = (
   tone: Tone,
   sentence: string,
   button?: { readonly label: string; readonly press: () => void },
@@ -18,7 +18,7 @@ export type Ask = (question: Question) => Promise<string | undefined>;
 
 export interface Messages {
   readonly element: HTMLElement;
-  readonly say: Say;
+  readonly notify: Notify;
   readonly ask: Ask;
   /** Takes away what is said and asked, for another workbook has come; what was asked is not done. */
   readonly dismiss: () => void;
@@ -31,7 +31,7 @@ export function createMessages(): Messages {
   const line = make('div', { class: 'message-line', role: 'status', 'aria-live': 'polite' });
   const question = make('div', { class: 'question-place' });
   const element = make('div', { class: 'messages' }, line, question);
-  const say: Say = (tone, sentence, button) => {
+  const notify: Notify = (tone, sentence, button) => {
     const close = make('button', { type: 'button', class: 'quiet', 'aria-label': 'Close this message' }, '×');
     close.addEventListener('click', () => replace(line));
     const more = button ? make('button', { type: 'button' }, button.label) : undefined;
@@ -62,7 +62,7 @@ export function createMessages(): Messages {
     replace(line);
     unanswered();
   };
-  return { element, say, ask, dismiss };
+  return { element, notify, ask, dismiss };
 }
 
 let asked = 0;

@@ -1,4 +1,4 @@
-import type { Shelf } from '../functions/shelf';
+import type { FunctionLibrary } from '../functions/function-library';
 import type { Block, SheetHost } from '../hosts/sheet-host';
 import { make, makeButton, makeSvg, replace } from './dom';
 import { fetchTexts } from './function-texts';
@@ -13,7 +13,7 @@ import { unitsCaution } from './workbook-units';
 export interface PaneParts {
   /** Undefined where the page stands alone. */
   readonly host: SheetHost | undefined;
-  readonly shelf: Shelf;
+  readonly functionLibrary: FunctionLibrary;
   /** Where the pages and files of the site begin, such as `https://localhost:3000/`; the page's own folder where left out. */
   readonly site?: string;
   /** Said under the title where there is no spreadsheet. */
@@ -31,18 +31,18 @@ export interface Pane {
 
 /** Builds the task pane inside an element, the same for Excel, the workbench and a page on its own. */
 export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
-  const { host, shelf, site = new URL('.', document.baseURI).href, views = everyView } = parts;
-  const { say, ask, dismiss, element: messages } = createMessages();
-  const { work, element: workPlace } = createWork(say);
+  const { host, functionLibrary, site = new URL('.', document.baseURI).href, views = everyView } = parts;
+  const { notify, ask, dismiss, element: messages } = createMessages();
+  const { work, element: workPlace } = createWork(notify);
   const units = watchUnits(host);
   const page = (path: string): string => new URL(path, site).href;
   const selection = shareSelection(host);
   const context: PaneContext = {
     host,
-    shelf,
+    functionLibrary,
     units,
     texts: once(() => fetchTexts(page('functions.json'))),
-    say,
+    notify,
     ask,
     work,
     onSelection: selection.listen,
@@ -90,7 +90,7 @@ export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
   showUnits();
   const stopTheme = followTheme(host);
   const refresh = (): void => {
-    units.refresh().catch((error: unknown) => say('fault', sentenceOf(error)));
+    units.refresh().catch((error: unknown) => notify('fault', sentenceOf(error)));
   };
   const stopChanges = host === undefined ? undefined : whenListening(host.onCellsChanged(debounced(refresh)));
   refresh();

@@ -37,7 +37,7 @@ function build(context: PaneContext): ViewPart {
     element: make('div', {}, make('h2', {}, 'Units of this workbook'), status, typed, picker.element, actions, list),
     forget: () => shown.forget(),
     shown: () => {
-      context.units.refresh().catch((error: unknown) => context.say('fault', sentenceOf(error)));
+      context.units.refresh().catch((error: unknown) => context.notify('fault', sentenceOf(error)));
     },
   };
 }

@@ -1,7 +1,7 @@
-import type { Shelf } from '../functions/shelf';
+import type { FunctionLibrary } from '../functions/function-library';
 import type { Block, SheetHost } from '../hosts/sheet-host';
 import type { AllTexts } from './function-texts';
-import type { Ask, Say } from './messages';
+import type { Ask, Notify } from './messages';
 import type { UnitsWatch } from './units-watch';
 import type { Work } from './work';
 
@@ -32,13 +32,13 @@ export interface PaneContext {
   /** The spreadsheet beside the pane; undefined where the page was opened on its own. */
   readonly host: SheetHost | undefined;
   /** Every worksheet function, to read its contract and to compute with. */
-  readonly shelf: Shelf;
+  readonly functionLibrary: FunctionLibrary;
   /** The workbook's units profile. */
   readonly units: UnitsWatch;
   /** What people read about each function, once it has arrived; rejects where functions.json cannot be read. */
   readonly texts: () => Promise<AllTexts>;
   /** Says one sentence in the pane's message line; a new one takes the place of the old. */
-  readonly say: Say;
+  readonly notify: Notify;
   /** Asks for one of a few answers inside the pane; undefined where it was put aside. */
   readonly ask: Ask;
   /**

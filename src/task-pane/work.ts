@@ -1,5 +1,5 @@
 import { make, makeButton, replace } from './dom';
-import { type Say, sentenceOf } from './messages';
+import { type Notify, sentenceOf } from './messages';
 
 /** What long work calls between pieces: shows how far it is, lets the page breathe, throws Stopped when told to stop. */
 export interface Progress {
@@ -30,7 +30,7 @@ export interface WorkPlace {
 }
 
 /** The place where work shows itself. One piece of work runs at a time; the next is told to wait. */
-export function createWork(say: Say): WorkPlace {
+export function createWork(say: Notify): WorkPlace {
   const element = make('div', { class: 'work-place', role: 'status' });
   let running: string | undefined;
   const work: Work = async (title, job) => {

@@ -5,7 +5,7 @@ import type { Spreadsheet } from '../hosts/univer/spreadsheet';
 import { part } from './page-parts';
 import { typingHelp } from './typing-help';
 
-function say(text: string, isError: boolean): void {
+function show(text: string, isError: boolean): void {
   part('cell-text').textContent = text;
   part('cell-line').classList.toggle('bad', isError);
 }
@@ -17,7 +17,7 @@ export function showCellLine(spreadsheet: Spreadsheet, selection: Block): void {
   const isError = typeof value === 'object';
   part('cell-place').textContent = cellName(row, column);
   const note = spreadsheet.current().notes.at(selection.sheet, row, column) ?? '';
-  say(isError ? `${value.error.code} ${value.error.message}` : note, isError);
+  show(isError ? `${value.error.code} ${value.error.message}` : note, isError);
 }
 
 /** While a formula is typed the line says what the argument at hand means. */
@@ -25,7 +25,7 @@ export function helpWhileTyping(spreadsheet: Spreadsheet, functions: readonly Ho
   const byName = new Map(functions.map((fn) => [fn.fullName, fn]));
   const { api } = spreadsheet;
   api.addEvent(api.Event.SheetEditChanging, (event) => {
-    say(typingHelp(event.value.toPlainText().trimEnd(), byName), false);
+    show(typingHelp(event.value.toPlainText().trimEnd(), byName), false);
   });
 }
 

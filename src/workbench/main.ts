@@ -1,6 +1,6 @@
 /** The workbench page: the embedded spreadsheet with the add-in's functions, files, and the pane beside the grid. */
 import '@univerjs/preset-sheets-core/lib/index.css';
-import type { ShelfHolder } from '../functions/shelf';
+import type { FunctionLibraryHolder } from '../functions/function-library';
 import type { SheetHost } from '../hosts/sheet-host';
 import { showReasonsOnHover } from '../hosts/univer/error-popup';
 import { createSpreadsheet } from '../hosts/univer/spreadsheet';
@@ -28,11 +28,11 @@ async function start(): Promise<void> {
   Object.assign(window, { workbench: { host, spreadsheet } });
 }
 
-/** The very pane that Excel shows, open on the drawings, with the functions that the script has put on its shelf. */
+/** The very pane that Excel shows, open on the drawings, with the functions that the script has left in its library. */
 function showPane(host: SheetHost): Pane {
-  const { siltstead: shelf } = globalThis as ShelfHolder;
-  if (shelf === undefined) throw new Error('functions.js has not said what the pane needs; build it again');
-  const pane = mountPane(part('pane'), { host, shelf, site: new URL('site/', document.baseURI).href });
+  const { siltstead: functionLibrary } = globalThis as FunctionLibraryHolder;
+  if (functionLibrary === undefined) throw new Error('functions.js has not said what the pane needs; build it again');
+  const pane = mountPane(part('pane'), { host, functionLibrary, site: new URL('site/', document.baseURI).href });
   pane.show('drawings');
   return pane;
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue/all';
 import { coefficient, coefficients, differs } from '../../src/catalogue/coefficients/all';
-import { chartedSpecies } from '../../src/formulas/stock-feed-rate';
+import { chartedSpecies } from '../../src/formulas/stock/stock-feed-rate';
 
 describe('the table of coefficients', () => {
   it('has no key twice', () => {

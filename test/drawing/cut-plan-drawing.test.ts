@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { cutPlanDrawing } from '../../src/drawing/cut-plan-drawing';
 import { toDxf } from '../../src/drawing/dxf';
-import type { CutRow } from '../../src/formulas/cut-plan';
-import { readPattern } from '../../src/formulas/read-pattern';
-import { pieceHolds } from '../formulas/piece-shape';
+import { readPattern } from '../../src/formulas/cone/read-pattern';
+import type { CutRow } from '../../src/formulas/cut/cut-plan';
+import { pieceHolds } from '../formulas/cut/piece-shape';
 import { readDxf } from './read-dxf';
 import { drumCone, metric, patternOf, us } from './samples';
 

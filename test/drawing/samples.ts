@@ -1,4 +1,4 @@
-import { conePattern, type PatternRow } from '../../src/formulas/cone-pattern';
+import { conePattern, type PatternRow } from '../../src/formulas/cone/cone-pattern';
 import { readProfile } from '../../src/units/profile';
 
 export const inch = 0.0254;

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import type { TestProject } from 'vitest/node';
-import { findBrowser } from '../../src/command-line/find-browser';
+import { findBrowser } from '../../src/tools/browser/find-browser';
 
 declare module 'vitest' {
   interface ProvidedContext {

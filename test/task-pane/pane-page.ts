@@ -1,5 +1,5 @@
 /** The page that browser tests open: the pane beside a spreadsheet that lives in memory, or on its own. */
-import { shelf } from '../../src/functions/shelf';
+import { functionLibrary } from '../../src/functions/function-library';
 import type { CellResult, WorkbookData } from '../../src/hosts/workbook-model';
 import { mountPane, type Pane } from '../../src/task-pane/pane';
 import { MemoryHost } from './memory-host';
@@ -30,24 +30,24 @@ const root = document.getElementById('pane')!;
 
 window.paneTest = {
   host: new MemoryHost(),
-  pane: mountPane(root, { host: undefined, shelf }),
-  functionNames: shelf.catalogue.map(({ name }) => name),
+  pane: mountPane(root, { host: undefined, functionLibrary }),
+  functionNames: functionLibrary.catalogue.map(({ name }) => name),
   open(sheets, names) {
     this.pane.close();
     this.host = new MemoryHost(sheets, names);
-    this.pane = mountPane(root, { host: this.host, shelf });
+    this.pane = mountPane(root, { host: this.host, functionLibrary });
   },
   openWorkbook(workbook) {
     this.pane.close();
     this.host = hostOfData(workbook);
-    this.pane = mountPane(root, { host: this.host, shelf });
+    this.pane = mountPane(root, { host: this.host, functionLibrary });
   },
   openAlone() {
     this.pane.close();
-    this.pane = mountPane(root, { host: undefined, shelf, standing: 'This page stands on its own.' });
+    this.pane = mountPane(root, { host: undefined, functionLibrary, standing: 'This page stands on its own.' });
   },
   call(name, ...values) {
-    const row = shelf.catalogue.find((one) => one.name === name)!;
-    return shelf.adapt(row, (_, message) => new Error(message))(...values);
+    const row = functionLibrary.catalogue.find((one) => one.name === name)!;
+    return functionLibrary.adapt(row, (_, message) => new Error(message))(...values);
   },
 };

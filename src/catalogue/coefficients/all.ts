@@ -1,4 +1,4 @@
-import type { Range } from '../../formulas/range';
+import type { Range } from '../../formulas/numeric/range';
 import { bedCoefficients } from './bed';
 import type { Coefficient } from './coefficient';
 import { filterCoefficients } from './filter';

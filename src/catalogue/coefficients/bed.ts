@@ -1,6 +1,6 @@
-import { cropGroups, crops } from '../../formulas/crops';
-import { range } from '../../formulas/range';
-import { fao } from '../../formulas/works';
+import { cropGroups, crops } from '../../formulas/bed/crops';
+import { fao } from '../../formulas/citations';
+import { range } from '../../formulas/numeric/range';
 import { ofTopic, practice, type TopicFigure } from './coefficient';
 
 /** Plant beds: feed that crops take, how close they stand, what gravel holds. */

@@ -1,8 +1,8 @@
-import { ALKALINITY_PER_NITROGEN, OXYGEN_PER_NITROGEN } from '../../formulas/atomic-mass';
-import { mediaTable } from '../../formulas/media';
-import { AMMONIA_GAIN, OXYGEN_GAIN } from '../../formulas/nitrification';
-import { range } from '../../formulas/range';
-import { fao } from '../../formulas/works';
+import { fao } from '../../formulas/citations';
+import { mediaTable } from '../../formulas/filter/media';
+import { AMMONIA_GAIN, OXYGEN_GAIN } from '../../formulas/filter/nitrification';
+import { range } from '../../formulas/numeric/range';
+import { ALKALINITY_PER_NITROGEN, OXYGEN_PER_NITROGEN } from '../../formulas/water/atomic-mass';
 import { ofTopic, practice, type TopicFigure } from './coefficient';
 import { GRAMS_PER_SQUARE_METRE, GRAMS_PER_SQUARE_METRE_DAY } from './scale';
 

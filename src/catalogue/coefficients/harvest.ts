@@ -1,8 +1,8 @@
-import { PHOSPHATE_PER_PHOSPHORUS, POTASH_PER_POTASSIUM } from '../../formulas/atomic-mass';
-import { WAIT_CLEAR, WAIT_TOUCHING } from '../../formulas/harvest';
-import { range } from '../../formulas/range';
-import { SLURRY_DENSITY } from '../../formulas/slurry';
-import { DAY } from '../../formulas/time';
+import { WAIT_CLEAR, WAIT_TOUCHING } from '../../formulas/harvest/harvest';
+import { SLURRY_DENSITY } from '../../formulas/harvest/slurry';
+import { range } from '../../formulas/numeric/range';
+import { DAY } from '../../formulas/numeric/time';
+import { PHOSPHATE_PER_PHOSPHORUS, POTASH_PER_POTASSIUM } from '../../formulas/water/atomic-mass';
 import { ofTopic, practice } from './coefficient';
 import { POUNDS_PER_THOUSAND_SQUARE_FEET } from './scale';
 

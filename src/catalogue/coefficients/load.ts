@@ -1,6 +1,6 @@
-import { CARBON_DIOXIDE_PER_OXYGEN } from '../../formulas/atomic-mass';
-import { range } from '../../formulas/range';
-import { davidson, fao, timmons, wasAbstract } from '../../formulas/works';
+import { davidson, fao, timmons, wasAbstract } from '../../formulas/citations';
+import { range } from '../../formulas/numeric/range';
+import { CARBON_DIOXIDE_PER_OXYGEN } from '../../formulas/water/atomic-mass';
 import { ofTopic, practice } from './coefficient';
 import { MILLIGRAMS_PER_LITRE } from './scale';
 

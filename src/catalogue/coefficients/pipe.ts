@@ -1,4 +1,4 @@
-import { range } from '../../formulas/range';
+import { range } from '../../formulas/numeric/range';
 import { ofTopic, practice } from './coefficient';
 
 const metcalf = 'Metcalf and Eddy, Wastewater Engineering';

@@ -1,5 +1,5 @@
-import { range } from '../../formulas/range';
-import { DAY } from '../../formulas/time';
+import { range } from '../../formulas/numeric/range';
+import { DAY } from '../../formulas/numeric/time';
 import { ofTopic, practice } from './coefficient';
 
 /** Mortar in a bag of 50 lb, kg, and a square foot, m2. */

@@ -1,4 +1,4 @@
-import { DAY } from '../../formulas/time';
+import { DAY } from '../../formulas/numeric/time';
 
 /** SI worth of the units that sources print, for the coefficient tables alone. */
 export const GRAMS_PER_SQUARE_METRE_DAY = 1e-3 / DAY;

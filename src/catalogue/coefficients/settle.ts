@@ -1,6 +1,6 @@
-import { range } from '../../formulas/range';
-import { DAY } from '../../formulas/time';
-import { davidson, wasAbstract } from '../../formulas/works';
+import { davidson, wasAbstract } from '../../formulas/citations';
+import { range } from '../../formulas/numeric/range';
+import { DAY } from '../../formulas/numeric/time';
 import { ofTopic, practice } from './coefficient';
 import { CENTIMETRES_PER_SECOND } from './scale';
 

@@ -1,5 +1,5 @@
-import { range } from '../../formulas/range';
-import { fao } from '../../formulas/works';
+import { fao } from '../../formulas/citations';
+import { range } from '../../formulas/numeric/range';
 import { ofTopic, practice } from './coefficient';
 import { MILLIGRAMS_PER_LITRE } from './scale';
 

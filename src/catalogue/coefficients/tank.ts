@@ -1,4 +1,4 @@
-import { range } from '../../formulas/range';
+import { range } from '../../formulas/numeric/range';
 import { ofTopic, practice } from './coefficient';
 
 const POUND_PER_CUBIC_FOOT = 0.45359237 / 0.3048 ** 3;

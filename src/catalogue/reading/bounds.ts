@@ -62,14 +62,14 @@ export function zeroIsOut(spec: Bounded): boolean {
 /** `a length of more than 0 in`, `a temperature from 0 °C to 40 °C`, `a whole number of at least 1`. */
 export function allowed(spec: Bounded, profile: Profile): string {
   const noun = spec.whole ? 'a whole number' : (nouns[spec.kind] ?? `a ${spec.kind}`);
-  const say = (si: number): string => wordQuantity(profile, spec.kind, si);
+  const format = (si: number): string => wordQuantity(profile, spec.kind, si);
   const low = lowest(spec);
   const high = highest(spec);
-  if (low !== undefined && high !== undefined) return `${noun} from ${say(low)} to ${say(high)}`;
+  if (low !== undefined && high !== undefined) return `${noun} from ${format(low)} to ${format(high)}`;
   const lower =
-    low !== undefined ? `at least ${say(low)}` : spec.above !== undefined ? `more than ${say(spec.above)}` : '';
+    low !== undefined ? `at least ${format(low)}` : spec.above !== undefined ? `more than ${format(spec.above)}` : '';
   const upper =
-    high !== undefined ? `at most ${say(high)}` : spec.below !== undefined ? `less than ${say(spec.below)}` : '';
+    high !== undefined ? `at most ${format(high)}` : spec.below !== undefined ? `less than ${format(spec.below)}` : '';
   if (lower && upper) return `${noun} of ${lower} and ${upper}`;
   if (lower || upper) return `${noun} of ${lower || upper}`;
   const unit = profile.units[spec.kind].symbol;

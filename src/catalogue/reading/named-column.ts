@@ -3,10 +3,10 @@ import type { Profile } from '../../units/profile';
 import { wordList, wordText } from '../../units/text';
 import type { CellValue } from '../argument';
 import { coefficient } from '../coefficients/all';
-import type { FigureInput, Named, NamedInput, NamedInputs, ReaderInput, WordInput } from '../named-input';
+import type { FigureInput, Named, NamedInput, NamedInputs, ReaderInput, WordInput } from '../plan/named-input';
+import { ArgumentError, asArgumentError, withPlace } from './argument-error';
 import { allowed, boundsTest } from './bounds';
-import { Complaint, named, within } from './complaint';
-import { inputName, isNothing, type NamedTable } from './named-table';
+import { type InputTable, inputName, isNothing } from './input-table';
 import { type FigureReader, figureReader } from './read-figure';
 
 /** One column of named inputs, read. */
@@ -42,7 +42,7 @@ function readers(inputs: NamedInputs): readonly Reader[] {
 }
 
 /** Whether nothing but blanks and noughts stands in a column. */
-export function isBlankColumn({ lines }: NamedTable, column: number): boolean {
+export function isBlankColumn({ lines }: InputTable, column: number): boolean {
   return [...lines.values()].every((cells) => isNothing(cells[column]));
 }
 
@@ -52,7 +52,7 @@ export function isBlankColumn({ lines }: NamedTable, column: number): boolean {
  */
 export function namedColumn<T extends NamedInputs>(
   inputs: T,
-  table: NamedTable,
+  table: InputTable,
   column: number,
   place: string,
   profile: Profile,
@@ -62,19 +62,19 @@ export function namedColumn<T extends NamedInputs>(
   for (const { key, name, spec, read } of readers(inputs)) {
     const cell = table.lines.get(key)?.[column] ?? '';
     if (cell instanceof Error) throw cell;
-    const value = within(place, () => read(cell, profile));
+    const value = withPlace(place, () => read(cell, profile));
     if (value !== absent) values[key] = value;
     else if ('required' in spec && spec.required)
-      throw new Complaint(`${place}${missing(name, spec, table, key, profile)}`);
+      throw new ArgumentError(`${place}${missing(name, spec, table, key, profile)}`);
     else {
-      values[key] = within(place, () => defaultOf(name, spec, values, profile));
+      values[key] = withPlace(place, () => defaultOf(name, spec, values, profile));
       if (values[key] !== undefined) defaults.push(name);
     }
   }
   return { values: values as Named<T>, defaults };
 }
 
-function missing(name: string, spec: FigureInput, { lines }: NamedTable, key: string, profile: Profile): string {
+function missing(name: string, spec: FigureInput, { lines }: InputTable, key: string, profile: Profile): string {
   const given = lines.has(key) ? '0 or blank is not allowed' : 'its row is missing';
   return `${name}: ${given}; give ${allowed(spec, profile)}`;
 }
@@ -123,7 +123,7 @@ function wordReader(name: string, spec: WordInput): CellReader {
     const word = words.get(typed.toLowerCase().replace(/\s+/g, ' '));
     if (word !== undefined) return word;
     const near = spec.choice.length > 6 ? nearest(typed, spec.choice) : spec.choice;
-    throw new Complaint(
+    throw new ArgumentError(
       `${name}: ${wordText(typed)} is not allowed; ${near === spec.choice ? 'give' : 'nearest are'} ${wordList(near)}`,
     );
   };
@@ -135,7 +135,7 @@ function ownReader(name: string, spec: ReaderInput): CellReader {
     try {
       return spec.reader(value, profile);
     } catch (error) {
-      throw named(name, error);
+      throw asArgumentError(name, error);
     }
   };
 }

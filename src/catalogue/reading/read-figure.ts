@@ -1,8 +1,8 @@
 import type { Profile } from '../../units/profile';
 import { readQuantity, wordGiven } from '../../units/quantity';
 import type { CellValue, QuantityArgument, QuantityColumn } from '../argument';
+import { ArgumentError, asArgumentError } from './argument-error';
 import { allowed, boundsTest, highest, lowest, zeroIsOut } from './bounds';
-import { Complaint, named } from './complaint';
 
 type Bounded = QuantityArgument | QuantityColumn;
 
@@ -18,13 +18,13 @@ export function figureReader(name: string, spec: Bounded): FigureReader {
     try {
       si = readQuantity(profile, kind, value, most);
     } catch (error) {
-      throw named(name, error);
+      throw asArgumentError(name, error);
     }
     if (within(si)) return si;
     const bound = boundBeside(spec, si);
     if (bound !== undefined) return bound;
     const given = value === 0 && zeroIsOut(spec) ? '0 or blank' : wordGiven(profile, kind, value);
-    throw new Complaint(`${name}: ${given} is not allowed; give ${allowed(spec, profile)}`);
+    throw new ArgumentError(`${name}: ${given} is not allowed; give ${allowed(spec, profile)}`);
   };
 }
 
@@ -42,6 +42,6 @@ function plausible(spec: Bounded): number | undefined {
   return spec.kind === 'run' && high !== undefined && high > 100 ? high : undefined;
 }
 
-export function missing(name: string, what: string): Complaint {
-  return new Complaint(`${name}: blank is not allowed; give ${what}`);
+export function missing(name: string, what: string): ArgumentError {
+  return new ArgumentError(`${name}: blank is not allowed; give ${what}`);
 }

@@ -1,4 +1,4 @@
-import type { CutRow, PlacedPattern } from '../../formulas/cut-plan';
+import type { CutRow, PlacedPattern } from '../../formulas/cut/cut-plan';
 import type { Profile } from '../../units/profile';
 import type { CellValue } from '../argument';
 import { patternColumns, planColumns } from '../pattern-columns';

@@ -1,9 +1,9 @@
 import type { Profile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
 import type { CellValue, Column, Columns } from '../argument';
+import { ArgumentError, asArgumentError, withPlace } from './argument-error';
 import { isBlank } from './blank';
 import { allowed } from './bounds';
-import { Complaint, named, within } from './complaint';
 import { inWords } from './headings';
 import { figureReader, missing } from './read-figure';
 
@@ -29,7 +29,7 @@ export function readTable(
       widest === 1 && lines.length === 1
         ? `${lines[0]![0] === '' ? 'blank' : lines[0]![0]}`
         : `${widest} column${widest === 1 ? '' : 's'}`;
-    throw new Complaint(`${name}: ${given} is not allowed; give rows of ${list}`);
+    throw new ArgumentError(`${name}: ${given} is not allowed; give rows of ${list}`);
   }
   let first = lines.findIndex((line) => !line.every(isBlank));
   if (first >= 0 && isHeading(lines[first]!, specs, profile)) first++;
@@ -38,12 +38,12 @@ export function readTable(
     const line = lines[i]!;
     if (line.slice(0, keys.length).every(isBlank)) continue;
     const row: Record<string, unknown> = { row: i - first + 1 };
-    within(`${name}: row ${row.row}, `, () => {
+    withPlace(`${name}: row ${row.row}, `, () => {
       for (let j = 0; j < keys.length; j++) row[keys[j]!] = readers[j]!(line[j] ?? '', profile);
     });
     rows.push(row);
   }
-  if (rows.length === 0) throw new Complaint(`${name}: no rows were given; give rows of ${list}`);
+  if (rows.length === 0) throw new ArgumentError(`${name}: no rows were given; give rows of ${list}`);
   return rows;
 }
 
@@ -65,7 +65,7 @@ function ownReader(name: string, reader: (value: CellValue, profile: Profile) =>
     try {
       return reader(value, profile);
     } catch (error) {
-      throw named(name, error);
+      throw asArgumentError(name, error);
     }
   };
 }

@@ -12,7 +12,7 @@ export const digitsToRead = 4;
 export const digitsToType = 6;
 
 /** Puts the figures of a sentence into the user's units; a mark may say its kind itself, `{rate:areal rate}`. */
-export function word(sentence: Caution, kindOf: KindOf, profile: Profile, digits = digitsToRead): string {
+export function formatMessage(sentence: Caution, kindOf: KindOf, profile: Profile, digits = digitsToRead): string {
   const { text, figures = {} } = sentence;
   return text.replace(/\{(\w+)(?::([^{}]+))?\}/g, (mark, name: string, own = name) => {
     const figure: Figure | undefined = figures[name];

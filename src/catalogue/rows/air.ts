@@ -1,4 +1,4 @@
-import { airSupply, airTransfer } from '../../formulas/air';
+import { airSupply, airTransfer } from '../../formulas/air/air';
 import { define } from '../define';
 import { elevation, salinity, temperature, usualTemperature } from '../water-arguments';
 

@@ -1,5 +1,5 @@
-import { bedArea, bedDays, bedPlants } from '../../formulas/bed';
-import { cropFeed, cropGroups, cropNames, findCrop } from '../../formulas/crops';
+import { bedArea, bedDays, bedPlants } from '../../formulas/bed/bed';
+import { cropFeed, cropGroups, cropNames, findCrop } from '../../formulas/bed/crops';
 import { nearest } from '../../units/nearest';
 import { readQuantity } from '../../units/quantity';
 import { Unreadable } from '../../units/unreadable';

@@ -1,8 +1,8 @@
-import { coneBackfill } from '../../formulas/cone-backfill';
-import { coneCheck } from '../../formulas/cone-check';
-import { coneMarks } from '../../formulas/cone-marks';
-import { coneMix } from '../../formulas/cone-mix';
-import { coneRivets } from '../../formulas/cone-rivets';
+import { coneBackfill } from '../../formulas/cone/cone-backfill';
+import { coneCheck } from '../../formulas/cone/cone-check';
+import { coneMarks } from '../../formulas/cone/cone-marks';
+import { coneMix } from '../../formulas/cone/cone-mix';
+import { coneRivets } from '../../formulas/cone/cone-rivets';
 import { Refusal } from '../../formulas/refusal';
 import type { Profile } from '../../units/profile';
 import {

@@ -1,5 +1,5 @@
-import { coneAngle, coneHeight, coneVolume } from '../../formulas/cone';
-import { conePattern } from '../../formulas/cone-pattern';
+import { coneAngle, coneHeight, coneVolume } from '../../formulas/cone/cone';
+import { conePattern } from '../../formulas/cone/cone-pattern';
 import {
   bottom,
   degree,

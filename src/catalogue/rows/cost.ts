@@ -1,5 +1,5 @@
-import { costCompare, costLines, costRunning } from '../../formulas/cost';
-import { HOUR } from '../../formulas/time';
+import { costCompare, costLines, costRunning } from '../../formulas/cost/cost';
+import { HOUR } from '../../formulas/numeric/time';
 import { define } from '../define';
 
 const definition = 'Definition';

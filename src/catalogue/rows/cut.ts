@@ -1,4 +1,4 @@
-import { cutPlan, cutSheets } from '../../formulas/cut-plan';
+import { cutPlan, cutSheets } from '../../formulas/cut/cut-plan';
 import { define } from '../define';
 import { patterns } from '../pattern-argument';
 import { planColumns } from '../pattern-columns';

@@ -1,6 +1,11 @@
-import { filterArea, filterFeed, filterMedia } from '../../formulas/filter-size';
-import { mediaTable } from '../../formulas/media';
-import { filterAlkalinity, filterNitrify, filterOxygen, nitrificationLimits } from '../../formulas/nitrification';
+import { filterArea, filterFeed, filterMedia } from '../../formulas/filter/filter-size';
+import { mediaTable } from '../../formulas/filter/media';
+import {
+  filterAlkalinity,
+  filterNitrify,
+  filterOxygen,
+  nitrificationLimits,
+} from '../../formulas/filter/nitrification';
 import { define } from '../define';
 import { temperature } from '../water-arguments';
 

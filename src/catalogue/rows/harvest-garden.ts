@@ -1,5 +1,5 @@
-import { harvestDose, harvestGarden, type Need } from '../../formulas/garden';
-import { harvestLog, harvestValue, harvestWait } from '../../formulas/harvest';
+import { harvestDose, harvestGarden, type Need } from '../../formulas/harvest/garden';
+import { harvestLog, harvestValue, harvestWait } from '../../formulas/harvest/harvest';
 import { Unreadable } from '../../units/unreadable';
 import type { ReaderArgument } from '../argument';
 import { define } from '../define';

@@ -1,5 +1,5 @@
-import { harvestGrade, harvestNutrients, nutrientBases } from '../../formulas/nutrients';
-import { harvestSlurry, harvestSolids } from '../../formulas/slurry';
+import { harvestGrade, harvestNutrients, nutrientBases } from '../../formulas/harvest/nutrients';
+import { harvestSlurry, harvestSolids } from '../../formulas/harvest/slurry';
 import { define } from '../define';
 import { balance, dry, naylor, nutrientColumns, ownTest, oxides, rawCare, slurrySolids } from '../harvest-arguments';
 import { nutrientArguments, phosphorusOr, potassiumOr } from '../nutrient-arguments';

@@ -1,5 +1,5 @@
-import { loadAmmonia, loadCarbonDioxide, loadFlow, loadOxygen, loadSolids } from '../../formulas/load';
-import { loadFlows, loadTable } from '../../formulas/load-flows';
+import { loadAmmonia, loadCarbonDioxide, loadFlow, loadOxygen, loadSolids } from '../../formulas/load/load';
+import { loadFlows, loadTable } from '../../formulas/load/load-flows';
 import { coefficient, coefficientRange } from '../coefficients/all';
 import { define } from '../define';
 

@@ -1,6 +1,6 @@
-import { pipeDuty, pipePower } from '../../formulas/pipe-duty';
-import { pipeGravity, pipeLoss, pipeVelocity } from '../../formulas/pipe-flow';
-import { pipeBore, pipeSize } from '../../formulas/pipe-sizes';
+import { pipeDuty, pipePower } from '../../formulas/pipe/pipe-duty';
+import { pipeGravity, pipeLoss, pipeVelocity } from '../../formulas/pipe/pipe-flow';
+import { pipeBore, pipeSize } from '../../formulas/pipe/pipe-sizes';
 import { define } from '../define';
 import { bore, fittings, flow, length, nominal, roughness, temperature } from '../pipe-arguments';
 

@@ -1,4 +1,4 @@
-import { planDates } from '../../formulas/plan-dates';
+import { planDates } from '../../formulas/plan/plan-dates';
 import { define } from '../define';
 
 const days = { kind: 'days', atLeast: 0 } as const;

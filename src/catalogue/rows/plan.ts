@@ -1,16 +1,16 @@
-import { planCheck } from '../../formulas/plan-check';
-import { planLimit } from '../../formulas/plan-limit';
+import { planCheck } from '../../formulas/plan/plan-check';
+import { planLimit } from '../../formulas/plan/plan-limit';
 import type { Profile } from '../../units/profile';
 import type { MixedCell } from '../argument';
-import { bankInputs } from '../bank-inputs';
 import { define } from '../define';
 import { inputKinds } from '../input-kinds';
-import { planCompare, scenarioTitles } from '../plan-compare';
-import { planInputs } from '../plan-inputs';
-import { bankParts } from '../plan-parts';
-import { inputName, namedTable, type OpenCell } from '../reading/named-table';
-import { readScenario, scenarioFactors, withScenario } from '../scenario';
-import { scenarioInputs } from '../scenario-inputs';
+import { bankInputs } from '../plan/bank-inputs';
+import { planCompare, scenarioTitles } from '../plan/plan-compare';
+import { planInputs } from '../plan/plan-inputs';
+import { bankParts } from '../plan/plan-parts';
+import { readScenario, scenarioFactors, withScenario } from '../plan/scenario';
+import { scenarioInputs } from '../plan/scenario-inputs';
+import { inputName, inputTable, type OpenCell } from '../reading/input-table';
 import { planDatesRow } from './plan-dates';
 
 const stages = 'Each stage’s own function names its source';
@@ -33,7 +33,7 @@ function ofScenario<V>(
   profile: Profile,
   compute: (read: ReturnType<typeof readScenario>) => V,
 ): V {
-  const table = namedTable('scenario', scenarioInputs, cells, scenarioTitles);
+  const table = inputTable('scenario', scenarioInputs, cells, scenarioTitles);
   const read = readScenario(table, 0, 'scenario: ', profile);
   return withScenario('scenario: ', profile, () => compute(read));
 }

@@ -1,4 +1,4 @@
-import { screenDays, screenHolding, screenPads } from '../../formulas/screen';
+import { screenDays, screenHolding, screenPads } from '../../formulas/filter/screen';
 import { define } from '../define';
 
 const balance = 'Mass balance';

@@ -1,8 +1,8 @@
-import { pipeVelocity } from '../../formulas/pipe-flow';
-import { type Mixing, settleCapture } from '../../formulas/settle-capture';
-import { settleCheck } from '../../formulas/settle-check';
-import { settleDrums, settleOverflow } from '../../formulas/settle-drums';
-import { settleJar } from '../../formulas/settle-jar';
+import { pipeVelocity } from '../../formulas/pipe/pipe-flow';
+import { type Mixing, settleCapture } from '../../formulas/settle/settle-capture';
+import { settleCheck } from '../../formulas/settle/settle-check';
+import { settleDrums, settleOverflow } from '../../formulas/settle/settle-drums';
+import { settleJar } from '../../formulas/settle/settle-jar';
 import { Unreadable } from '../../units/unreadable';
 import type { ReaderArgument } from '../argument';
 import { coefficient } from '../coefficients/all';

@@ -4,7 +4,7 @@ import {
   settlingReynoldsNumber,
   settlingStokes,
   settlingVelocity,
-} from '../../formulas/settling-velocity';
+} from '../../formulas/settle/settling-velocity';
 import { define } from '../define';
 import { salinity, temperature } from '../water-arguments';
 

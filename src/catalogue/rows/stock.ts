@@ -1,7 +1,7 @@
-import { stockFeed, stockGrow, stockSample } from '../../formulas/stock';
-import { chartedSpecies, stockFeedRate } from '../../formulas/stock-feed-rate';
-import { stockSchedule } from '../../formulas/stock-schedule';
-import { DAY } from '../../formulas/time';
+import { DAY } from '../../formulas/numeric/time';
+import { stockFeed, stockGrow, stockSample } from '../../formulas/stock/stock';
+import { chartedSpecies, stockFeedRate } from '../../formulas/stock/stock-feed-rate';
+import { stockSchedule } from '../../formulas/stock/stock-schedule';
 import { define } from '../define';
 
 const fishMass = { kind: 'fish', above: 0, meaning: 'mass of one fish' } as const;

@@ -1,6 +1,6 @@
-import { tankDrain } from '../../formulas/tank-drain';
-import { tankCircle, tankPorts, tankStand, tankWeight } from '../../formulas/tank-ports';
-import { tankDrainback, tankGirth, tankTurnover, tankVolume } from '../../formulas/tank-volume';
+import { tankDrain } from '../../formulas/tank/tank-drain';
+import { tankCircle, tankPorts, tankStand, tankWeight } from '../../formulas/tank/tank-ports';
+import { tankDrainback, tankGirth, tankTurnover, tankVolume } from '../../formulas/tank/tank-volume';
 import { define } from '../define';
 
 const geometry = 'Geometry of the circle, the cylinder and the frustum';

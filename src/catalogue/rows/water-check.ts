@@ -1,5 +1,5 @@
-import { waterCheck } from '../../formulas/water-check';
-import { fishKinds } from '../../formulas/water-species';
+import { waterCheck } from '../../formulas/water/water-check';
+import { fishKinds } from '../../formulas/water/water-species';
 import { asNitrogen, type NitrogenForm } from '../../units/concentration';
 import { define } from '../define';
 import { type NitrogenReading, nitrogenReading, reading } from '../readers';

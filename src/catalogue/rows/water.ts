@@ -1,10 +1,10 @@
-import { alkalis, waterBuffer, waterDose } from '../../formulas/alkali';
-import { waterCarbonDioxide } from '../../formulas/carbonate';
-import { oxygenTime } from '../../formulas/oxygen-time';
-import { waterAmmonia, waterLimit } from '../../formulas/water-ammonia';
-import { waterDensity } from '../../formulas/water-density';
-import { waterOxygen } from '../../formulas/water-oxygen';
-import { waterViscosity } from '../../formulas/water-viscosity';
+import { alkalis, waterBuffer, waterDose } from '../../formulas/water/alkali';
+import { waterCarbonDioxide } from '../../formulas/water/carbonate';
+import { oxygenTime } from '../../formulas/water/oxygen-time';
+import { waterAmmonia, waterLimit } from '../../formulas/water/water-ammonia';
+import { waterDensity } from '../../formulas/water/water-density';
+import { waterOxygen } from '../../formulas/water/water-oxygen';
+import { waterViscosity } from '../../formulas/water/water-viscosity';
 import { define } from '../define';
 import { ammoniaAsNitrogen } from '../readers';
 import { elevation, ph, salinity, temperature } from '../water-arguments';

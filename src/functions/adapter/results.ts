@@ -1,8 +1,8 @@
 import type { CellFault, Column, MixedCell, Quantity } from '../../catalogue/argument';
 import type { Result } from '../../catalogue/define';
-import { Complaint } from '../../catalogue/reading/complaint';
+import { ArgumentError } from '../../catalogue/reading/argument-error';
 import { headings } from '../../catalogue/reading/headings';
-import { type KindOf, word } from '../../catalogue/reading/wording';
+import { formatMessage, type KindOf } from '../../catalogue/reading/wording';
 import type { Caution } from '../../formulas/caution';
 import type { Profile } from '../../units/profile';
 import { toProfile } from '../../units/quantity';
@@ -34,7 +34,7 @@ export function presenter(result: Result, kindOf: KindOf): Presenter {
     return (computed, profile) => capped((computed as RowValues[]).map((row) => rowOf(columns, row, kindOf, profile)));
   }
   if ('lines' in result) {
-    return (computed, profile) => (computed as Caution[]).map((sentence) => [word(sentence, kindOf, profile)]);
+    return (computed, profile) => (computed as Caution[]).map((sentence) => [formatMessage(sentence, kindOf, profile)]);
   }
   return (computed, profile) =>
     capped(
@@ -71,18 +71,18 @@ function rowOf(
 function mixed(value: MixedCell, kindOf: KindOf, profile: Profile): Cell {
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return finite(value);
-  if ('text' in value) return word(value, kindOf, profile);
+  if ('text' in value) return formatMessage(value, kindOf, profile);
   return finite(toProfile(profile, value.kind, value.si));
 }
 
 function finite(value: number): number {
   if (Number.isFinite(value)) return value === 0 ? 0 : value;
-  throw new Complaint('these numbers are too large or too small to compute with; check their units');
+  throw new ArgumentError('these numbers are too large or too small to compute with; check their units');
 }
 
 function capped(rows: Cell[][]): Cell[][] {
   if (rows.length > mostRows) {
-    throw new Complaint(`the answer would be ${rows.length} rows; at most ${mostRows} are given, so ask for fewer`);
+    throw new ArgumentError(`the answer would be ${rows.length} rows; at most ${mostRows} are given, so ask for fewer`);
   }
   return rows.length > 0 ? rows : [['']];
 }

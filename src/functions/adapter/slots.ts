@@ -1,8 +1,8 @@
 import type { Argument, CellValue, QuantityArgument } from '../../catalogue/argument';
 import { coefficient } from '../../catalogue/coefficients/all';
+import { ArgumentError, asArgumentError } from '../../catalogue/reading/argument-error';
 import { isBlank } from '../../catalogue/reading/blank';
 import { allowed } from '../../catalogue/reading/bounds';
-import { Complaint, named } from '../../catalogue/reading/complaint';
 import { figureReader, missing } from '../../catalogue/reading/read-figure';
 import { readTable } from '../../catalogue/reading/read-table';
 import { nearest } from '../../units/nearest';
@@ -56,7 +56,7 @@ export function slot(name: string, spec: Argument): Slot {
         try {
           return spec.reader(value as CellValue, profile);
         } catch (error) {
-          throw named(name, error);
+          throw asArgumentError(name, error);
         }
       },
     };
@@ -103,7 +103,7 @@ function readChoice(
   const found = spec.choice.find((word) => word.toLowerCase() === folded);
   if (found !== undefined) return found;
   const near = spec.choice.length > 6 ? `; nearest are ${list(nearest(typed, spec.choice))}` : '';
-  throw new Complaint(`${name}: "${typed.slice(0, 40)}" is not allowed; give ${oneOf(spec.choice)}${near}`);
+  throw new ArgumentError(`${name}: "${typed.slice(0, 40)}" is not allowed; give ${oneOf(spec.choice)}${near}`);
 }
 
 /** Short lists in full; of long ones the first few. */

@@ -16,7 +16,7 @@ import { checkWrite, writeBlock } from './write-cells';
 const mostSelected = 10_000;
 
 /** Runs work on the workbook; whatever goes wrong comes out as a HostError. */
-async function wish<T>(work: () => T | Promise<T>): Promise<T> {
+async function asHostError<T>(work: () => T | Promise<T>): Promise<T> {
   try {
     return await work();
   } catch (thrown) {
@@ -87,7 +87,7 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
   return {
     name: 'the workbench',
     downloads: true,
-    selection: () => wish(selected),
+    selection: () => asHostError(selected),
     onSelectionChanged: async (listener) => {
       const { selectionMoveEnd$, selectionSet$ } = spreadsheet.injector.get(SheetsSelectionsService);
       const moving = [selectionMoveEnd$, selectionSet$].map((moved) => moved.subscribe(listener));
@@ -100,7 +100,7 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
       };
     },
     select: (place) =>
-      wish(() => {
+      asHostError(() => {
         const sheet = sheetNamed(place.sheet);
         workbook().setActiveSheet(sheet);
         const { row, column, rows, columns } = place.range;
@@ -108,9 +108,9 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
         const corner = { startRow: row, endRow: row, startColumn: column, endColumn: column };
         commands().syncExecuteCommand(ScrollToRangeOperation.id, { range: corner });
       }),
-    read: (place) => wish(() => block(sheetNamed(place.sheet), place.range)),
+    read: (place) => asHostError(() => block(sheetNamed(place.sheet), place.range)),
     readUsed: () =>
-      wish(() =>
+      asHostError(() =>
         workbook()
           .getSheets()
           .flatMap((sheet) => {
@@ -130,7 +130,7 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
       };
     },
     write: (writes: readonly Write[]) =>
-      wish(() => {
+      asHostError(() => {
         const sheets = writes.map((write) => sheetNamed(write.sheet));
         for (const [index, write] of writes.entries()) checkWrite(spreadsheet.current(), sheets[index]!, write);
         return asOneStep(() => {
@@ -141,9 +141,9 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
           }
         });
       }),
-    names: () => wish(() => readNames(workbook())),
+    names: () => asHostError(() => readNames(workbook())),
     setName: (name) =>
-      wish(() => {
+      asHostError(() => {
         const before = workbook().getDefinedName(name.name);
         if (before !== null) before.setFormula(name.refersTo);
         else workbook().insertDefinedName(name.name, name.refersTo);
@@ -152,24 +152,24 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
         if (name.comment !== undefined) after.setComment(name.comment);
       }),
     removeName: (name) =>
-      wish(() => {
+      asHostError(() => {
         if (!workbook().deleteDefinedName(name)) throw new HostError('missing', `There is no name ${name}.`);
       }),
     sheets: () =>
-      wish(() =>
+      asHostError(() =>
         workbook()
           .getSheets()
           .map((sheet) => sheet.getSheetName()),
       ),
-    addSheet: (name) => wish(() => addSheet(name)),
+    addSheet: (name) => asHostError(() => addSheet(name)),
     removeSheet: (name) =>
-      wish(() => {
+      asHostError(() => {
         if (!workbook().deleteSheet(sheetNamed(name))) {
           throw new HostError('failed', `The sheet “${name}” cannot be removed; a workbook keeps at least one.`);
         }
       }),
     insert: (data, step) =>
-      wish(() =>
+      asHostError(() =>
         asOneStep(async () => {
           const taken = data.sheets.find((sheet) => workbook().getSheetByName(sheet.name) !== null);
           if (taken !== undefined) {

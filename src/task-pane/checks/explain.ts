@@ -1,4 +1,4 @@
-import type { Shelf } from '../../functions/shelf';
+import type { FunctionLibrary } from '../../functions/function-library';
 import type { SheetHost } from '../../hosts/sheet-host';
 import { readFormula } from '../convert-typed/read-formula';
 import { scopeOf } from '../convert-typed/use';
@@ -10,7 +10,7 @@ import type { Explain } from './find-cautions';
 const mostExplained = 60;
 
 /** Finds out why a cell shows an error, for hosts that keep only its code, by computing its formula once more. */
-export async function createExplain(host: SheetHost, shelf: Shelf): Promise<Explain> {
+export async function createExplain(host: SheetHost, functionLibrary: FunctionLibrary): Promise<Explain> {
   const names = await host.names();
   let explained = 0;
   return async ({ sheet, row, column, code, formula }) => {
@@ -19,7 +19,7 @@ export async function createExplain(host: SheetHost, shelf: Shelf): Promise<Expl
     if (part === undefined) return undefined;
     const home = { sheet, row, column, value: '', formula, source: undefined };
     try {
-      return errorIn(await evaluate(part, scopeOf(home), { host, shelf, names }), code);
+      return errorIn(await evaluate(part, scopeOf(home), { host, functionLibrary, names }), code);
     } catch (error) {
       if (error instanceof CalledError) return error.reason === '' ? undefined : error.reason;
       if (error instanceof NotFollowed) return undefined;

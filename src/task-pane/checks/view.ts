@@ -25,7 +25,7 @@ function build(context: PaneContext): ViewPart {
   const look = async (): Promise<void> => {
     if (host === undefined) return;
     const findings = await context.work('Looking through the workbook', async ({ step }) => {
-      const explain = await createExplain(host, context.shelf);
+      const explain = await createExplain(host, context.functionLibrary);
       return findCautions(await host.readUsed(), explain, step);
     });
     if (findings === undefined) return;
@@ -63,7 +63,7 @@ function wordCount(count: number): string {
   return `${count === 1 ? 'One thing' : `${count} things`} to look at in this workbook${shown}.`;
 }
 
-function item({ tone, sentence, spots }: Finding, host: SheetHost, { say }: PaneContext): HTMLElement {
+function item({ tone, sentence, spots }: Finding, host: SheetHost, { notify }: PaneContext): HTMLElement {
   const buttons = spots.slice(0, mostSpots).map((spot) => {
     const place = `${spot.sheet}!${cellName(spot.row, spot.column)}`;
     return makeButton(place, () => void go(spot), { class: 'cell', 'aria-label': `Go to ${place}` });
@@ -72,7 +72,7 @@ function item({ tone, sentence, spots }: Finding, host: SheetHost, { say }: Pane
     try {
       await host.select({ sheet, range: { row, column, rows: 1, columns: 1 } });
     } catch (error) {
-      say('fault', sentenceOf(error));
+      notify('fault', sentenceOf(error));
     }
   };
   const rest = spots.length - buttons.length;

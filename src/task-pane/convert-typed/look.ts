@@ -1,4 +1,4 @@
-import type { Shelf } from '../../functions/shelf';
+import type { FunctionLibrary } from '../../functions/function-library';
 import type { SheetHost } from '../../hosts/sheet-host';
 import type { Profile } from '../../units/profile';
 import type { Progress } from '../work';
@@ -10,14 +10,14 @@ import { findUses } from './uses';
 /** Reads the whole workbook and lists the typed numbers that mean something else under the new profile. */
 export async function lookForTyped(
   host: SheetHost,
-  shelf: Shelf,
+  functionLibrary: FunctionLibrary,
   change: { readonly from: Profile; readonly to: Profile },
   progress: Progress,
 ): Promise<Findings> {
   const [blocks, names] = await Promise.all([host.readUsed(), host.names()]);
   const book = openBook(blocks, names);
   const uses = await findUses(book, {
-    catalogue: shelf.catalogue,
+    catalogue: functionLibrary.catalogue,
     unitsName,
     step: (share) => progress.step(share),
   });

@@ -9,7 +9,7 @@ import { patternDrawing } from '../../drawing/pattern-drawing';
 import { scaled } from '../../drawing/scaled';
 import { trainDrawing } from '../../drawing/train-drawing';
 import { type Profile, readProfile } from '../../units/profile';
-import { Saying } from '../saying';
+import { UserError } from '../user-error';
 import { drumWords } from './drum-words';
 import type { CutPlanRequest, DrawingRequest, DrumField, DrumRequest, PatternsRequest } from './request';
 
@@ -66,16 +66,16 @@ function drumDrawing({ figures, name }: DrumRequest, profile: Profile): Drawing 
   }
   const { drumDiameter, depth, ...rest } = read;
   if (drumDiameter === undefined || depth === undefined) {
-    throw new Saying('A drum in section needs its inside diameter and the depth of water; give both.');
+    throw new UserError('A drum in section needs its inside diameter and the depth of water; give both.');
   }
   const { coneTop = drumDiameter, coneBottom = 0, coneHeight = 0, stand = 0, drainDrop } = rest;
   if (coneHeight > 0 && (coneTop > drumDiameter || coneBottom >= coneTop)) {
-    throw new Saying(
+    throw new UserError(
       'The cone does not go in the drum: its top must not be wider than the drum, its bottom less than its top.',
     );
   }
   if (stand > 0 && drainDrop !== undefined && drainDrop >= stand) {
-    throw new Saying('The valve would hang below the ground: give a taller stand or a shorter drop.');
+    throw new UserError('The valve would hang below the ground: give a taller stand or a shorter drop.');
   }
   return drumSectionDrawing({ profile, drumDiameter, depth, ...rest, ...(name ? { name } : {}) });
 }

@@ -2,8 +2,8 @@ import type { CellScalar } from '../../hosts/workbook-model';
 import { readProfile } from '../../units/profile';
 import { freshId, make, replace } from '../dom';
 import { drumWords } from './drum-words';
+import type { DrumFigures } from './recognition';
 import { type DrumField, type DrumRequest, drumFields } from './request';
-import type { DrumFigures } from './seen';
 
 export interface DrumForm {
   readonly element: HTMLDetailsElement;

@@ -2,8 +2,8 @@ import type { Block, SheetHost } from '../../hosts/sheet-host';
 import type { CellResult, CellScalar } from '../../hosts/workbook-model';
 import { first, type Grid } from '../follow/grid';
 import { drumWords } from './drum-words';
+import type { DrumFigures } from './recognition';
 import { type DrumField, drumFields } from './request';
-import type { DrumFigures } from './seen';
 
 /** What a call of `SILT.TANK.PORTS` knows of a drum. */
 export function drumFromPorts(depth: Grid, coneHeight: Grid, stand: Grid): DrumFigures {

@@ -1,4 +1,4 @@
-import { Saying } from '../saying';
+import { UserError } from '../user-error';
 import { readRequest } from './read-request';
 import type { DrawingRequest } from './request';
 
@@ -18,7 +18,7 @@ export async function handOver(request: DrawingRequest): Promise<string> {
       ? plainMark + base64url(bytes)
       : packedMark + base64url(await through(bytes, new CompressionStream('deflate')));
   if (code.length > longest) {
-    throw new Saying(
+    throw new UserError(
       'This is too much to hand over to the browser; select fewer rows, or draw it from a copy in the workbench.',
     );
   }
@@ -28,7 +28,7 @@ export async function handOver(request: DrawingRequest): Promise<string> {
 /** What was handed over, checked from end to end; throws a sentence where it is not whole. */
 export async function takeOver(code: string): Promise<DrawingRequest> {
   const broken = 'What was to be drawn did not arrive whole; open it from the task pane once more.';
-  if (!/^[pz][\w-]+$/.test(code) || code.length > longest) throw new Saying(broken);
+  if (!/^[pz][\w-]+$/.test(code) || code.length > longest) throw new UserError(broken);
   let data: unknown;
   try {
     const letters = atob(code.slice(1).replaceAll('-', '+').replaceAll('_', '/'));
@@ -36,7 +36,7 @@ export async function takeOver(code: string): Promise<DrawingRequest> {
     const text = code.startsWith(plainMark) ? bytes : await through(bytes, new DecompressionStream('deflate'));
     data = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(text));
   } catch {
-    throw new Saying(broken);
+    throw new UserError(broken);
   }
   return readRequest(data);
 }

@@ -1,9 +1,9 @@
 import { patternColumns } from '../../catalogue/pattern-columns';
 import { readPatterns } from '../../catalogue/reading/read-patterns';
-import { readPattern } from '../../formulas/read-pattern';
+import { readPattern } from '../../formulas/cone/read-pattern';
 import type { CellResult, CellScalar } from '../../hosts/workbook-model';
 import type { Profile } from '../../units/profile';
-import { sentenceIn } from '../saying';
+import { sentenceIn } from '../user-error';
 
 export const patternWidth = Object.keys(patternColumns).length;
 

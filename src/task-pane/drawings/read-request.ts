@@ -1,6 +1,6 @@
 import type { TrainStage } from '../../drawing/train-drawing';
 import type { CellScalar } from '../../hosts/workbook-model';
-import { Saying } from '../saying';
+import { UserError } from '../user-error';
 import { type Cells, type DrawingRequest, type DrumField, drumFields } from './request';
 
 const mostRows = 1100;
@@ -72,8 +72,10 @@ function stage(data: unknown): TrainStage {
   };
 }
 
-function wrong(what: string): Saying {
-  return new Saying(`What was to be drawn is not as the task pane writes it (${what}); open it from there once more.`);
+function wrong(what: string): UserError {
+  return new UserError(
+    `What was to be drawn is not as the task pane writes it (${what}); open it from there once more.`,
+  );
 }
 
 function record(data: unknown, what: string): Readonly<Record<string, unknown>> {

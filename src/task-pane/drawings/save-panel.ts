@@ -1,8 +1,8 @@
 import type { Drawing } from '../../drawing/drawing-model';
 import type { PaperName } from '../../drawing/tiling';
 import { make, makeButton } from '../dom';
-import type { Say } from '../messages';
-import { sentenceIn } from '../saying';
+import type { Notify } from '../messages';
+import { sentenceIn } from '../user-error';
 import type { Work } from '../work';
 import { drawingFile, type Format, saveFile } from './drawing-file';
 
@@ -15,7 +15,7 @@ export interface SavePanel {
 const labels: Readonly<Record<Format, string>> = { pdf: 'Save PDF', dxf: 'Save DXF', svg: 'Save SVG' };
 
 /** Buttons that save what is drawn: paper to tape together, a file for a cutter, a picture. */
-export function createSavePanel(say: Say, work: Work): SavePanel {
+export function createSavePanel(say: Notify, work: Work): SavePanel {
   let drawings: () => readonly Drawing[] = () => [];
   const paper = select('Paper', ['A4', 'Letter']);
   const size = select('Size', ['Full size, on pages to tape', 'Fitted to one page']);

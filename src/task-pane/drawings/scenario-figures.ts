@@ -1,4 +1,4 @@
-import type { Shelf } from '../../functions/shelf';
+import type { FunctionLibrary } from '../../functions/function-library';
 import type { CellResult } from '../../hosts/workbook-model';
 import type { Kind } from '../../units/kinds';
 import { readProfile } from '../../units/profile';
@@ -30,14 +30,19 @@ export interface ScenarioFigures {
 }
 
 /** Computes a scenario that stands in one column of a table, by the functions of ours that a cell would call. */
-export function scenarioFigures(scenarios: Grid, column: number, units: string, shelf: Shelf): ScenarioFigures {
+export function scenarioFigures(
+  scenarios: Grid,
+  column: number,
+  units: string,
+  functionLibrary: FunctionLibrary,
+): ScenarioFigures {
   const table = scenarios.map((line) => [line[0] ?? '', line[column + 1] ?? '']);
-  const kinds = inputKinds(shelf);
+  const kinds = inputKinds(functionLibrary);
   const folded = (name: CellResult): string => String(name).trim().toLowerCase().replace(/\s+/g, ' ');
   const inputs = new Map(table.map(([name, value]) => [folded(name!), value!]));
   const given = (name: string): CellResult => inputs.get(name.toLowerCase()) ?? '';
   const results = new Map(
-    callOurs('PLAN.COMPARE', [[[units]], table], shelf).map(([name, unit, value]) => [
+    callOurs('PLAN.COMPARE', [[[units]], table], functionLibrary).map(([name, unit, value]) => [
       folded(name!),
       { unit: String(unit), value: value! },
     ]),
@@ -48,7 +53,7 @@ export function scenarioFigures(scenarios: Grid, column: number, units: string, 
     const value = results.get(name)?.value;
     return typeof value === 'number' ? value : undefined;
   };
-  const limit = callOurs('PLAN.LIMIT', [[[units]], table], shelf);
+  const limit = callOurs('PLAN.LIMIT', [[[units]], table], functionLibrary);
   const last = limit.at(-1) ?? [];
   const first = /^gives out first: (?!not given)(.+)$/.exec(String(last[0]))?.[1];
   return {
@@ -64,12 +69,12 @@ export function scenarioFigures(scenarios: Grid, column: number, units: string, 
     next: String(last[4] ?? ''),
     units,
     amount: (name, value) => `${tidy(value)} ${results.get(name)?.unit ?? ''}`.trimEnd(),
-    padCapture: padCaptureOf(given('pad capture'), units, shelf),
+    padCapture: padCaptureOf(given('pad capture'), units, functionLibrary),
   };
 }
 
-export function inputKinds(shelf: Shelf) {
-  const spec = shelf.catalogue.find(({ name }) => name === 'PLAN.COMPARE')?.arguments.scenarios;
+export function inputKinds(functionLibrary: FunctionLibrary) {
+  const spec = functionLibrary.catalogue.find(({ name }) => name === 'PLAN.COMPARE')?.arguments.scenarios;
   return spec !== undefined && 'inputs' in spec ? (spec.inputs ?? {}) : {};
 }
 
@@ -83,8 +88,8 @@ function isLacking(value: CellResult): boolean {
 }
 
 /** As typed, else the default that `SILT.PLAN.INPUTS` tells. */
-function padCaptureOf(typed: CellResult, units: string, shelf: Shelf): number {
-  const line = callOurs('PLAN.INPUTS', [[[units]]], shelf).find(([name]) => name === 'pad capture');
+function padCaptureOf(typed: CellResult, units: string, functionLibrary: FunctionLibrary): number {
+  const line = callOurs('PLAN.INPUTS', [[[units]]], functionLibrary).find(([name]) => name === 'pad capture');
   const value = isLacking(typed) ? line?.[3] : typed;
   return readQuantity(readProfile(units), 'share', value);
 }

@@ -3,21 +3,21 @@ import { make, makeButton, replace } from '../dom';
 import { drawingsOf } from './drawings-of';
 import { showLarger } from './larger';
 import { pictureOf } from './picture';
+import type { Recognized } from './recognition';
 import type { DrawingRequest } from './request';
-import type { Seen } from './seen';
 
 export interface ShownDrawing {
   readonly element: HTMLElement;
   /** Shows what is seen; throws a sentence, and shows nothing, where it cannot be drawn. */
-  readonly show: (seen: Seen) => void;
+  readonly show: (seen: Recognized) => void;
   readonly clear: () => void;
 }
 
 /** A drawing that fits the pane, with what to know beside it and a way to the others. `another` is told of a choice. */
-export function createShownDrawing(another: (seen: Seen) => void): ShownDrawing {
+export function createShownDrawing(another: (seen: Recognized) => void): ShownDrawing {
   const element = make('div', { class: 'shown-drawing' });
   let at = 0;
-  const show = (seen: Seen): void => {
+  const show = (seen: Recognized): void => {
     replace(element);
     const count = countOf(seen.request);
     at = Math.min(at, count - 1);
@@ -66,16 +66,16 @@ function oneOf(request: DrawingRequest, at: number): DrawingRequest {
   return { ...request, rows: request.rows.slice(at, at + 1), names: request.names.slice(at, at + 1) };
 }
 
-function caption({ title }: Drawing, { from }: Seen): string {
+function caption({ title }: Drawing, { from }: Recognized): string {
   return from === '' ? title : `${title} (${from})`;
 }
 
-function notesOf({ notes }: Drawing, { note }: Seen, count: number): readonly string[] {
+function notesOf({ notes }: Drawing, { note }: Recognized, count: number): readonly string[] {
   const together = count === 1 ? [] : [`All ${count} patterns are saved together.`];
   return [...(note === undefined ? [] : [note]), ...together, ...notes];
 }
 
-function choiceOf({ others }: Seen, another: (seen: Seen) => void): readonly HTMLElement[] {
+function choiceOf({ others }: Recognized, another: (seen: Recognized) => void): readonly HTMLElement[] {
   if (others === undefined) return [];
   const choice = make('select', {}, ...others.titles.map((title) => make('option', {}, title)));
   choice.selectedIndex = others.chosen;

@@ -1,15 +1,15 @@
 import type { Block } from '../../hosts/sheet-host';
 import { make, makeButton, replace } from '../dom';
 import { sentenceOf } from '../messages';
-import { sentenceIn } from '../saying';
+import { sentenceIn } from '../user-error';
 import type { PaneContext, View, ViewPart } from '../view';
 import { drawingsOf } from './drawings-of';
 import { createDrumForm } from './drum-form';
 import { handOver } from './hand-over';
 import { insertMarkingOut, removeMarkingOut } from './marking-out';
+import type { Recognition, Recognized } from './recognition';
+import { recognize } from './recognize';
 import { createSavePanel } from './save-panel';
-import { see } from './see';
-import type { Seen, Sight } from './seen';
 import { createShownDrawing } from './shown-drawing';
 
 export const drawingsView: View = { id: 'drawings', label: 'Drawings', build };
@@ -21,13 +21,13 @@ const aloneInvitation =
 
 /** Draws what is selected, saves it, or marks it out; a settling drum also from figures typed here. */
 function build(context: PaneContext): ViewPart {
-  const { host, say, work, units } = context;
+  const { host, notify, work, units } = context;
   const line = make('p', { class: 'sight', role: 'status' }, host === undefined ? aloneInvitation : invitation);
-  let shownSeen: Seen | undefined;
+  let shownSeen: Recognized | undefined;
   let ofForm = false;
 
   const shown = createShownDrawing((seen) => attempt(() => draw(seen)));
-  const saving = createSavePanel(say, work);
+  const saving = createSavePanel(notify, work);
   const outside = makeButton('Open in the browser', () => void openOutside());
   const marking = makeButton('Insert marking-out table', () => void markOut());
   const more = make('div', { class: 'buttons' }, outside, marking);
@@ -42,7 +42,7 @@ function build(context: PaneContext): ViewPart {
     replace(line, sentence);
   };
 
-  const draw = (seen: Seen): void => {
+  const draw = (seen: Recognized): void => {
     shown.show(seen);
     shownSeen = seen;
     replace(line);
@@ -73,7 +73,7 @@ function build(context: PaneContext): ViewPart {
     });
   };
 
-  const follow = (sight: Sight): void => {
+  const follow = (sight: Recognition): void => {
     if ('seen' in sight) {
       ofForm = false;
       attempt(() => draw(sight.seen));
@@ -94,7 +94,12 @@ function build(context: PaneContext): ViewPart {
     try {
       const names = await host.names();
       const profile = units.now().units?.profile?.text;
-      const sight = await see(selection, { host, shelf: context.shelf, names, units: profile });
+      const sight = await recognize(selection, {
+        host,
+        functionLibrary: context.functionLibrary,
+        names,
+        units: profile,
+      });
       // A later selection has taken its place by now.
       if (mine === looks) follow(sight);
     } catch (error) {
@@ -108,9 +113,9 @@ function build(context: PaneContext): ViewPart {
       const address = `${context.page('drawing.html')}#${await handOver(shownSeen.request)}`;
       if (host === undefined) window.open(address, '_blank', 'noopener');
       else host.openPage(address);
-      say('note', 'The drawing opens in the browser, larger, and can be saved and printed there.');
+      notify('note', 'The drawing opens in the browser, larger, and can be saved and printed there.');
     } catch (error) {
-      say('fault', sentenceIn(error) ?? sentenceOf(error));
+      notify('fault', sentenceIn(error) ?? sentenceOf(error));
     }
   };
 
@@ -122,7 +127,7 @@ function build(context: PaneContext): ViewPart {
     await work('Inserting the marking-out table', async ({ finishing }) => {
       finishing();
       const sheet = await insertMarkingOut(host, { from: seen.from, name: names[0] ?? '', units: own });
-      say('done', `The marking-out table is on the sheet ${sheet}.`, {
+      notify('done', `The marking-out table is on the sheet ${sheet}.`, {
         label: 'Undo',
         press: () => void work('Removing the marking-out table', () => removeMarkingOut(host, sheet, seen.from)),
       });

@@ -1,5 +1,5 @@
 import type { ReferenceIdentifier } from '@borgar/fx';
-import type { Shelf } from '../../functions/shelf';
+import type { FunctionLibrary } from '../../functions/function-library';
 import type { SheetHost } from '../../hosts/sheet-host';
 import type { CellResult, DefinedName } from '../../hosts/workbook-model';
 import { childrenOf } from '../convert-typed/children';
@@ -11,7 +11,7 @@ import { sheetFunction } from './sheet-functions';
 /** What a formula's parts are worked out with. */
 export interface Surroundings {
   readonly host: SheetHost;
-  readonly shelf: Shelf;
+  readonly functionLibrary: FunctionLibrary;
   readonly names: readonly DefinedName[];
 }
 
@@ -59,7 +59,7 @@ export async function evaluate(part: Part, scope: Scope, around: Surroundings, d
       const given = await Promise.all(
         part.arguments.map(async (child) => (child === null ? undefined : of(child as Part))),
       );
-      return call(part.callee.name, given, around.shelf);
+      return call(part.callee.name, given, around.functionLibrary);
     }
     default:
       throw new NotFollowed('uses something that is not read here');
@@ -122,19 +122,19 @@ async function spilled(part: Part, scope: Scope, { host }: Surroundings): Promis
   return spill === undefined ? block.values : (await host.read({ sheet, range: spill })).values;
 }
 
-function call(name: string, given: readonly (Grid | undefined)[], shelf: Shelf): Grid {
+function call(name: string, given: readonly (Grid | undefined)[], functionLibrary: FunctionLibrary): Grid {
   const ours = siltName(name);
-  if (ours !== undefined) return callOurs(ours, given, shelf);
+  if (ours !== undefined) return callOurs(ours, given, functionLibrary);
   const known = sheetFunction(name);
   if (known === undefined || given.includes(undefined)) throw new NotFollowed(`uses ${name.toUpperCase()}`);
   return known(...(given as readonly Grid[]));
 }
 
 /** Calls a function of ours as a cell does; an error that it answers with ends the evaluation in its own words. */
-export function callOurs(name: string, given: readonly (Grid | undefined)[], shelf: Shelf): Grid {
-  const row = shelf.catalogue.find((one) => one.name === name);
+export function callOurs(name: string, given: readonly (Grid | undefined)[], functionLibrary: FunctionLibrary): Grid {
+  const row = functionLibrary.catalogue.find((one) => one.name === name);
   if (row === undefined) throw new NotFollowed(`uses SILT.${name}, which is not known here`);
-  const adapted = shelf.adapt(row, (code, message) => new CalledError(code, message));
+  const adapted = functionLibrary.adapt(row, (code, message) => new CalledError(code, message));
   const values = adapted(...given.map((grid) => grid?.map((line) => line.map(handedOver))));
   return values.map((line) => line.map(taken));
 }

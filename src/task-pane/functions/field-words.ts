@@ -1,7 +1,7 @@
 import type { Argument } from '../../catalogue/argument';
 import { allowed } from '../../catalogue/reading/bounds';
 import { inWords } from '../../catalogue/reading/headings';
-import type { Shelf } from '../../functions/shelf';
+import type { FunctionLibrary } from '../../functions/function-library';
 import type { Profile } from '../../units/profile';
 import { wordQuantity } from '../../units/quantity';
 
@@ -20,13 +20,13 @@ export function takes(spec: Argument, profile: Profile): string {
 }
 
 /** What stands for an argument that is left out; blank where nothing does. */
-export function leftOut(spec: Argument, profile: Profile, shelf: Shelf): string {
+export function leftOut(spec: Argument, profile: Profile, functionLibrary: FunctionLibrary): string {
   if ('defaultReads' in spec && spec.defaultReads) return spec.defaultReads;
   if (!('default' in spec) || spec.default === undefined) return '';
   if ('choice' in spec || 'reader' in spec) return String(spec.default);
   if (typeof spec.default === 'number') return wordQuantity(profile, spec.kind, spec.default);
   if (typeof spec.default !== 'string') return '';
-  const { key, typical } = shelf.coefficient(spec.default);
+  const { key, typical } = functionLibrary.coefficient(spec.default);
   return `${wordQuantity(profile, spec.kind, typical)}, the usual ${key}`;
 }
 

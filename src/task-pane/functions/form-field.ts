@@ -1,6 +1,6 @@
 import type { Argument } from '../../catalogue/argument';
 import { inWords } from '../../catalogue/reading/headings';
-import type { Shelf } from '../../functions/shelf';
+import type { FunctionLibrary } from '../../functions/function-library';
 import type { Profile } from '../../units/profile';
 import { freshId, make, makeSvg, replace } from '../dom';
 import { leftOut, mayBeLeftOut, takes, unitOf, wantsCells } from './field-words';
@@ -15,21 +15,21 @@ export interface FormField {
   readonly text: () => string;
   readonly set: (text: string) => void;
   /** Says units, bounds and what stands for a blank under a profile. */
-  readonly say: (profile: Profile) => void;
+  readonly show: (profile: Profile) => void;
 }
 
 export interface FieldParts {
   readonly name: string;
   readonly spec: Argument;
   readonly meaning: string;
-  readonly shelf: Shelf;
+  readonly functionLibrary: FunctionLibrary;
   readonly changed: () => void;
   /** Asks for the selected cells; undefined where there is no sheet. */
   readonly pick: (() => Promise<string | undefined>) | undefined;
 }
 
 /** One argument of a function as a field: what it is, where to type or pick it, what it takes. */
-export function formField({ name, spec, meaning, shelf, changed, pick }: FieldParts): FormField {
+export function formField({ name, spec, meaning, functionLibrary, changed, pick }: FieldParts): FormField {
   const [id, hintId] = [freshId('field'), freshId('hint')];
   const isNeeded = !mayBeLeftOut(spec) && !('blank' in spec && spec.blank);
   const control = 'choice' in spec ? choiceControl(id, hintId, spec, isNeeded) : textControl(id, hintId, spec);
@@ -51,9 +51,9 @@ export function formField({ name, spec, meaning, shelf, changed, pick }: FieldPa
     isExtra: mayBeLeftOut(spec),
     text: () => control.value,
     set,
-    say: (profile) => {
+    show: (profile) => {
       replace(unit, unitOf(spec, profile));
-      const otherwise = leftOut(spec, profile, shelf);
+      const otherwise = leftOut(spec, profile, functionLibrary);
       const words = 'choice' in spec ? [] : [takes(spec, profile)];
       replace(hint, [...words, ...(otherwise === '' ? [] : [`left out: ${otherwise}`])].join('; '));
     },

@@ -21,7 +21,7 @@ export interface FunctionForm {
 
 /** The form of one function: its arguments as fields, the answer as they are typed, and the way into a cell. */
 export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined, context: PaneContext): FunctionForm {
-  const { shelf, host, units } = context;
+  const { functionLibrary, host, units } = context;
   let selection: Block | undefined;
   let last: Answer | undefined;
   let asked = 0;
@@ -32,7 +32,7 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
     try {
       return host === undefined ? undefined : fieldText(await host.selection());
     } catch (error) {
-      context.say('fault', sentenceOf(error));
+      context.notify('fault', sentenceOf(error));
       return undefined;
     }
   };
@@ -41,7 +41,7 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
       name,
       spec,
       meaning: texts?.meanings.get(name) ?? '',
-      shelf,
+      functionLibrary,
       changed: () => later(),
       pick: host && pick,
     }),
@@ -49,9 +49,9 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
   const readFields = (): readonly Field[] => fields.map((field) => readField(field.text(), selection?.sheet));
 
   const update = (): void => {
-    choice.say();
+    choice.show();
     const profile = profileOf(choice.profileText());
-    if (profile !== undefined) for (const field of fields) field.say(profile);
+    if (profile !== undefined) for (const field of fields) field.show(profile);
     asked += 1;
     const mine = asked;
     const show = (next: Answer | undefined, ...children: readonly (Node | string)[]): void => {
@@ -67,7 +67,7 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
     else {
       given(read, context).then(
         (values) => {
-          const next = answer(shelf, row, choice.profileText(), values);
+          const next = answer(functionLibrary, row, choice.profileText(), values);
           show(next, answerElement(next));
         },
         (error: unknown) => show(undefined, make('p', { class: 'answer-fault' }, sentenceOf(error))),
@@ -103,7 +103,7 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
     ...(host === undefined
       ? []
       : [
-          ...(shelf.takesHeadings(row)
+          ...(functionLibrary.takesHeadings(row)
             ? [make('div', { class: 'check' }, headings, make('label', { for: headings.id }, 'heading row on top'))]
             : []),
           make('div', { class: 'buttons' }, insertButton),

@@ -16,11 +16,11 @@ export interface InsertedCall {
 
 /** Writes the cell formula at the selection; what stands there is only written over when told to. */
 export async function insertCall(context: PaneContext, row: CatalogueRow, call: InsertedCall): Promise<void> {
-  const { host, say, ask, work } = context;
+  const { host, notify, ask, work } = context;
   if (host === undefined) return;
   const fault = call.fields.find((field) => field.is === 'fault');
   if (fault?.is === 'fault') {
-    say('fault', `${fault.why}.`);
+    notify('fault', `${fault.why}.`);
     return;
   }
   await work(`Inserting SILT.${row.name}`, async () => {
@@ -28,7 +28,7 @@ export async function insertCall(context: PaneContext, row: CatalogueRow, call: 
     const at = { row: range.row, column: range.column };
     const cell = cellName(at.row, at.column);
     if (call.fields.some((field) => readsCell(field, sheet, at))) {
-      say('fault', `${cell} is one of the cells that the formula reads; select another cell, then insert it there.`);
+      notify('fault', `${cell} is one of the cells that the formula reads; select another cell, then insert it there.`);
       return;
     }
     const needed = { ...at, ...sizeOf(call) };
@@ -45,7 +45,7 @@ export async function insertCall(context: PaneContext, row: CatalogueRow, call: 
       sheet,
     );
     await host.write([{ sheet, ...at, cells: [[formula]] }]);
-    say('done', `Inserted in ${sheet}!${rangeName(needed)}: ${formula}`);
+    notify('done', `Inserted in ${sheet}!${rangeName(needed)}: ${formula}`);
   });
 }
 

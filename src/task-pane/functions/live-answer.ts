@@ -1,5 +1,5 @@
 import type { CatalogueRow } from '../../catalogue/define';
-import type { Shelf } from '../../functions/shelf';
+import type { FunctionLibrary } from '../../functions/function-library';
 import type { CellResult, CellScalar } from '../../hosts/workbook-model';
 import { type Profile, readProfile } from '../../units/profile';
 import { Unreadable } from '../../units/unreadable';
@@ -27,9 +27,14 @@ class ShownError extends Error {
 }
 
 /** Computes with what the cells compute with; `given` are the arguments behind the units, blank where left out. */
-export function answer(shelf: Shelf, row: CatalogueRow, units: string, given: readonly Given[]): Answer {
-  const call = shelf.adapt(row, (code, message) => new ShownError(code, message));
-  const wantsHeading = shelf.takesHeadings(row);
+export function answer(
+  functionLibrary: FunctionLibrary,
+  row: CatalogueRow,
+  units: string,
+  given: readonly Given[],
+): Answer {
+  const call = functionLibrary.adapt(row, (code, message) => new ShownError(code, message));
+  const wantsHeading = functionLibrary.takesHeadings(row);
   const blanks = new Array<string>(Object.keys(row.arguments).length - given.length).fill('');
   const values = [...(row.units === false ? [] : [units]), ...given.map(forAdapter), ...blanks];
   if (wantsHeading) values.push(true);

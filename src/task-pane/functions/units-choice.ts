@@ -4,7 +4,7 @@ import type { UnitsWatch } from '../units-watch';
 export interface UnitsChoice {
   readonly element: HTMLElement;
   /** Shows what the workbook says now. */
-  readonly say: () => void;
+  readonly show: () => void;
   /** The profile to compute with. */
   readonly profileText: () => string;
   /** The units as the first argument of a cell formula. */
@@ -27,16 +27,16 @@ export function unitsChoice(units: UnitsWatch, changed: () => void): UnitsChoice
     return cell?.profile === undefined ? undefined : cell.text;
   };
   const element = make('div', { class: 'field units-choice' });
-  const say = (): void => {
+  const show = (): void => {
     const text = ofWorkbook();
     if (text === undefined) {
       replace(element, make('label', { for: id }, 'units'), make('div', { class: 'control' }, select));
     } else replace(element, make('p', { class: 'hint' }, `Units of the workbook: ${text}`));
   };
-  say();
+  show();
   return {
     element,
-    say,
+    show,
     profileText: () => ofWorkbook() ?? chosen,
     argument: () => (ofWorkbook() === undefined ? `"${chosen}"` : 'SiltUnits'),
   };

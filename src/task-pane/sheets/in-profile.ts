@@ -1,4 +1,4 @@
-import type { Shelf } from '../../functions/shelf';
+import type { FunctionLibrary } from '../../functions/function-library';
 import { cellName } from '../../hosts/address';
 import type { Block } from '../../hosts/sheet-host';
 import type { CellData, CellResult, CellScalar, SheetData, WorkbookData } from '../../hosts/workbook-model';
@@ -19,10 +19,10 @@ export interface Turned {
 export async function inProfile(
   workbook: WorkbookData,
   { from, to }: { readonly from: Profile; readonly to: Profile },
-  shelf: Shelf,
+  functionLibrary: FunctionLibrary,
 ): Promise<Turned> {
   const book = openBook(workbook.sheets.map(blockOf), workbook.names ?? []);
-  const uses = await findUses(book, { catalogue: shelf.catalogue, unitsName });
+  const uses = await findUses(book, { catalogue: functionLibrary.catalogue, unitsName });
   const { plain, apart, byHand } = findingsOf(book, uses, from, to);
   const changes = new Map<string, CellScalar>();
   const left = byHand.map(({ spot }) => placeOf(spot.sheet, spot.row, spot.column));

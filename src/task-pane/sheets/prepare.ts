@@ -1,8 +1,8 @@
-import type { Shelf } from '../../functions/shelf';
+import type { FunctionLibrary } from '../../functions/function-library';
 import type { DefinedName, SheetData, WorkbookData } from '../../hosts/workbook-model';
 import { readProfile } from '../../units/profile';
 import type { ReadyMade, ReadyProfile } from '../../workbooks/sheets/ready-made';
-import { Saying } from '../saying';
+import { UserError } from '../user-error';
 import { sameUnits, typedInName, unitsCaution, unitsName, type WorkbookUnits } from '../workbook-units';
 import { freeName } from './free-name';
 import { inProfile } from './in-profile';
@@ -26,10 +26,10 @@ export interface Prepared {
 function profileOfWorkbook({ units, typedIn }: WorkbookUnits): string | undefined {
   if (units === undefined) return undefined;
   if (typedIn === undefined && units.profile !== undefined) {
-    throw new Saying('This workbook has SiltUnits but no SiltTypedIn; set its units once in Units, then insert.');
+    throw new UserError('This workbook has SiltUnits but no SiltTypedIn; set its units once in Units, then insert.');
   }
   const caution = unitsCaution({ units, typedIn });
-  if (caution !== undefined) throw new Saying(caution);
+  if (caution !== undefined) throw new UserError(caution);
   return units.text;
 }
 
@@ -41,14 +41,14 @@ export async function prepare(
   ready: ReadyMade,
   chosen: ReadyProfile,
   { sheets, names, units }: Present,
-  shelf: Shelf,
+  functionLibrary: FunctionLibrary,
 ): Promise<Prepared> {
   const profile = readProfile(profileOfWorkbook(units) ?? chosen);
   const from = readProfile(profile.name);
   const built = ready.build(profile.name);
   const { workbook, byHand } = sameUnits(from, profile)
     ? { workbook: built, byHand: [] }
-    : await inProfile(built, { from, to: profile }, shelf);
+    : await inProfile(built, { from, to: profile }, functionLibrary);
   const own = units.units === undefined ? workbook : withoutUnits(workbook);
   const taken = [...sheets];
   const clashes = new Map<string, string>();

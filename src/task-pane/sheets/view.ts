@@ -1,7 +1,7 @@
 import type { SheetHost } from '../../hosts/sheet-host';
 import type { ReadyMade, ReadyProfile } from '../../workbooks/sheets/ready-made';
 import { make, makeButton, replace } from '../dom';
-import { sentenceIn } from '../saying';
+import { sentenceIn } from '../user-error';
 import type { PaneContext, View, ViewPart } from '../view';
 import type { Progress } from '../work';
 import { insertSheets } from './insert-sheets';
@@ -14,7 +14,7 @@ const invitation =
 
 /** Inserts ready-made sheets into the open workbook. */
 function build(context: PaneContext): ViewPart {
-  const { host, say, work, units } = context;
+  const { host, notify, work, units } = context;
   const legend = make('legend', {}, 'Which');
   const list = make('fieldset', {}, legend);
   const profile = createProfileChoice();
@@ -46,14 +46,14 @@ function build(context: PaneContext): ViewPart {
     const prepared = await spoken(`Preparing ${ready.title}`, () => readyFor(host, ready));
     if (prepared === undefined) return;
     if (prepared.clashes.size > 0 && !(await keepsBoth(prepared))) {
-      say('note', 'Nothing was inserted.');
+      notify('note', 'Nothing was inserted.');
       return;
     }
     await spoken(`Inserting ${ready.title}`, async (progress) => {
       await insertSheets(host, prepared.workbook, progress);
       await units.refresh();
       await goThere(host, prepared);
-      say('done', wordDone(ready, prepared));
+      notify('done', wordDone(ready, prepared));
     });
   };
 
@@ -65,14 +65,14 @@ function build(context: PaneContext): ViewPart {
       } catch (error) {
         const sentence = sentenceIn(error);
         if (sentence === undefined) throw error;
-        say('fault', sentence);
+        notify('fault', sentence);
         return undefined;
       }
     });
 
   const readyFor = async (into: SheetHost, ready: ReadyMade): Promise<Prepared> => {
     const [sheets, names, now] = await Promise.all([into.sheets(), into.names(), units.refresh()]);
-    return prepare(ready, profile.chosen(), { sheets, names, units: now }, context.shelf);
+    return prepare(ready, profile.chosen(), { sheets, names, units: now }, context.functionLibrary);
   };
 
   const keepsBoth = async ({ clashes }: Prepared): Promise<boolean> => {

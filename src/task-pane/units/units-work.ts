@@ -93,7 +93,7 @@ export class UnitsWork {
   }
 
   private async put(): Promise<void> {
-    const { units, work, say, ask } = this.context;
+    const { units, work, notify, ask } = this.context;
     const [foreign] = foreignNames(units.now());
     if (foreign !== undefined) {
       const sentence = `The name ${foreign.name} stands for ${foreign.refersTo} in this workbook. Use the name for the units from now on? Formulas that use it would read the units cell.`;
@@ -105,7 +105,7 @@ export class UnitsWork {
       await units.refresh();
       return true;
     });
-    if (done) say('done', `The sheet Silt units is in the workbook; write SiltUnits first in every SILT function.`);
+    if (done) notify('done', `The sheet Silt units is in the workbook; write SiltUnits first in every SILT function.`);
   }
 
   /** Asks about typed numbers first where there are any, else changes at once. */
@@ -119,11 +119,11 @@ export class UnitsWork {
   }
 
   private async look(text: string): Promise<void> {
-    const { work, shelf, units } = this.context;
+    const { work, functionLibrary, units } = this.context;
     const from = typedProfile(units.now());
     if (from === undefined) return;
     const findings = await work('Looking for typed numbers', (progress) =>
-      lookForTyped(this.host, shelf, { from, to: readProfile(text) }, progress),
+      lookForTyped(this.host, functionLibrary, { from, to: readProfile(text) }, progress),
     );
     if (findings === undefined) return;
     if (isEmpty(findings)) await this.apply('Changing the units', { units: text, typedIn: text, conversions: [] });
@@ -175,11 +175,11 @@ export class UnitsWork {
   private select({ sheet, row, column }: Spot): void {
     this.host
       .select({ sheet, range: { row, column, rows: 1, columns: 1 } })
-      .catch((error: unknown) => this.context.say('fault', sentenceOf(error)));
+      .catch((error: unknown) => this.context.notify('fault', sentenceOf(error)));
   }
 
   private async apply(title: string, wanted: UnitsWanted): Promise<void> {
-    const { work, units, say } = this.context;
+    const { work, units, notify } = this.context;
     const changes = await work(title, async (progress) => {
       progress.finishing();
       const made = await changeUnits(this.host, units.now(), wanted);
@@ -190,11 +190,11 @@ export class UnitsWork {
     if (changes === undefined) return;
     this.closeList();
     this.show();
-    say('done', doneSentence(wanted), { label: 'Take it back', press: () => void this.takeBack() });
+    notify('done', doneSentence(wanted), { label: 'Take it back', press: () => void this.takeBack() });
   }
 
   private async takeBack(): Promise<void> {
-    const { work, units, say } = this.context;
+    const { work, units, notify } = this.context;
     const { last } = this;
     if (last === undefined) return;
     const done = await work('Taking the change back', async (progress) => {
@@ -206,7 +206,7 @@ export class UnitsWork {
     });
     if (!done) return;
     this.show();
-    say('done', 'Units and numbers are as they were before.');
+    notify('done', 'Units and numbers are as they were before.');
   }
 }
 

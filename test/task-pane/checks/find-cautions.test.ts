@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { shelf } from '../../../src/functions/shelf';
+import { functionLibrary } from '../../../src/functions/function-library';
 import { cellName } from '../../../src/hosts/address';
 import { createExplain } from '../../../src/task-pane/checks/explain';
 import { findCautions } from '../../../src/task-pane/checks/find-cautions';
@@ -10,7 +10,7 @@ import { sampleHost } from '../sample-host';
 
 /** Findings as `caution Patterns!A16: sentence`. */
 async function found(host: MemoryHost): Promise<readonly string[]> {
-  const explain = await createExplain(host, shelf);
+  const explain = await createExplain(host, functionLibrary);
   const findings = await findCautions(await host.readUsed(), explain, async () => undefined);
   return findings.map(({ tone, sentence, spots }) => {
     const cells = spots.map(({ sheet, row, column }) => `${sheet}!${cellName(row, column)}`);

@@ -1,4 +1,4 @@
-import { shelf } from '../../../src/functions/shelf';
+import { functionLibrary } from '../../../src/functions/function-library';
 import { cellName } from '../../../src/hosts/address';
 import type { CellResult } from '../../../src/hosts/workbook-model';
 import type { Conversion, Findings } from '../../../src/task-pane/convert-typed/findings';
@@ -21,7 +21,7 @@ export function look(
   cells: Readonly<Record<string, CellResult>>,
   { from = 'US', to = 'metric', names = {}, host = hostWith(cells, names) } = {},
 ): Promise<Findings> {
-  return lookForTyped(host, shelf, { from: readProfile(from), to: readProfile(to) }, noProgress);
+  return lookForTyped(host, functionLibrary, { from: readProfile(from), to: readProfile(to) }, noProgress);
 }
 
 /** Found cells as `B5 22.5 in -> 571.5 mm`, with the reason behind where one is listed apart. */

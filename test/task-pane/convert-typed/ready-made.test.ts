@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { shelf } from '../../../src/functions/shelf';
+import { functionLibrary } from '../../../src/functions/function-library';
 import { cellName } from '../../../src/hosts/address';
 import { makeChanges } from '../../../src/task-pane/convert-typed/convert';
 import type { Findings } from '../../../src/task-pane/convert-typed/findings';
@@ -18,7 +18,7 @@ async function opened(build: (typeof readyMade)[number]['build'], profile: Ready
 }
 
 const look = (host: MemoryHost, from: ReadyProfile, to: ReadyProfile) =>
-  lookForTyped(host, shelf, { from: readProfile(from), to: readProfile(to) }, noProgress);
+  lookForTyped(host, functionLibrary, { from: readProfile(from), to: readProfile(to) }, noProgress);
 
 const convertAll = (host: MemoryHost, { plain }: Findings) =>
   makeChanges(

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { CatalogueRow } from '../../../src/catalogue/define';
-import { shelf } from '../../../src/functions/shelf';
+import { functionLibrary } from '../../../src/functions/function-library';
 import { cellName, parseRange } from '../../../src/hosts/address';
 import { sourceFunctions } from '../../../src/hosts/univer/source-functions';
 import type { CellData, CellResult, WorkbookData } from '../../../src/hosts/workbook-model';
@@ -19,7 +19,7 @@ async function converted(built: WorkbookData, from: ReadyProfile, to: ReadyProfi
   const host = new MemoryHost({});
   await host.insert(built);
   const change = { from: readProfile(from), to: readProfile(to) };
-  const { plain } = await lookForTyped(host, shelf, change, noProgress);
+  const { plain } = await lookForTyped(host, functionLibrary, change, noProgress);
   await changeUnits(host, await readWorkbookUnits(host), {
     units: to,
     typedIn: to,
@@ -53,7 +53,7 @@ function knownKinds({ sheets }: WorkbookData): ReadonlyMap<string, Kind> {
   for (const { name, cells } of sheets) {
     for (const { row, column, formula, spill } of cells) {
       const called = /^=SILT\.([A-Z0-9.]+)\((?:[^()]|\((?:[^()]|\([^()]*\))*\))*\)$/.exec(formula ?? '')?.[1];
-      const contract = shelf.catalogue.find((one) => one.name === called);
+      const contract = functionLibrary.catalogue.find((one) => one.name === called);
       if (contract === undefined) continue;
       const columns = kindsOf(contract);
       const { rows, columns: across } = parseRange(spill ?? cellName(row, column))!;

@@ -1,17 +1,18 @@
 import { describe, expect, test } from 'vitest';
-import { shelf } from '../../../src/functions/shelf';
+import { functionLibrary } from '../../../src/functions/function-library';
 import { drawingFile } from '../../../src/task-pane/drawings/drawing-file';
 import { drawingsOf } from '../../../src/task-pane/drawings/drawings-of';
-import { sentenceIn } from '../../../src/task-pane/saying';
+import { sentenceIn } from '../../../src/task-pane/user-error';
 import { readDxf } from '../../drawing/read-dxf';
 import { readPdf } from '../../drawing/read-pdf';
 
 const patient = { step: async () => undefined };
 
 function patterns(units: string, ...tops: readonly number[]) {
-  const row = shelf.catalogue.find(({ name }) => name === 'CONE.PATTERN')!;
+  const row = functionLibrary.catalogue.find(({ name }) => name === 'CONE.PATTERN')!;
   const rows = tops.map(
-    (top) => shelf.adapt(row, (_, message) => new Error(message))(units, top, top / 6, top / 2.4)[0] as number[],
+    (top) =>
+      functionLibrary.adapt(row, (_, message) => new Error(message))(units, top, top / 6, top / 2.4)[0] as number[],
   );
   return drawingsOf({ what: 'patterns', units, rows, names: tops.map((top) => `Drum ${top}`) });
 }

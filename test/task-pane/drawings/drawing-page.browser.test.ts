@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
-import { shelf } from '../../../src/functions/shelf';
+import { functionLibrary } from '../../../src/functions/function-library';
 import { handOver } from '../../../src/task-pane/drawings/hand-over';
 import type { DrawingRequest } from '../../../src/task-pane/drawings/request';
 import { readPdf } from '../../drawing/read-pdf';
@@ -22,8 +22,8 @@ async function show(code: string): Promise<void> {
 }
 
 function patterns(): DrawingRequest {
-  const row = shelf.catalogue.find(({ name }) => name === 'CONE.PATTERN')!;
-  const adapted = shelf.adapt(row, (_, message) => new Error(message));
+  const row = functionLibrary.catalogue.find(({ name }) => name === 'CONE.PATTERN')!;
+  const adapted = functionLibrary.adapt(row, (_, message) => new Error(message));
   const rows = [24, 20].map((top) => adapted('US', top, 4, 9)[0] as (number | string)[]);
   return { what: 'patterns', units: 'US', rows, names: ['<i>Fern</i>', 'Moss'] };
 }

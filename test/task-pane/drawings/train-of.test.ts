@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { shelf } from '../../../src/functions/shelf';
+import { functionLibrary } from '../../../src/functions/function-library';
 import { scenarioFigures } from '../../../src/task-pane/drawings/scenario-figures';
 import { trainOf } from '../../../src/task-pane/drawings/train-of';
 
@@ -23,7 +23,7 @@ const farm = {
 
 function train(changes: Readonly<Record<string, string | number>> = {}) {
   const table = Object.entries({ ...farm, ...changes }).map(([name, value]) => [name, value]);
-  return trainOf(scenarioFigures(table, 0, 'metric', shelf), 'Farm: train');
+  return trainOf(scenarioFigures(table, 0, 'metric', functionLibrary), 'Farm: train');
 }
 
 /** Stages by name. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { shelf } from '../../../src/functions/shelf';
+import { functionLibrary } from '../../../src/functions/function-library';
 import { readFormula } from '../../../src/task-pane/convert-typed/read-formula';
 import { scopeOf } from '../../../src/task-pane/convert-typed/use';
 import { evaluate } from '../../../src/task-pane/follow/evaluate';
@@ -16,7 +16,7 @@ host.spill('Drums', 'B1:B2');
 
 async function worked(formula: string) {
   const home = { sheet: 'Drums', row: 9, column: 9, value: '', formula, source: undefined };
-  return evaluate(readFormula(formula)!, scopeOf(home), { host, shelf, names: await host.names() });
+  return evaluate(readFormula(formula)!, scopeOf(home), { host, functionLibrary, names: await host.names() });
 }
 
 describe('what the argument of a cell formula stands for', () => {
@@ -93,7 +93,7 @@ describe('what is not followed is said, never guessed', () => {
   test('a name that leads back to itself ends', async () => {
     const looping = new MemoryHost({ Sheet1: { A1: 1 } }, { Loop: 'Loop+1' });
     const home = { sheet: 'Sheet1', row: 0, column: 0, value: '', formula: '=Loop', source: undefined };
-    const around = { host: looping, shelf, names: await looping.names() };
+    const around = { host: looping, functionLibrary, names: await looping.names() };
     await expect(evaluate(readFormula('=Loop')!, scopeOf(home), around)).rejects.toThrow('nested too deep');
   });
 });

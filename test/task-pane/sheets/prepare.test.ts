@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { shelf } from '../../../src/functions/shelf';
+import { functionLibrary } from '../../../src/functions/function-library';
 import { HostError } from '../../../src/hosts/sheet-host';
 import { insertSheets } from '../../../src/task-pane/sheets/insert-sheets';
 import { prepare } from '../../../src/task-pane/sheets/prepare';
@@ -13,7 +13,7 @@ const patient = { step: async () => undefined };
 
 async function prepared(host: MemoryHost, chosen: ReadyProfile = 'metric', ready = coneCutPlan) {
   const [sheets, names, units] = await Promise.all([host.sheets(), host.names(), readWorkbookUnits(host)]);
-  return prepare(ready, chosen, { sheets, names, units }, shelf);
+  return prepare(ready, chosen, { sheets, names, units }, functionLibrary);
 }
 
 function withUnits(units: string, typedIn = units): MemoryHost {

@@ -1,0 +1,58 @@
+import type { Kind } from '../../units/kinds';
+import type { Profile } from '../../units/profile';
+import type { Bounds, CellValue } from '../argument';
+
+interface Described {
+  /** As it stands in the first column; the key spelled in words where absent. */
+  readonly name?: string;
+  readonly meaning: string;
+  /** Where a default that is no coefficient comes from. */
+  readonly source?: string;
+}
+
+/** A figure by name. Blank and 0 are one: the default, or not given. */
+export interface FigureInput extends Described, Bounds {
+  readonly kind: Kind;
+  /** In SI, or the coefficient of its own name. */
+  readonly default?: number | 'coefficient';
+  /** The key of an input before it whose figure is taken. */
+  readonly as?: string;
+  /** Has to be given. */
+  readonly required?: true;
+  /** Something built or bought: `none` says that it is absent. */
+  readonly equipment?: true;
+}
+
+/** A word out of a list. */
+export interface WordInput<C extends string = string> extends Described {
+  readonly choice: readonly C[];
+  readonly default?: C;
+}
+
+/** A cell that is a word or a figure. */
+export interface ReaderInput<T = unknown> extends Described {
+  /** How its kind is called in the list of inputs. */
+  readonly accepts: string;
+  /** The kind of the figure, where it is one. */
+  readonly kind: Kind;
+  readonly reader: (value: CellValue, profile: Profile) => T;
+  /** As it would be typed, and the coefficient that it stands for. */
+  readonly default: string;
+  readonly coefficient?: string;
+}
+
+export type NamedInput = FigureInput | WordInput | ReaderInput;
+export type NamedInputs = Readonly<Record<string, NamedInput>>;
+
+type Known<S> = S extends { readonly default: unknown } | { readonly required: true } ? never : undefined;
+
+type ValueOf<S> = S extends { readonly reader: (value: CellValue, profile: Profile) => infer T }
+  ? T
+  : S extends { readonly choice: readonly (infer C)[] }
+    ? C | Known<S>
+    : S extends { readonly equipment: true }
+      ? number | 'none' | Known<S>
+      : number | Known<S>;
+
+/** What a column of named inputs says. */
+export type Named<T extends NamedInputs> = { readonly [K in keyof T]: ValueOf<T[K]> };

@@ -1,0 +1,164 @@
+import { alkalis } from '../../formulas/water/alkali';
+import { fishKinds } from '../../formulas/water/water-species';
+import { elevation, ph, salinity, temperature } from '../water-arguments';
+import type { NamedInputs } from './named-input';
+import { cropInput, mediaInput, settlerInput } from './scenario-readers';
+
+const share = { kind: 'share', above: 0 } as const;
+const positive = { atLeast: 0 } as const;
+
+/**
+ * Everything that a scenario may say, in the order of the list. Coefficients and limits have defaults; equipment has
+ * none, and `none` in its cell says that the stage is absent.
+ */
+export const scenarioInputs = {
+  fishCount: { kind: 'count', above: 0, meaning: 'fish in the tank' },
+  fishMass: { kind: 'fish', above: 0, meaning: 'mass of one fish' },
+  feedingRate: { ...share, meaning: 'share of body mass fed a day' },
+  feed: { kind: 'daily', above: 0, meaning: 'feed a day; else by count, mass and rate' },
+  species: { choice: fishKinds, meaning: 'whose limits of temperature, pH and un-ionised ammonia hold' },
+  protein: { ...share, default: 'coefficient', meaning: 'protein in the feed' },
+  temperature: {
+    ...temperature,
+    default: 20,
+    source: 'the temperature at which nitrification is stated',
+    meaning: 'of the water, usual',
+  },
+  coldestWater: {
+    ...temperature,
+    as: 'temperature',
+    meaning: 'coldest that it gets: nitrification is figured at it',
+  },
+  hottestWater: {
+    ...temperature,
+    as: 'temperature',
+    meaning: 'hottest that it gets: oxygen and un-ionised ammonia are figured at it',
+  },
+  ph: { ...ph, name: 'pH', meaning: 'of the water, usual' },
+  highestPh: {
+    ...ph,
+    name: 'highest pH',
+    as: 'ph',
+    meaning: 'highest that it gets: un-ionised ammonia is figured at it',
+  },
+  salinity: { ...salinity, source: 'fresh water', meaning: 'practical salinity; 0 for fresh water' },
+  elevation: { ...elevation, source: 'sea level', meaning: 'height above sea level' },
+  alkali: {
+    choice: alkalis,
+    default: 'sodium bicarbonate',
+    source: 'mild and easily had: common practice, no source',
+    meaning: 'what restores alkalinity, by its chemical name',
+  },
+  alkaliPurity: { ...share, default: 'coefficient', meaning: 'share of the alkali in what is bought' },
+  tankVolume: { kind: 'volume', ...positive, equipment: true, meaning: 'water with fish in it' },
+  densestStocking: { kind: 'stocking', above: 0, default: 'coefficient', meaning: 'densest that fish may stand' },
+  solidsShare: { ...share, default: 'coefficient', meaning: 'dry suspended solids per feed' },
+  settleableShare: { kind: 'share', default: 'coefficient', meaning: 'share of solids that settles at all' },
+  ammoniaLimit: {
+    kind: 'concentration',
+    above: 0,
+    default: 'coefficient',
+    meaning: 'total ammonia nitrogen that the tank may hold',
+  },
+  solidsLimit: {
+    kind: 'concentration',
+    above: 0,
+    default: 'coefficient',
+    meaning: 'suspended solids that the tank may hold',
+  },
+  oxygenIn: { kind: 'concentration', above: 0, meaning: 'oxygen in water that enters the tank' },
+  oxygenOut: { kind: 'concentration', above: 0, meaning: 'oxygen in water that leaves the tank' },
+  oxygenAtStop: {
+    kind: 'concentration',
+    above: 0,
+    default: 'coefficient',
+    meaning: 'oxygen kept in the tank, there when pump and air stop',
+  },
+  oxygenFloor: {
+    kind: 'concentration',
+    ...positive,
+    default: 'coefficient',
+    meaning: 'oxygen at which fish are in danger',
+  },
+  oxygenPeak: {
+    kind: 'number',
+    atLeast: 1,
+    atMost: 10,
+    default: 'coefficient',
+    meaning: 'worst hour’s oxygen over the mean of the day',
+  },
+  removal: { ...share, default: 'coefficient', meaning: 'share of ammonia taken out in one pass' },
+  pumpFlow: { kind: 'flow', ...positive, equipment: true, meaning: 'flow through tank, drums and filter' },
+  airSupply: { kind: 'transfer', ...positive, equipment: true, meaning: 'oxygen transfer as the aerators are rated' },
+  settler: settlerInput,
+  drumDiameter: { kind: 'dimension', above: 0, meaning: 'inside diameter of a settling drum' },
+  drums: { kind: 'count', whole: true, equipment: true, meaning: 'settling drums side by side' },
+  overflowLimit: {
+    kind: 'loading',
+    above: 0,
+    default: 'coefficient',
+    meaning: 'fastest that water may rise in a drum',
+  },
+  medianSettling: {
+    kind: 'settling',
+    above: 0,
+    default: 'coefficient',
+    meaning: 'velocity that half of what settles exceeds',
+  },
+  settlingSpread: {
+    kind: 'number',
+    atLeast: 1,
+    atMost: 100,
+    default: 'coefficient',
+    meaning: 'geometric standard deviation of settling velocity',
+  },
+  pads: { kind: 'count', whole: true, equipment: true, meaning: 'filter pads' },
+  padArea: { kind: 'area', above: 0, meaning: 'area of one pad' },
+  padHolding: { kind: 'holding', above: 0, default: 'coefficient', meaning: 'dry solids that a pad holds' },
+  padCapture: { ...share, default: 'coefficient', meaning: 'share that pads take of what the settler passes on' },
+  media: mediaInput,
+  mediaVolume: { kind: 'bulk', ...positive, equipment: true, meaning: 'media of a separate biofilter' },
+  nitrification: {
+    kind: 'areal rate',
+    above: 0,
+    default: 'coefficient',
+    meaning: 'nitrogen nitrified a day on a unit of media surface at 20 °C',
+  },
+  filterReserve: {
+    kind: 'share',
+    atMost: 10,
+    default: 'coefficient',
+    meaning: 'media on top of what ammonia needs',
+  },
+  bedArea: { kind: 'area', ...positive, equipment: true, meaning: 'plant beds' },
+  crop: cropInput,
+  bedDepth: { kind: 'dimension', above: 0, default: 'coefficient', meaning: 'depth of gravel in the beds' },
+  bedHolding: { kind: 'bed holding', above: 0, default: 'coefficient', meaning: 'dry solids that gravel holds' },
+  nitrogenShare: { kind: 'share', default: 'coefficient', meaning: 'nitrogen, of dry solids' },
+  phosphorusShare: { kind: 'share', default: 'coefficient', meaning: 'phosphorus as P, of dry solids' },
+  potassiumShare: { kind: 'share', default: 'coefficient', meaning: 'potassium as K, of dry solids' },
+  availableNitrogen: {
+    kind: 'share',
+    default: 'coefficient',
+    meaning: 'share of nitrogen that works this season',
+  },
+  slurrySolids: { ...share, default: 'coefficient', meaning: 'dry solids in what is drawn off, by mass' },
+  gardenNeed: {
+    kind: 'application',
+    above: 0,
+    default: 'coefficient',
+    meaning: 'nitrogen that the garden wants a year',
+  },
+  phosphateNeed: {
+    kind: 'application',
+    above: 0,
+    default: 'coefficient',
+    meaning: 'P2O5 that the garden wants a year',
+  },
+  power: { kind: 'power', ...positive, meaning: 'of pumps and air, day and night' },
+  powerPrice: { kind: 'price of energy', ...positive, meaning: 'of electricity' },
+  feedPrice: { kind: 'price of mass', ...positive, meaning: 'of feed' },
+  nitrogenPrice: { kind: 'price of mass', ...positive, meaning: 'of nitrogen in fertiliser' },
+  phosphatePrice: { kind: 'price of mass', ...positive, meaning: 'of P2O5 in fertiliser' },
+  potashPrice: { kind: 'price of mass', ...positive, meaning: 'of K2O in fertiliser' },
+} as const satisfies NamedInputs;

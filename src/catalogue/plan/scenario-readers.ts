@@ -1,0 +1,85 @@
+import { cropFeed, cropNames, findCrop } from '../../formulas/bed/crops';
+import { findMedia, mediaNames } from '../../formulas/filter/media';
+import type { ScenarioCrop, Settler } from '../../formulas/plan/plan-scenario';
+import type { Kind } from '../../units/kinds';
+import { nearest } from '../../units/nearest';
+import type { Profile } from '../../units/profile';
+import { readQuantity, wordGiven, wordQuantity } from '../../units/quantity';
+import { wordList, wordText } from '../../units/text';
+import { Unreadable } from '../../units/unreadable';
+import type { CellValue } from '../argument';
+import type { ReaderInput } from './named-input';
+
+const settlers = ['swirl', 'radial', 'mixed', 'ideal'] as const;
+
+/** Whether text names something, rather than being a figure with a unit. */
+function isWord(value: CellValue): value is string {
+  return typeof value === 'string' && !/\d/.test(value);
+}
+
+/** A word of a list that nothing was found for. */
+function unknownWord(value: string, words: readonly string[], or: string): Unreadable {
+  const near = words.length > 6 ? `nearest are ${wordList(nearest(value, words))}` : `give ${wordList(words)}`;
+  return new Unreadable(`${wordText(value)} is not allowed; ${near}, or ${or}`);
+}
+
+function figureAbove0(kind: Kind, value: CellValue, profile: Profile, or: string): number {
+  const si = readQuantity(profile, kind, value);
+  if (si > 0) return si;
+  const given = wordGiven(profile, kind, value);
+  throw new Unreadable(`${given} is not allowed; give more than ${wordQuantity(profile, kind, 0)}, or ${or}`);
+}
+
+/** A settler by name, or the share that it takes out. */
+export const settlerInput = {
+  kind: 'share',
+  accepts: 'choice or share',
+  default: 'swirl',
+  coefficient: 'swirl capture',
+  meaning:
+    'swirl or radial, at the shares measured; mixed or ideal, computed from the settling; or the share that yours takes out',
+  reader: (value: CellValue, profile: Profile): Settler => {
+    if (isWord(value)) {
+      const word = settlers.find((one) => one === value.trim().toLowerCase());
+      if (word !== undefined) return word;
+      throw unknownWord(value, settlers, 'a share');
+    }
+    const share = readQuantity(profile, 'share', value);
+    if (share >= 0 && share <= 1) return share;
+    throw new Unreadable(
+      `${wordGiven(profile, 'share', value)} is not allowed; give a share from 0 to 1, or ${wordList(settlers)}`,
+    );
+  },
+} as const satisfies ReaderInput;
+
+/** A medium by name, or its specific surface. */
+export const mediaInput = {
+  kind: 'surface',
+  accepts: 'choice or surface',
+  default: 'gravel',
+  coefficient: 'surface of gravel',
+  meaning: `what the film grows on, in the biofilter or, where that is none, in the beds: ${mediaNames.join(', ')}; or a specific surface`,
+  reader: (value: CellValue, profile: Profile): number => {
+    if (!isWord(value)) return figureAbove0('surface', value, profile, 'a medium by name');
+    const medium = findMedia(value);
+    if (medium !== undefined) return medium.surface.typical;
+    throw unknownWord(value, mediaNames, 'a specific surface');
+  },
+} as const satisfies ReaderInput;
+
+/** A crop by name, or the feed that it takes. */
+export const cropInput = {
+  kind: 'areal rate',
+  accepts: 'choice or areal rate',
+  default: 'leafy',
+  coefficient: 'feed on leafy',
+  meaning: `what grows in the beds: ${cropNames.join(', ')}; or the feed a day on a unit of bed`,
+  reader: (value: CellValue, profile: Profile): ScenarioCrop => {
+    if (!isWord(value)) {
+      return { feed: figureAbove0('areal rate', value, profile, 'a crop by name'), plants: undefined };
+    }
+    const crop = findCrop(value);
+    if (crop !== undefined) return { feed: cropFeed(crop).typical, plants: crop.plants.typical };
+    throw unknownWord(value, cropNames, 'an areal rate');
+  },
+} as const satisfies ReaderInput;

@@ -1,0 +1,85 @@
+import type { Scenario, ScenarioFactors } from '../../formulas/plan/plan-scenario';
+import type { Kind } from '../../units/kinds';
+import type { Profile } from '../../units/profile';
+import { wordQuantity } from '../../units/quantity';
+import { coefficient } from '../coefficients/all';
+import { ArgumentError } from '../reading/argument-error';
+import { type InputTable, inputName } from '../reading/input-table';
+import { namedColumn } from '../reading/named-column';
+import { withNamedRefusals } from '../reading/named-refusals';
+import { scenarioInputs } from './scenario-inputs';
+
+export interface ReadScenario {
+  readonly scenario: Scenario;
+  /** Names of the inputs that took their default. */
+  readonly defaults: readonly string[];
+}
+
+const typical = (key: string): number => coefficient(key).typical;
+
+/** Coefficients that no scenario sets. */
+export const scenarioFactors: ScenarioFactors = {
+  ammoniaFactor: typical('ammonia factor'),
+  oxygenRatio: typical('oxygen ratio system'),
+  swirlCapture: typical('swirl capture'),
+  radialCapture: typical('radial capture'),
+  measuredOverflow: typical('overflow limit'),
+  alpha: typical('aerator alpha'),
+  beta: typical('aerator beta'),
+};
+
+/** Reads one scenario; `place` begins every message. */
+export function readScenario(table: InputTable, column: number, place: string, profile: Profile): ReadScenario {
+  const { values, defaults } = namedColumn(scenarioInputs, table, column, place, profile);
+  const scenario: Scenario = {
+    ...values,
+    coldestWater: values.coldestWater ?? values.temperature,
+    hottestWater: values.hottestWater ?? values.temperature,
+  };
+  refuseNoFeed(scenario, table, place);
+  const { coldestWater, temperature, hottestWater, ph, highestPh } = scenario;
+  const usual = `temperature${defaults.includes('temperature') ? ', not given' : ''}`;
+  refuseDisorder(place, profile, 'temperature', ['coldest water', coldestWater], [usual, temperature]);
+  refuseDisorder(place, profile, 'temperature', [usual, temperature], ['hottest water', hottestWater]);
+  if (ph !== undefined && highestPh !== undefined) {
+    refuseDisorder(place, profile, 'number', ['pH', ph], ['highest pH', highestPh]);
+  }
+  return { scenario, defaults };
+}
+
+/** Feed is typed, or the fish, their mass and the rate are. */
+function refuseNoFeed(
+  { feed, fishCount, fishMass, feedingRate }: Scenario,
+  { lines }: InputTable,
+  place: string,
+): void {
+  if (feed !== undefined) return;
+  const needed = { fishCount, fishMass, feedingRate };
+  const lacking = Object.entries(needed).find(([, value]) => value === undefined);
+  if (lacking === undefined) return;
+  const [key] = lacking;
+  const given = lines.has(key) ? '0 or blank is not allowed' : 'its row is missing';
+  throw new ArgumentError(
+    `${place}${inputName(scenarioInputs, key)}: ${given}; give fish count, fish mass and feeding rate, each more than 0, or feed`,
+  );
+}
+
+function refuseDisorder(
+  place: string,
+  profile: Profile,
+  kind: Kind,
+  [low, from]: readonly [string, number],
+  [high, to]: readonly [string, number],
+): void {
+  if (from <= to) return;
+  const format = (si: number): string => wordQuantity(profile, kind, si);
+  throw new ArgumentError(`${place}${low}: ${format(from)} is not allowed; give up to ${high} (${format(to)})`);
+}
+
+/** What a stage's formula calls an argument, as the scenario calls it. */
+const renamed = { oxygen: 'oxygenAtStop', floor: 'oxygenFloor', nitrogen: 'nitrogenShare' } as const;
+
+/** Computes with a scenario, a stage's refusal naming the input at fault. */
+export function withScenario<V>(place: string, profile: Profile, compute: () => V): V {
+  return withNamedRefusals({ place, inputs: scenarioInputs, renamed, profile }, compute);
+}

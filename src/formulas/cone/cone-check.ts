@@ -1,0 +1,94 @@
+/**
+ * What to think of before a cone is cut: cautions as sentences with SI figures.
+ */
+import type { Caution } from '../caution';
+import { fitsRectangle, mostPieces, piecesThatFit } from '../cut/piece-fit';
+import { Refusal } from '../refusal';
+import { coneVolume } from './cone';
+import { coneMidPlane, type MidPlaneCone } from './cone-mid-plane';
+import { conePiece, lapRefusal, pieceBlank } from './cone-pattern';
+
+export interface ConeCheckRequest {
+  readonly top: number;
+  readonly bottom: number;
+  readonly height: number;
+  readonly pieces: number;
+  readonly lap: number;
+  readonly thickness: number;
+  readonly drum: number | undefined;
+  readonly sheetLength: number | undefined;
+  readonly sheetWidth: number | undefined;
+}
+
+const degree = Math.PI / 180;
+const lift =
+  'wet mix poured around a cone lifts it, with up to the weight of {volume} of mix: fill the cone with water or weigh it ' +
+  'down, and pour in layers that set';
+
+/**
+ * Cautions about a cone, or one line saying that nothing was found.
+ *
+ * Reports what the pattern would refuse instead of refusing it. Diameters are read as under `fit`. 45 and 60 degrees are
+ * the usual least slopes of a hopper that solids must slide down (common practice, no source).
+ */
+export function coneCheck(request: ConeCheckRequest): readonly Caution[] {
+  let cone: MidPlaneCone;
+  try {
+    cone = coneMidPlane({ ...request, measured: 'fit', clearance: 0 });
+  } catch (error) {
+    if (error instanceof Refusal) return [refusedCaution(error)];
+    throw error;
+  }
+  const { top, bottom, height, drum } = request;
+  const found = [...slopeCautions(cone), ...drumCautions(top, drum), ...pieceCautions(cone, request)];
+  if (cone.top === cone.bottom) return found.length > 0 ? found : [{ text: 'nothing was found' }];
+  const volume = { value: coneVolume(top, bottom, height), like: 'bulk' };
+  if (found.length > 0) return [...found, { text: lift, figures: { volume } }];
+  return [{ text: `nothing was found in the figures; but ${lift}`, figures: { volume } }];
+}
+
+function refusedCaution({ argument, advice, figures }: Refusal): Caution {
+  return { text: `${argument} cannot be that: ${advice}`, figures };
+}
+
+function slopeCautions({ wallAngle }: MidPlaneCone): readonly Caution[] {
+  const figures = { angle: { value: wallAngle, like: 'angle' } };
+  // An angle of 45 degrees that was worked out from a height may fall short by rounding.
+  const under = (limit: number) => wallAngle < limit * degree - 1e-9;
+  if (under(45))
+    return [
+      { text: 'wall is {angle}, under 45 degrees: solids will lie on it instead of sliding to the drain', figures },
+    ];
+  if (under(60))
+    return [{ text: 'wall is {angle}, under 60 degrees: sticky solids may need a brush or a swirl', figures }];
+  return [];
+}
+
+function drumCautions(top: number, drum: number | undefined): readonly Caution[] {
+  if (drum === undefined || top <= drum * (1 + 1e-12)) return [];
+  return [
+    {
+      text: 'top is {top} and does not go into the drum, which is {drum} inside',
+      figures: { top: { value: top, like: 'dimension' }, drum: { value: drum, like: 'dimension' } },
+    },
+  ];
+}
+
+function pieceCautions(cone: MidPlaneCone, request: ConeCheckRequest): readonly Caution[] {
+  const { pieces, lap, sheetLength, sheetWidth } = request;
+  const piece = conePiece(cone, pieces, lap);
+  const refused = lapRefusal(piece);
+  if (refused !== undefined) return [refusedCaution(refused)];
+  if (sheetLength === undefined || sheetWidth === undefined) return [];
+  if (fitsRectangle(piece, sheetLength, sheetWidth)) return [];
+  const { length, width } = pieceBlank(piece);
+  const enough = piecesThatFit((count) => conePiece(cone, count, lap), sheetLength, sheetWidth);
+  const then =
+    enough === undefined ? `no number of pieces up to ${mostPieces} fits` : `cut ${enough} pieces instead of ${pieces}`;
+  return [
+    {
+      text: `a piece has a blank of {length} by {width} and does not lie on the sheet at any turn; ${then}`,
+      figures: { length: { value: length, like: 'dimension' }, width: { value: width, like: 'dimension' } },
+    },
+  ];
+}

@@ -1,0 +1,138 @@
+/**
+ * A sheet as rows of taken stretches, and the search for the place farthest left that a turned piece can take.
+ */
+import { merged, type Rows } from './cut-rows';
+
+/** Touching is allowed; rounding must not make an overlap of it. m */
+const apart = 1e-9;
+
+export interface Sheet {
+  /** Stretches taken in each row, from left to right. */
+  readonly taken: number[][];
+  /** Where the last of them ends; 0 in an empty row. */
+  readonly ends: Float64Array;
+  /**
+   * The least x that each turned piece could take on each row when it was last looked for. As a sheet only fills up, it
+   * can take none before that later.
+   */
+  readonly bounds: Map<Rows, Float64Array>;
+}
+
+/** Steps spent so far: work is counted and not timed, so that the same input gives the same plan everywhere. */
+export interface StepBudget {
+  spent: number;
+}
+
+export function emptySheet(rowCount: number): Sheet {
+  return {
+    taken: Array.from({ length: rowCount }, () => []),
+    ends: new Float64Array(rowCount),
+    bounds: new Map(),
+  };
+}
+
+/**
+ * The least place at or after `from` that a piece with its bottom on a row can take, or some place over the limit.
+ * Every row pushes the piece right until it is clear, round and round until no row pushes any more.
+ */
+export function leftmost(
+  sheet: Sheet,
+  rows: Rows,
+  bottom: number,
+  from: number,
+  limit: number,
+  effort: StepBudget,
+): number {
+  const { count, starts, stretches, lefts, stride } = rows;
+  const { taken, ends } = sheet;
+  let x = from;
+  let row = 0;
+  let clear = 0;
+  for (; clear < count && x <= limit; clear++) {
+    // Most rows are clear of the piece from the last stretch on.
+    if (ends[bottom + row]! - lefts[row]! > x) {
+      const pushed = clearOf(taken[bottom + row]!, stretches, starts[row]!, starts[row + 1]!, x);
+      if (pushed > x) {
+        effort.spent += clear;
+        x = pushed;
+        clear = -1;
+      }
+    }
+    row += stride;
+    if (row >= count) row -= count;
+  }
+  effort.spent += clear + 20;
+  return x;
+}
+
+/** The least place at or after x at which no stretch of one row of the piece is on a taken one. */
+function clearOf(taken: readonly number[], stretches: Float64Array, start: number, end: number, from: number): number {
+  let x = from;
+  for (let s = start; s < end; s += 2) {
+    const left = stretches[s]!;
+    const right = stretches[s + 1]!;
+    for (let i = 0; i < taken.length; i += 2) {
+      if (taken[i + 1]! - left <= x) continue;
+      if (taken[i]! - right >= x) break;
+      x = taken[i + 1]! - left;
+    }
+  }
+  return x;
+}
+
+/** Takes the stretches of a piece on a sheet. `grown` is the piece with its gap; row 0 of the piece lies on `bottom`. */
+export function take(sheet: Sheet, grown: Grown, x: number, bottom: number, effort: StepBudget): void {
+  const { taken, ends } = sheet;
+  const { below, starts, stretches } = grown;
+  effort.spent += 4 * starts.length;
+  for (let i = 0; i < starts.length - 1; i++) {
+    const row = bottom - below + i;
+    const list = taken[row];
+    if (list === undefined) continue;
+    for (let s = starts[i]!; s < starts[i + 1]!; s += 2) insert(list, x + stretches[s]!, x + stretches[s + 1]!);
+    ends[row] = list.at(-1)!;
+  }
+}
+
+/** Puts a stretch into a list of stretches from left to right, made one with those that it meets. */
+function insert(list: number[], left: number, right: number): void {
+  let from = list.length;
+  while (from > 0 && list[from - 1]! >= left) from -= 2;
+  let to = from;
+  let leftEnd = left;
+  let rightEnd = right;
+  while (to < list.length && list[to]! <= right) {
+    leftEnd = Math.min(leftEnd, list[to]!);
+    rightEnd = Math.max(rightEnd, list[to + 1]!);
+    to += 2;
+  }
+  if (from === list.length) list.push(leftEnd, rightEnd);
+  else list.splice(from, to - from, leftEnd, rightEnd);
+}
+
+/** A turned piece with the gap all round it: the same stacks of stretches, beginning some rows below the piece. */
+export interface Grown {
+  readonly below: number;
+  readonly starts: Int32Array;
+  readonly stretches: Float64Array;
+}
+
+export function grownBy(rows: Rows, gap: number, rowHeight: number): Grown {
+  const below = gap > 0 ? Math.ceil(gap / rowHeight) : 0;
+  const starts = new Int32Array(rows.count + 2 * below + 1);
+  const all: number[] = [];
+  for (let i = 0; i < rows.count + 2 * below; i++) {
+    const found: number[] = [];
+    for (let row = Math.max(0, i - 2 * below); row <= Math.min(rows.count - 1, i); row++) {
+      // Somewhere in the one row and somewhere in the other are at least this far apart across the sheet.
+      const rise = Math.max(0, Math.abs(row - (i - below)) - 1) * rowHeight;
+      const aside = Math.sqrt(Math.max(0, (gap - rise) * (gap + rise))) + apart;
+      for (let s = rows.starts[row]!; s < rows.starts[row + 1]!; s += 2) {
+        found.push(rows.stretches[s]! - aside, rows.stretches[s + 1]! + aside);
+      }
+    }
+    for (const end of merged(found)) all.push(end);
+    starts[i + 1] = all.length;
+  }
+  return { below, starts, stretches: Float64Array.from(all) };
+}

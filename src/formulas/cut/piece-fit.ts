@@ -1,0 +1,80 @@
+/**
+ * Whether a piece can lie on a sheet, turned any way. Frame and units as in `piece`.
+ */
+import { lapRefusal } from '../cone/cone-pattern';
+import { type Piece, pieceArea, reachOf } from './piece';
+
+/** Steps of a half turn that are tried before the best ones are looked at more closely. */
+const steps = 180;
+
+/**
+ * The turn at which the piece takes least of a rectangle, rad: the smallest of the larger share of length and of width.
+ * A share over 1 there means that the piece does not lie on the rectangle at any turn.
+ */
+export function bestTurn(
+  piece: Piece,
+  length: number,
+  width: number,
+): { readonly turn: number; readonly share: number } {
+  const share = shareAt(piece, length, width);
+  const step = Math.PI / steps;
+  const tried = Array.from({ length: steps }, (_, i) => share(i * step));
+  const reach = reachOf(piece);
+  const diagonal = Math.hypot(reach(0) + reach(Math.PI), reach(Math.PI / 2) + reach(-Math.PI / 2));
+  // What a piece takes changes by no more than its greatest extent a radian, so that most places cannot be the best.
+  const gain = (diagonal / Math.min(length, width)) * step;
+  let best = { turn: 0, share: Infinity };
+  for (let i = 0; i < steps; i++) {
+    const here = tried[i]!;
+    if (here - gain > best.share || here > tried[(i + 1) % steps]! || here > tried[(i + steps - 1) % steps]!) continue;
+    const found = narrowed(share, i * step, step);
+    if (found.share < best.share) best = found;
+  }
+  return best;
+}
+
+/** The larger of the shares that a piece takes of the length and of the width of a rectangle, by its turn. */
+function shareAt(piece: Piece, length: number, width: number): (turn: number) => number {
+  const reach = reachOf(piece);
+  return (turn) => {
+    const along = reach(-turn) + reach(Math.PI - turn);
+    const across = reach(Math.PI / 2 - turn) + reach(-Math.PI / 2 - turn);
+    return Math.max(along / length, across / width);
+  };
+}
+
+/** Whether the piece lies on the rectangle at some turn; a billionth over is let pass as rounding. */
+export function fitsRectangle(piece: Piece, length: number, width: number): boolean {
+  if (length <= 0 || width <= 0) return false;
+  // Most pieces are plainly too large, or lie on the rectangle square to it: then no turns need be looked for.
+  if (pieceArea(piece) > length * width * (1 + 1e-8)) return false;
+  const most = 1 + 1e-9;
+  const share = shareAt(piece, length, width);
+  return share(0) <= most || share(Math.PI / 2) <= most || bestTurn(piece, length, width).share <= most;
+}
+
+/** More pieces a cone than this are not looked into. */
+export const mostPieces = 60;
+
+/** The least number of pieces a cone at which one lies on the rectangle; undefined where none up to the most does. */
+export function piecesThatFit(pieceOf: (pieces: number) => Piece, length: number, width: number): number | undefined {
+  for (let pieces = 1; pieces <= mostPieces; pieces++) {
+    const piece = pieceOf(pieces);
+    if (lapRefusal(piece) === undefined && fitsRectangle(piece, length, width)) return pieces;
+  }
+  return undefined;
+}
+
+/** The least value about a place, by thirds. */
+function narrowed(value: (x: number) => number, middle: number, reach: number): { turn: number; share: number } {
+  let low = middle - reach;
+  let high = middle + reach;
+  for (let i = 0; i < 60; i++) {
+    const third = (high - low) / 3;
+    if (value(low + third) < value(high - third)) high -= third;
+    else low += third;
+  }
+  // A turn square to the sheet is often the best one, and is then meant exactly.
+  const places = [middle, (low + high) / 2].map((turn) => ({ turn, share: value(turn) }));
+  return places[0]!.share <= places[1]!.share ? places[0]! : places[1]!;
+}

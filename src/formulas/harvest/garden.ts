@@ -1,0 +1,71 @@
+/**
+ * Garden that solids feed without exceeding what the soil wants of nitrogen or of phosphate.
+ */
+
+import { Refusal } from '../refusal';
+import { type NutrientBasis, phosphateShare } from './nutrients';
+import { harvestSlurry } from './slurry';
+
+export interface Need {
+  /** Nitrogen that the garden wants, kg/m2. */
+  readonly nitrogenNeed: number;
+  /** Nitrogen per dry solids, and the share of it that works this season. */
+  readonly nitrogen: number;
+  readonly available: number;
+  /** Phosphorus per dry solids on the basis; phosphate counts whole. */
+  readonly phosphorus: number;
+  /** P2O5 that the garden wants, kg/m2. */
+  readonly phosphateNeed: number;
+  readonly basis: NutrientBasis;
+}
+
+export interface Garden {
+  /** m2 each. */
+  readonly areaByNitrogen: number;
+  readonly areaByPhosphate: number;
+  readonly area: number;
+  readonly governs: 'nitrogen' | 'phosphate';
+}
+
+/**
+ * Garden area for dry solids, kg: by nitrogen dry N available / need, by phosphate dry P2O5 / need, and the larger, m2.
+ *
+ * On the larger neither need is exceeded. Cannot be given for a need of 0. Source: nutrient management planning on the
+ * limiting nutrient, USDA NRCS practice 590.
+ */
+export function harvestGarden(dry: number, need: Need): Garden {
+  const { nitrogenNeed, nitrogen, available, phosphorus, phosphateNeed, basis } = need;
+  const phosphate = phosphateShare(phosphorus, basis);
+  if (nitrogenNeed <= 0) refuseNoNeed('nitrogenNeed');
+  if (phosphateNeed <= 0) refuseNoNeed('phosphateNeed');
+  const areaByNitrogen = (dry * nitrogen * available) / nitrogenNeed;
+  const areaByPhosphate = (dry * phosphate) / phosphateNeed;
+  const governs = areaByPhosphate > areaByNitrogen ? 'phosphate' : 'nitrogen';
+  return { areaByNitrogen, areaByPhosphate, area: Math.max(areaByNitrogen, areaByPhosphate), governs };
+}
+
+/**
+ * Slurry for a garden, m3: the smaller of the doses that just meet its nitrogen and its phosphate, the inverse of
+ * harvestGarden.
+ *
+ * Area in m2; slurrySolids the share of solids in the slurry. Cannot be given where solids hold neither nutrient.
+ * Source: as harvestGarden.
+ */
+export function harvestDose(area: number, slurrySolids: number, need: Need): number {
+  const { nitrogenNeed, nitrogen, available, phosphorus, phosphateNeed, basis } = need;
+  const phosphate = phosphateShare(phosphorus, basis);
+  const byNitrogen = nitrogen * available > 0 ? (area * nitrogenNeed) / (nitrogen * available) : Infinity;
+  const byPhosphate = phosphate > 0 ? (area * phosphateNeed) / phosphate : Infinity;
+  const dry = Math.min(byNitrogen, byPhosphate);
+  if (dry === Infinity) {
+    throw new Refusal(
+      'nitrogen',
+      'solids with neither available nitrogen nor phosphorus feed no garden; give their shares',
+    );
+  }
+  return harvestSlurry(dry, slurrySolids);
+}
+
+function refuseNoNeed(argument: 'nitrogenNeed' | 'phosphateNeed'): never {
+  throw new Refusal(argument, 'a soil that wants none has no area on which it is not exceeded; give more than 0');
+}

@@ -1,0 +1,88 @@
+/**
+ * Head that water loses in a pipe, and the flow that a head drives. Flow in m3/s, lengths and heads in m, temperature in °C.
+ */
+
+import { GRAVITY } from '../numeric/gravity';
+import { rootBetween } from '../numeric/root';
+import { Refusal } from '../refusal';
+import { circleArea } from '../tank/tank-shape';
+import { freshWaterDensity } from '../water/water-density';
+import { freshWaterViscosity } from '../water/water-viscosity';
+import { type FittingLoss, fittingCoefficient } from './fittings';
+import { frictionFactor } from './friction';
+
+export interface Pipe {
+  readonly bore: number;
+  readonly length: number;
+  readonly fittings: FittingLoss;
+  readonly temperature: number;
+  readonly roughness: number;
+}
+
+/** Mean velocity in a pipe, m/s: Q / (pi/4 b2). Source: continuity. */
+export function pipeVelocity(flow: number, bore: number): number {
+  return flow / circleArea(bore);
+}
+
+/**
+ * Head lost, m: (f L/D + K) v2 / 2g, with f Darcy's friction factor.
+ *
+ * Laminar below Re 2000, Colebrook above 4000, blended between without a jump; fresh water at the temperature. Cannot have a
+ * roughness as large as the bore. Source: Darcy and Weisbach; Colebrook (1939); Crane Technical Paper 410.
+ */
+export function pipeLoss(flow: number, pipe: Pipe): number {
+  refuseRough(pipe);
+  const fixed = fittingCoefficient(pipe.fittings, pipe.bore);
+  return lossAt(pipeVelocity(flow, pipe.bore), pipe, kinematicViscosity(pipe.temperature), fixed);
+}
+
+export interface GravityPipe extends Pipe {
+  /** Drop in level from one water surface to the other, m. */
+  readonly drop: number;
+  /** K of the entrance and the exit; 0 for friction alone. */
+  readonly ends: number;
+}
+
+/**
+ * Flow that a drop in level drives, m3/s; with ends 0 the inverse of pipeLoss, to 1e-12.
+ *
+ * The pipe runs full. Cannot have a pipe with neither length, fittings nor ends, which would not hold the water back. Sources as for pipeLoss.
+ */
+export function pipeGravity(pipe: GravityPipe): number {
+  refuseRough(pipe);
+  const { bore, length, drop, ends } = pipe;
+  const fixed = fittingCoefficient(pipe.fittings, bore) + ends;
+  if (length === 0 && fixed === 0) {
+    throw new Refusal('length', 'a pipe of no length, with no fittings and no ends, does not hold water back');
+  }
+  if (drop === 0) return 0;
+  const viscosity = kinematicViscosity(pipe.temperature);
+  // With the least friction that can be met the water runs faster than it does, and with the most, slower.
+  const fastest = Math.sqrt((2 * GRAVITY * drop) / Math.max(fixed + (0.001 * length) / bore, 1e-6));
+  const excess = (logarithm: number) => Math.log(lossAt(Math.exp(logarithm), pipe, viscosity, fixed) / drop);
+  let low = Math.log(fastest) - 2;
+  while (excess(low) > 0) low -= 3;
+  let high = Math.log(fastest);
+  while (excess(high) < 0) high += 1;
+  return Math.exp(rootBetween(excess, low, high, 1e-14)) * circleArea(bore);
+}
+
+/** Kinematic viscosity of fresh water, m2/s. */
+export function kinematicViscosity(temperature: number): number {
+  return freshWaterViscosity(temperature) / freshWaterDensity(temperature);
+}
+
+/** Head lost at a velocity, m, with the K of everything besides the pipe's own length. */
+export function lossAt(velocity: number, pipe: Pipe, viscosity: number, fixed: number): number {
+  if (velocity === 0) return 0;
+  const { bore, length, roughness } = pipe;
+  const factor = frictionFactor((velocity * bore) / viscosity, roughness / bore);
+  const resistance = (factor * length) / bore + fixed;
+  return (resistance * velocity * velocity) / (2 * GRAVITY);
+}
+
+export function refuseRough({ bore, roughness }: Pipe): void {
+  if (roughness >= bore) {
+    throw new Refusal('roughness', 'give less than the bore ({bore})', { figures: { bore } });
+  }
+}

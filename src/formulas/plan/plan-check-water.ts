@@ -1,0 +1,109 @@
+/**
+ * Cautions over the water of a farm on paper: ammonia, oxygen, temperature, pH, stocking.
+ */
+import { oxygenTime } from '../water/oxygen-time';
+import { waterAmmonia, waterLimit } from '../water/water-ammonia';
+import { waterOxygen } from '../water/water-oxygen';
+import { fishLimits } from '../water/water-species';
+import { isFitted, type Scenario, type ScenarioFactors } from './plan-scenario';
+import { planStages, unionisedLimit } from './plan-stages';
+import type { Train } from './plan-train';
+import type { PossibleCaution } from './possible-caution';
+
+/** Shorter than this, nobody gets out of bed in time. Common practice, no source. */
+const SHORT_TIME = 30 * 60;
+
+/** Cautions over water; sources in the limits of each species. */
+export function waterCautions(scenario: Scenario, factors: ScenarioFactors, train: Train): readonly PossibleCaution[] {
+  return [
+    ammoniaCaution(scenario),
+    ...speciesCautions(scenario),
+    oxygenTimeCaution(scenario, train),
+    ...airCautions(scenario, factors, train),
+    stockingCaution(scenario),
+  ];
+}
+
+function ammoniaCaution(scenario: Scenario): PossibleCaution {
+  const { highestPh, hottestWater, salinity, ammoniaLimit } = scenario;
+  if (highestPh === undefined) {
+    return 'pH is not given, so un-ionised ammonia, which is what harms, cannot be judged.';
+  }
+  const limit = unionisedLimit(scenario);
+  const unionised = waterAmmonia(ammoniaLimit, highestPh, hottestWater, salinity);
+  if (unionised <= limit) return undefined;
+  return {
+    text: 'Of the ammonia limit, {ammoniaLimit:concentration}, {unionised:concentration} is un-ionised at pH {highestPh} and {hottestWater:temperature}, above the {limit:concentration} that harms: hold total ammonia nitrogen under {safe:concentration}.',
+    figures: { unionised, limit, safe: waterLimit(limit, highestPh, hottestWater, salinity) },
+  };
+}
+
+function speciesCautions({ species, coldestWater, hottestWater, ph, highestPh }: Scenario): readonly PossibleCaution[] {
+  if (species === undefined) {
+    return ['Species is not given: temperature and pH are not judged, and un-ionised ammonia by the general limit.'];
+  }
+  const { temperature, ph: acidity } = fishLimits(species);
+  const [low, high] = temperature;
+  const [least, most] = [ph ?? highestPh, highestPh];
+  return [
+    coldestWater < low && {
+      text: `The coldest water, {coldestWater:temperature}, is under the {low:temperature} for ${species}.`,
+      figures: { low },
+    },
+    hottestWater > high && {
+      text: `The hottest water, {hottestWater:temperature}, is over the {high:temperature} for ${species}.`,
+      figures: { high },
+    },
+    least !== undefined &&
+      most !== undefined &&
+      (least < acidity[0] || most > acidity[1]) && {
+        text: `pH from {least} to {most} goes out of {low} to {high} for ${species}.`,
+        figures: { least, most, low: acidity[0], high: acidity[1] },
+      },
+  ];
+}
+
+function oxygenTimeCaution(scenario: Scenario, { oxygen }: Train): PossibleCaution {
+  const { tankVolume, oxygenAtStop, oxygenFloor, oxygenPeak } = scenario;
+  if (!isFitted(tankVolume)) {
+    return 'Tank volume is not given, so the time that fish have when pump and air stop cannot be judged.';
+  }
+  if (oxygenAtStop <= oxygenFloor) {
+    return 'Oxygen at stop, {oxygenAtStop:concentration}, is not above the oxygen floor, {oxygenFloor:concentration}: no time is left.';
+  }
+  const time = oxygenTime(tankVolume, oxygenAtStop, oxygenFloor, oxygen, oxygenPeak);
+  const short = time < SHORT_TIME ? ' That is too short for anyone to come: it must start by itself.' : '';
+  return {
+    text: `If pump and air stop, oxygen falls from {oxygenAtStop:concentration} to {oxygenFloor:concentration} in {time:minutes}: have backup air running within {half:minutes}.${short}`,
+    figures: { time, half: time / 2 },
+  };
+}
+
+function airCautions(scenario: Scenario, factors: ScenarioFactors, { feed }: Train): readonly PossibleCaution[] {
+  const { airSupply, hottestWater, elevation, salinity, oxygenAtStop, oxygenPeak } = scenario;
+  const saturation = factors.beta * waterOxygen(hottestWater, elevation, salinity);
+  const capacity = planStages(scenario, factors).find(({ stage }) => stage === 'air')?.capacity;
+  const state = airSupply === 'none' ? 'There is no air supply' : 'Air supply is not given';
+  return [
+    oxygenAtStop >= saturation && {
+      text: 'The hottest water, {hottestWater:temperature}, holds {saturation:concentration} of oxygen in balance with air, so air alone does not keep {oxygenAtStop:concentration}.',
+      figures: { saturation },
+    },
+    !isFitted(airSupply) && `${state}: all oxygen would come with the flow, and stops with the pump.`,
+    typeof capacity === 'number' &&
+      capacity >= feed &&
+      capacity < feed * oxygenPeak &&
+      'Air carries the mean of the day but not its worst hour, {oxygenPeak} times that: spread the feed over the day, or add air.',
+  ];
+}
+
+function stockingCaution({ fishCount, fishMass, tankVolume, densestStocking }: Scenario): PossibleCaution {
+  if (fishCount === undefined || fishMass === undefined || !isFitted(tankVolume)) return undefined;
+  const stocking = (fishCount * fishMass) / tankVolume;
+  return (
+    stocking > densestStocking && {
+      text: 'Fish stand at {stocking:stocking}, denser than {densestStocking:stocking}: everything goes wrong faster.',
+      figures: { stocking },
+    }
+  );
+}

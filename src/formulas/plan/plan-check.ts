@@ -1,0 +1,95 @@
+/**
+ * Cautions over a whole farm on paper, in sentences with the figures that they rest on.
+ */
+import type { Caution } from '../caution';
+import { Refusal } from '../refusal';
+import { stockFeed } from '../stock/stock';
+import { chartedSpecies, stockFeedRate } from '../stock/stock-feed-rate';
+import { solidsCautions } from './plan-check-solids';
+import { waterCautions } from './plan-check-water';
+import { planLimit } from './plan-limit';
+import { isFitted, type Scenario, type ScenarioFactors } from './plan-scenario';
+import { planFigures, planTrain } from './plan-train';
+import type { PossibleCaution } from './possible-caution';
+
+/** Feed typed and feed at the feeding rate are one feed up to this. */
+const SAME_FEED = 0.02;
+
+/** A feeding rate this many times that of the chart is a slip or wasted feed. */
+const OVER_CHART = 1.5;
+
+/**
+ * Everything to think of before fish are bought: stages that do not carry today's feed, then water, solids, feed, and the
+ * care that electricity, weight and raw solids ask for.
+ *
+ * Reports what the results would refuse. Limits of fish by species; see each stage for its own source.
+ */
+export function planCheck(scenario: Scenario, factors: ScenarioFactors): readonly Caution[] {
+  const train = planTrain(scenario, factors);
+  const shared = planFigures(scenario, train);
+  const found = [
+    ...stageCautions(scenario, factors, train.feed),
+    ...waterCautions(scenario, factors, train),
+    ...solidsCautions(scenario, factors, train),
+    ...feedCautions(scenario),
+    ...handlingCautions(scenario),
+  ];
+  return found.flatMap((one): Caution[] => {
+    if (one === undefined || one === false) return [];
+    if (typeof one === 'string') return [{ text: one, figures: shared }];
+    return [{ text: one.text, figures: { ...shared, ...one.figures } }];
+  });
+}
+
+function stageCautions(scenario: Scenario, factors: ScenarioFactors, feed: number): readonly PossibleCaution[] {
+  const { rows, first, next } = planLimit(scenario, factors);
+  const over = rows.slice(0, -1).flatMap(({ stage, capacity }): Caution[] => {
+    if (typeof capacity !== 'number' || capacity >= feed * (1 - 1e-9)) return [];
+    return [{ text: `${stage}: carries {capacity:daily} of feed, and {feed:daily} is fed.`, figures: { capacity } }];
+  });
+  if (first === undefined || over.length > 0) return over;
+  const then = next === undefined ? '' : `, then ${next.stage}`;
+  const text = `${first.stage} gives out first, at {capacity:daily} of feed against {feed:daily} today${then}.`;
+  return [{ text, figures: { capacity: first.capacity as number } }];
+}
+
+function feedCautions(scenario: Scenario): readonly PossibleCaution[] {
+  const { feed, fishCount, fishMass, feedingRate, species, temperature } = scenario;
+  if (fishMass === undefined || feedingRate === undefined) return [];
+  const eaten = fishCount === undefined ? feed : stockFeed(fishCount, fishMass, feedingRate);
+  const charted = chartedSpecies.find((name) => name === species);
+  const chart = charted && rateOf(() => stockFeedRate(charted, fishMass, temperature));
+  return [
+    feed !== undefined &&
+      eaten !== undefined &&
+      Math.abs(eaten - feed) > SAME_FEED * feed && {
+        text: 'The feed typed, {feed:daily}, is not the {eaten:daily} that the fish eat at the feeding rate; the feed typed is taken.',
+        figures: { eaten },
+      },
+    chart !== undefined &&
+      feedingRate > OVER_CHART * chart && {
+        text: `The feeding rate, {rate} % of body mass a day, is well above the {chart} % of the published chart for ${charted}.`,
+        figures: { rate: 100 * feedingRate, chart: 100 * chart },
+      },
+  ];
+}
+
+/** A published rate, where one covers the fish and the water. */
+function rateOf(read: () => number): number | undefined {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof Refusal) return undefined;
+    throw error;
+  }
+}
+
+function handlingCautions({ pumpFlow, airSupply, power, drums, alkali }: Scenario): readonly PossibleCaution[] {
+  return [
+    (isFitted(pumpFlow) || isFitted(airSupply) || power !== undefined) &&
+      'Electricity beside water: ground-fault protection, drip loops, off before hands go in, and licensed wiring.',
+    isFitted(drums) &&
+      'A full drum is a quarter of a tonne: floor and stand carry it, nobody is under it while it fills, and it is shored before it is moved.',
+    `Alkali (${alkali}) is dissolved first and added slowly, with eyes and hands covered; hydroxides burn and can kill fish in a gulp.`,
+  ];
+}

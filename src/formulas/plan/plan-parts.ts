@@ -1,0 +1,119 @@
+/**
+ * What to buy for a bank of settling drums, part by part, each figured by the function that a builder would call for it.
+ *
+ * Lengths in m, areas in m2, volumes in m3, masses in kg.
+ */
+import { coneBackfill } from '../cone/cone-backfill';
+import { coneMix } from '../cone/cone-mix';
+import { conePattern, type PatternRow } from '../cone/cone-pattern';
+import { coneRivets } from '../cone/cone-rivets';
+import { cutSheets } from '../cut/cut-plan';
+import { Refusal } from '../refusal';
+import { tankStand } from '../tank/tank-ports';
+import { tankVolume } from '../tank/tank-volume';
+import { type Bank, type BankFactors, counted, measured, type Part } from './plan-bank';
+import { plumbing } from './plan-parts-plumbing';
+
+/**
+ * A row a part that is bought.
+ *
+ * The cone's top fits the drum's bore and its bottom the drain (`fit`). Cannot have a cone that does not stand in the drum,
+ * or a piece that does not go on the sheet. Counts of fittings and runs of pipe are common practice, no source.
+ */
+export function planParts(bank: Bank, factors: BankFactors): readonly Part[] {
+  refuseTallCone(bank);
+  const { drumDiameter: top, coneBottom: bottom, coneHeight: height, pieces, lap, thickness, drums } = bank;
+  const cone = { top, bottom, height, thickness, measured: 'fit', clearance: 0 } as const;
+  const pattern = conePattern({ ...cone, pieces, lap });
+  return [
+    counted('drums', drums, 'food grade; ask what each one held'),
+    ...coneParts(bank, pattern),
+    ...mixParts(bank, factors, pattern),
+    ...plumbing(bank),
+    ...standParts(bank, factors),
+    leakTest(bank),
+  ];
+}
+
+function refuseTallCone({ drumHeight, coneHeight, baseRise }: Bank): void {
+  if (baseRise + coneHeight < drumHeight) return;
+  throw new Refusal('coneHeight', 'with the base rise it leaves no water above; give less than {limit}', {
+    figures: { limit: { value: Math.max(0, drumHeight - baseRise), like: 'dimension' } },
+  });
+}
+
+function coneParts(bank: Bank, pattern: PatternRow): readonly Part[] {
+  const { drums, pieces, lap, rivetSpacing, sheetLength, sheetWidth } = bank;
+  const { slant } = pattern;
+  const patterns = Array.from({ length: drums }, () => pattern);
+  const { sheets } = cutSheets(patterns, sheetLength, sheetWidth, 0);
+  const seam = coneRivets(slant, rivetSpacing, Math.min(rivetSpacing, slant) / 2);
+  const joint = lap > 0 ? '' : '; they want a lap';
+  return [
+    counted('sheet for cones', sheets, `CUT.SHEETS: ${drums * pieces} pieces, no gap`, 'sheet'),
+    counted('rivets', seam * pieces * drums, {
+      text: `CONE.RIVETS: ${seam} along {slant:dimension}, seams ${pieces * drums}${joint}`,
+      figures: { slant },
+    }),
+  ];
+}
+
+function mixParts(bank: Bank, factors: BankFactors, pattern: PatternRow): readonly Part[] {
+  const { drums, drumDiameter, coneBottom, coneHeight, thickness, baseRise, mixParts: parts, pieces } = bank;
+  const { mixWaste, bag, mortar, bead } = factors;
+  const behind = coneBackfill({
+    drum: drumDiameter,
+    top: drumDiameter,
+    bottom: coneBottom,
+    height: coneHeight,
+    thickness,
+    measured: 'fit',
+    rise: baseRise,
+  });
+  const { aggregate, cement, bags } = coneMix(behind * drums, parts, mixWaste, bag);
+  const area = pattern.area * pieces * drums;
+  const joints = (Math.PI * (drumDiameter + coneBottom) + pieces * pattern.slant) * drums;
+  return [
+    measured('base mix aggregate', 'bulk', aggregate, {
+      text: `CONE.BACKFILL: {behind:bulk} a cone; CONE.MIX: ${parts} to 1, {mixWaste} added`,
+      figures: { behind, mixWaste },
+    }),
+    counted(
+      'base mix cement',
+      bags,
+      { text: 'CONE.MIX: {cement:mass} in bags of {bag:mass}', figures: { cement, bag } },
+      'bag',
+    ),
+    measured('bedding mortar', 'mass', area * mortar, {
+      text: 'CONE.PATTERN: {area:area}, at {mortar:holding}',
+      figures: { area, mortar },
+    }),
+    measured('sealant', 'volume', joints * bead * bead, {
+      text: 'a bead of {bead:dimension} along {joints:run} of rims, drains and seams; safe for fish, and tried on polyethylene',
+      figures: { bead, joints },
+    }),
+  ];
+}
+
+function standParts(bank: Bank, { standClearance }: BankFactors): readonly Part[] {
+  const { drums, legs, drumDiameter, containerHeight, drainDrop } = bank;
+  const height = tankStand(containerHeight, drainDrop, standClearance);
+  return [
+    measured('stand posts', 'run', height * legs * drums, {
+      text: `TANK.STAND: {height:dimension}, legs ${legs * drums}; a full drum is a quarter of a tonne`,
+      figures: { height },
+    }),
+    measured('stand tops', 'area', drumDiameter * drumDiameter * drums, 'a square as wide as the drum, for each'),
+    counted('pail', 1, 'carried from drum to drum'),
+  ];
+}
+
+/** Each drum is filled twice: to the brim before any mix, and with its cone in. */
+function leakTest({ drums, drumDiameter, drumHeight, coneBottom, coneHeight, baseRise }: Bank): Part {
+  const before = tankVolume(drumDiameter, drumHeight, 0, 0);
+  const after = tankVolume(drumDiameter, drumHeight - baseRise - coneHeight, coneBottom, coneHeight);
+  return measured('leak-test water', 'volume', (before + after) * drums, {
+    text: 'TANK.VOLUME: {before:volume} a drum before any mix, {after:volume} after',
+    figures: { before, after },
+  });
+}

@@ -1,0 +1,126 @@
+/**
+ * A farm on paper: what a scenario says, all in SI, and how a figure that rests on something not given is put.
+ */
+import type { Alkali } from '../water/alkali';
+import type { FishKind } from '../water/water-species';
+
+/** Something built or bought: how much of it, `none` where the stage is absent, undefined where it is not given. */
+export type Equipment = number | 'none' | undefined;
+
+/** How solids are settled: shares that were measured, a computed capture, or a share of your own. */
+export type Settler = 'swirl' | 'radial' | 'mixed' | 'ideal' | number;
+
+export interface ScenarioCrop {
+  /** Feed per bed area, kg/m2/s. */
+  readonly feed: number;
+  /** Plants to a square metre, where the crop was named. */
+  readonly plants: number | undefined;
+}
+
+/** Figures are SI, rates a second, shares 0 to 1; undefined is not given. */
+export interface Scenario {
+  readonly fishCount: number | undefined;
+  readonly fishMass: number | undefined;
+  readonly feedingRate: number | undefined;
+  /** As typed; else what the fish eat at the feeding rate. */
+  readonly feed: number | undefined;
+  readonly species: FishKind | undefined;
+  readonly protein: number;
+  readonly temperature: number;
+  readonly coldestWater: number;
+  readonly hottestWater: number;
+  readonly ph: number | undefined;
+  readonly highestPh: number | undefined;
+  readonly salinity: number;
+  readonly elevation: number;
+  readonly alkali: Alkali;
+  readonly alkaliPurity: number;
+  readonly tankVolume: Equipment;
+  readonly densestStocking: number;
+  readonly solidsShare: number;
+  readonly settleableShare: number;
+  readonly ammoniaLimit: number;
+  readonly solidsLimit: number;
+  readonly oxygenIn: number | undefined;
+  readonly oxygenOut: number | undefined;
+  readonly oxygenAtStop: number;
+  readonly oxygenFloor: number;
+  readonly oxygenPeak: number;
+  readonly removal: number;
+  readonly pumpFlow: Equipment;
+  /** Oxygen transfer as rated, kg/s. */
+  readonly airSupply: Equipment;
+  readonly settler: Settler;
+  readonly drumDiameter: number | undefined;
+  readonly drums: Equipment;
+  readonly overflowLimit: number;
+  readonly medianSettling: number;
+  readonly settlingSpread: number;
+  readonly pads: Equipment;
+  readonly padArea: number | undefined;
+  readonly padHolding: number;
+  readonly padCapture: number;
+  /** Specific surface of what the film grows on, 1/m: of the biofilter, or of the beds where there is none. */
+  readonly media: number;
+  readonly mediaVolume: Equipment;
+  /** At 20 °C. */
+  readonly nitrification: number;
+  readonly filterReserve: number;
+  readonly bedArea: Equipment;
+  readonly crop: ScenarioCrop;
+  readonly bedDepth: number;
+  readonly bedHolding: number;
+  readonly nitrogenShare: number;
+  readonly phosphorusShare: number;
+  readonly potassiumShare: number;
+  readonly availableNitrogen: number;
+  readonly slurrySolids: number;
+  readonly gardenNeed: number;
+  readonly phosphateNeed: number;
+  readonly power: number | undefined;
+  readonly powerPrice: number | undefined;
+  readonly feedPrice: number | undefined;
+  readonly nitrogenPrice: number | undefined;
+  readonly phosphatePrice: number | undefined;
+  readonly potashPrice: number | undefined;
+}
+
+/** Coefficients that no scenario sets; each has its own source in the table of coefficients. */
+export interface ScenarioFactors {
+  readonly ammoniaFactor: number;
+  /** kg oxygen per kg feed, whole system. */
+  readonly oxygenRatio: number;
+  readonly swirlCapture: number;
+  readonly radialCapture: number;
+  /** Overflow rate at which those two were measured, m/s. */
+  readonly measuredOverflow: number;
+  /** Aeration in this water over that in clean water. */
+  readonly alpha: number;
+  readonly beta: number;
+}
+
+/** A result, or why there is none. */
+export type Outcome = number | 'not given' | 'none' | 'never';
+
+/** What the parts make together: `none` where any part is absent, `not given` where any is missing. */
+export function figure(parts: readonly (Equipment | Outcome)[], compute: (...figures: number[]) => number): Outcome {
+  const numbers: number[] = [];
+  let lacking: Outcome | undefined;
+  for (const part of parts) {
+    if (part === 'none') return 'none';
+    if (typeof part === 'number') numbers.push(part);
+    else lacking = part ?? 'not given';
+  }
+  return lacking ?? compute(...numbers);
+}
+
+/** The same for what may last without end, which is `never`. */
+export function lasting(parts: readonly (Equipment | Outcome)[], compute: (...figures: number[]) => number): Outcome {
+  const time = figure(parts, compute);
+  return time === Number.POSITIVE_INFINITY ? 'never' : time;
+}
+
+/** Whether the stage is there with a size. */
+export function isFitted(part: Equipment): part is number {
+  return typeof part === 'number';
+}

@@ -1,0 +1,59 @@
+/**
+ * What to watch in a bank of settling drums, in sentences.
+ */
+import type { Caution } from '../caution';
+import { pipeVelocity } from '../pipe/pipe-flow';
+import { settleDrums, settleOverflow } from './settle-drums';
+
+export interface SettlingBank {
+  readonly flow: number;
+  readonly diameter: number;
+  readonly count: number;
+  /** Bore of the pipe into each drum. */
+  readonly bore: number;
+  /** Fastest overflow rate at which the capture that is counted on was measured, m/s. */
+  readonly overflowLimit: number;
+  /** Inlet velocities between which solids neither lie down in the pipe nor are broken up, m/s. */
+  readonly slowestInlet: number;
+  readonly fastestInlet: number;
+}
+
+/**
+ * Cautions over overflow rate and inlet velocity; one line that says nothing was found where that is so.
+ *
+ * The flow is shared evenly by the drums, each with its own inlet. Source: Davidson and Summerfelt, Aquacultural Engineering 33:47
+ * (2005), for the overflow limit; inlet velocities are common practice, no source.
+ */
+export function settleCheck(bank: SettlingBank): readonly Caution[] {
+  const { flow, diameter, count, bore, overflowLimit, slowestInlet, fastestInlet } = bank;
+  const overflow = settleOverflow(flow, diameter, count);
+  const inlet = pipeVelocity(flow / count, bore);
+  const figures = {
+    overflow: { value: overflow, like: 'loading' },
+    limit: { value: overflowLimit, like: 'loading' },
+    inlet: { value: inlet, like: 'velocity' },
+    slowest: { value: slowestInlet, like: 'velocity' },
+    fastest: { value: fastestInlet, like: 'velocity' },
+    drums: { value: settleDrums(flow, diameter, overflowLimit), like: 'count' },
+  };
+  const found: string[] = [];
+  if (overflow > overflowLimit * (1 + 1e-9)) {
+    found.push(
+      'Water rises at {overflow}, faster than the {limit} at which settlers of this kind were measured (Davidson and Summerfelt 2005), so they will keep less than that: use {drums} drums side by side, or less flow.',
+    );
+  }
+  if (inlet > fastestInlet) {
+    found.push(
+      'Water enters at {inlet}, which breaks solids into pieces too fine to settle and stirs up those that have: use a wider inlet, to stay under {fastest} (common practice, no source).',
+    );
+  }
+  if (flow > 0 && inlet < slowestInlet) {
+    found.push(
+      'Water enters at {inlet}, so slowly that solids lie down in the pipe and rot there: use a narrower inlet, to stay over {slowest} (common practice, no source), or flush it often.',
+    );
+  }
+  if (found.length === 0) {
+    found.push('Nothing found: water rises at {overflow} (limit {limit}) and enters at {inlet}.');
+  }
+  return found.map((text) => ({ text, figures }));
+}

@@ -1,0 +1,109 @@
+/**
+ * Feeding rates out of published charts, as a share of body mass a day.
+ */
+import { Refusal } from '../refusal';
+import { classLengths, classMasses, firstFahrenheit, percentADay } from './trout-chart';
+
+/** Fish with a chart, or whose published figures are too coarse for one, which is said. */
+export const chartedSpecies = ['rainbow trout', 'tilapia', 'channel catfish'] as const;
+export type ChartedSpecies = (typeof chartedSpecies)[number];
+
+/**
+ * Feeding rate from a published chart, share of body mass a day.
+ *
+ * Rainbow trout: class by mass of one, kg, temperature, °C, interpolated between the rows for each °F from 36 to 68
+ * (Leitritz and Lewis 1980). Tilapia: between the rates at which each stage begins and ends, 0.02 to 450 g at 27.8 to
+ * 30 °C (Rakocy, SRAC Publication 282). Not available outside a chart, where an entry is misprinted, or for channel
+ * catfish, whose published rates go by life stage.
+ */
+export function stockFeedRate(species: ChartedSpecies, fishMass: number, temperature: number): number {
+  if (species === 'rainbow trout') return troutRate(fishMass, temperature);
+  if (species === 'tilapia') return tilapiaRate(fishMass, temperature);
+  throw new Refusal(
+    'species',
+    'published rates for channel catfish go by life stage, not by temperature: fry 6 to 10 %, fingerlings 2 to 5 %, brood fish 1 to 2 % of body mass a day (FAO AFFRIS); give a feeding rate of your own',
+    { reason: 'unavailable' },
+  );
+}
+
+/** Which column a trout is in: the heavier class where it weighs just what divides two. */
+export function troutClass(fishMass: number): number {
+  let column = 0;
+  while (column < classMasses.length && fishMass >= classMasses[column]! * (1 - 1e-9)) column++;
+  return column;
+}
+
+function troutRate(fishMass: number, temperature: number): number {
+  const place = temperature * 1.8 + 32 - firstFahrenheit;
+  const last = percentADay.length - 1;
+  if (place < -1e-9 || place > last + 1e-9) {
+    throw new Refusal('temperature', 'the trout chart runs from {coldest} to {warmest}', {
+      figures: {
+        coldest: { value: (firstFahrenheit - 32) / 1.8, like: 'temperature' },
+        warmest: { value: (firstFahrenheit + last - 32) / 1.8, like: 'temperature' },
+      },
+      reason: 'unavailable',
+    });
+  }
+  // Exact rows must give their own figure, although °F to °C and back is a rounding off.
+  const near = Math.round(place);
+  const at = Math.abs(place - near) < 1e-9 ? near : place;
+  const row = Math.min(Math.floor(at), last);
+  const column = troutClass(fishMass);
+  const low = percentADay[row]![column];
+  const high = at === row ? low : percentADay[row + 1]![column];
+  if (low === undefined || high === undefined) {
+    throw new Refusal(
+      'temperature',
+      `the chart looks misprinted there for fish of ${classLengths[column]}; use a colder row or a rate of your own`,
+      {
+        reason: 'unavailable',
+      },
+    );
+  }
+  return (low + (high - low) * (at - row)) / 100;
+}
+
+/** Mass of one, kg, and the rate there: each stage of the table begins at one and ends at the next. */
+const tilapiaStages: readonly (readonly [mass: number, rate: number])[] = [
+  [0.00002, 0.2],
+  [0.001, 0.15],
+  [0.005, 0.1],
+  [0.02, 0.07],
+  [0.05, 0.04],
+  [0.1, 0.035],
+  [0.25, 0.015],
+  [0.45, 0.01],
+];
+const TILAPIA_COOLEST = (82 - 32) / 1.8;
+const TILAPIA_WARMEST = (86 - 32) / 1.8;
+
+function tilapiaRate(fishMass: number, temperature: number): number {
+  if (temperature < TILAPIA_COOLEST - 1e-9 || temperature > TILAPIA_WARMEST + 1e-9) {
+    throw new Refusal(
+      'temperature',
+      'the tilapia table is for best growth, {coolest} to {warmest}; give a feeding rate of your own',
+      {
+        figures: {
+          coolest: { value: TILAPIA_COOLEST, like: 'temperature' },
+          warmest: { value: TILAPIA_WARMEST, like: 'temperature' },
+        },
+        reason: 'unavailable',
+      },
+    );
+  }
+  for (let stage = 1; stage < tilapiaStages.length; stage++) {
+    const [from, begins] = tilapiaStages[stage - 1]!;
+    const [to, ends] = tilapiaStages[stage]!;
+    if (fishMass >= from * (1 - 1e-9) && fishMass <= to * (1 + 1e-9)) {
+      return begins + ((ends - begins) * (fishMass - from)) / (to - from);
+    }
+  }
+  throw new Refusal('fishMass', 'the tilapia table runs from {smallest} to {largest}', {
+    figures: {
+      smallest: { value: tilapiaStages[0]![0], like: 'fishMass' },
+      largest: { value: tilapiaStages[tilapiaStages.length - 1]![0], like: 'fishMass' },
+    },
+    reason: 'unavailable',
+  });
+}

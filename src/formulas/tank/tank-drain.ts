@@ -1,0 +1,61 @@
+/**
+ * Time for a drum to empty through a hole in its floor, its level falling as it goes.
+ */
+import { GRAVITY } from '../numeric/gravity';
+import { Refusal } from '../refusal';
+import { circleArea, refuseWideCone, type TankShape, tankConeVolume, tankLevel } from './tank-shape';
+
+export interface TankDrain extends TankShape {
+  /** Bore of the drain, m. */
+  readonly drain: number;
+  /** Discharge coefficient of the drain, above 0 up to 1. */
+  readonly coefficient: number;
+  /** Water to run off, m3; the whole of it where undefined. */
+  readonly volume: number | undefined;
+}
+
+/**
+ * Time to empty through the drain, s, or to run off `volume`.
+ *
+ * t = integral of A(z) dz / (C a sqrt(2 g z)) from the last level to the first, in closed form; A plan area at level z above
+ * the drain, a drain area, C discharge coefficient. Lengths in m. Holds for a drain much smaller than the drum, free
+ * at its outlet; a long pipe behind it is slower (see pipe gravity). Cannot have a drain wider than the floor it is in, nor
+ * run off more than the drum holds. Source: Torricelli's law with a discharge coefficient.
+ */
+export function tankDrain(given: TankDrain): number {
+  const { diameter, depth, coneBottom, coneHeight, drain, coefficient, volume } = given;
+  refuseWideCone(given);
+  if (coneHeight > 0 && coneBottom < drain) {
+    throw new Refusal('coneBottom', 'give the diameter that the cone ends at, from the drain’s bore ({drain})', {
+      figures: { drain },
+    });
+  }
+  if (drain > diameter) {
+    throw new Refusal('drain', 'give a bore up to the drum’s diameter ({diameter})', { figures: { diameter } });
+  }
+  const held = circleArea(diameter) * depth + tankConeVolume(given);
+  let last = 0;
+  if (volume !== undefined) {
+    if (volume > held * (1 + 1e-12)) {
+      throw new Refusal('volume', 'give no more than the drum holds ({held})', {
+        figures: { held: { value: held, like: 'volume' } },
+      });
+    }
+    last = tankLevel(given, held - volume);
+  }
+  const seconds = slowness(given, coneHeight + depth) - slowness(given, last);
+  return seconds / (coefficient * circleArea(drain) * Math.sqrt(2 * GRAVITY));
+}
+
+/** The integral of A(z)/sqrt(z) from the drain up to a level, m^2.5. */
+function slowness({ diameter, coneBottom, coneHeight }: TankShape, level: number): number {
+  const inCone = Math.min(level, coneHeight);
+  let sum = 0;
+  if (inCone > 0) {
+    const widening = ((diameter - coneBottom) / coneHeight) * inCone;
+    const mean = coneBottom * coneBottom + (2 / 3) * coneBottom * widening + widening * widening * 0.2;
+    sum = (Math.PI / 4) * 2 * Math.sqrt(inCone) * mean;
+  }
+  if (level > coneHeight) sum += circleArea(diameter) * 2 * (Math.sqrt(level) - Math.sqrt(coneHeight));
+  return sum;
+}

@@ -1,0 +1,79 @@
+/**
+ * A water test read against what the fish are kept within: a row a reading, in sentences a grower can act on.
+ */
+import type { Caution } from '../caution';
+import { timmons } from '../citations';
+import { ammoniaRow, chlorideRow, nitrateRow, nitriteRow, unionisedRow } from './water-check-nitrogen';
+import { bounded, type CheckCell, type CheckRow, notMeasured, type Verdict, type WaterTest } from './water-check-row';
+import { waterOxygen } from './water-oxygen';
+import { fishLimits, groupSource } from './water-species';
+
+export type { CheckCell, CheckRow, Verdict, WaterTest };
+
+/** Least alkalinity that keeps pH steady under nitrification, kg/m3 as CaCO3. Source: Timmons and Ebeling, from memory. */
+const LEAST_ALKALINITY = 0.05;
+
+/** More oxygen than this share of saturation is a sign of trapped bubbles or of a meter that is off. */
+const SUPERSATURATION = 1.1;
+
+/**
+ * Rows of reading, value, low, high, verdict and note for a water test.
+ *
+ * Ammonia is judged by the stricter of the total limit and the total at which the un-ionised part reaches its limit. A reading not
+ * taken is "not measured"; where pH or temperature is missing the un-ionised part is "cannot judge". Sources stand in the notes.
+ */
+export function waterCheck(test: WaterTest): readonly CheckRow[] {
+  return [
+    temperatureRow(test),
+    phRow(test),
+    ammoniaRow(test),
+    unionisedRow(test),
+    nitriteRow(test),
+    nitrateRow(test),
+    oxygenRow(test),
+    alkalinityRow(test),
+    chlorideRow(test),
+  ];
+}
+
+function temperatureRow({ species, temperature }: WaterTest): CheckRow {
+  const { temperature: bounds, source } = fishLimits(species);
+  return bounded('temperature', 'temperature', temperature, bounds, source, {
+    low: 'Feed less, or warm the water slowly: cold fish do not digest, and the filter slows down.',
+    high: 'Shade or cool the water and add air: warm water holds less oxygen while fish ask for more.',
+    zero: true,
+  });
+}
+
+function phRow({ species, ph }: WaterTest): CheckRow {
+  return bounded('pH', 'number', ph, fishLimits(species).ph, groupSource, {
+    low: 'Check alkalinity and add alkali little by little; nitrifying bacteria falter in acid water.',
+    high: 'Ammonia is more poisonous at high pH; look for fresh cement, lime or algae, and change it slowly.',
+    zero: true,
+  });
+}
+
+function oxygenRow({ species, oxygen, temperature, salinity }: WaterTest): CheckRow {
+  const { oxygen: low, source } = fishLimits(species);
+  const row = bounded('oxygen', 'concentration', oxygen, [low, undefined], source, {
+    low: 'Add air now, stop feeding, and look for a blocked pump or pipe.',
+    zero: true,
+  });
+  if (oxygen === undefined || temperature === undefined) return row;
+  const saturation = waterOxygen(temperature, 0, salinity);
+  if (oxygen <= saturation * SUPERSATURATION) return row;
+  return { ...row, note: overSaturated(row.note, saturation) };
+}
+
+function overSaturated(note: Caution, saturation: number): Caution {
+  const text = `${note.text} Water in balance with air at sea level holds {saturation} at this temperature: more can mean air drawn into a pump, which gives fish gas bubbles, or a meter that is off.`;
+  return { text, figures: { ...note.figures, saturation: { value: saturation, like: 'concentration' } } };
+}
+
+function alkalinityRow({ alkalinity }: WaterTest): CheckRow {
+  if (alkalinity === undefined) return notMeasured('alkalinity');
+  return bounded('alkalinity', 'alkalinity', alkalinity, [LEAST_ALKALINITY, undefined], `${timmons}, from memory`, {
+    low: 'Add alkali: nitrification uses it up, and pH falls all at once when it is gone.',
+    zero: true,
+  });
+}

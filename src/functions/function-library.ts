@@ -1,0 +1,23 @@
+import { catalogue } from '../catalogue/all';
+import { type Coefficient, coefficient } from '../catalogue/coefficients/all';
+import type { CatalogueRow } from '../catalogue/define';
+import { type Adapted, adapt, type MakeError, takesHeadings } from './adapter';
+
+/**
+ * The functions as one thing that pages beside the spreadsheet use, so that the catalogue and all formulas are loaded
+ * once, with the function script, and a page computes with exactly what the cells compute with. In the built script
+ * the rows come without what only people read; functions.json has their summaries.
+ */
+export interface FunctionLibrary {
+  readonly catalogue: readonly CatalogueRow[];
+  readonly adapt: (row: CatalogueRow, makeError: MakeError) => Adapted;
+  readonly coefficient: (key: string) => Coefficient;
+  readonly takesHeadings: (row: CatalogueRow) => boolean;
+}
+
+export const functionLibrary: FunctionLibrary = { catalogue, adapt, coefficient, takesHeadings };
+
+/** Where the function script leaves the library for the page that loaded it. */
+export interface FunctionLibraryHolder {
+  siltstead?: FunctionLibrary;
+}

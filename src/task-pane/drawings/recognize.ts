@@ -1,0 +1,76 @@
+import { rangeName } from '../../hosts/address';
+import type { Block } from '../../hosts/sheet-host';
+import { Unreadable } from '../../units/unreadable';
+import { argument, unitsOf } from '../follow/arguments';
+import { type Source, sourceAt } from '../follow/calls';
+import { NotFollowed } from '../follow/grid';
+import { UserError } from '../user-error';
+import { drumFromPorts, drumFromRow } from './drum-from';
+import type { Recognition, SelectionContext } from './recognition';
+import { recognizeCutPlan } from './recognize-cut-plan';
+import { recognizePatterns } from './recognize-patterns';
+import { recognizedScenario, recognizeScenario } from './recognize-scenario';
+
+export const whatToSelect =
+  'Nothing here can be drawn: select a pattern row, a cut plan, a drum’s row or ports, or a column of scenarios.';
+
+/** Finds out what a selection is. What cannot be drawn is said in one sentence. */
+export async function recognize(selection: Block, around: SelectionContext): Promise<Recognition> {
+  try {
+    const source = await sourceAt(around.host, selection);
+    const pattern = source?.calls.find(({ name }) => name === 'CONE.PATTERN');
+    const units = pattern === undefined ? around.units : await unitsOf(pattern, around);
+    return (
+      (source && (await recognizeSource(source, selection, around))) ??
+      (await recognizePatterns(selection, { ...around, units })) ??
+      (isSpill(source) ? undefined : await recognizeScenario(selection, around)) ??
+      (await recognizeDrum(selection, around)) ?? { sentence: whatToSelect }
+    );
+  } catch (error) {
+    if (error instanceof UserError || error instanceof Unreadable) return { sentence: error.message };
+    if (error instanceof NotFollowed)
+      return { sentence: `This cannot be drawn, because its formula ${error.message}.` };
+    throw error;
+  }
+}
+
+/** What a formula of ours fills is no table of inputs, however much it looks like one. */
+function isSpill(source: Source | undefined): boolean {
+  return source !== undefined && source.range.rows * source.range.columns > 1;
+}
+
+async function recognizeSource(
+  source: Source,
+  selection: Block,
+  around: SelectionContext,
+): Promise<Recognition | undefined> {
+  const from = `${source.sheet}!${rangeName(source.range)}`;
+  for (const call of source.calls) {
+    if (call.name === 'CUT.PLAN') return recognizeCutPlan(call, source, from, around);
+    if (call.name === 'PLAN.COMPARE' || call.name === 'PLAN.LIMIT') {
+      const scenarios = await argument(call, 1, around);
+      // Two columns of names and units stand before the first scenario.
+      const over = call.name === 'PLAN.COMPARE' ? selection.range.column - source.range.column - 2 : 0;
+      return {
+        seen: recognizedScenario(
+          scenarios,
+          Math.max(0, over),
+          await unitsOf(call, around),
+          from,
+          around.functionLibrary,
+        ),
+      };
+    }
+    if (call.name === 'TANK.PORTS') {
+      const [depth, coneHeight, stand] = await Promise.all([1, 2, 3].map((at) => argument(call, at, around)));
+      return { drum: drumFromPorts(depth!, coneHeight!, stand!), units: await unitsOf(call, around), from };
+    }
+  }
+  return undefined;
+}
+
+async function recognizeDrum(selection: Block, around: SelectionContext): Promise<Recognition | undefined> {
+  const drum = await drumFromRow(selection, around.host);
+  if (drum === undefined) return undefined;
+  return { drum, units: around.units, from: `${selection.sheet}, row ${selection.range.row + 1}` };
+}

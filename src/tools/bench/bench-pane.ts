@@ -1,0 +1,103 @@
+import type { Browser, Page } from 'playwright-core';
+import { staticSite } from '../../command-line/static-site';
+import { textTable } from '../../command-line/text-table';
+import { inBrowser, median, whileServing } from './bench-browser';
+import { figure, judged, type Wanted } from './bench-wanted';
+
+const openings = 7;
+
+/** What is typed letter by letter into the finder. */
+const questions = ['how many drums', 'ammonia', 'when may i pick', 'pump stops', 'e', 'cone pattern'];
+
+declare global {
+  interface Window {
+    /** When the pane could first be used, on the page's own clock. */
+    paneUsable?: number;
+  }
+}
+
+/** Runs in the page: notes when a view can first be used, its controls there and painted. */
+function watchPane(): void {
+  const watch = new MutationObserver(() => {
+    const panel = document.querySelector('#pane [role=tabpanel]:not([hidden])');
+    if (!panel?.querySelector('button, input, select')) return;
+    watch.disconnect();
+    requestAnimationFrame(() =>
+      setTimeout(() => {
+        window.paneUsable = performance.now();
+      }),
+    );
+  });
+  watch.observe(document, { childList: true, subtree: true });
+}
+
+/** Milliseconds from the arrival of the last of the pane's scripts to its first usable view. */
+async function firstView(page: Page): Promise<number> {
+  await page.waitForFunction(() => window.paneUsable !== undefined);
+  return page.evaluate(() => {
+    const loaded = performance.getEntriesByType('resource') as PerformanceResourceTiming[];
+    const scripts = loaded.filter(({ name }) => /(?:task-pane|functions)\.js$/.test(name));
+    return window.paneUsable! - Math.max(...scripts.map(({ responseEnd }) => responseEnd));
+  });
+}
+
+/** Milliseconds that the finder takes for each letter: to search, to show what it found and to lay that out. */
+async function keystrokes(page: Page): Promise<readonly number[]> {
+  await page.getByRole('tab', { name: 'Functions' }).click();
+  // Until the texts of the functions have arrived there is little to search.
+  await page.waitForFunction(() => document.querySelector('.function-summary')?.textContent);
+  return page.evaluate((asked) => {
+    const sought = document.querySelector<HTMLInputElement>('#pane input[type=search]')!;
+    return asked.flatMap((question) => {
+      sought.value = '';
+      return [...question].map((letter) => {
+        const start = performance.now();
+        sought.value += letter;
+        sought.dispatchEvent(new Event('input', { bubbles: true }));
+        // Asking for its place makes the browser lay the page out.
+        document.body.getBoundingClientRect();
+        return performance.now() - start;
+      });
+    });
+  }, questions);
+}
+
+async function openPane(browser: Browser, site: string): Promise<Page> {
+  // A context of its own has an empty cache.
+  const context = await browser.newContext({ viewport: { width: 350, height: 720 } });
+  const page = await context.newPage();
+  // There is no Excel around the page, and no network is needed to find that out.
+  await page.route('https://**', (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+  await page.addInitScript(watchPane);
+  await page.goto(`${site}task-pane.html`);
+  return page;
+}
+
+/** How soon the pane can be used, and how fast its finder answers. */
+export function paneTable(): Promise<string> {
+  return whileServing(staticSite('dist'), (site) =>
+    inBrowser(async (browser) => {
+      const views: number[] = [];
+      const letters: number[] = [];
+      for (let i = 0; i < openings; i++) {
+        const page = await openPane(browser, site);
+        views.push(await firstView(page));
+        letters.push(...(await keystrokes(page)));
+        await page.context().close();
+      }
+      const row = (what: string, times: readonly number[], wanted: Wanted) => [
+        what,
+        figure(median(times)),
+        figure(Math.max(...times)),
+        judged(median(times), wanted, 'ms'),
+      ];
+      return textTable(
+        ['pane', 'ms, median', 'slowest', 'wanted of the median'],
+        [
+          row('first usable view after its scripts arrive', views, { below: 300 }),
+          row('finder, a letter typed', letters, { below: 16 }),
+        ],
+      );
+    }),
+  );
+}

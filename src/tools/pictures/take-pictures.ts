@@ -1,0 +1,73 @@
+/** Takes the pictures of the README from the workbench as it is: `npm run pictures`. */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { chromium, type Page } from 'playwright-core';
+import type { Place } from '../../hosts/sheet-host';
+import { buildPage } from '../../workbench/build-page';
+import { serve } from '../../workbench/server';
+import { findBrowser } from '../browser/find-browser';
+
+interface Picture {
+  readonly file: string;
+  readonly sample: string;
+  /** What is selected: a sheet and one cell, counted from 0. */
+  readonly cell: readonly [sheet: string, row: number, column: number];
+  /** Words in the caption of the drawing that is waited for. */
+  readonly caption: string;
+}
+
+const pictures: readonly Picture[] = [
+  { file: 'workbench', sample: 'US/cone-cut-plan', cell: ['Patterns', 4, 1], caption: 'Fern: cone pattern' },
+  { file: 'cut-plan', sample: 'US/cone-cut-plan', cell: ['Cut plan', 7, 0], caption: 'Cut plan' },
+  { file: 'scenarios', sample: 'US/stocking-scenarios', cell: ['Compare', 4, 3], caption: ': train' },
+];
+
+const folder = join('src', 'manual', 'pictures');
+
+/** Milliseconds after which nothing moves any more once the drawing is there. */
+const toRest = 1_500;
+
+async function take(page: Page, { file, sample, cell, caption }: Picture): Promise<void> {
+  await page.selectOption('#samples', `${sample}.xlsx`);
+  await page.waitForFunction(
+    (name) => document.getElementById('title')?.textContent === name,
+    `${fileOf(sample)}.xlsx`,
+  );
+  const [sheet, row, column] = cell;
+  const place: Place = { sheet, range: { row, column, rows: 1, columns: 1 } };
+  // The page leaves its sheet host under this name.
+  await page.evaluate(`workbench.host.select(${JSON.stringify(place)})`);
+  await page.locator('#pane figcaption', { hasText: caption }).waitFor();
+  await page.mouse.move(0, 0);
+  await page.waitForTimeout(toRest);
+  const bytes = await page.screenshot();
+  writeFileSync(join(folder, `${file}.png`), bytes);
+  process.stdout.write(`${file}.png ${Math.round(bytes.length / 1024)} kB\n`);
+}
+
+function fileOf(sample: string): string {
+  return sample.split('/').at(-1)!;
+}
+
+async function takePictures(): Promise<void> {
+  mkdirSync(folder, { recursive: true });
+  const server = await serve(await buildPage(), 4650);
+  const browser = await chromium.launch({
+    executablePath: await findBrowser(),
+    chromiumSandbox: process.getuid?.() !== 0,
+  });
+  try {
+    const page = await browser.newPage({ viewport: { width: 1480, height: 830 }, colorScheme: 'light' });
+    await page.goto(server.address);
+    await page.waitForSelector('body[data-ready]');
+    for (const picture of pictures) await take(page, picture);
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}
+
+takePictures().catch((thrown: unknown) => {
+  process.stderr.write(`${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
+  process.exitCode = 1;
+});

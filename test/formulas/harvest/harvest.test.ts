@@ -1,0 +1,161 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { harvestDose, harvestGarden } from '../../../src/formulas/harvest/garden';
+import { harvestLog, harvestValue, harvestWait } from '../../../src/formulas/harvest/harvest';
+import { harvestGrade, harvestNutrients } from '../../../src/formulas/harvest/nutrients';
+import { harvestSlurry, slurryDry } from '../../../src/formulas/harvest/slurry';
+import { Refusal } from '../../../src/formulas/refusal';
+
+/** Spreadsheet date of a calendar day. */
+const serial = (year: number, month: number, day: number): number =>
+  (Date.UTC(year, month - 1, day) - Date.UTC(1899, 11, 30)) / 86_400_000;
+const POUND = 0.45359237;
+const SQUARE_FOOT = 0.09290304;
+const share = fc.double({ min: 0.001, max: 0.2, noNaN: true });
+
+describe('nutrients', () => {
+  it('turn trout manure of 2.83-2.54-0.10 into 5.820 % P2O5 and 0.1205 % K2O (Naylor et al. 1999, atomic masses)', () => {
+    const { nitrogen, phosphate, potash } = harvestNutrients(100, 0.0283, 0.0254, 0.001, 'element');
+    expect(nitrogen).toBeCloseTo(2.83, 10);
+    expect(phosphate).toBeCloseTo(5.82, 3);
+    expect(potash).toBeCloseTo(0.1205, 4);
+  });
+
+  it('leave shares of the oxide alone', () => {
+    expect(harvestNutrients(100, 0.05, 0.03, 0.01, 'oxide')).toEqual({ nitrogen: 5, phosphate: 3, potash: 1 });
+  });
+
+  it('cannot be more than all of the solids', () => {
+    expect(() => harvestNutrients(1, 0.5, 0.3, 0, 'element')).toThrow(Refusal);
+  });
+});
+
+describe('the grade', () => {
+  it('of pure salts is what they are sold as: 13-0-46, 0-52-34, 12-61-0, 46-0-0 (trade grades, from memory)', () => {
+    expect(harvestGrade(0.13854, 0, 0.38672, 'element', 0)).toBe('13-0-46');
+    expect(harvestGrade(0, 0.2276, 0.28731, 'element', 0)).toBe('0-52-34');
+    expect(harvestGrade(0.12177, 0.26927, 0, 'element', 0)).toBe('12-61-0');
+    expect(harvestGrade(0.46646, 0, 0, 'element', 0)).toBe('46-0-0');
+  });
+
+  it('is cut and never rounded up, but forgives binary fractions', () => {
+    expect(harvestGrade(0.0399, 0.0299, 0.0199, 'oxide', 0)).toBe('3-2-1');
+    expect(harvestGrade(0.29, 0, 0, 'oxide', 0)).toBe('29-0-0');
+    expect(harvestGrade(0.06, 0.04, 0.02, 'oxide', 0.5)).toBe('3-2-1');
+    expect(harvestGrade(0.07, 0, 0, 'oxide', 0)).toBe('7-0-0');
+  });
+});
+
+describe('slurry', () => {
+  it('of 1 % holds 8.34 lb in 100 gal (waterworks rule)', () => {
+    expect(slurryDry(100 * 0.003785411784, 0.01) / POUND).toBeCloseTo(8.34, 1);
+  });
+
+  it('gives back the solids drawn in it', () => {
+    expect(slurryDry(harvestSlurry(3.3, 0.021), 0.021)).toBeCloseTo(3.3, 12);
+  });
+});
+
+describe('the garden', () => {
+  const need = {
+    nitrogenNeed: (2 * POUND) / (1000 * SQUARE_FOOT),
+    nitrogen: 0.0283,
+    available: 0.5,
+    phosphorus: 0.0254,
+    phosphateNeed: (1 * POUND) / (1000 * SQUARE_FOOT),
+    basis: 'element',
+  } as const;
+
+  it('of 14.28 lb of 21-0-0 at 3 lb nitrogen is 1000 square feet (garden column, read)', () => {
+    const garden = harvestGarden(14.28 * POUND, {
+      ...need,
+      nitrogenNeed: need.nitrogenNeed * 1.5,
+      nitrogen: 0.21,
+      available: 1,
+      phosphorus: 0,
+    });
+    expect(garden.area / SQUARE_FOOT).toBeCloseTo(1000, -1);
+    expect(garden.governs).toBe('nitrogen');
+  });
+
+  it('exceeds neither need on the larger area, and meets the one that governs', () => {
+    fc.assert(
+      fc.property(share, share, fc.double({ min: 0.1, max: 1, noNaN: true }), (nitrogen, phosphorus, available) => {
+        const garden = harvestGarden(10, { ...need, nitrogen, phosphorus, available, basis: 'oxide' });
+        const nitrogenGiven = (10 * nitrogen * available) / garden.area / need.nitrogenNeed;
+        const phosphateGiven = (10 * phosphorus) / garden.area / need.phosphateNeed;
+        expect(Math.max(nitrogenGiven, phosphateGiven)).toBeCloseTo(1, 10);
+        expect(phosphateGiven > nitrogenGiven).toBe(garden.governs === 'phosphate');
+      }),
+    );
+  });
+
+  it('takes as its dose the slurry that it was figured from', () => {
+    fc.assert(
+      fc.property(share, share, (nitrogen, phosphorus) => {
+        const all = { ...need, nitrogen, phosphorus, basis: 'oxide' } as const;
+        expect(harvestDose(harvestGarden(7, all).area, 0.02, all) / harvestSlurry(7, 0.02)).toBeCloseTo(1, 10);
+      }),
+    );
+  });
+
+  it('cannot be given for a soil that wants none, nor a dose of solids that hold nothing', () => {
+    expect(() => harvestGarden(1, { ...need, phosphateNeed: 0 })).toThrow(Refusal);
+    expect(() => harvestDose(1, 0.02, { ...need, nitrogen: 0, phosphorus: 0 })).toThrow(Refusal);
+  });
+});
+
+describe('waiting', () => {
+  it('is 120 days where the part eaten touches soil and 90 where not (7 CFR 205.203)', () => {
+    expect(harvestWait(serial(2026, 5, 1), true)).toBe(serial(2026, 8, 29));
+    expect(harvestWait(serial(2026, 5, 1), false)).toBe(serial(2026, 7, 30));
+    expect(harvestWait(serial(2026, 5, 1) + 0.7, false)).toBe(serial(2026, 7, 30));
+  });
+});
+
+describe('value', () => {
+  it('adds up nutrient by nutrient', () => {
+    expect(harvestValue(10, 20, 3, 1.2, 0.9, 0.5)).toBeCloseTo(31.5, 12);
+  });
+});
+
+describe('the log', () => {
+  const log = [
+    { date: serial(2026, 7, 5), volume: 0.02, solidsShare: 0.02 },
+    { date: serial(2026, 5, 10), volume: 0.03, solidsShare: 0.02 },
+    { date: serial(2026, 5, 31) + 0.4, volume: 0.01, solidsShare: 0.03 },
+    { date: serial(2026, 5, 10), volume: 0.02, solidsShare: 0.01 },
+  ];
+  const rows = harvestLog(log, 0.03, 0.02, 0.001, 'oxide');
+
+  it('has a row a month, the empty one too, and a total', () => {
+    expect(rows.map((row) => row.month)).toEqual(['2026-05', '2026-06', '2026-07', 'total']);
+    expect(rows.map((row) => row.dry)).toEqual([1.1, 0, 0.4, 1.5].map((dry) => expect.closeTo(dry, 10)));
+  });
+
+  it('counts first and last day in, in the total and month by month', () => {
+    expect(rows[3]!.aDay * 86400 * 57).toBeCloseTo(1.5, 10);
+    expect(rows[0]!.aDay * 86400 * 22).toBeCloseTo(1.1, 10);
+    expect(rows[2]!.aDay * 86400 * 5).toBeCloseTo(0.4, 10);
+  });
+
+  it('conserves nutrients: months add up to the total', () => {
+    for (const key of ['dry', 'nitrogen', 'phosphate', 'potash'] as const) {
+      expect(rows.slice(0, -1).reduce((sum, row) => sum + row[key], 0)).toBeCloseTo(rows[3]![key], 12);
+    }
+  });
+
+  it('runs over a new year', () => {
+    const dates = [serial(2025, 12, 31), serial(2026, 1, 1)].map((date) => ({ date, volume: 0.01, solidsShare: 0.02 }));
+    expect(harvestLog(dates, 0, 0, 0, 'element').map((row) => row.month)).toEqual(['2025-12', '2026-01', 'total']);
+  });
+
+  it('cannot span a mistyped century', () => {
+    const dates = [serial(2026, 5, 1), serial(2206, 5, 2)].map((date) => ({ date, volume: 0.01, solidsShare: 0.02 }));
+    expect(() => harvestLog(dates, 0, 0, 0, 'element')).toThrow(/2026-05 to 2206-05/);
+  });
+
+  it('cannot be empty', () => {
+    expect(() => harvestLog([], 0, 0, 0, 'element')).toThrow(Refusal);
+  });
+});

@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import { planCheck } from '../../../src/formulas/plan/plan-check';
+import type { Scenario } from '../../../src/formulas/plan/plan-scenario';
+import { DAY, factors, farm, smallFarm } from './plan-farm';
+
+const calm: Scenario = {
+  ...farm,
+  fishCount: 40,
+  species: 'tilapia',
+  temperature: 25,
+  coldestWater: 22,
+  hottestWater: 28,
+  airSupply: 0.4 / 3600,
+  oxygenPeak: 1.1,
+};
+const says = (scenario: Scenario) => planCheck(scenario, factors).map(({ text }) => text);
+const has = (scenario: Scenario, words: string) => says(scenario).some((text) => text.includes(words));
+const figureOf = (scenario: Scenario, words: string, mark: string) => {
+  const figure = planCheck(scenario, factors).find(({ text }) => text.includes(words))?.figures?.[mark];
+  return typeof figure === 'object' ? figure.value : figure;
+};
+
+describe('cautions over a farm that is well within its means', () => {
+  it('name the stage that gives out first and keep to care that is always due', () => {
+    const lines = says(calm);
+    expect(lines[0]).toMatch(/gives out first.*then/);
+    expect(lines.some((text) => text.includes('is fed'))).toBe(false);
+    expect(lines.filter((text) => /denser|un-ionised at|for tilapia|too short|not given/.test(text))).toEqual([]);
+  });
+
+  it('carry a figure for every mark', () => {
+    for (const scenario of [calm, farm, smallFarm, { ...farm, settler: 'mixed' as const, hottestWater: 38 }]) {
+      for (const { text, figures } of planCheck(scenario, factors)) {
+        for (const [, mark] of text.matchAll(/\{(\w+)[:}]/g)) expect(figures, text).toHaveProperty(mark!);
+      }
+    }
+  });
+});
+
+describe('cautions over water', () => {
+  it('tell the oxygen time and have backup air within half of it', () => {
+    const time = figureOf(calm, 'backup air', 'time')!;
+    expect(time).toBeCloseTo((6 / (1.1 * 250)) * DAY, 6);
+    expect(figureOf(calm, 'backup air', 'half')).toBeCloseTo(time / 2, 9);
+    expect(has(farm, 'too short for anyone')).toBe(true);
+    expect(has({ ...calm, oxygenFloor: 0.007 }, 'no time is left')).toBe(true);
+    expect(has({ ...calm, tankVolume: undefined }, 'Tank volume is not given')).toBe(true);
+  });
+
+  it('say that the ammonia limit holds too much un-ionised in the worst water', () => {
+    const worst = { ...calm, highestPh: 8.5 };
+    expect(has(worst, 'that harms')).toBe(true);
+    expect(figureOf(worst, 'that harms', 'safe')).toBeLessThan(worst.ammoniaLimit);
+    expect(has({ ...calm, ph: undefined, highestPh: undefined }, 'pH is not given')).toBe(true);
+  });
+
+  it('say that fish stand too dense, and what the water of their kind should be', () => {
+    expect(has({ ...calm, densestStocking: 4 }, 'denser than')).toBe(true);
+    expect(has({ ...calm, coldestWater: 8 }, 'under the {low:temperature} for tilapia')).toBe(true);
+    expect(has({ ...calm, species: 'rainbow trout' }, 'over the {high:temperature} for rainbow trout')).toBe(true);
+    expect(has({ ...calm, highestPh: 9 }, 'goes out of')).toBe(true);
+    expect(has({ ...calm, species: undefined }, 'Species is not given')).toBe(true);
+  });
+
+  it('say that air is not there, or not enough for the worst hour or the hottest water', () => {
+    expect(has({ ...calm, airSupply: 'none' }, 'There is no air supply')).toBe(true);
+    expect(has({ ...calm, airSupply: undefined }, 'Air supply is not given')).toBe(true);
+    expect(has({ ...calm, oxygenPeak: 9 }, 'not its worst hour')).toBe(true);
+    expect(has({ ...calm, airSupply: 1e-9 }, 'air: carries')).toBe(true);
+    expect(has({ ...calm, oxygenAtStop: 0.009 }, 'does not keep')).toBe(true);
+  });
+});
+
+describe('cautions over solids', () => {
+  it('say that water rises faster than settlers were measured at', () => {
+    const fast = { ...calm, pumpFlow: 0.004 };
+    expect(has(fast, 'at which a swirl settler was measured')).toBe(true);
+    expect(has({ ...fast, settler: 0.6 }, 'over the overflow limit')).toBe(true);
+    expect(has(calm, 'at which a swirl settler was measured')).toBe(false);
+  });
+
+  it('say what the capture rests on', () => {
+    expect(has(calm, 'in one trial')).toBe(true);
+    expect(has({ ...calm, settler: 'mixed' }, 'SETTLE.JAR')).toBe(true);
+    expect(has({ ...calm, settler: 0.6 }, 'captured')).toBe(false);
+    expect(has({ ...calm, drums: undefined }, 'Drums are not given')).toBe(true);
+  });
+
+  it('say what stands in for drums, or that nothing does', () => {
+    expect(has(smallFarm, 'Gravel beds catch all the solids')).toBe(true);
+    expect(has({ ...smallFarm, pads: 2 }, 'pads take all the solids')).toBe(true);
+    expect(has({ ...smallFarm, bedArea: 'none' }, 'Nothing takes solids out')).toBe(true);
+  });
+
+  it('say that pads or beds fill too fast', () => {
+    expect(has({ ...calm, padHolding: 0.001 }, 'Pads are full after')).toBe(true);
+    expect(has({ ...calm, bedHolding: 0.01 }, 'Gravel is full')).toBe(true);
+  });
+
+  it('keep raw solids off food for 120 or 90 days', () => {
+    expect(figureOf(calm, 'Solids drawn off are raw', 'touching')).toBe(120 * DAY);
+    expect(figureOf(calm, 'Solids drawn off are raw', 'clear')).toBe(90 * DAY);
+    expect(has(smallFarm, 'Solids drawn off are raw')).toBe(false);
+  });
+});
+
+describe('cautions over handling', () => {
+  it('come with electricity, a full drum and alkali, and with nothing that is not there', () => {
+    for (const words of ['ground-fault', 'quarter of a tonne', 'dissolved first']) expect(has(calm, words)).toBe(true);
+    expect(has({ ...calm, drums: 'none' }, 'quarter of a tonne')).toBe(false);
+    const still = { ...calm, pumpFlow: 'none', airSupply: 'none', power: undefined } as const;
+    expect(has(still, 'ground-fault')).toBe(false);
+  });
+});
+
+describe('cautions over feed', () => {
+  it('say that feed typed is not what the fish eat', () => {
+    expect(has({ ...calm, feed: 0.5 / DAY }, 'The feed typed')).toBe(true);
+    expect(has({ ...calm, feed: 0.2 / DAY }, 'The feed typed')).toBe(false);
+  });
+
+  it('say that the feeding rate is well above the published chart', () => {
+    const trout = { ...calm, species: 'rainbow trout' as const, temperature: 12.8 };
+    expect(has({ ...trout, feedingRate: 0.03 }, 'published chart for rainbow trout')).toBe(true);
+    expect(has({ ...trout, feedingRate: 0.01 }, 'published chart')).toBe(false);
+    expect(has({ ...trout, temperature: 30 }, 'published chart')).toBe(false);
+  });
+});

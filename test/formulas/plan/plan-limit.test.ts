@@ -1,0 +1,164 @@
+import { describe, expect, it } from 'vitest';
+import { planLimit } from '../../../src/formulas/plan/plan-limit';
+import { planResults } from '../../../src/formulas/plan/plan-results';
+import type { Scenario } from '../../../src/formulas/plan/plan-scenario';
+import { waterOxygen } from '../../../src/formulas/water/water-oxygen';
+import { DAY, factors, farm, smallFarm } from './plan-farm';
+
+const rowOf = (scenario: Scenario, stage: string) =>
+  planLimit(scenario, factors).rows.find((row) => row.stage === stage)!;
+/** Capacity in grams of feed a day. */
+const carries = (scenario: Scenario, stage: string) => (rowOf(scenario, stage).capacity as number) * DAY * 1000;
+
+describe('what each stage carries, worked by hand', () => {
+  it('fish tank: 40 kg of fish at 2 % a day', () => {
+    expect(carries(farm, 'fish tank')).toBeCloseTo(800, 9);
+    expect(rowOf(farm, 'fish tank').fish).toBe(160);
+    expect(rowOf(farm, 'fish tank').shareInUse).toBeCloseTo(0.625, 12);
+  });
+
+  it('circulation: 57.6 m3 a day carry 28.8 g of ammonia nitrogen at 1 g/m3, half taken out', () => {
+    expect(carries(farm, 'circulation, ammonia')).toBeCloseTo(28.8 / 0.04, 9);
+  });
+
+  it('circulation: and 20 g/m3 of solids, of which drums and pads catch 70 %', () => {
+    expect(carries(farm, 'circulation, solids')).toBeCloseTo((57.6 * 20 * 0.7) / 0.25, 6);
+  });
+
+  it('circulation: oxygen only where both in and out are given', () => {
+    expect(rowOf(farm, 'circulation, oxygen').capacity).toBe('not given');
+    expect(carries({ ...farm, oxygenIn: 0.009, oxygenOut: 0.006 }, 'circulation, oxygen')).toBeCloseTo(
+      (57.6 * 3) / 1.25,
+      9,
+    );
+  });
+
+  it('drums: 1 m2 at 3 mm/s passes 259.2 m3 a day, 6.48 times what 500 g need', () => {
+    expect(carries(farm, 'settling drums')).toBeCloseTo(500 * (259.2 / 40), 9);
+  });
+
+  it('pads: a change a day of 250 g', () => {
+    expect(carries(farm, 'pads')).toBeCloseTo(500 * (250 / 37.5), 9);
+  });
+
+  it('biofilter: 60 m2 at 0.5 g nitrify 30 g', () => {
+    expect(carries(farm, 'biofilter')).toBeCloseTo(750, 9);
+  });
+
+  it('plant beds: 10 m2 at 50 g', () => {
+    expect(carries(farm, 'plant beds')).toBeCloseTo(500, 9);
+  });
+});
+
+describe('the worst water', () => {
+  it('is the coldest for nitrification: 10 °C takes the film to 0.5725 by ammonia (Zhu and Chen 2002)', () => {
+    expect(carries({ ...farm, coldestWater: 10 }, 'biofilter')).toBeCloseTo(750 * (1 - 0.04275 * 10), 9);
+  });
+
+  it('is the hottest for oxygen', () => {
+    const at = (t: number) =>
+      100 * 24 * 0.9 * 1.024 ** (t - 20) * ((waterOxygen(t, 0, 0) - 0.006) / waterOxygen(20, 0, 0));
+    expect(carries(farm, 'air')).toBeCloseTo(at(20) / 1.25, 6);
+    expect(carries({ ...farm, hottestWater: 30 }, 'air')).toBeCloseTo(at(30) / 1.25, 6);
+    expect(at(30)).toBeLessThan(at(20));
+  });
+
+  it('leaves air nothing to do where the water cannot hold the oxygen wanted', () => {
+    const row = rowOf({ ...farm, hottestWater: 38, oxygenAtStop: 0.007 }, 'air');
+    expect([row.capacity, row.fish, row.shareInUse]).toEqual([0, 0, 'over']);
+  });
+
+  it('is the hottest and the highest pH for un-ionised ammonia: 0.0654 of it at 28 °C and pH 8 (UF/IFAS FA16)', () => {
+    const hot = { ...farm, hottestWater: 28, highestPh: 8 };
+    const total = 0.05 / 0.0654;
+    expect(carries(hot, 'circulation, un-ionised ammonia') / ((28.8 * total) / 0.04)).toBeCloseTo(1, 2);
+    expect(rowOf({ ...farm, ph: undefined, highestPh: undefined }, 'circulation, un-ionised ammonia').capacity).toBe(
+      'not given',
+    );
+  });
+
+  it('does not touch what another stage carries', () => {
+    const worst = { ...farm, coldestWater: 10, hottestWater: 28, highestPh: 8.5 };
+    for (const stage of ['fish tank', 'circulation, ammonia', 'pads', 'plant beds']) {
+      expect(carries(worst, stage)).toBeCloseTo(carries(farm, stage), 9);
+    }
+  });
+});
+
+describe('the stage that gives out first', () => {
+  it('is the one with the least capacity, and the next stands beside it', () => {
+    const { rows, first, next } = planLimit(farm, factors);
+    const known = rows.slice(0, -1).filter((row) => typeof row.capacity === 'number');
+    const sorted = known.map((row) => row.capacity as number).sort((a, b) => a - b);
+    expect([first?.capacity, next?.capacity]).toEqual(sorted.slice(0, 2));
+    expect(rows.at(-1)?.stage).toBe('gives out first: plant beds');
+    expect(rows.at(-1)?.from.text).toBe(`next: ${next?.stage}, at {capacity:daily}`);
+    expect(planResults(farm, factors).givesOutFirst).toBe('plant beds');
+  });
+
+  it('is just in use to the full at the feed that it carries', () => {
+    const { first } = planLimit(farm, factors);
+    const feed = first!.capacity as number;
+    const row = rowOf({ ...farm, feed }, first!.stage);
+    expect(row.shareInUse).toBeCloseTo(1, 12);
+  });
+
+  it('does not depend on today’s feed, where every need grows with it', () => {
+    for (const stage of [
+      'fish tank',
+      'air',
+      'circulation, ammonia',
+      'settling drums',
+      'pads',
+      'biofilter',
+      'plant beds',
+    ]) {
+      const fed = { ...farm, fishCount: 40 };
+      expect(carries(fed, stage) / carries(farm, stage), stage).toBeCloseTo(1, 12);
+    }
+  });
+
+  it('is not given where nothing is', () => {
+    const bare: Scenario = {
+      ...farm,
+      tankVolume: undefined,
+      airSupply: undefined,
+      pumpFlow: undefined,
+      drums: undefined,
+      pads: undefined,
+      mediaVolume: undefined,
+      bedArea: undefined,
+    };
+    const { rows, first } = planLimit(bare, factors);
+    expect(first).toBeUndefined();
+    expect(rows.at(-1)?.stage).toBe('gives out first: not given');
+    expect(rows.every((row) => row.capacity === 'not given')).toBe(true);
+    expect(rows.find((row) => row.stage === 'biofilter')?.from.text).toBe('not given: media volume');
+  });
+
+  it('has no count of fish where neither fish nor rate are given', () => {
+    const fed = { ...farm, feed: 0.5 / DAY, fishCount: undefined, feedingRate: undefined };
+    expect(rowOf(fed, 'biofilter').fish).toBe('not given');
+    expect(rowOf({ ...fed, feedingRate: 0.02 }, 'biofilter').fish).toBe(150);
+  });
+});
+
+describe('a farm whose gravel beds catch the solids and nitrify', () => {
+  it('counts the film on the gravel: 3 m3 of 175 m2/m3 nitrify 262.5 g', () => {
+    expect(rowOf(smallFarm, 'biofilter').capacity).toBe('none');
+    expect(carries(smallFarm, 'gravel beds, nitrification')).toBeCloseTo(262.5 / 0.04, 6);
+  });
+
+  it('counts a cleaning every 30 days: 6 kg held are 200 g of solids a day', () => {
+    expect(carries(smallFarm, 'gravel beds, solids')).toBeCloseTo(800, 9);
+  });
+
+  it('counts neither where drums and a biofilter do the work', () => {
+    expect(planLimit(farm, factors).rows.some((row) => row.stage.startsWith('gravel beds'))).toBe(false);
+  });
+
+  it('says that nothing takes solids out where there are no beds either', () => {
+    const row = rowOf({ ...smallFarm, bedArea: 'none' }, 'circulation, solids');
+    expect([row.capacity, row.from.text]).toEqual(['none', 'none: nothing takes solids out']);
+  });
+});

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { pipeVelocity } from '../../../src/formulas/pipe/pipe-flow';
+import { type SettlingBank, settleCheck } from '../../../src/formulas/settle/settle-check';
+import { settleDrums, settleOverflow } from '../../../src/formulas/settle/settle-drums';
+
+const GPM = (231 * 0.0254 ** 3) / 60;
+const bank: SettlingBank = {
+  flow: 20 * GPM,
+  diameter: 22.5 * 0.0254,
+  count: 2,
+  bore: 0.05,
+  overflowLimit: 0.0031,
+  slowestInlet: 0.3,
+  fastestInlet: 1,
+};
+
+describe('settleOverflow', () => {
+  it('is 4.6 gpm/ft2 = 0.0031 m3/s a square metre (Davidson and Summerfelt 2005)', () => {
+    const footRound = 0.3048 * Math.sqrt(4 / Math.PI);
+    expect(settleOverflow(4.6 * GPM, footRound, 1)).toBeCloseTo(0.0031, 4);
+  });
+
+  it('is shared by drums side by side', () => {
+    expect(settleOverflow(1e-3, 0.57, 4)).toBeCloseTo(settleOverflow(1e-3, 0.57, 1) / 4, 15);
+  });
+});
+
+describe('settleDrums', () => {
+  it('buys the least whole number that keeps to the limit', () => {
+    for (let gpm = 1; gpm < 200; gpm += 7) {
+      const drums = settleDrums(gpm * GPM, bank.diameter, 0.0031);
+      expect(settleOverflow(gpm * GPM, bank.diameter, drums)).toBeLessThanOrEqual(0.0031 * (1 + 1e-8));
+      if (drums > 1) expect(settleOverflow(gpm * GPM, bank.diameter, drums - 1)).toBeGreaterThan(0.0031);
+    }
+  });
+
+  it('is the inverse of settleOverflow, so that rounding does not buy a drum too many', () => {
+    expect(settleDrums(1e-3, 0.57, settleOverflow(1e-3, 0.57, 3))).toBe(3);
+  });
+});
+
+describe('pipeVelocity', () => {
+  it('is the flow over the bore', () => {
+    expect(pipeVelocity(Math.PI / 4, 1)).toBeCloseTo(1, 15);
+  });
+});
+
+describe('settleCheck', () => {
+  it('finds nothing in a bank within its limits, and says so in one line', () => {
+    const lines = settleCheck(bank);
+    expect(lines).toHaveLength(1);
+    expect(lines[0]!.text).toContain('Nothing found');
+  });
+
+  it('warns of water that rises too fast, and says how many drums it takes', () => {
+    const [line] = settleCheck({ ...bank, count: 1, flow: 60 * GPM, bore: 0.1 });
+    expect(line!.text).toContain('rises');
+    expect(line!.figures?.drums).toMatchObject({ value: 5 });
+  });
+
+  it('warns of an inlet that breaks solids and of one where they lie down', () => {
+    expect(settleCheck({ ...bank, bore: 0.02 })[0]!.text).toContain('breaks solids');
+    expect(settleCheck({ ...bank, bore: 0.15 })[0]!.text).toContain('lie down');
+  });
+
+  it('gives each mark in a sentence its figure', () => {
+    for (const bore of [0.02, 0.05, 0.15]) {
+      for (const { text, figures } of settleCheck({ ...bank, bore, count: 1 })) {
+        for (const [, name] of text.matchAll(/\{(\w+)\}/g)) expect(figures).toHaveProperty(name!);
+      }
+    }
+  });
+});

@@ -1,0 +1,137 @@
+import { describe, expect, it } from 'vitest';
+import { unionisedShare } from '../../../src/formulas/water/water-ammonia';
+import { type CheckRow, type WaterTest, waterCheck } from '../../../src/formulas/water/water-check';
+import { fishKinds, fishLimits } from '../../../src/formulas/water/water-species';
+
+const good: WaterTest = {
+  species: 'warm-water',
+  temperature: 26,
+  ph: 7,
+  ammonia: 5e-4,
+  nitrite: 1e-4,
+  nitrate: 0.03,
+  oxygen: 6e-3,
+  salinity: 0,
+  alkalinity: 0.1,
+  chloride: 0.1,
+  basis: 'N',
+};
+
+const none: WaterTest = {
+  ...good,
+  temperature: undefined,
+  ph: undefined,
+  ammonia: undefined,
+  nitrite: undefined,
+  nitrate: undefined,
+  oxygen: undefined,
+  alkalinity: undefined,
+  chloride: undefined,
+};
+
+function named(test: WaterTest, reading: string): CheckRow {
+  const row = waterCheck(test).find((one) => one.reading === reading);
+  if (row === undefined) throw new Error(`no row for ${reading}`);
+  return row;
+}
+
+describe('waterCheck', () => {
+  it('finds good water within limits throughout', () => {
+    expect(waterCheck(good).map((row) => row.verdict)).toEqual(new Array(9).fill('within limits'));
+  });
+
+  it('never calls a reading not taken fine', () => {
+    for (const row of waterCheck(none)) expect(row.verdict).toBe('not measured');
+  });
+
+  it('names the limits of FAO 589 table 3.1', () => {
+    expect(named(good, 'temperature')).toMatchObject({ low: { si: 22 }, high: { si: 32 } });
+    expect(named(good, 'oxygen').low).toEqual({ kind: 'concentration', si: 4e-3 });
+    expect(named({ ...good, basis: 'ion' }, 'nitrite').high).toMatchObject({ si: expect.closeTo(1e-3, 12) });
+    expect(named({ ...good, basis: 'ion' }, 'nitrate').high).toMatchObject({ si: expect.closeTo(0.4, 12) });
+  });
+
+  it('judges ammonia by the un-ionised part where that is stricter, and by the total where that is', () => {
+    const alkaline = named({ ...good, ph: 8.5, ammonia: 1e-3 }, 'ammonia');
+    expect(alkaline.verdict).toBe('too high');
+    expect(alkaline.high).toMatchObject({ si: expect.closeTo(5e-5 / unionisedShare(8.5, 26, 0), 12) });
+    const acid = named({ ...good, ph: 6.5, ammonia: 4e-3 }, 'ammonia');
+    expect(acid.verdict).toBe('too high');
+    expect(acid.high).toMatchObject({ si: 3e-3 });
+    expect(named({ ...good, ph: 6.5, ammonia: 4e-3 }, 'un-ionised ammonia').verdict).toBe('within limits');
+  });
+
+  it('cannot judge un-ionised ammonia without pH or temperature, nor call the total fine', () => {
+    for (const missing of [{ ph: undefined }, { temperature: undefined }]) {
+      const test = { ...good, ...missing };
+      expect(named(test, 'un-ionised ammonia').verdict).toBe('cannot judge');
+      expect(named(test, 'ammonia').verdict).toBe('cannot judge');
+      expect(named({ ...test, ammonia: 4e-3 }, 'ammonia').verdict).toBe('too high');
+    }
+  });
+
+  it('says that a 0 looks like an empty cell', () => {
+    for (const reading of ['ammonia', 'nitrite', 'nitrate', 'oxygen'] as const) {
+      expect(named({ ...good, [reading]: 0 }, reading).note.text).toContain('empty cell');
+      expect(named(good, reading).note.text).not.toContain('empty cell');
+    }
+  });
+
+  it('asks for chloride of ten times the nitrite, and cannot judge it without the nitrite', () => {
+    expect(named({ ...good, chloride: 1e-3, nitrite: 3e-4 }, 'chloride').verdict).toBe('too low');
+    expect(named({ ...good, nitrite: undefined }, 'chloride').verdict).toBe('cannot judge');
+    expect(named({ ...good, nitrite: 1e-3 }, 'nitrite').note.text).toContain('buys time');
+    expect(named({ ...good, nitrite: 1e-3, chloride: 0 }, 'nitrite').note.text).toContain('salt');
+  });
+
+  it('tells of oxygen far above saturation', () => {
+    expect(named({ ...good, oxygen: 0.012 }, 'oxygen').note.figures?.saturation).toMatchObject({
+      like: 'concentration',
+    });
+    expect(named(good, 'oxygen').note.figures).toBeUndefined();
+  });
+
+  it('gives every limit passed an action, a source and the last word to local advice', () => {
+    const bad: WaterTest = {
+      ...good,
+      temperature: 40,
+      ph: 9,
+      ammonia: 5e-3,
+      nitrite: 5e-3,
+      nitrate: 1,
+      oxygen: 1e-3,
+      alkalinity: 0.01,
+      chloride: 0.01,
+    };
+    for (const species of fishKinds) {
+      for (const row of waterCheck({ ...bad, species })) {
+        expect(row.verdict).toMatch(/^too (low|high)$/);
+        expect(row.note.text).toMatch(/Limit: .+\. Local advice comes first\.$/);
+        expect(row.note.text.split('Limit:')[0]!.length).toBeGreaterThan(20);
+      }
+    }
+  });
+
+  it('shows the same water on either basis', () => {
+    const asIon = waterCheck({ ...good, basis: 'ion' });
+    waterCheck(good).forEach((row, i) => {
+      expect(asIon[i]!.verdict).toBe(row.verdict);
+      const [ion, nitrogen] = [asIon[i]!, row].map(({ value, high }) =>
+        typeof value === 'string' || typeof high === 'string' ? 0 : value.si / high.si,
+      );
+      expect(ion, row.reading).toBeCloseTo(nitrogen!, 12);
+    });
+  });
+});
+
+describe('fishLimits', () => {
+  it('has ranges the right way round and every source named', () => {
+    for (const kind of fishKinds) {
+      const { temperature, ph, source, unionised, ammonia } = fishLimits(kind);
+      expect(temperature[0]).toBeLessThan(temperature[1]);
+      expect(ph[0]).toBeLessThan(ph[1]);
+      expect(unionised).toBeLessThan(ammonia);
+      expect(source).not.toBe('');
+    }
+  });
+});

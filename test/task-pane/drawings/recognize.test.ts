@@ -1,0 +1,147 @@
+import { describe, expect, test } from 'vitest';
+import { functionLibrary } from '../../../src/functions/function-library';
+import { drawingsOf } from '../../../src/task-pane/drawings/drawings-of';
+import type { Recognized } from '../../../src/task-pane/drawings/recognition';
+import { recognize, whatToSelect } from '../../../src/task-pane/drawings/recognize';
+import { MemoryHost } from '../memory-host';
+import { sampleHost } from '../sample-host';
+
+async function look(host: MemoryHost, sheet: string, address: string, units: string | undefined = 'US') {
+  host.choose(sheet, address);
+  return recognize(await host.selection(), { host, functionLibrary, names: await host.names(), units });
+}
+
+async function seen(...asked: Parameters<typeof look>): Promise<Recognized> {
+  const sight = await look(...asked);
+  if (!('seen' in sight)) throw new Error(JSON.stringify(sight));
+  return sight.seen;
+}
+
+async function said(...asked: Parameters<typeof look>): Promise<string> {
+  const sight = await look(...asked);
+  if (!('sentence' in sight)) throw new Error(JSON.stringify(sight));
+  return sight.sentence;
+}
+
+describe('pattern rows of the cone-cut-plan workbook', async () => {
+  const host = await sampleHost('US/cone-cut-plan');
+
+  test.each(['B5:K5', 'A5', 'A5:K5', 'D5', 'K5', 'A5:Z5'])('the first row is meant by %s', async (address) => {
+    const { request, from } = await seen(host, 'Patterns', address);
+    expect(from).toBe('Patterns!B5:K5');
+    expect(request).toMatchObject({ what: 'patterns', names: ['Fern'], units: 'US' });
+  });
+
+  test('several rows with their heading row and blank rows below are drawn one by one', async () => {
+    const { request, from } = await seen(host, 'Patterns', 'A4:K12');
+    expect(from).toBe('Patterns!B5:K7');
+    expect(request).toMatchObject({ names: ['Fern', 'Moss', 'Sedge'] });
+    expect(drawingsOf(request).map(({ title }) => title)).toEqual([
+      'Fern: cone pattern, cut 1',
+      'Moss: cone pattern, cut 2 alike',
+      'Sedge: cone pattern, cut 1',
+    ]);
+  });
+
+  test('a row made under other units is refused in a sentence', async () => {
+    expect(await said(new MemoryHost({ P: row(22.5) }), 'P', 'A1:J1', 'metric')).toBe(
+      'P!A1:J1 was not made under metric, or was changed since: its area does not go with its lengths; make the row anew with SILT.CONE.PATTERN and select it again.',
+    );
+  });
+
+  test('a row with a number changed is named while the others are drawn', async () => {
+    const cells = { ...row(22.5, 1), ...row(20, 2), D2: 99 };
+    const { note, request } = await seen(new MemoryHost({ P: cells }), 'P', 'A1:J2');
+    expect(request).toMatchObject({ rows: [Object.values(row(22.5))] });
+    expect(note).toMatch(/^Row 2 was not made under US, or was changed since: .*; it is not drawn\.$/);
+  });
+
+  test('a workbook without units is read as the profile that makes sense of the numbers', async () => {
+    const host = new MemoryHost({ P: row(22.5) });
+    host.choose('P', 'A1');
+    const sight = await recognize(await host.selection(), { host, functionLibrary, names: [], units: undefined });
+    expect(sight).toMatchObject({ seen: { request: { units: 'US' } } });
+  });
+
+  test.each(['A14', 'A1', 'M40'])('%s is no pattern', async (address) => {
+    expect(await said(host, 'Patterns', address)).toBe(whatToSelect);
+  });
+});
+
+/** A pattern row in inches, as a cell formula gives it, in the columns A to J. */
+function row(top: number, at = 1): Record<string, number> {
+  const pattern = functionLibrary.catalogue.find(({ name }) => name === 'CONE.PATTERN')!;
+  const [values] = functionLibrary.adapt(pattern, (_, message) => new Error(message))('US', top, 4, 9.25) as [number[]];
+  return Object.fromEntries(values.map((value, i) => [`${'ABCDEFGHIJ'[i]}${at}`, value]));
+}
+
+describe('a cut plan', async () => {
+  const host = await sampleHost('US/cone-cut-plan');
+
+  test('is found from any of its cells, with its patterns and sheet size from its own formula', async () => {
+    const { request } = await seen(host, 'Cut plan', 'C9');
+    expect(request).toMatchObject({ what: 'cut plan', units: 'US', sheetLength: 96, sheetWidth: 48 });
+    if (request.what !== 'cut plan') throw new Error(request.what);
+    expect(request.patterns).toHaveLength(3);
+    expect(drawingsOf(request)[0]!.notes[0]).toMatch(/^4 pieces of 3 patterns on 1 sheet\./);
+  });
+
+  test('that shows an error says which', async () => {
+    const broken = await sampleHost('US/cone-cut-plan');
+    broken.give('Cut plan', 'A7', { error: { code: '#VALUE!', message: 'gap: give less' } });
+    expect(await said(broken, 'Cut plan', 'A7')).toBe(
+      'This cannot be drawn, because its formula gives #VALUE!: gap: give less.',
+    );
+  });
+
+  test('whose patterns come from where nothing is followed says so', async () => {
+    const cells = { A1: '=SILT.CUT.PLAN("US",OFFSET(C1,0,0,1,10),96,48)' };
+    const host = new MemoryHost({ Plan: cells });
+    host.spill('Plan', 'A1:F1');
+    expect(await said(host, 'Plan', 'B1')).toBe('This cannot be drawn, because its formula uses OFFSET.');
+  });
+});
+
+describe('drums', async () => {
+  const host = await sampleHost('US/cone-cut-plan');
+
+  test('a row of the drums sheet fills the form by its headings', async () => {
+    expect(await look(host, 'Drums', 'B5')).toEqual({
+      drum: { drumDiameter: 22.5, depth: 20, coneHeight: 9.25, coneBottom: 4 },
+      units: 'US',
+      from: 'Drums, row 5',
+    });
+  });
+
+  test('ports fill it with the arguments of their formula', async () => {
+    const sight = await look(host, 'Stand and ports', 'B27');
+    expect(sight).toMatchObject({ drum: { depth: 20, coneHeight: 10.25, stand: 22.5 }, units: 'US' });
+  });
+});
+
+describe('scenarios', async () => {
+  const host = await sampleHost('US/stocking-scenarios');
+
+  test('a column of results is the scenario of that column', async () => {
+    const { request, others } = await seen(host, 'Compare', 'D8');
+    expect(others!.chosen).toBe(1);
+    expect(request).toMatchObject({ what: 'train', title: `${others!.titles[1]}: train` });
+    expect(others!.see(0).request).toMatchObject({ title: `${others!.titles[0]}: train` });
+  });
+
+  test('a cell among the inputs is the scenario of its column', async () => {
+    const { others } = await seen(host, 'Scenarios', 'D8');
+    expect(others!.titles).toEqual((await seen(host, 'Compare', 'D8')).others!.titles);
+  });
+
+  test('the list of inputs is no scenario, though it has their names', async () => {
+    expect(await said(host, 'Inputs', 'C12')).toBe(whatToSelect);
+  });
+
+  test('a scenario that does not compute says why', async () => {
+    const cells = { A1: 'fish count', B1: 'many', A2: 'fish mass', B2: 8, A3: 'feeding rate', B3: 0.01 };
+    expect(await said(new MemoryHost({ S: cells }), 'S', 'B2')).toMatch(
+      /^The scenario in S!A1:B3 cannot be drawn: .*fish count: many is not allowed/,
+    );
+  });
+});
