@@ -47,13 +47,13 @@ class SiteFiles {
     compiler.hooks.thisCompilation.tap('SiteFiles', (compilation) => {
       const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
       compilation.hooks.processAssets.tap({ name: 'SiteFiles', stage }, () => {
-        // Said to be minimised already, so that pages come out as they are written.
+        // Said to be minimized already, so that pages come out as they are written.
         const emit = (name, content) =>
           compilation.emitAsset(name, new webpack.sources.RawSource(content), { minimized: true });
         for (const [name, content] of this.written()) emit(name, content);
         for (const [name, file] of this.copied()) emit(name, readFileSync(file));
         emit('manifest.xml', this.manifest());
-        emit('licences.txt', this.licences(compilation));
+        emit('licenses.txt', this.licenses(compilation));
         for (const [name, file] of this.found(paneFolder, '.html')) emit(name, this.page(file));
       });
     });
@@ -77,8 +77,8 @@ class SiteFiles {
     return names.map((name) => [name, path.join(folder, name)]);
   }
 
-  /** Our own licence, and that of each package of which a page's script holds a part, as their licences ask. */
-  licences(compilation) {
+  /** Our own license, and that of each package of which a page's script holds a part, as their licenses ask. */
+  licenses(compilation) {
     const folders = new Set([path.resolve(__dirname)]);
     for (const module of compilation.modules) {
       const [folder] =
@@ -88,7 +88,7 @@ class SiteFiles {
     const texts = [...folders].map((folder) => {
       const { name } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
       const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
-      if (file === undefined) throw new Error(`${name} is bundled but brings no licence`);
+      if (file === undefined) throw new Error(`${name} is bundled but brings no license`);
       return `${name}\n\n${readFileSync(path.join(folder, file), 'utf8').trim()}\n`;
     });
     return texts.sort().join(`\n${'-'.repeat(72)}\n\n`);

@@ -131,9 +131,9 @@ describe('the manifest of the site', () => {
   });
 });
 
-describe('the licences of the site', () => {
+describe('the licenses of the site', () => {
   test('are our own and that of every package in its scripts', () => {
-    const texts = file('licences.txt').split(`\n${'-'.repeat(72)}\n\n`);
+    const texts = file('licenses.txt').split(`\n${'-'.repeat(72)}\n\n`);
     const packages = texts.map((text) => text.slice(0, text.indexOf('\n')));
     expect(packages).toContain('siltstead');
     // What the pane and its export writers are known to import.

@@ -4,7 +4,7 @@ export const oxides = 'NMSU Guide H-120: P2O5 is 2.29 times P, K2O 1.2 times K; 
 export const balance = 'Mass balance';
 export const ownTest = 'What fish solids hold differs several times from farm to farm: have your own tested.';
 export const rawCare =
-  'Raw fish solids on food crops: keep the waiting time, wash what is eaten, wear gloves; stored wet solids give off hydrogen sulphide in a closed space. Local rules decide.';
+  'Raw fish solids on food crops: keep the waiting time, wash what is eaten, wear gloves; stored wet solids give off hydrogen sulfide in a closed space. Local rules decide.';
 
 export const dry = { kind: 'mass', atLeast: 0, meaning: 'dry solids, over whatever time you mean' } as const;
 export const slurrySolids = { kind: 'share', above: 0, meaning: 'solids in the slurry, by mass' } as const;

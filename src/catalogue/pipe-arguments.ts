@@ -8,17 +8,17 @@ import type { ReaderArgument } from './argument';
 import { usualTemperature } from './water-arguments';
 
 const inches = readProfile('US');
-const millimetres = readProfile('metric');
+const millimeters = readProfile('metric');
 const INCH = 0.0254;
 
-/** A pipe's name is not a length: it is in inches whatever the profile, unless it says millimetres. */
+/** A pipe's name is not a length: it is in inches whatever the profile, unless it says millimeters. */
 export const nominal: ReaderArgument<NominalSize> = {
   meaning: 'nominal size in inches, such as 2 or 2-1/2, or a metric outside diameter, such as 63 mm',
   accepts: 'a nominal size such as 2, 2-1/2 or 63 mm',
   reader: (value) => {
     const metric = typeof value === 'string' && /mm\s*$/i.test(value);
-    const metres = readQuantity(metric ? millimetres : inches, 'dimension', value);
-    const size = metres / (metric ? 1e-3 : INCH);
+    const meters = readQuantity(metric ? millimeters : inches, 'dimension', value);
+    const size = meters / (metric ? 1e-3 : INCH);
     return { series: metric ? 'metric' : 'inch', size: Math.round(size * 1e6) / 1e6 };
   },
 };

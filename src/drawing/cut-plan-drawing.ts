@@ -27,7 +27,7 @@ export interface CutPlanDrawingInput {
 /** Every sheet to buy with its pieces, one sheet under another; a piece is numbered by pattern row and piece. */
 export function cutPlanDrawing(input: CutPlanDrawingInput): Drawing {
   const { patterns, plan, sheetLength, sheetWidth, profile, name } = input;
-  const lengthText = (metres: number) => wordLength(profile, metres);
+  const lengthText = (meters: number) => wordLength(profile, meters);
   const known = new Map(
     patterns.map((row, i) => {
       const place = row.row ?? i + 1;
@@ -67,7 +67,7 @@ export function cutPlanDrawing(input: CutPlanDrawingInput): Drawing {
     title: titled(name, 'cut plan'),
     notes: [
       `${countOf(plan.length, 'piece')} of ${countOf(patterns.length, 'pattern')} on ${countOf(count, 'sheet')}. 2.1 is the first piece of pattern row 2.`,
-      'Small crosses are arc centres. Cut along the thick outlines; scribe the dashed lines before cutting.',
+      'Small crosses are arc centers. Cut along the thick outlines; scribe the dashed lines before cutting.',
       'Cut sheet is sharp: wear gloves, and clamp small pieces instead of holding them.',
     ],
     entities,
@@ -88,7 +88,7 @@ function sheetEntities(
   pieces: readonly CutRow[],
   corner: Point,
   h: number,
-  word: (metres: number) => string,
+  word: (meters: number) => string,
 ): readonly Entity[] {
   const placed = pieces.map((piece) => placedPiece(known.get(piece.pattern), piece, corner, h));
   const frame = corners(corner.x, corner.y, corner.x + sheetLength, corner.y + sheetWidth);
@@ -136,7 +136,7 @@ function fittingHeight(words: string, room: number, height: number): number {
 }
 
 /** What is left beyond the last cut in one piece, where it is enough to keep. */
-function offcut({ left, bottom, right, top }: Extent, h: number, word: (metres: number) => string): readonly Entity[] {
+function offcut({ left, bottom, right, top }: Extent, h: number, word: (meters: number) => string): readonly Entity[] {
   if (right - left < 2 * h) return [];
   const size = `offcut\n${word(right - left)}\nby ${word(top - bottom)}`;
   const widest = Math.max(...size.split('\n').map((words) => textWidth(words, h)));

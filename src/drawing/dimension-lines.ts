@@ -75,11 +75,11 @@ function tick(at: Point, along: number, height: number): Primitive {
 
 /** What it is stands above the line, how much below it. A tail beyond the arc (more than 1) comes at it from outside. */
 function radiusLines(
-  { centre, radius, direction, tail, text: words }: RadiusDimension,
+  { center, radius, direction, tail, text: words }: RadiusDimension,
   height: number,
 ): readonly Primitive[] {
-  const from = polar(centre, radius * tail, direction);
-  const to = polar(centre, radius, direction);
+  const from = polar(center, radius * tail, direction);
+  const to = polar(center, radius, direction);
   const turn = readable(direction);
   return [
     line('text', 'thin', from, to),
@@ -89,17 +89,17 @@ function radiusLines(
 }
 
 function angleLines(
-  { centre, radius, start, sweep, text: words }: AngleDimension,
+  { center, radius, start, sweep, text: words }: AngleDimension,
   height: number,
 ): readonly Primitive[] {
   const middle = start + sweep / 2;
   // An arrow lies along the chord of its own length, so that it looks tangent on small arcs too.
   const lean = Math.min(1, (0.9 * height) / (2 * radius));
   return [
-    arc('text', 'thin', centre, radius, start, sweep),
-    ...arrow(polar(centre, radius, start), start - quarterTurn + lean, height),
-    ...arrow(polar(centre, radius, start + sweep), start + sweep + quarterTurn - lean, height),
-    text(polar(centre, radius + (1.3 + 0.85 * (words.split('\n').length - 1)) * height, middle), words, height, {
+    arc('text', 'thin', center, radius, start, sweep),
+    ...arrow(polar(center, radius, start), start - quarterTurn + lean, height),
+    ...arrow(polar(center, radius, start + sweep), start + sweep + quarterTurn - lean, height),
+    text(polar(center, radius + (1.3 + 0.85 * (words.split('\n').length - 1)) * height, middle), words, height, {
       turn: readable(middle - quarterTurn),
     }),
   ];

@@ -1,15 +1,15 @@
 /**
  * A drawing as plain geometry, before anyone decides on paper, screen or cutter.
  *
- * Lengths are metres at full size, y points up, angles are radians counter-clockwise from +x. Arcs stay arcs: no writer
+ * Lengths are meters at full size, y points up, angles are radians counter-clockwise from +x. Arcs stay arcs: no writer
  * ever sees a curve that has already been cut into chords. What a line means is said by its layer and style, never by
- * colour, so that every drawing reads the same in light, dark and on a black-and-white printer.
+ * color, so that every drawing reads the same in light, dark and on a black-and-white printer.
  */
 
 /** `cut` is what the shears follow, `mark` what is scribed or only seen, `text` what is read. */
 export type Layer = 'cut' | 'mark' | 'text';
 
-export type LineStyle = 'outline' | 'thin' | 'dashed' | 'centre';
+export type LineStyle = 'outline' | 'thin' | 'dashed' | 'center';
 
 export interface Point {
   readonly x: number;
@@ -29,7 +29,7 @@ export interface Arc {
   readonly shape: 'arc';
   readonly layer: Layer;
   readonly style: LineStyle;
-  readonly centre: Point;
+  readonly center: Point;
   readonly radius: number;
   readonly start: number;
   readonly sweep: number;
@@ -39,7 +39,7 @@ export interface Circle {
   readonly shape: 'circle';
   readonly layer: Layer;
   readonly style: LineStyle;
-  readonly centre: Point;
+  readonly center: Point;
   readonly radius: number;
 }
 
@@ -73,10 +73,10 @@ export interface LengthDimension {
   readonly text: string;
 }
 
-/** A radius: an arrow from `tail` of the way out (0 at the centre) to the arc, in the direction given; text in two lines. */
+/** A radius: an arrow from `tail` of the way out (0 at the center) to the arc, in the direction given; text in two lines. */
 export interface RadiusDimension {
   readonly shape: 'radius dimension';
-  readonly centre: Point;
+  readonly center: Point;
   readonly radius: number;
   readonly direction: number;
   readonly tail: number;
@@ -85,7 +85,7 @@ export interface RadiusDimension {
 
 export interface AngleDimension {
   readonly shape: 'angle dimension';
-  readonly centre: Point;
+  readonly center: Point;
   readonly radius: number;
   readonly start: number;
   readonly sweep: number;
@@ -123,8 +123,8 @@ export const quarterTurn = Math.PI / 2;
 export const fullTurn = 2 * Math.PI;
 
 /** The point at a distance and direction from another. */
-export function polar(centre: Point, radius: number, direction: number): Point {
-  return { x: centre.x + radius * Math.cos(direction), y: centre.y + radius * Math.sin(direction) };
+export function polar(center: Point, radius: number, direction: number): Point {
+  return { x: center.x + radius * Math.cos(direction), y: center.y + radius * Math.sin(direction) };
 }
 
 export function between(from: Point, to: Point, share: number): Point {

@@ -33,7 +33,7 @@ export function drumLevels({ stand, rise, coneHeight, depth, drumHeight }: DrumF
   return { floor: stand, coneFoot, coneHead, water: coneHead + depth, rim: stand + drumHeight };
 }
 
-export function drumBody(figures: DrumFigures, h: number, word: (metres: number) => string): readonly Entity[] {
+export function drumBody(figures: DrumFigures, h: number, word: (meters: number) => string): readonly Entity[] {
   return [
     ...water(figures, h),
     ...(figures.coneHeight > 0 ? coneAndBase(figures, h) : []),
@@ -78,7 +78,7 @@ function water(figures: DrumFigures, h: number): readonly Entity[] {
       { x: mark.x + side, y: surface + 1.7 * side },
     ]),
     ...ripples,
-    line('mark', 'centre', { x: 0, y: drumLevels(figures).rim + h }, { x: 0, y: coneFoot - h }),
+    line('mark', 'center', { x: 0, y: drumLevels(figures).rim + h }, { x: 0, y: coneFoot - h }),
   ];
 }
 
@@ -179,7 +179,7 @@ function standFrame({ drumDiameter, coneBottom, stand }: DrumFigures, h: number)
 }
 
 /** The pipe down from the cone with its valve, and the pail where its height is given. */
-function drain(figures: DrumFigures, h: number, word: (metres: number) => string): readonly Entity[] {
+function drain(figures: DrumFigures, h: number, word: (meters: number) => string): readonly Entity[] {
   const { stand, container, coneBottom, drainDrop } = figures;
   const half = Math.max(Math.min(coneBottom / 2, 1.2 * h), 0.6 * h);
   const drop = Math.min(drainDrop ?? Math.min(5 * h, 0.5 * stand), 0.95 * stand);

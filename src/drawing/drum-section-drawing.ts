@@ -37,7 +37,7 @@ export function drumSectionDrawing(input: DrumSectionInput): Drawing {
   const figures = figuresOf(input);
   const levels = drumLevels(figures);
   const h = Math.max(2.2 * figures.drumDiameter, levels.rim) / 46;
-  const lengthText = (metres: number) => wordLength(profile, metres);
+  const lengthText = (meters: number) => wordLength(profile, meters);
   return drawing({
     title: titled(name, 'settling drum in section'),
     notes: notesFor(figures),
@@ -83,7 +83,7 @@ function notesFor({ coneHeight, coneTop, coneBottom, stand }: DrumFigures): read
   ];
 }
 
-type Worded = (metres: number) => string;
+type Worded = (meters: number) => string;
 
 interface Height {
   readonly name: string;

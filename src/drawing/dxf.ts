@@ -5,13 +5,13 @@ import { type Drawing, fullTurn, type LineStyle, type Point, type Primitive } fr
 import { textLines } from './extent';
 import { plainText } from './plain-text';
 
-/** Colour numbers of the AutoCAD index: what a cutter's table of layers usually expects, and never the only sign. */
-const layerColours = { cut: 1, mark: 5, text: 8 } as const;
+/** Color numbers of the AutoCAD index: what a cutter's table of layers usually expects, and never the only sign. */
+const layerColors = { cut: 1, mark: 5, text: 8 } as const;
 
-const lineTypes: Readonly<Partial<Record<LineStyle, string>>> = { dashed: 'DASHED', centre: 'CENTER' };
+const lineTypes: Readonly<Partial<Record<LineStyle, string>>> = { dashed: 'DASHED', center: 'CENTER' };
 
 /**
- * A drawing as DXF text, full size: millimetres for metric drawings, inches for US ones, with the header saying which.
+ * A drawing as DXF text, full size: millimeters for metric drawings, inches for US ones, with the header saying which.
  *
  * Layers are `cut`, `mark` and `text`; dimensions come as plain lines and text on `text`, so that switching off one layer
  * leaves what a machine follows. Arcs are ARC entities. The same drawing always gives the same bytes.
@@ -26,7 +26,7 @@ export function toDxf(drawing: Drawing): string {
   const stroke = 0.006 * scale;
   writer.addLType('DASHED', '__ __ __', [stroke, -stroke / 2]);
   writer.addLType('CENTER', '____ _ ____', [3 * stroke, -stroke / 2, stroke / 2, -stroke / 2]);
-  for (const [name, colour] of Object.entries(layerColours)) writer.addLayer(name, colour);
+  for (const [name, color] of Object.entries(layerColors)) writer.addLayer(name, color);
   const { left, bottom, right, top } = drawing.extent;
   const caption = captionLines(drawing, right - left);
   const at = ({ x, y }: Point) => point3d(rounded(x * scale), rounded(y * scale), 0);
@@ -64,12 +64,12 @@ function add(
   const options = lineType === undefined ? { layerName } : { layerName, lineType };
   if (primitive.shape === 'line') writer.addLine(at(primitive.from), at(primitive.to), options);
   else if (primitive.shape === 'circle')
-    writer.addCircle(at(primitive.centre), rounded(primitive.radius * scale), options);
+    writer.addCircle(at(primitive.center), rounded(primitive.radius * scale), options);
   else {
-    const { centre, radius, start, sweep } = primitive;
+    const { center, radius, start, sweep } = primitive;
     // An ARC runs counter-clockwise from its first angle to its second.
     const [first, last] = sweep > 0 ? [start, start + sweep] : [start + sweep, start];
-    writer.addArc(at(centre), rounded(radius * scale), degrees(first), degrees(last), options);
+    writer.addArc(at(center), rounded(radius * scale), degrees(first), degrees(last), options);
   }
 }
 
@@ -86,7 +86,7 @@ function degrees(radians: number): number {
   return Number(positive.toFixed(9)) % 360;
 }
 
-/** A millionth of a millimetre or inch. */
+/** A millionth of a millimeter or inch. */
 function rounded(value: number): number {
   return Number(value.toFixed(6)) + 0;
 }

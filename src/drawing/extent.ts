@@ -37,7 +37,7 @@ function reach(primitive: Primitive): readonly Point[] {
     case 'line':
       return [primitive.from, primitive.to];
     case 'circle':
-      return [0, 1, 2, 3].map((quarter) => polar(primitive.centre, primitive.radius, quarter * quarterTurn));
+      return [0, 1, 2, 3].map((quarter) => polar(primitive.center, primitive.radius, quarter * quarterTurn));
     case 'arc':
       return arcReach(primitive);
     case 'area':
@@ -48,12 +48,12 @@ function reach(primitive: Primitive): readonly Point[] {
 }
 
 /** The ends of an arc and the quarter points that it passes. */
-function arcReach({ centre, radius, start, sweep }: Arc): readonly Point[] {
+function arcReach({ center, radius, start, sweep }: Arc): readonly Point[] {
   const low = Math.min(start, start + sweep);
   const high = Math.max(start, start + sweep);
-  const points = [polar(centre, radius, start), polar(centre, radius, start + sweep)];
+  const points = [polar(center, radius, start), polar(center, radius, start + sweep)];
   for (let quarter = Math.ceil(low / quarterTurn); quarter * quarterTurn <= high; quarter++) {
-    points.push(polar(centre, radius, quarter * quarterTurn));
+    points.push(polar(center, radius, quarter * quarterTurn));
   }
   return points;
 }
@@ -98,7 +98,7 @@ export function traced(primitive: Primitive, step: number): readonly Point[] {
     const sweep = primitive.shape === 'arc' ? primitive.sweep : fullTurn;
     const count = Math.ceil((Math.abs(sweep) * primitive.radius) / step);
     return Array.from({ length: count + 1 }, (_, i) =>
-      polar(primitive.centre, primitive.radius, start + (sweep * i) / Math.max(count, 1)),
+      polar(primitive.center, primitive.radius, start + (sweep * i) / Math.max(count, 1)),
     );
   }
   return reach(primitive);

@@ -4,10 +4,10 @@ import { toProfile } from '../units/quantity';
 /** Decimals that say no more than a tape and a scriber can follow. */
 const decimals: Readonly<Record<string, number>> = { mm: 1, cm: 2, m: 4, in: 2, ft: 3, yd: 4 };
 
-/** A length of sheet in the profile's unit: tenths of a millimetre, or hundredths of an inch with the nearest 1/32 on a tape. */
-export function wordLength(profile: Profile, metres: number): string {
+/** A length of sheet in the profile's unit: tenths of a millimeter, or hundredths of an inch with the nearest 1/32 on a tape. */
+export function wordLength(profile: Profile, meters: number): string {
   const { symbol } = profile.units.dimension;
-  const value = toProfile(profile, 'dimension', metres);
+  const value = toProfile(profile, 'dimension', meters);
   const plain = `${Number(value.toFixed(decimals[symbol] ?? 3))} ${symbol}`;
   return symbol === 'in' ? `${plain}${tape(value)}` : plain;
 }

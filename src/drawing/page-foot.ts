@@ -3,7 +3,7 @@ import { line, text } from './shapes';
 import { textWidth, wrapped } from './text-width';
 import { margin } from './tiling';
 
-/** All in millimetres of paper. */
+/** All in millimeters of paper. */
 const left = margin * 1000;
 
 /** Bars of exactly 100 mm and 4 in, to be measured before anything is cut: a printer set to fit the page shrinks both. */

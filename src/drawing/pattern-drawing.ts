@@ -23,13 +23,13 @@ export interface PatternDrawingInput {
 
 /**
  * One piece of a pattern at full size, with its lap, marks and dimensions. The blank's lower-left corner is the origin and a
- * sector's centre line points up, as in the marking-out table.
+ * sector's center line points up, as in the marking-out table.
  *
  * Cannot draw a row whose numbers do not agree: it refuses as `SILT.CUT.PLAN` does.
  */
 export function patternDrawing({ pattern, profile, name, row = 1 }: PatternDrawingInput): Drawing {
   const piece = readPattern(pattern, 'pattern', row, profile.text);
-  const word: Worded = (metres) => wordLength(profile, metres);
+  const word: Worded = (meters) => wordLength(profile, meters);
   const what = piece.shape === 'rectangle' ? 'cylinder pattern' : 'cone pattern';
   const count = pattern.pieces === 1 ? 'cut 1' : `cut ${pattern.pieces} alike`;
   return drawing({

@@ -1,6 +1,6 @@
 import type { Entity, Extent, Point } from './drawing-model';
 
-export type Worded = (metres: number) => string;
+export type Worded = (meters: number) => string;
 
 /** Text that can be read where the whole piece is seen at once. */
 export function readableHeight({ left, bottom, right, top }: Extent): number {

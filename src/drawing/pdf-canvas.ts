@@ -1,26 +1,26 @@
 import { type Arc, fullTurn, type LineStyle, type Point, type Primitive, polar, type Text } from './drawing-model';
 import { textLines } from './extent';
-import { figure, pointsPerMetre } from './pdf-file';
+import { figure, pointsPerMeter } from './pdf-file';
 import { pdfString } from './pdf-text';
 import { capitalHeight, textWidth } from './text-width';
 
-/** Where the drawing's metres fall on the page: points = shift + scale x metres. */
+/** Where the drawing's meters fall on the page: points = shift + scale x meters. */
 export interface Placing {
   readonly scale: number;
   readonly x: number;
   readonly y: number;
 }
 
-/** The page's own millimetres from its lower-left corner, for what belongs to the paper and not to the drawing. */
-export const paper: Placing = { scale: pointsPerMetre / 1000, x: 0, y: 0 };
+/** The page's own millimeters from its lower-left corner, for what belongs to the paper and not to the drawing. */
+export const paper: Placing = { scale: pointsPerMeter / 1000, x: 0, y: 0 };
 
 /** Stroke widths in points. */
-const strokeWidths: Readonly<Record<LineStyle, number>> = { outline: 1.1, thin: 0.35, dashed: 0.7, centre: 0.5 };
+const strokeWidths: Readonly<Record<LineStyle, number>> = { outline: 1.1, thin: 0.35, dashed: 0.7, center: 0.5 };
 const dashes: Readonly<Record<LineStyle, string>> = {
   outline: '[] 0 d',
   thin: '[] 0 d',
   dashed: '[5 3] 0 d',
-  centre: '[12 3 2 3] 0 d',
+  center: '[12 3 2 3] 0 d',
 };
 
 /** The operators that draw primitives. */
@@ -59,17 +59,17 @@ function place({ x, y }: Point, { scale, x: left, y: bottom }: Placing): string 
 }
 
 /** Cubic curves of an eighth of a turn at most: they stray from the arc by 4 millionths of the radius. */
-function curve({ centre, radius, start, sweep }: Omit<Arc, 'shape'>, placing: Placing): string {
+function curve({ center, radius, start, sweep }: Omit<Arc, 'shape'>, placing: Placing): string {
   const parts = Math.max(1, Math.ceil(Math.abs(sweep) / (fullTurn / 8)));
   const turn = sweep / parts;
   const handle = (4 / 3) * Math.tan(turn / 4) * radius;
-  let path = `${place(polar(centre, radius, start), placing)} m`;
+  let path = `${place(polar(center, radius, start), placing)} m`;
   for (let i = 0; i < parts; i++) {
     const from = start + i * turn;
     const to = from + turn;
-    const leaving = polar(polar(centre, radius, from), handle, from + fullTurn / 4);
-    const arriving = polar(polar(centre, radius, to), -handle, to + fullTurn / 4);
-    path += ` ${[leaving, arriving, polar(centre, radius, to)].map((point) => place(point, placing)).join(' ')} c`;
+    const leaving = polar(polar(center, radius, from), handle, from + fullTurn / 4);
+    const arriving = polar(polar(center, radius, to), -handle, to + fullTurn / 4);
+    path += ` ${[leaving, arriving, polar(center, radius, to)].map((point) => place(point, placing)).join(' ')} c`;
   }
   return path;
 }

@@ -16,7 +16,7 @@ export interface PdfPage {
   readonly content: string;
 }
 
-export const pointsPerMetre = 72 / 0.0254;
+export const pointsPerMeter = 72 / 0.0254;
 
 /** At most a ten-thousandth of a point, never in powers of ten, which PDF does not know. */
 export function figure(points: number): string {

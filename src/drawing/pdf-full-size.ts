@@ -2,7 +2,7 @@ import type { Drawing, Entity, Extent, Point, Primitive, Text } from './drawing-
 import { extentOf, grown } from './extent';
 import { checkBars, pageFoot } from './page-foot';
 import { clipped, drawn, paper } from './pdf-canvas';
-import { type PdfPage, pointsPerMetre } from './pdf-file';
+import { type PdfPage, pointsPerMeter } from './pdf-file';
 import { mapPage } from './pdf-page-map';
 import { circle, cross, line, text } from './shapes';
 import { foot, margin, overlap, type Paper, type Tile, type Tiling, tiled } from './tiling';
@@ -29,7 +29,7 @@ export function fullSizePages(drawing: Drawing, size: Paper): readonly PdfPage[]
   return [mapPage(drawing, tiling), ...tiling.tiles.map((tile) => tilePage(drawing, tiling, tile, shown))];
 }
 
-/** A drawing kilometres across is refused before anyone counts its pages. */
+/** A drawing kilometers across is refused before anyone counts its pages. */
 function refuseHuge(drawing: Drawing, width: number, height: number, size: Paper): void {
   if (width * height > 4 * mostPages || width + height > 40) throw tooLarge(drawing, 'hundreds of pages', size);
 }
@@ -56,21 +56,21 @@ function tilePage(drawing: Drawing, tiling: Tiling, tile: Tile, shown: readonly 
   const windowLeft = margin;
   const windowBottom = margin + foot;
   const placing = {
-    scale: pointsPerMetre,
-    x: (windowLeft - tile.left) * pointsPerMetre,
-    y: (windowBottom - tile.bottom) * pointsPerMetre,
+    scale: pointsPerMeter,
+    x: (windowLeft - tile.left) * pointsPerMeter,
+    y: (windowBottom - tile.bottom) * pointsPerMeter,
   };
   const seen = grown(
     { left: tile.left, bottom: tile.bottom, right: tile.left + windowWidth, top: tile.bottom + windowHeight },
     0.001,
   );
   const here = shown.filter((primitive) => meets(extentOf([primitive]), seen));
-  const window = [windowLeft, windowBottom, windowWidth, windowHeight].map((metres) => metres * pointsPerMetre);
+  const window = [windowLeft, windowBottom, windowWidth, windowHeight].map((meters) => meters * pointsPerMeter);
   const [left, bottom, width, height] = window as [number, number, number, number];
   const where = `Page ${tile.number + 1} of ${tiling.tiles.length + 1}: row ${tile.row + 1}, column ${tile.column + 1}`;
   return {
-    width: pageWidth * pointsPerMetre,
-    height: pageHeight * pointsPerMetre,
+    width: pageWidth * pointsPerMeter,
+    height: pageHeight * pointsPerMeter,
     content: [
       clipped(left, bottom, width, height, drawn(here, placing)),
       '0.55 G 0.55 g',
@@ -86,24 +86,24 @@ function meets(a: Extent, b: Extent): boolean {
   return a.left <= b.right && a.right >= b.left && a.bottom <= b.top && a.top >= b.bottom;
 }
 
-const millimetres = (metres: number) => metres * 1000;
+const millimeters = (meters: number) => meters * 1000;
 
-/** Crosses in circles in the middle of each overlap: the same points of the drawing on neighbouring pages. */
+/** Crosses in circles in the middle of each overlap: the same points of the drawing on neighboring pages. */
 function registration({ windowWidth, windowHeight }: Tiling): readonly Primitive[] {
-  const [left, right] = [margin + overlap / 2, margin + windowWidth - overlap / 2].map(millimetres) as [number, number];
-  const low = millimetres(margin + foot + overlap / 2);
-  const high = millimetres(margin + foot + windowHeight - overlap / 2);
+  const [left, right] = [margin + overlap / 2, margin + windowWidth - overlap / 2].map(millimeters) as [number, number];
+  const low = millimeters(margin + foot + overlap / 2);
+  const high = millimeters(margin + foot + windowHeight - overlap / 2);
   const points: readonly Point[] = [left, right].flatMap((x) => [low, high].map((y) => ({ x, y })));
   return points.flatMap((at) => [...cross('mark', at, 4), circle('mark', 'thin', at, 2)]);
 }
 
-/** The line on which a page is laid over its neighbour, with the neighbour's number. */
+/** The line on which a page is laid over its neighbor, with the neighbor's number. */
 function joins(tiling: Tiling, tile: Tile): readonly Primitive[] {
   const { tiles, windowWidth, windowHeight } = tiling;
-  const left = millimetres(margin + overlap / 2);
-  const right = millimetres(margin + windowWidth - overlap / 2);
-  const low = millimetres(margin + foot + overlap / 2);
-  const high = millimetres(margin + foot + windowHeight - overlap / 2);
+  const left = millimeters(margin + overlap / 2);
+  const right = millimeters(margin + windowWidth - overlap / 2);
+  const low = millimeters(margin + foot + overlap / 2);
+  const high = millimeters(margin + foot + windowHeight - overlap / 2);
   const middle = { x: (left + right) / 2, y: (low + high) / 2 };
   const sides = [
     {

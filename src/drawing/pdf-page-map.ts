@@ -3,7 +3,7 @@ import type { Drawing, Extent, Primitive } from './drawing-model';
 import { extentOf, grown } from './extent';
 import { checkBars, pageFoot, shortened } from './page-foot';
 import { drawn, type Placing, paper } from './pdf-canvas';
-import { type PdfPage, pointsPerMetre } from './pdf-file';
+import { type PdfPage, pointsPerMeter } from './pdf-file';
 import { closed, corners, text } from './shapes';
 import { lineStep, wrapped } from './text-width';
 import { foot, margin, type Tiling } from './tiling';
@@ -40,8 +40,8 @@ export function mapPage(drawing: Drawing, tiling: Tiling): PdfPage {
   const box: Extent = { left, bottom: left + foot * 1000 + 2, right: left + width, top: y };
   const placed = overview(drawing, tiling, box);
   return {
-    width: pageWidth * pointsPerMetre,
-    height: pageHeight * pointsPerMetre,
+    width: pageWidth * pointsPerMeter,
+    height: pageHeight * pointsPerMeter,
     content: [
       drawn(words, paper),
       '0.8 g',
@@ -60,11 +60,11 @@ function overview(drawing: Drawing, tiling: Tiling, box: Extent): Placing {
   const all = extentOf([...withoutDimensions(drawing.entities, drawing.textHeight), ...pageFrames(tiling)]);
   const { left, bottom, right, top } = grown(all, drawing.textHeight / 2);
   const scale = Math.min((box.right - box.left) / (right - left), (box.top - box.bottom) / (top - bottom)) / 1000;
-  const points = pointsPerMetre / 1000;
+  const points = pointsPerMeter / 1000;
   return {
-    scale: scale * pointsPerMetre,
-    x: ((box.left + box.right) / 2) * points - (scale * pointsPerMetre * (left + right)) / 2,
-    y: box.top * points - scale * pointsPerMetre * top,
+    scale: scale * pointsPerMeter,
+    x: ((box.left + box.right) / 2) * points - (scale * pointsPerMeter * (left + right)) / 2,
+    y: box.top * points - scale * pointsPerMeter * top,
   };
 }
 

@@ -2,7 +2,7 @@ import { captionLines } from './caption';
 import { withoutDimensions } from './dimension-lines';
 import type { Drawing } from './drawing-model';
 import { drawn } from './pdf-canvas';
-import { type PdfPage, pdfFile, pointsPerMetre } from './pdf-file';
+import { type PdfPage, pdfFile, pointsPerMeter } from './pdf-file';
 import { fullSizePages } from './pdf-full-size';
 import { margin, type PaperName, papers } from './tiling';
 
@@ -38,10 +38,10 @@ function fittedPage(drawing: Drawing, name: PaperName): PdfPage {
   // Text is never set larger than 3.5 mm: a small drawing stays small.
   const scale = Math.min(scaleOn(across, down), 0.0035 / drawing.textHeight);
   const placing = {
-    scale: scale * pointsPerMetre,
-    x: ((across - scale * (right + left)) / 2) * pointsPerMetre,
-    y: (down - 1.5 * margin - scale * top) * pointsPerMetre,
+    scale: scale * pointsPerMeter,
+    x: ((across - scale * (right + left)) / 2) * pointsPerMeter,
+    y: (down - 1.5 * margin - scale * top) * pointsPerMeter,
   };
   const all = [...withoutDimensions(drawing.entities, drawing.textHeight), ...caption.entities];
-  return { width: across * pointsPerMetre, height: down * pointsPerMetre, content: drawn(all, placing) };
+  return { width: across * pointsPerMeter, height: down * pointsPerMeter, content: drawn(all, placing) };
 }

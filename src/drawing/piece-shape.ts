@@ -3,7 +3,7 @@ import { pieceOutline } from '../formulas/cut/piece-outline';
 import type { Line, LineStyle, Point, Primitive } from './drawing-model';
 import { arc, line } from './shapes';
 
-/** Where a piece lies: a sector's arc centre and the direction of its centre line, or a rectangle's lower-left corner. */
+/** Where a piece lies: a sector's arc center and the direction of its center line, or a rectangle's lower-left corner. */
 export interface Place extends Point {
   readonly direction: number;
 }
@@ -40,10 +40,10 @@ export function marksOf(piece: Piece, at: Place): readonly Primitive[] {
   const mark = (style: LineStyle, from: Corner, to: Corner): Line => line('mark', style, place(from), place(to));
   if (piece.shape === 'rectangle') {
     const across = (style: LineStyle, x: number) => mark(style, { x, y: 0 }, { x, y: piece.width });
-    return [across('dashed', lap), across('centre', lap / 2), across('centre', piece.length - lap / 2)];
+    return [across('dashed', lap), across('center', lap / 2), across('center', piece.length - lap / 2)];
   }
   const { innerRadius, outerRadius, angle } = piece;
   const along = (style: LineStyle, edge: number, aside: number) =>
     mark(style, beside(edge, rise(innerRadius, aside), aside), beside(edge, rise(outerRadius, aside), aside));
-  return [along('dashed', angle / 2, 0), along('centre', angle / 2, lap / 2), along('centre', -angle / 2, lap / 2)];
+  return [along('dashed', angle / 2, 0), along('center', angle / 2, lap / 2), along('center', -angle / 2, lap / 2)];
 }

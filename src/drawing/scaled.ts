@@ -23,6 +23,6 @@ function resized(entity: Entity, by: number): Entity {
     case 'text':
       return { ...entity, at: at(entity.at), height: entity.height * by };
     default:
-      return { ...entity, centre: at(entity.centre), radius: entity.radius * by };
+      return { ...entity, center: at(entity.center), radius: entity.radius * by };
   }
 }

@@ -7,13 +7,13 @@ import { closed, corners, cross, line, text } from './shapes';
 import { textWidth } from './text-width';
 
 interface Shown {
-  /** The arc centre of a slightly tapered wall lies far off; drawing it would shrink the piece to nothing. */
-  readonly centre: boolean;
+  /** The arc center of a slightly tapered wall lies far off; drawing it would shrink the piece to nothing. */
+  readonly center: boolean;
   /** A narrow sector has no room inside: its radii stand beside the clockwise edge. */
   readonly narrow: boolean;
 }
 
-/** A sector with its blank, arc centre, centre line and all the sizes that mark it out. */
+/** A sector with its blank, arc center, center line and all the sizes that mark it out. */
 export function sectorPattern(
   piece: SectorPiece,
   count: string,
@@ -33,20 +33,20 @@ export function sectorPattern(
   };
   const h = readableHeight(blank);
   const slant = outer - inner;
-  const centre = inner < 2 * slant;
-  const shown: Shown = { centre, narrow: centre && angle < 2.2 };
+  const center = inner < 2 * slant;
+  const shown: Shown = { center, narrow: center && angle < 2.2 };
   const countRadius = inner + 0.7 * slant;
   const room = 0.8 * countRadius * Math.min(angle, Math.PI);
-  const under = centre ? Math.max(0, (shown.narrow ? 5 : 2.2) * h - at.y) : h;
+  const under = center ? Math.max(0, (shown.narrow ? 5 : 2.2) * h - at.y) : h;
   const place = laid(piece, at);
   const lapEnd = place(beside(angle / 2, rise(outer, lap), lap));
   const entities: readonly Entity[] = [
     ...outlineOf(piece, at),
     ...marksOf(piece, at),
     ...closed('text', 'thin', corners(blank.left, blank.bottom, blank.right, blank.top)),
-    ...centreLine(piece, at, h, centre),
-    ...(centre ? arcCentre(at, h, shown.narrow) : []),
-    ...(shown.narrow ? radiiOutside(piece, at, h, word) : radiiInside(piece, at, h, word, centre)),
+    ...centerLine(piece, at, h, center),
+    ...(center ? arcCenter(at, h, shown.narrow) : []),
+    ...(shown.narrow ? radiiOutside(piece, at, h, word) : radiiInside(piece, at, h, word, center)),
     sectorAngle(piece, at, h),
     ...blankSize(blank, h, under, shown.narrow ? 'left' : 'right', word),
     ...(lap === 0 ? [] : [lapSize(lapEnd, place(beside(angle / 2, outer, 0)), 1.6 * h, lap, word)]),
@@ -55,9 +55,9 @@ export function sectorPattern(
   return { entities, textHeight: h };
 }
 
-function arcCentre(at: Place, h: number, toLeft: boolean): readonly Entity[] {
+function arcCenter(at: Place, h: number, toLeft: boolean): readonly Entity[] {
   const aside = toLeft ? -1.2 * h : 1.2 * h;
-  const words = text({ x: at.x + aside, y: at.y - 1.3 * h }, 'arc centre', 0.8 * h, {
+  const words = text({ x: at.x + aside, y: at.y - 1.3 * h }, 'arc center', 0.8 * h, {
     anchor: toLeft ? 'end' : 'start',
   });
   return [...cross('mark', at, 0.8 * h), words];
@@ -69,7 +69,7 @@ function sectorAngle({ innerRadius: inner, outerRadius: outer, angle }: SectorPi
   const fits = textWidth(oneLine, h) < 1.6 * radius * Math.sin(Math.min(angle, Math.PI) / 2);
   return {
     shape: 'angle dimension',
-    centre: at,
+    center: at,
     radius,
     start: at.direction - angle / 2,
     sweep: angle,
@@ -77,18 +77,18 @@ function sectorAngle({ innerRadius: inner, outerRadius: outer, angle }: SectorPi
   };
 }
 
-/** Two short marks on the centre line, clear of what is written in the piece. */
-function centreLine(
+/** Two short marks on the center line, clear of what is written in the piece. */
+function centerLine(
   { innerRadius: inner, outerRadius: outer }: SectorPiece,
   at: Place,
   h: number,
-  centreShown: boolean,
+  centerShown: boolean,
 ): readonly Entity[] {
   const slant = outer - inner;
   const stroke = (from: number, to: number) =>
-    line('mark', 'centre', polar(at, from, at.direction), polar(at, to, at.direction));
+    line('mark', 'center', polar(at, from, at.direction), polar(at, to, at.direction));
   return [
-    stroke(centreShown ? 0 : inner - Math.min(h, inner), inner + 0.2 * slant),
+    stroke(centerShown ? 0 : inner - Math.min(h, inner), inner + 0.2 * slant),
     stroke(outer - 0.14 * slant, outer + h),
   ];
 }
@@ -117,21 +117,21 @@ function radiiInside(
   at: Place,
   h: number,
   word: Worded,
-  centreShown: boolean,
+  centerShown: boolean,
 ): readonly Entity[] {
   const ray = (radius: number, direction: number, tail: number, words: string): Entity => ({
     shape: 'radius dimension',
-    centre: at,
+    center: at,
     radius,
     direction,
     tail,
     text: words,
   });
   const turn = Math.min(angle / 3.4, Math.PI / 3);
-  const tail = centreShown ? 0 : (inner + 0.05 * (outer - inner)) / outer;
+  const tail = centerShown ? 0 : (inner + 0.05 * (outer - inner)) / outer;
   const words = `inner radius\n${word(inner)}`;
   const room = Math.max(...words.split('\n').map((one) => textWidth(one, h))) + 2 * h;
-  const outside = !centreShown || room > 0.9 * inner;
+  const outside = !centerShown || room > 0.9 * inner;
   return [
     ray(outer, at.direction - turn, tail, `outer radius\n${word(outer)}`),
     ...(inner > 0 ? [ray(inner, at.direction + turn, outside ? 1 + room / inner : 0, words)] : []),

@@ -23,12 +23,12 @@ export function corners(left: number, bottom: number, right: number, top: number
   ];
 }
 
-export function arc(layer: Layer, style: LineStyle, centre: Point, radius: number, start: number, sweep: number): Arc {
-  return { shape: 'arc', layer, style, centre, radius, start, sweep };
+export function arc(layer: Layer, style: LineStyle, center: Point, radius: number, start: number, sweep: number): Arc {
+  return { shape: 'arc', layer, style, center, radius, start, sweep };
 }
 
-export function circle(layer: Layer, style: LineStyle, centre: Point, radius: number): Circle {
-  return { shape: 'circle', layer, style, centre, radius };
+export function circle(layer: Layer, style: LineStyle, center: Point, radius: number): Circle {
+  return { shape: 'circle', layer, style, center, radius };
 }
 
 export function text(
@@ -40,7 +40,7 @@ export function text(
   return { shape: 'text', layer: 'text', at, text: words, height, anchor: 'middle', ...more };
 }
 
-/** Two crossed strokes that show a point, such as the centre of an arc. */
+/** Two crossed strokes that show a point, such as the center of an arc. */
 export function cross(layer: Layer, at: Point, arm: number): readonly Line[] {
   return [
     line(layer, 'thin', { x: at.x - arm, y: at.y }, { x: at.x + arm, y: at.y }),

@@ -34,6 +34,6 @@ function moved(entity: Entity, by: Point): Entity {
     case 'text':
       return { ...entity, at: at(entity.at) };
     default:
-      return { ...entity, centre: at(entity.centre) };
+      return { ...entity, center: at(entity.center) };
   }
 }

@@ -16,7 +16,7 @@ import { plainText } from './plain-text';
 import { capitalHeight } from './text-width';
 
 export interface SvgOptions {
-  /** True for a file on its own: its size in millimetres is full size. False for a page, where the style sheet sizes it. */
+  /** True for a file on its own: its size in millimeters is full size. False for a page, where the style sheet sizes it. */
   readonly standalone?: boolean;
   /** Title and notes under the drawing; for a page that words them itself, false. */
   readonly caption?: boolean;
@@ -25,13 +25,13 @@ export interface SvgOptions {
 const layers: readonly Layer[] = ['cut', 'mark', 'text'];
 
 /** Stroke widths in pixels of the screen, whatever the scale. */
-const strokeWidths: Readonly<Record<LineStyle, number>> = { outline: 1.8, thin: 0.8, dashed: 1.1, centre: 0.8 };
-const dashes: Readonly<Partial<Record<LineStyle, string>>> = { dashed: '6 4', centre: '14 3 2 3' };
+const strokeWidths: Readonly<Record<LineStyle, number>> = { outline: 1.8, thin: 0.8, dashed: 1.1, center: 0.8 };
+const dashes: Readonly<Partial<Record<LineStyle, string>>> = { dashed: '6 4', center: '14 3 2 3' };
 
 /**
- * A drawing as SVG text, one user unit a millimetre at full size, layers as groups with the classes `cut`, `mark` and
+ * A drawing as SVG text, one user unit a millimeter at full size, layers as groups with the classes `cut`, `mark` and
  * `text`. Everything is drawn in `currentColor` through presentation attributes, so that a page's own style sheet, dark
- * theme or forced colours decide, and no inline style asks for a looser content security policy.
+ * theme or forced colors decide, and no inline style asks for a looser content security policy.
  */
 export function toSvg(drawing: Drawing, options: SvgOptions = {}): string {
   const { standalone = false, caption = standalone } = options;
@@ -58,16 +58,16 @@ function element(primitive: Primitive): string {
     case 'line':
       return `<path d="M${place(primitive.from)}L${place(primitive.to)}"${stroke(primitive.style)}/>`;
     case 'circle': {
-      const { x, y } = primitive.centre;
+      const { x, y } = primitive.center;
       return `<circle cx="${number(x)}" cy="${number(-y)}" r="${number(primitive.radius)}"${stroke(primitive.style)}/>`;
     }
     case 'arc': {
-      const { centre, radius, start, sweep } = primitive;
+      const { center, radius, start, sweep } = primitive;
       const r = number(radius);
       const large = Math.abs(sweep) > fullTurn / 2 ? 1 : 0;
       const clockwise = sweep > 0 ? 0 : 1;
-      const end = place(polar(centre, radius, start + sweep));
-      return `<path d="M${place(polar(centre, radius, start))}A${r} ${r} 0 ${large} ${clockwise} ${end}"${stroke(primitive.style)}/>`;
+      const end = place(polar(center, radius, start + sweep));
+      return `<path d="M${place(polar(center, radius, start))}A${r} ${r} 0 ${large} ${clockwise} ${end}"${stroke(primitive.style)}/>`;
     }
     case 'area':
       return areaElement(primitive);
@@ -105,9 +105,9 @@ function place({ x, y }: Point): string {
   return `${number(x)} ${number(-y)}`;
 }
 
-/** Metres to millimetres, to a tenth of a micrometre. */
-function number(metres: number): string {
-  return String(Number((metres * 1000).toFixed(4)));
+/** Meters to millimeters, to a tenth of a micrometer. */
+function number(meters: number): string {
+  return String(Number((meters * 1000).toFixed(4)));
 }
 
 /** Text from cells is never markup. */

@@ -1,7 +1,7 @@
 import type { Extent, Primitive } from './drawing-model';
 import { traced } from './extent';
 
-/** All in metres. */
+/** All in meters. */
 export interface Paper {
   readonly name: string;
   readonly width: number;
@@ -18,7 +18,7 @@ export type PaperName = keyof typeof papers;
 /** What printers leave white, with a little to spare; the foot of the page carries the check bar. */
 export const margin = 0.01;
 export const foot = 0.018;
-/** How far neighbouring pages show the same strip of the drawing. */
+/** How far neighboring pages show the same strip of the drawing. */
 export const overlap = 0.01;
 
 /** One page's window on the drawing. Rows count from the top, columns from the left, numbers from 1 along the rows. */

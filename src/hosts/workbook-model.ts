@@ -16,7 +16,7 @@ export type CellResult = CellScalar | { readonly error: CellError };
 export interface Border {
   readonly style: 'thin' | 'medium' | 'thick' | 'dashed' | 'dotted' | 'double' | 'hair';
   /** Six hexadecimal digits without `#`; black where left out. */
-  readonly colour?: string;
+  readonly color?: string;
 }
 
 export interface CellStyle {
@@ -28,8 +28,8 @@ export interface CellStyle {
   readonly fontName?: string;
   /** Points. */
   readonly fontSize?: number;
-  /** Colours are six hexadecimal digits without `#`. */
-  readonly fontColour?: string;
+  /** Colors are six hexadecimal digits without `#`. */
+  readonly fontColor?: string;
   readonly fill?: string;
   readonly horizontal?: 'left' | 'center' | 'right';
   readonly vertical?: 'top' | 'middle' | 'bottom';
@@ -140,7 +140,7 @@ export interface SheetData {
   readonly charts?: readonly ChartData[];
   readonly tables?: readonly TableData[];
   readonly print?: PrintSetup;
-  readonly tabColour?: string;
+  readonly tabColor?: string;
   readonly hidden?: boolean;
   readonly hideGridlines?: boolean;
 }

@@ -1,15 +1,15 @@
 import type { Border as FileBorder, Style as FileStyle } from '@cj-tech-master/excelts';
 import type { Border, CellStyle } from './workbook-model';
 
-const argb = (colour: string): { argb: string } => ({ argb: `FF${colour.toUpperCase()}` });
+const argb = (color: string): { argb: string } => ({ argb: `FF${color.toUpperCase()}` });
 
 function fileBorder(border: Border): Partial<FileBorder> {
-  return { style: border.style, color: argb(border.colour ?? '000000') };
+  return { style: border.style, color: argb(border.color ?? '000000') };
 }
 
 /** A cell style as the file writer takes it: the reverse of `readStyle`. */
 export function fileStyle(style: CellStyle): Partial<FileStyle> {
-  const font = style.bold || style.italic || style.underline || style.fontName || style.fontSize || style.fontColour;
+  const font = style.bold || style.italic || style.underline || style.fontName || style.fontSize || style.fontColor;
   const sides = { top: style.borderTop, right: style.borderRight, bottom: style.borderBottom, left: style.borderLeft };
   const borders = Object.fromEntries(
     Object.entries(sides).flatMap(([side, border]) => (border === undefined ? [] : [[side, fileBorder(border)]])),
@@ -26,7 +26,7 @@ export function fileStyle(style: CellStyle): Partial<FileStyle> {
             ...(style.bold ? { bold: true } : {}),
             ...(style.italic ? { italic: true } : {}),
             ...(style.underline ? { underline: true } : {}),
-            ...(style.fontColour === undefined ? { color: { theme: 1 } } : { color: argb(style.fontColour) }),
+            ...(style.fontColor === undefined ? { color: { theme: 1 } } : { color: argb(style.fontColor) }),
           },
         }
       : {}),
@@ -45,7 +45,7 @@ export function fileStyle(style: CellStyle): Partial<FileStyle> {
   } as Partial<FileStyle>;
 }
 
-/** A style laid over others by a condition: a fill there is the background colour. */
+/** A style laid over others by a condition: a fill there is the background color. */
 export function conditionStyle(style: CellStyle): Partial<FileStyle> {
   const { fill, font } = fileStyle(style);
   return {

@@ -74,7 +74,7 @@ function readSheet(sheet: FileSheet): SheetData {
   });
   const view = sheet.views?.[0];
   const frozen = view?.state === 'frozen' ? view : undefined;
-  const tabColour = sheet.properties.tabColor?.argb?.slice(-6);
+  const tabColor = sheet.properties.tabColor?.argb?.slice(-6);
   const merges = sheet.model.mergeCells ?? [];
   return {
     name: sheet.name,
@@ -85,7 +85,7 @@ function readSheet(sheet: FileSheet): SheetData {
     ...readSheetParts(sheet),
     ...(frozen?.ySplit ? { frozenRows: frozen.ySplit } : {}),
     ...(frozen?.xSplit ? { frozenColumns: frozen.xSplit } : {}),
-    ...(tabColour === undefined ? {} : { tabColour }),
+    ...(tabColor === undefined ? {} : { tabColor }),
     ...(sheet.state === 'visible' ? {} : { hidden: true }),
     ...(view?.showGridLines === false ? { hideGridlines: true } : {}),
   };

@@ -3,8 +3,8 @@ import { parseRange } from '../hosts/address';
 import type { ChartData, ChartSeries, TableData } from './workbook-model';
 
 const isReference = (text: string): boolean => /!\$?[A-Z]{1,3}\$?\d+/i.test(text);
-/** Colours that stay apart for most kinds of colour sight (Okabe and Ito, 2008, "Color universal design"). */
-const colours = ['0072B2', 'E69F00', '009E73', 'CC79A7', '56B4E9', 'D55E00'];
+/** Colors that stay apart for most kinds of color sight (Okabe and Ito, 2008, "Color universal design"). */
+const colors = ['0072B2', 'E69F00', '009E73', 'CC79A7', '56B4E9', 'D55E00'];
 
 function nameOf(series: ChartSeries): string | { formula: string } {
   return isReference(series.name) ? { formula: series.name } : series.name;
@@ -24,22 +24,22 @@ export function addChart(sheet: FileSheet, chart: ChartData): void {
     valueAxis: { ...axis(chart.valueTitle, chart.valueFormat), majorGridlines: true },
   };
   const series = chart.series.map((given, index) => {
-    const colour = colours[index % colours.length]!;
+    const color = colors[index % colors.length]!;
     const { categories, values } = given;
     // Numbers under an axis, such as dates, have to be said to be numbers, or their format does not hold.
     const source = chart.categoryFormat === undefined ? categories : { numRef: { formula: categories ?? '' } };
-    return { name: nameOf(given), values, colour, ...(categories === undefined ? {} : { categories: source! }) };
+    return { name: nameOf(given), values, color, ...(categories === undefined ? {} : { categories: source! }) };
   });
   if (chart.type === 'column' || chart.type === 'bar') {
-    const bars = series.map(({ colour, ...one }) => ({ ...one, fill: colour }));
+    const bars = series.map(({ color, ...one }) => ({ ...one, fill: color }));
     sheet.addChart({ ...common, type: 'bar', barDir: chart.type === 'bar' ? 'bar' : 'col', series: bars }, chart.place);
   } else if (chart.type === 'line') {
-    const lines = series.map(({ colour, ...one }) => ({ ...one, line: colour, lineWidth: 2.25 }));
+    const lines = series.map(({ color, ...one }) => ({ ...one, line: color, lineWidth: 2.25 }));
     sheet.addChart({ ...common, type: 'line', showMarker: true, series: lines }, chart.place);
   } else {
-    const points = series.map(({ colour, categories, ...one }) => ({
+    const points = series.map(({ color, categories, ...one }) => ({
       ...one,
-      line: colour,
+      line: color,
       lineWidth: 1.5,
       ...(categories === undefined ? {} : { xValues: categories }),
     }));

@@ -104,6 +104,6 @@ export function writeSheet(sheet: FileSheet, data: SheetData): void {
   for (const chart of data.charts ?? []) addChart(sheet, chart);
   writeView(sheet, data);
   if (data.print !== undefined) writePrint(sheet, data.print);
-  if (data.tabColour !== undefined) sheet.properties.tabColor = { argb: `FF${data.tabColour}` };
+  if (data.tabColor !== undefined) sheet.properties.tabColor = { argb: `FF${data.tabColor}` };
   if (data.hidden) sheet.state = 'hidden';
 }

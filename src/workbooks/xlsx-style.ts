@@ -1,10 +1,10 @@
 import type { Border as FileBorder, Style as FileStyle } from '@cj-tech-master/excelts';
 import type { Border, CellStyle } from './workbook-model';
 
-type FileColour = { argb?: string; theme?: number; tint?: number } | undefined;
+type FileColor = { argb?: string; theme?: number; tint?: number } | undefined;
 
-/** The colours of the standard theme that spreadsheet programs start with, in the order of their numbers in a file. */
-const themeColours = [
+/** The colors of the standard theme that spreadsheet programs start with, in the order of their numbers in a file. */
+const themeColors = [
   'FFFFFF',
   '000000',
   'E7E6E6',
@@ -40,9 +40,9 @@ function tinted(channel: number, tint: number): number {
   return Math.round(tint < 0 ? channel * (1 + tint) : channel + (255 - channel) * tint);
 }
 
-function colour(file: FileColour): string | undefined {
+function color(file: FileColor): string | undefined {
   if (file?.argb !== undefined) return file.argb.slice(-6).toUpperCase();
-  const base = file?.theme === undefined ? undefined : themeColours[file.theme];
+  const base = file?.theme === undefined ? undefined : themeColors[file.theme];
   if (base === undefined) return undefined;
   const channels = [0, 2, 4].map((at) => tinted(Number.parseInt(base.slice(at, at + 2), 16), file?.tint ?? 0));
   return channels
@@ -54,8 +54,8 @@ function colour(file: FileColour): string | undefined {
 function border(file: Partial<FileBorder> | undefined): Border | undefined {
   const style = file?.style === undefined ? undefined : borderStyles[file.style];
   if (style === undefined) return undefined;
-  const rgb = colour(file?.color);
-  return rgb === undefined ? { style } : { style, colour: rgb };
+  const rgb = color(file?.color);
+  return rgb === undefined ? { style } : { style, color: rgb };
 }
 
 /** A cell's style; undefined where it is what every cell has. */
@@ -63,7 +63,7 @@ export function readStyle(file: Partial<FileStyle> | undefined): CellStyle | und
   if (file === undefined) return undefined;
   const format = typeof file.numFmt === 'object' ? file.numFmt.formatCode : file.numFmt;
   const { font, alignment } = file;
-  const fontColour = colour(font?.color);
+  const fontColor = color(font?.color);
   const horizontal = alignment?.horizontal;
   const vertical = alignment?.vertical;
   const entries: Partial<Record<keyof CellStyle, unknown>> = {
@@ -73,8 +73,8 @@ export function readStyle(file: Partial<FileStyle> | undefined): CellStyle | und
     underline: (font?.underline && font.underline !== 'none') || undefined,
     fontName: font?.name === undefined || standardFonts.has(font.name) ? undefined : font.name,
     fontSize: font?.size === 11 ? undefined : font?.size,
-    fontColour: fontColour === '000000' ? undefined : fontColour,
-    fill: file.fill?.type === 'pattern' && file.fill.pattern === 'solid' ? colour(file.fill.fgColor) : undefined,
+    fontColor: fontColor === '000000' ? undefined : fontColor,
+    fill: file.fill?.type === 'pattern' && file.fill.pattern === 'solid' ? color(file.fill.fgColor) : undefined,
     horizontal: horizontal === 'left' || horizontal === 'center' || horizontal === 'right' ? horizontal : undefined,
     vertical: vertical === 'top' || vertical === 'middle' ? vertical : undefined,
     wrap: alignment?.wrapText || undefined,

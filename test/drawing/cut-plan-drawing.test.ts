@@ -29,7 +29,7 @@ test('every piece carries its pattern row and number, inside its outline', () =>
   }
 });
 
-test('a sector’s arcs stand about the plan’s arc centre, turned as the plan says', () => {
+test('a sector’s arcs stand about the plan’s arc center, turned as the plan says', () => {
   const { arcs } = readDxf(toDxf(drawing));
   const second = arcs.filter(({ layer, center }) => layer === 'cut' && Math.abs(center.x - 1400) < 0.1);
   expect(second).toHaveLength(2);

@@ -56,7 +56,7 @@ test('a row whose numbers do not agree is refused with its place', () => {
   expect(() => patternDrawing({ pattern, profile: us, row: 4 })).toThrow(/row 4/);
 });
 
-test('lengths are worded to a tenth of a millimetre, or in hundredths of an inch with the tape reading beside', () => {
+test('lengths are worded to a tenth of a millimeter, or in hundredths of an inch with the tape reading beside', () => {
   expect(wordLength(metric, 0.40414)).toBe('404.1 mm');
   // 15.91 in lies between 15 28/32 and 15 30/32; 15 29/32 is 15.906.
   expect(wordLength(us, 15.91 * inch)).toBe('15.91 in (15 29/32)');

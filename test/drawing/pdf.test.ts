@@ -27,7 +27,7 @@ function place({ texts }: ReadPage): { readonly row: number; readonly column: nu
   return { row: Number(row), column: Number(column) };
 }
 
-/** Taped together as the map page says: neighbours laid cross over cross. Every stroke, in millimetres of the whole. */
+/** Taped together as the map page says: neighbors laid cross over cross. Every stroke, in millimeters of the whole. */
 function taped(pages: readonly ReadPage[]): readonly ReadStroke[] {
   return pages.flatMap((page) => {
     const marks = crosses(page);
@@ -84,7 +84,7 @@ const pattern = (profile = metric, pieces = 1, lap = 0): Drawing =>
 
 describe('a pattern read back from full-size pages taped together', () => {
   test.each(['A4', 'Letter'] as const)(
-    'radii, their common centre and the angle are right to 0.1 mm on %s',
+    'radii, their common center and the angle are right to 0.1 mm on %s',
     async (paper) => {
       const pages = await readPdf(toPdf(pattern(), { paper }));
       const [outer, inner] = cutArcs(pages) as [ReturnType<typeof cutArcs>[0], ReturnType<typeof cutArcs>[0]];
@@ -131,7 +131,7 @@ describe('a pattern read back from full-size pages taped together', () => {
     }
   });
 
-  test('neighbouring pages show the same strip, and each says which page joins where', async () => {
+  test('neighboring pages show the same strip, and each says which page joins where', async () => {
     const pages = (await readPdf(toPdf(pattern(), { paper: 'A4' }))).slice(1);
     const places = pages.map(place);
     pages.forEach((page, i) => {
@@ -184,7 +184,7 @@ describe('a drawing too large for paper', () => {
     expect(() => toPdf(drawing, { paper: 'A4' })).toThrow(/full size takes \d+ pages of A4.*more pieces.*DXF/);
   });
 
-  test('something a hundred kilometres wide is refused at once', () => {
+  test('something a hundred kilometers wide is refused at once', () => {
     const drawing = patternDrawing({ pattern: patternOf(1e5, 1, 1e5), profile: metric });
     expect(() => toPdf(drawing, { paper: 'A4' })).toThrow(DrawingTooLarge);
   });

@@ -1,6 +1,6 @@
 import { getDocumentProxy, getResolvedPDFJS } from 'unpdf';
 
-/** What an independent reader (pdf.js) finds on one page; lengths in millimetres from the page's lower-left corner. */
+/** What an independent reader (pdf.js) finds on one page; lengths in millimeters from the page's lower-left corner. */
 export interface ReadPage {
   readonly width: number;
   readonly height: number;
@@ -25,7 +25,7 @@ export interface ReadText {
   readonly size: number;
 }
 
-const millimetres = 25.4 / 72;
+const millimeters = 25.4 / 72;
 
 export async function readPdf(bytes: Uint8Array): Promise<readonly ReadPage[]> {
   const document = await getDocumentProxy(Uint8Array.from(bytes), { verbosity: 0 });
@@ -53,14 +53,14 @@ export async function readPdf(bytes: Uint8Array): Promise<readonly ReadPage[]> {
       return [
         {
           text: item.str,
-          x: x! * millimetres,
-          y: y! * millimetres,
-          width: item.width * millimetres,
-          size: Math.hypot(a!, b!) * millimetres,
+          x: x! * millimeters,
+          y: y! * millimeters,
+          width: item.width * millimeters,
+          size: Math.hypot(a!, b!) * millimeters,
         },
       ];
     });
-    pages.push({ width: (right - left) * millimetres, height: (top - bottom) * millimetres, strokes, texts });
+    pages.push({ width: (right - left) * millimeters, height: (top - bottom) * millimeters, strokes, texts });
   }
   return pages;
 }
@@ -74,7 +74,7 @@ function followed(path: Float32Array): Pick<ReadStroke, 'points' | 'curved'> {
     const kind = path[i++]!;
     if (kind === 3 || kind === 4) continue;
     const take = kind === 2 ? 6 : 2;
-    const given = Array.from(path.subarray(i, i + take), (points72) => points72 * millimetres);
+    const given = Array.from(path.subarray(i, i + take), (points72) => points72 * millimeters);
     i += take;
     if (kind === 2) {
       curved = true;

@@ -6,7 +6,7 @@ import { drumCone, metric, us } from './samples';
 
 const drawing = patternDrawing({ pattern: drumCone(), profile: us });
 
-test('a file on its own is full size: its size in millimetres is that of its box, and arcs keep their radii', () => {
+test('a file on its own is full size: its size in millimeters is that of its box, and arcs keep their radii', () => {
   const svg = toSvg(drawing, { standalone: true });
   const [, x, y, width, height, wide, high] =
     /viewBox="([-\d.]+) ([-\d.]+) ([\d.]+) ([\d.]+)" width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg)!.map(Number);
@@ -45,7 +45,7 @@ describe('text from cells', () => {
   });
 });
 
-test('colour comes from the page, and nothing asks for inline styles or scripts', () => {
+test('color comes from the page, and nothing asks for inline styles or scripts', () => {
   const svg = toSvg(drawing);
   expect(svg).toContain('stroke="currentColor"');
   expect(svg).not.toMatch(/style=|<style|#[0-9a-f]{3,6}|rgb\(|url\(| id=/i);

@@ -126,7 +126,7 @@ describe.each(profiles)('a scenario under %s', (units) => {
     expect(carried('air') / (((transfer as number) * 24) / 1.25)).toBeCloseTo(1, 12);
     const harmful = '0.025 mg/L as NH3';
     const total = silt('WATER.LIMIT', harmful, of('highest pH'), hot, of('salinity')) as number;
-    const ratio = carried('circulation, un-ionised ammonia') / carried('circulation, ammonia');
+    const ratio = carried('circulation, un-ionized ammonia') / carried('circulation, ammonia');
     expect(ratio).toBeCloseTo(total / 0.8, 9);
     const needed = silt('LOAD.FLOW', silt('LOAD.AMMONIA', carried('circulation, ammonia'), of('protein')), 0.8, 0.4);
     expect((needed as number) / (silt('UNIT.READ', 'flow', of('pump flow')) as number)).toBeCloseTo(1, 12);

@@ -41,7 +41,7 @@ export const airRows: readonly PublishedRow[] = [
     call: ['AIR.SUPPLY', 'metric, air flow m3/h', '0.28 kg/h', 0.1],
     expected: 10,
     tolerance: 6e-3,
-    source: 'Blower practice in Europe: a cubic metre of air at 20 °C carries 0.28 kg of oxygen',
+    source: 'Blower practice in Europe: a cubic meter of air at 20 °C carries 0.28 kg of oxygen',
     place: 'design rule',
     known: 'memory',
   },

@@ -10,7 +10,7 @@ function from(source: string, place: string, known: Known, ...checks: readonly C
 /** School books take 3.14 or 22/7 for pi, which is up to 0.05 per cent away. */
 const schoolPi = 6e-4;
 const squareInchesAFoot = 144;
-const litresAGallon = 3.785411784;
+const litersAGallon = 3.785411784;
 
 /** Unrolled cones: radii and angles of sectors, slants, areas. */
 export const conePatternRows: readonly PublishedRow[] = [
@@ -79,7 +79,7 @@ export const conePatternRows: readonly PublishedRow[] = [
     'read',
     { call: ['CONE.PATTERN', 'US', '25.2 cm', 0, '16.8 cm'], cell: [0, 4], expected: 216, tolerance: 1e-12 },
     { call: ['CONE.PATTERN', 'metric', '25.2 cm', 0, '16.8 cm'], cell: [0, 3], expected: 210, tolerance: 1e-12 },
-    { call: ['CONE.VOLUME', 'US', '25.2 cm', 0, '16.8 cm'], expected: 2.79418 / litresAGallon, tolerance: schoolPi },
+    { call: ['CONE.VOLUME', 'US', '25.2 cm', 0, '16.8 cm'], expected: 2.79418 / litersAGallon, tolerance: schoolPi },
   ),
   ...from(
     'tutorteddy.com, Mensuration 19',
@@ -122,7 +122,7 @@ export const conePatternRows: readonly PublishedRow[] = [
     },
     {
       call: ['CONE.VOLUME', 'US', '28 cm', '4 cm', '9 cm'],
-      expected: (0.684 * Math.PI) / litresAGallon,
+      expected: (0.684 * Math.PI) / litersAGallon,
       tolerance: 1e-12,
     },
   ),
@@ -155,13 +155,13 @@ export const conePatternRows: readonly PublishedRow[] = [
 export const coneShopRows: readonly PublishedRow[] = [
   ...from(
     'NCERT Mathematics class 10, exercise 13.4',
-    'question 4: container of height 16 cm and radii 8 and 20 cm holds 10.44992 litres with 3.14',
+    'question 4: container of height 16 cm and radii 8 and 20 cm holds 10.44992 liters with 3.14',
     'read',
-    { call: ['CONE.VOLUME', 'US', '40 cm', '16 cm', '16 cm'], expected: 10.44992 / litresAGallon, tolerance: schoolPi },
+    { call: ['CONE.VOLUME', 'US', '40 cm', '16 cm', '16 cm'], expected: 10.44992 / litersAGallon, tolerance: schoolPi },
   ),
   ...from(
     'RS Aggarwal, Mathematics class 10, exercise 19C',
-    'questions 5, 9, 3: buckets of 8.164, 25.344 and 28.49 litres with 3.14 or 22/7',
+    'questions 5, 9, 3: buckets of 8.164, 25.344 and 28.49 liters with 3.14 or 22/7',
     'read',
     { call: ['CONE.VOLUME', 'metric', '30 cm', '10 cm', '24 cm'], expected: 8.164, tolerance: schoolPi },
     { call: ['CONE.VOLUME', 'metric', '64 cm', '16 cm', '18 cm'], expected: 25.344, tolerance: schoolPi },
@@ -197,7 +197,7 @@ export const coneShopRows: readonly PublishedRow[] = [
   ),
   ...from(
     'Perlite concrete, transit mix guidelines (perlite.info), mix design data',
-    'cement for a cubic metre at 1:4, 1:5, 1:6, 1:8: 376, 301, 252, 188 kg',
+    'cement for a cubic meter at 1:4, 1:5, 1:6, 1:8: 376, 301, 252, 188 kg',
     'read',
     { call: ['CONE.MIX', 'metric', 1000, 4, 0], cell: [0, 1], expected: 376, tolerance: 5e-3 },
     { call: ['CONE.MIX', 'metric', '1 m3', 5, 0], cell: [0, 1], expected: 301, tolerance: 5e-3 },
@@ -242,7 +242,7 @@ export const coneShopRows: readonly PublishedRow[] = [
   ),
 ];
 
-/** The pattern row, in millimetres, of a full cone that is a sector of so many degrees, less than 180. */
+/** The pattern row, in millimeters, of a full cone that is a sector of so many degrees, less than 180. */
 function sectorRow(degrees: number, radius: number): readonly (number | string)[] {
   const wall = (Math.acos(degrees / 360) * 180) / Math.PI;
   const length = 2 * radius * Math.sin((degrees * Math.PI) / 360);

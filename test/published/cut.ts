@@ -1,6 +1,6 @@
 import type { PublishedRow } from './published-row';
 
-/** The pattern row, in millimetres, of a sleeve whose blank is so long and so wide. */
+/** The pattern row, in millimeters, of a sleeve whose blank is so long and so wide. */
 function rectangleRow(length: number, width: number): readonly (number | string)[] {
   return [90, width, '', '', '', length, width, (length * width) / 1e6, 1, 0];
 }
@@ -59,7 +59,7 @@ export const cutRows: readonly PublishedRow[] = [
     expected: 24,
     tolerance: 1e-9,
     source: 'A half disc on the smallest rectangle that holds it',
-    place: 'its centre is in the middle of the long side, as every other place is off the sheet',
+    place: 'its center is in the middle of the long side, as every other place is off the sheet',
     known: 'computed',
   },
 ];

@@ -92,5 +92,5 @@ export const filterPublished: readonly PublishedRow[] = [
   listed(4, 3, 0.64, crab, 'trickling filters 0.24 to 0.64'),
   listed(5, 3, 0.79, crab, 'rotating contactors 0.19 to 0.79'),
   listed(6, 2, 0.3, crab, 'bead filters 0.30 to 0.60'),
-  listed(7, 3, 0.24, crab, 'fluidised sand 0.24'),
+  listed(7, 3, 0.24, crab, 'fluidized sand 0.24'),
 ];

@@ -4,7 +4,7 @@ const naylor = 'Naylor, Moccia and Durant, North American Journal of Aquaculture
 const nmsu = 'New Mexico State University, Guide H-120';
 const trade = 'Trade grade of the pure salt';
 const rule = '7 CFR 205.203(c)(1)';
-const column = 'Garden column on calculating fertiliser application';
+const column = 'Garden column on calculating fertilizer application';
 
 /** The grade of a pure salt, its elements by atomic mass, which is what the trade sells it as. */
 const salt = (name: string, grade: string, nitrogen: number, phosphorus: number, potassium: number): PublishedRow => ({
@@ -129,7 +129,7 @@ export const harvestPublished: readonly PublishedRow[] = [
     expected: 500,
     tolerance: 1e-9,
     source: 'University of Nebraska, Calculating the value of nutrients in manure',
-    place: 'price of fertiliser / 2000 lb / share of nutrient, backwards, for a ton at 500',
+    place: 'price of fertilizer / 2000 lb / share of nutrient, backwards, for a ton at 500',
     known: 'computed',
   },
   {

@@ -14,7 +14,7 @@ const smallUnit = [
   ['filter reserve', 'none'],
   ['crop', 'leafy'],
 ];
-const smallUnitFeed = 'by 0.57 g of ammonia a day on a square metre, 0.469 g as N';
+const smallUnitFeed = 'by 0.57 g of ammonia a day on a square meter, 0.469 g as N';
 const ammoniaDiffers =
   'The source makes ammonia nitrogen of 0.0976 of the protein fed; by 0.092 the same feed wants 4.6 % less media.';
 
@@ -162,7 +162,7 @@ export const planPublished: readonly PublishedRow[] = [
     expected: (144 * (0.05 / 0.0654)) / 1000 / (0.5 * 0.092) / POUND,
     tolerance: 0.01,
     source: 'UF/IFAS Extension FA16',
-    place: '0.0654 of the ammonia is un-ionised at 28 °C and pH 8.0; above 0.05 mg/L harms',
+    place: '0.0654 of the ammonia is un-ionized at 28 °C and pH 8.0; above 0.05 mg/L harms',
     known: 'read',
   },
   {

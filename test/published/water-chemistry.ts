@@ -7,7 +7,7 @@ function oxygen(expected: number, place: string, ...args: readonly unknown[]): P
   return { call: ['WATER.OXYGEN', ...args], expected, absolute: 1.5e-3, source: apha, place, known: 'computed' };
 }
 
-/** Un-ionised share of a reading, per cent, as a table of freshwater or sea water prints it. */
+/** Un-ionized share of a reading, per cent, as a table of freshwater or sea water prints it. */
 function share(
   source: string,
   place: string,
@@ -76,7 +76,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     source: 'Saturation multiplied by the pressure',
     place: '9.092 x 0.95',
     known: 'common practice',
-    disagrees: 'only the dry part of the air counts: 8.627 by the vapour-pressure form',
+    disagrees: 'only the dry part of the air counts: 8.627 by the vapor-pressure form',
   },
   share(emerson, 'table, 20 °C, pH 8.0, printed with 273.2 K', 1.5e-3, 'memory', 20, 8, 3.82),
   share(emerson, 'table, 25 °C, pH 8.0, printed with 273.2 K', 1.5e-3, 'memory', 25, 8, 5.38),
@@ -116,7 +116,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     call: ['WATER.LIMIT', 'metric', 0.05, 8, '82.4 °F'],
     expected: 0.7645,
     tolerance: 4e-3,
-    source: 'UF/IFAS FA16: 0.05 mg/L harms, and 0.0654 of the total is un-ionised at 28 °C and pH 8.0',
+    source: 'UF/IFAS FA16: 0.05 mg/L harms, and 0.0654 of the total is un-ionized at 28 °C and pH 8.0',
     place: 'figure 4; 0.05/0.0654',
     known: 'read',
   },
@@ -223,7 +223,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     cell: [2, 3],
     expected: 0.7645,
     tolerance: 4e-3,
-    source: 'UF/IFAS FA16: 0.05 mg/L harms, and 0.0654 of the total is un-ionised at 28 °C and pH 8.0',
+    source: 'UF/IFAS FA16: 0.05 mg/L harms, and 0.0654 of the total is un-ionized at 28 °C and pH 8.0',
     place: 'figure 4; stricter than the total limit of 3 mg/L',
     known: 'read',
   },

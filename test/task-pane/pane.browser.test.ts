@@ -82,7 +82,7 @@ describe.each([
   ['light', 320, {}],
   ['dark', 320, {}],
   ['light', 400, {}],
-  ['forced colours', 350, { forcedColors: 'active' }],
+  ['forced colors', 350, { forcedColors: 'active' }],
 ] as const)('in %s, %i pixels wide', (theme, width, more) => {
   test('nothing hinders anyone, and nothing sticks out', async () => {
     const { page, complaints } = await openFarm({ viewport: { width, height: 700 }, ...more });

@@ -15,7 +15,7 @@ const full: WorkbookData = {
       merges: ['A1:C1'],
       frozenRows: 2,
       frozenColumns: 1,
-      tabColour: 'E0B400',
+      tabColor: 'E0B400',
       hideGridlines: true,
       validations: [
         { range: 'B3:B9', type: 'list', formulas: ['"fit,inside"'], allowBlank: true, errorStyle: 'stop' },
@@ -30,7 +30,7 @@ const full: WorkbookData = {
           errorStyle: 'stop',
         },
       ],
-      conditions: [{ range: 'A3:A9', formula: '=$B$3<>$B$4', style: { bold: true, fontColour: '9B2C1F' } }],
+      conditions: [{ range: 'A3:A9', formula: '=$B$3<>$B$4', style: { bold: true, fontColor: '9B2C1F' } }],
       print: {
         landscape: true,
         paper: 9,
@@ -45,7 +45,7 @@ const full: WorkbookData = {
           row: 0,
           column: 0,
           value: 'Drums',
-          style: { bold: true, fontSize: 16, fontColour: '1F4E5F', fill: 'DCE9EC' },
+          style: { bold: true, fontSize: 16, fontColor: '1F4E5F', fill: 'DCE9EC' },
         },
         { row: 1, column: 0, value: 'height', style: { horizontal: 'center', vertical: 'middle', wrap: true } },
         { row: 2, column: 0, value: 22.5, style: { numberFormat: '0.00' }, note: 'measured twice' },
@@ -57,7 +57,7 @@ const full: WorkbookData = {
         { row: 5, column: 0, formula: '=SILT.CONE.PATTERN(SiltUnits,A3,4,9)', value: 1, spill: 'A6:B7' },
         { row: 5, column: 1, value: 2 },
         { row: 6, column: 0, value: 3 },
-        { row: 6, column: 1, value: 4, style: { borderTop: { style: 'thin', colour: '808080' } } },
+        { row: 6, column: 1, value: 4, style: { borderTop: { style: 'thin', color: '808080' } } },
       ],
     },
     {
@@ -93,7 +93,7 @@ describe('reading an .xlsx file', () => {
     expect(read.sheets[1]!.cells).toEqual(full.sheets[1]!.cells);
   });
 
-  it('reads dates as serial numbers, shared formulas, rich text and theme colours', async () => {
+  it('reads dates as serial numbers, shared formulas, rich text and theme colors', async () => {
     const file = new Workbook();
     const sheet = file.addWorksheet('Log');
     sheet.getCell('A1').value = new Date(Date.UTC(2026, 4, 1));

@@ -12,7 +12,7 @@ export const bedCoefficients = ofTopic('BED', [
       ...feed,
       source,
       known,
-      meaning: `feed a day on a square metre of ${name} crops, 32 % protein; authorities differ 2.5 times between 40 and 100. Typical of leafy is what a worked example takes, of fruiting and raft the middle; basil in batches showed deficiency at 81.4, staggered at 99.6 none`,
+      meaning: `feed a day on a square meter of ${name} crops, 32 % protein; authorities differ 2.5 times between 40 and 100. Typical of leafy is what a worked example takes, of fruiting and raft the middle; basil in batches showed deficiency at 81.4, staggered at 99.6 none`,
     }),
   ),
   ...crops.map(
@@ -22,7 +22,7 @@ export const bedCoefficients = ofTopic('BED', [
       ...plants,
       source,
       known,
-      meaning: 'plants to a square metre; leafy as in a worked example, raft as leafy, typical of fruiting the middle',
+      meaning: 'plants to a square meter; leafy as in a worked example, raft as leafy, typical of fruiting the middle',
     }),
   ),
   {
@@ -39,6 +39,6 @@ export const bedCoefficients = ofTopic('BED', [
     ...range(1, 2, 5),
     ...practice,
     meaning:
-      'dry solids in a cubic metre of gravel when it wants cleaning out, which is a tenth of the gaps, two fifths of the bed, filled with sludge of 5 % solids; worms and roots make it more',
+      'dry solids in a cubic meter of gravel when it wants cleaning out, which is a tenth of the gaps, two fifths of the bed, filled with sludge of 5 % solids; worms and roots make it more',
   },
 ]);

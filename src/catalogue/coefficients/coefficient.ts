@@ -18,7 +18,7 @@ export interface Coefficient {
   readonly meaning: string;
 }
 
-/** Whether published or practised values spread by more than a fifth, so that help shows the range and not one figure. */
+/** Whether published or practiced values spread by more than a fifth, so that help shows the range and not one figure. */
 export function differs(one: Coefficient): boolean {
   return one.low !== undefined && one.high !== undefined && one.high > 1.2 * one.low;
 }

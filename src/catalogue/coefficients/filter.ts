@@ -17,7 +17,7 @@ export const filterCoefficients = [
       kind: 'holding',
       ...range(100, 250, 500, GRAMS_PER_SQUARE_METRE),
       ...practice,
-      meaning: 'dry solids on a square metre of pad when it wants changing; weigh your own: SCREEN.HOLDING',
+      meaning: 'dry solids on a square meter of pad when it wants changing; weigh your own: SCREEN.HOLDING',
     },
     {
       key: 'pad capture',
@@ -35,7 +35,7 @@ export const filterCoefficients = [
       source: `${fao}, appendix 4; range of design practice`,
       known: 'memory',
       meaning:
-        'nitrogen nitrified a day on a square metre of media at 20 °C; typical is 0.57 g ammonia, the range that of design at 20 to 30 °C: authorities differ five times. Trickling 0.24 to 0.64, rotating contactor 0.19 to 0.79, bead 0.30 to 0.60 (Crab et al. 2007)',
+        'nitrogen nitrified a day on a square meter of media at 20 °C; typical is 0.57 g ammonia, the range that of design at 20 to 30 °C: authorities differ five times. Trickling 0.24 to 0.64, rotating contactor 0.19 to 0.79, bead 0.30 to 0.60 (Crab et al. 2007)',
     },
     {
       key: 'filter reserve',

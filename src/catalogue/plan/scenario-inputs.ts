@@ -16,7 +16,7 @@ export const scenarioInputs = {
   fishMass: { kind: 'fish', above: 0, meaning: 'mass of one fish' },
   feedingRate: { ...share, meaning: 'share of body mass fed a day' },
   feed: { kind: 'daily', above: 0, meaning: 'feed a day; else by count, mass and rate' },
-  species: { choice: fishKinds, meaning: 'whose limits of temperature, pH and un-ionised ammonia hold' },
+  species: { choice: fishKinds, meaning: 'whose limits of temperature, pH and un-ionized ammonia hold' },
   protein: { ...share, default: 'coefficient', meaning: 'protein in the feed' },
   temperature: {
     ...temperature,
@@ -32,14 +32,14 @@ export const scenarioInputs = {
   hottestWater: {
     ...temperature,
     as: 'temperature',
-    meaning: 'hottest that it gets: oxygen and un-ionised ammonia are figured at it',
+    meaning: 'hottest that it gets: oxygen and un-ionized ammonia are figured at it',
   },
   ph: { ...ph, name: 'pH', meaning: 'of the water, usual' },
   highestPh: {
     ...ph,
     name: 'highest pH',
     as: 'ph',
-    meaning: 'highest that it gets: un-ionised ammonia is figured at it',
+    meaning: 'highest that it gets: un-ionized ammonia is figured at it',
   },
   salinity: { ...salinity, source: 'fresh water', meaning: 'practical salinity; 0 for fresh water' },
   elevation: { ...elevation, source: 'sea level', meaning: 'height above sea level' },
@@ -158,7 +158,7 @@ export const scenarioInputs = {
   power: { kind: 'power', ...positive, meaning: 'of pumps and air, day and night' },
   powerPrice: { kind: 'price of energy', ...positive, meaning: 'of electricity' },
   feedPrice: { kind: 'price of mass', ...positive, meaning: 'of feed' },
-  nitrogenPrice: { kind: 'price of mass', ...positive, meaning: 'of nitrogen in fertiliser' },
-  phosphatePrice: { kind: 'price of mass', ...positive, meaning: 'of P2O5 in fertiliser' },
-  potashPrice: { kind: 'price of mass', ...positive, meaning: 'of K2O in fertiliser' },
+  nitrogenPrice: { kind: 'price of mass', ...positive, meaning: 'of nitrogen in fertilizer' },
+  phosphatePrice: { kind: 'price of mass', ...positive, meaning: 'of P2O5 in fertilizer' },
+  potashPrice: { kind: 'price of mass', ...positive, meaning: 'of K2O in fertilizer' },
 } as const satisfies NamedInputs;

@@ -51,7 +51,7 @@ export const airRows = [
     result: { scalar: 'air flow' },
     compute: (given) => airSupply(given.demand, given.efficiency, given.temperature, given.elevation),
     formula: 'air flow = demand / (efficiency × oxygen in a volume of dry air)',
-    notes: ['Fine bubbles a metre deep dissolve about 3 to 6 % of it; common practice, no source.', backup],
+    notes: ['Fine bubbles a meter deep dissolve about 3 to 6 % of it; common practice, no source.', backup],
     sources: ['Ideal gas; ISO 2533:1975 for pressure and what air is made of'],
     example: { formula: '=SILT.AIR.SUPPLY("metric",5,5%)', gives: '249' },
   }),

@@ -54,7 +54,7 @@ export const bedRows = [
     },
     result: { scalar: 'count' },
     compute: ({ area, crop }) => bedPlants(area, findCrop(crop)!.plants.typical),
-    formula: 'plants = area × plants to a square metre, cut to a whole number',
+    formula: 'plants = area × plants to a square meter, cut to a whole number',
     sources: ['FAO Fisheries Technical Paper 589 (2014), section 8 and appendix 1'],
     example: { formula: '=SILT.BED.PLANTS("metric",4,"leafy")', gives: '100' },
   }),

@@ -25,7 +25,7 @@ export const cutRows = [
       cutPlan(rows, sheetLength, sheetWidth, gap, profile.text),
     formula: 'a search over turns, orders and places, bounded by steps and not by a clock',
     notes: [
-      'For a sector x and y are the arc centre and direction is the centre line’s, counter-clockwise from the sheet’s length; for a rectangle x and y are its lower-left corner as it lies, and direction 0 or 90.',
+      'For a sector x and y are the arc center and direction is the center line’s, counter-clockwise from the sheet’s length; for a rectangle x and y are its lower-left corner as it lies, and direction 0 or 90.',
       'Pattern rows are counted from the first under the headings. The same rows give the same plan on any machine.',
       care,
     ],

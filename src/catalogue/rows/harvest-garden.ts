@@ -166,7 +166,7 @@ export const harvestGardenRows = [
       ),
     formula: 'dry = volume × 1 kg/L × solids share; a day over first to last day, both counted',
     notes: [
-      'How to measure: draw off until the water runs clear, read litres off the pail, stir, dry a weighed cup of it until it loses no more, and write date, litres and dry over wet. A cup a month will do.',
+      'How to measure: draw off until the water runs clear, read liters off the pail, stir, dry a weighed cup of it until it loses no more, and write date, liters and dry over wet. A cup a month will do.',
       'Entries may be in any order, several a day.',
       rawCare,
     ],

@@ -18,7 +18,7 @@ const scenarioNotes = [
   'Rows in any order, one an input: PLAN.INPUTS lists them all. Fish count, fish mass and feeding rate, or feed, are required; coefficients and limits have defaults, equipment has none. Blank or 0 is not given; text none says that the stage is absent.',
 ];
 const worst =
-  'Nitrification is figured at the coldest water, oxygen at the hottest, un-ionised ammonia at the hottest and the highest pH.';
+  'Nitrification is figured at the coldest water, oxygen at the hottest, un-ionized ammonia at the hottest and the highest pH.';
 const local = 'A plan, not a promise: defer to makers’ sheets, local advice and licensed practice.';
 
 const scenario = {

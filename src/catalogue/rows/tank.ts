@@ -128,10 +128,10 @@ export const tankRows = [
   }),
   define({
     name: 'TANK.CIRCLE',
-    summary: 'Hole centres on a bolt circle, from its centre.',
+    summary: 'Hole centers on a bolt circle, from its center.',
     arguments: {
       holes: { kind: 'count', atLeast: 1, atMost: 1000, whole: true, meaning: 'holes round the circle' },
-      circle: { kind: 'dimension', above: 0, meaning: 'diameter through the hole centres' },
+      circle: { kind: 'dimension', above: 0, meaning: 'diameter through the hole centers' },
     },
     result: {
       rows: { hole: { kind: 'count' }, angle: { kind: 'angle' }, x: { kind: 'dimension' }, y: { kind: 'dimension' } },

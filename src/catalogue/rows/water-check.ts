@@ -67,7 +67,7 @@ export const waterCheckRow = define({
       nitrate: nitrogenOf(nitrate, basis, 'NO3'),
     }),
   notes: [
-    'Ammonia is judged by the stricter of the total and the un-ionised limit. A reading not taken is "not measured", never fine; without pH or temperature the un-ionised part is "cannot judge".',
+    'Ammonia is judged by the stricter of the total and the un-ionized limit. A reading not taken is "not measured", never fine; without pH or temperature the un-ionized part is "cannot judge".',
     'A 0 for ammonia, nitrite or nitrate says that an empty cell looks the same.',
     'Defer to local advice for your fish.',
   ],

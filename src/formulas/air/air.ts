@@ -47,7 +47,7 @@ const OXYGEN_IN_AIR = 0.209476;
 /** Molar gas constant, J/mol/K, exact. Source: International System of Units, 2019. */
 const GAS_CONSTANT = 8.314462618;
 
-/** Oxygen in a cubic metre of dry air, kg, at a temperature in °C and an elevation in m, as an ideal gas. */
+/** Oxygen in a cubic meter of dry air, kg, at a temperature in °C and an elevation in m, as an ideal gas. */
 export function oxygenInAir(temperature: number, elevation: number): number {
   const moles = airPressure(elevation) / (GAS_CONSTANT * (temperature + 273.15));
   return moles * OXYGEN_IN_AIR * molarMass.oxygen * 1e-3;

@@ -11,7 +11,7 @@ export function bedArea(feed: number, ratio: number): number {
 }
 
 /**
- * Plants to set out, whole: area, m2, x plants to a square metre, cut so that none stands closer. Source: definition.
+ * Plants to set out, whole: area, m2, x plants to a square meter, cut so that none stands closer. Source: definition.
  */
 export function bedPlants(area: number, density: number): number {
   return wholeDown(area * density);

@@ -6,7 +6,7 @@ import { fao } from '../citations';
 import { type Range, range } from '../numeric/range';
 import { DAY } from '../numeric/time';
 
-/** A gram a square metre a day, in SI. */
+/** A gram a square meter a day, in SI. */
 const FEED = 1e-3 / DAY;
 
 export interface CropGroup {
@@ -20,7 +20,7 @@ export interface CropGroup {
 const section = `${fao}, section 8.1`;
 
 /**
- * Groups by how much feed a square metre of them takes; feed of 32 % protein. Authorities differ 2.5 times.
+ * Groups by how much feed a square meter of them takes; feed of 32 % protein. Authorities differ 2.5 times.
  *
  * Typical of leafy is what the worked example of the source takes, of fruiting and raft the middle; raft is leafy crops
  * on rafts. Basil in batches showed deficiency at 81.4, staggered at 99.6 none.
@@ -45,7 +45,7 @@ export const cropGroups: readonly CropGroup[] = [
 export interface Crop {
   readonly name: string;
   readonly group: string;
-  /** Plants to a square metre. */
+  /** Plants to a square meter. */
   readonly plants: Range;
   readonly source: string;
   readonly known: 'read' | 'memory';

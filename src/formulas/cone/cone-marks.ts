@@ -24,7 +24,7 @@ const quarter = Math.PI / 2;
 
 /**
  * Marks on both arcs at each step of angle from the clockwise straight edge, at the other edge, at the lap's corners; last,
- * distances from corner to corner. The blank lies with the sector's centre line along its width, the outer arc at the top.
+ * distances from corner to corner. The blank lies with the sector's center line along its width, the outer arc at the top.
  *
  * A rectangle has marks at its corners only. Cannot make more than 9000 marks. Source: polar coordinates.
  */

@@ -76,7 +76,7 @@ export function conePiece(cone: MidPlaneCone, pieces: number, lap: number): Piec
   };
 }
 
-/** The smallest rectangle, the sector's centre line along its width, that holds the piece with its lap. */
+/** The smallest rectangle, the sector's center line along its width, that holds the piece with its lap. */
 export function pieceBlank(piece: Piece): { readonly length: number; readonly width: number } {
   if (piece.shape === 'rectangle') return { length: piece.length, width: piece.width };
   const quarter = Math.PI / 2;

@@ -74,9 +74,9 @@ function familiesOf(
     everyTurn,
   }: Pick<Job, 'length' | 'width' | 'rowHeight'> & { readonly everyTurn: boolean },
 ): readonly (readonly Rows[])[] {
-  const { centre, edge, between } = turnsOf(piece);
+  const { center, edge, between } = turnsOf(piece);
   const fits = (rows: Rows) => rows.width <= width * (1 + 1e-12) && rows.length <= length * (1 + 1e-12);
-  const [first, second, third] = [centre, edge, everyTurn ? between : []].map((turns) =>
+  const [first, second, third] = [center, edge, everyTurn ? between : []].map((turns) =>
     turns.map((turn) => pieceRows(piece, turn, rowHeight)).filter(fits),
   );
   const families = [first!, second!, [...first!, ...second!], [...first!, ...second!, ...third!]];

@@ -19,10 +19,10 @@ export interface CutRow {
   /** From 1 to the row's pieces. */
   readonly piece: number;
   readonly sheet: number;
-  /** Of a sector the arc centre, of a rectangle the lower-left corner as it lies, from the sheet's lower-left corner. */
+  /** Of a sector the arc center, of a rectangle the lower-left corner as it lies, from the sheet's lower-left corner. */
   readonly x: number;
   readonly y: number;
-  /** Of a sector the centre line's, counter-clockwise from the sheet's length; of a rectangle 0 or a quarter turn. */
+  /** Of a sector the center line's, counter-clockwise from the sheet's length; of a rectangle 0 or a quarter turn. */
   readonly direction: number;
 }
 

@@ -2,7 +2,7 @@
  * A turned piece as a stack of rows, each with the stretches of x that the piece needs somewhere in that row.
  *
  * Two pieces whose stretches do not overlap in any row do not overlap; nothing is lost along x, and less than two rows
- * across. The stretches are exact: the outline is cut into lines and arcs that run one way, and between two neighbouring
+ * across. The stretches are exact: the outline is cut into lines and arcs that run one way, and between two neighboring
  * heights at which any of them begins or ends, each stretch is bounded by one of them on the left and one on the right.
  */
 
@@ -100,7 +100,7 @@ function levels(runs: readonly Run[]): readonly number[] {
   return heights;
 }
 
-/** Between two neighbouring levels the same runs bound the piece, by pairs from left to right. */
+/** Between two neighboring levels the same runs bound the piece, by pairs from left to right. */
 interface Slab {
   readonly from: number;
   readonly to: number;

@@ -1,9 +1,9 @@
 /**
  * One piece of sheet, exactly: the sector of a cone with its lap, or the rectangle of a cylinder. Lengths in m, rad.
  *
- * A sector lies with its arc centre at the origin and its centre line along +x. Its lap is a strip of constant width along
+ * A sector lies with its arc center at the origin and its center line along +x. Its lap is a strip of constant width along
  * the counter-clockwise straight edge that ends on the same two arcs; where it is wider than the inner radius, its foot
- * is the line through the arc centre square to the edge. A rectangle lies with its lower-left corner at the origin.
+ * is the line through the arc center square to the edge. A rectangle lies with its lower-left corner at the origin.
  */
 export interface SectorPiece {
   readonly shape: 'sector';

@@ -6,7 +6,7 @@ import { fao, timmons } from '../citations';
 import { type Range, range } from '../numeric/range';
 import { DAY } from '../numeric/time';
 
-/** A gram a square metre a day, in SI. */
+/** A gram a square meter a day, in SI. */
 const RATE = 1e-3 / DAY;
 
 export interface Media {
@@ -54,7 +54,7 @@ export const mediaTable: readonly Media[] = [
     `surface: Malone and Beecher, Aquacultural Engineering 22:57 (2000); ${crab}`,
   ),
   media(
-    'fluidised sand',
+    'fluidized sand',
     [4000, 8000, 20000],
     [0.24, 0.24],
     `surface: Summerfelt, Aquacultural Engineering 34:275 (2006); ${crab}`,

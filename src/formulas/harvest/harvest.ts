@@ -63,9 +63,9 @@ const LONGEST_LOG = 20 * 366;
  * which nothing was drawn is a row of 0. Entries may come in any order, several a day. Cannot be empty or span over 20 years. Source: mass
  * balance.
  *
- * How it is measured: draw off each time until the water runs clear, read litres off the pail, stir, dry a weighed cup
- * of it until it loses no more weight, and write date, litres and dry over wet. The share changes little from week to
- * week, so a cup a month will do. Wear gloves and work in the open: stored wet solids give off hydrogen sulphide.
+ * How it is measured: draw off each time until the water runs clear, read liters off the pail, stir, dry a weighed cup
+ * of it until it loses no more weight, and write date, liters and dry over wet. The share changes little from week to
+ * week, so a cup a month will do. Wear gloves and work in the open: stored wet solids give off hydrogen sulfide.
  */
 export function harvestLog(
   log: readonly LogEntry[],

@@ -1,5 +1,5 @@
 /**
- * Nitrogen, phosphate and potash in dry solids, in the form fertiliser is sold by.
+ * Nitrogen, phosphate and potash in dry solids, in the form fertilizer is sold by.
  */
 
 import { wholeDown } from '../numeric/whole';

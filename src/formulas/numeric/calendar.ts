@@ -5,7 +5,7 @@
 const ORIGIN = Date.UTC(1899, 11, 30);
 const MILLISECONDS = 86_400_000;
 
-/** Months since year 0 for a date serial, so that neighbours differ by 1 across a new year. */
+/** Months since year 0 for a date serial, so that neighbors differ by 1 across a new year. */
 export function monthOf(serial: number): number {
   const date = new Date(ORIGIN + Math.floor(serial) * MILLISECONDS);
   return date.getUTCFullYear() * 12 + date.getUTCMonth();

@@ -7,7 +7,7 @@ import { circleArea } from '../tank/tank-shape';
 const INCH = 0.0254;
 const MILLIMETRE = 1e-3;
 
-/** A pipe's name: so many inches nominal, or so many millimetres outside diameter. */
+/** A pipe's name: so many inches nominal, or so many millimeters outside diameter. */
 export interface NominalSize {
   readonly series: 'inch' | 'metric';
   readonly size: number;
@@ -54,7 +54,7 @@ const metric: readonly (readonly [outside: number, ten: number, sixteen: number]
   [200, 7.7, 11.9],
 ];
 
-/** Schedules 40 and 80 by the inch, pressure classes 10 and 16 by the millimetre. */
+/** Schedules 40 and 80 by the inch, pressure classes 10 and 16 by the millimeter. */
 export const schedules = { inch: [40, 80], metric: [10, 16] } as const;
 
 interface Sized {
@@ -83,7 +83,7 @@ export function pipeBore(nominal: NominalSize, schedule: number): number {
     const advice =
       nominal.series === 'inch'
         ? 'give 40 or 80 for a size in inches'
-        : 'give a pressure class, 10 or 16, for a size in millimetres';
+        : 'give a pressure class, 10 or 16, for a size in millimeters';
     throw new Refusal('schedule', advice, { reason: 'unavailable' });
   }
   const found = sizes.find(({ size }) => size === nominal.size);
@@ -96,7 +96,7 @@ export function pipeBore(nominal: NominalSize, schedule: number): number {
 
 /**
  * Name of the smallest pipe in which a flow, m3/s, is not faster than `fastest`, m/s; schedules 40 and 80 are by the inch, pressure
- * classes 10 and 16 by the millimetre.
+ * classes 10 and 16 by the millimeter.
  *
  * Cannot answer where even the widest in the tables is too narrow. Source: continuity; ASTM D1785; EN ISO 1452-2.
  */

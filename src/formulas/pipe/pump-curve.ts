@@ -32,7 +32,7 @@ export function pumpCurve(points: readonly PumpPoint[]): PumpCurve {
       throw new Refusal('curve', 'two heads are given at {at}; give one', { figures: { at } });
     }
     if (heads[i]! > heads[i - 1]!) {
-      throw new Refusal('curve', 'the head rises towards {at}; a pump’s head falls as its flow grows', {
+      throw new Refusal('curve', 'the head rises toward {at}; a pump’s head falls as its flow grows', {
         figures: { at },
       });
     }

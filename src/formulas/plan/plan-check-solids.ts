@@ -79,7 +79,7 @@ function changeCautions(scenario: Scenario, { onPads, onBeds }: Train): readonly
 function rawCautions({ bedArea }: Scenario, { captured }: Train): readonly PossibleCaution[] {
   return [
     captured > 0 && {
-      text: 'Solids drawn off are raw: on food crops wait {touching:days} before harvest where what is eaten touches soil, else {clear:days} (the rule for raw manure; whether it covers fish solids is for the certifier), wash what is eaten, wear gloves; stored wet they give off hydrogen sulphide in a closed space.',
+      text: 'Solids drawn off are raw: on food crops wait {touching:days} before harvest where what is eaten touches soil, else {clear:days} (the rule for raw manure; whether it covers fish solids is for the certifier), wash what is eaten, wear gloves; stored wet they give off hydrogen sulfide in a closed space.',
       figures: { touching: WAIT_TOUCHING * DAY, clear: WAIT_CLEAR * DAY },
     },
     isFitted(bedArea) && 'Keep tank water and raw solids off leaves that are eaten, and wash all of it.',

@@ -6,7 +6,7 @@ import { waterAmmonia, waterLimit } from '../water/water-ammonia';
 import { waterOxygen } from '../water/water-oxygen';
 import { fishLimits } from '../water/water-species';
 import { isFitted, type Scenario, type ScenarioFactors } from './plan-scenario';
-import { planStages, unionisedLimit } from './plan-stages';
+import { planStages, unionizedLimit } from './plan-stages';
 import type { Train } from './plan-train';
 import type { PossibleCaution } from './possible-caution';
 
@@ -27,20 +27,20 @@ export function waterCautions(scenario: Scenario, factors: ScenarioFactors, trai
 function ammoniaCaution(scenario: Scenario): PossibleCaution {
   const { highestPh, hottestWater, salinity, ammoniaLimit } = scenario;
   if (highestPh === undefined) {
-    return 'pH is not given, so un-ionised ammonia, which is what harms, cannot be judged.';
+    return 'pH is not given, so un-ionized ammonia, which is what harms, cannot be judged.';
   }
-  const limit = unionisedLimit(scenario);
-  const unionised = waterAmmonia(ammoniaLimit, highestPh, hottestWater, salinity);
-  if (unionised <= limit) return undefined;
+  const limit = unionizedLimit(scenario);
+  const unionized = waterAmmonia(ammoniaLimit, highestPh, hottestWater, salinity);
+  if (unionized <= limit) return undefined;
   return {
-    text: 'Of the ammonia limit, {ammoniaLimit:concentration}, {unionised:concentration} is un-ionised at pH {highestPh} and {hottestWater:temperature}, above the {limit:concentration} that harms: hold total ammonia nitrogen under {safe:concentration}.',
-    figures: { unionised, limit, safe: waterLimit(limit, highestPh, hottestWater, salinity) },
+    text: 'Of the ammonia limit, {ammoniaLimit:concentration}, {unionized:concentration} is un-ionized at pH {highestPh} and {hottestWater:temperature}, above the {limit:concentration} that harms: hold total ammonia nitrogen under {safe:concentration}.',
+    figures: { unionized, limit, safe: waterLimit(limit, highestPh, hottestWater, salinity) },
   };
 }
 
 function speciesCautions({ species, coldestWater, hottestWater, ph, highestPh }: Scenario): readonly PossibleCaution[] {
   if (species === undefined) {
-    return ['Species is not given: temperature and pH are not judged, and un-ionised ammonia by the general limit.'];
+    return ['Species is not given: temperature and pH are not judged, and un-ionized ammonia by the general limit.'];
   }
   const { temperature, ph: acidity } = fishLimits(species);
   const [low, high] = temperature;

@@ -54,7 +54,7 @@ export function planDates(
     add(
       'sealant on the cured mortar',
       whole(sealantDays),
-      'One that is safe for fish, by its maker’s sheet; air the drum, vapour is heavier than air.',
+      'One that is safe for fish, by its maker’s sheet; air the drum, vapor is heavier than air.',
     );
   }
   add(

@@ -29,7 +29,7 @@ export interface Limit {
  * A row a stage: capacity as feed and as fish, share in use, what it was figured from; the last is the stage that gives
  * out first, with the next.
  *
- * Each stage at its worst water: nitrification at the coldest, oxygen at the hottest, un-ionised ammonia at the hottest and
+ * Each stage at its worst water: nitrification at the coldest, oxygen at the hottest, un-ionized ammonia at the hottest and
  * the highest pH. Capacities are in kg/s of feed. Source: the formula of each stage.
  */
 export function planLimit(scenario: Scenario, factors: ScenarioFactors): Limit {

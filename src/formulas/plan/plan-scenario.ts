@@ -13,7 +13,7 @@ export type Settler = 'swirl' | 'radial' | 'mixed' | 'ideal' | number;
 export interface ScenarioCrop {
   /** Feed per bed area, kg/m2/s. */
   readonly feed: number;
-  /** Plants to a square metre, where the crop was named. */
+  /** Plants to a square meter, where the crop was named. */
   readonly plants: number | undefined;
 }
 

@@ -47,9 +47,9 @@ function stage(name: string, parts: readonly Part[], compute: (...figures: numbe
   return { stage: name, capacity, from: `${capacity}: ${lacking.map(([part]) => part).join(', ')}` };
 }
 
-/** Un-ionised ammonia nitrogen that the fish may meet, kg/m3; the general limit where no species is given. */
-export function unionisedLimit({ species }: Scenario): number {
-  return fishLimits(species ?? 'warm-water').unionised;
+/** Un-ionized ammonia nitrogen that the fish may meet, kg/m3; the general limit where no species is given. */
+export function unionizedLimit({ species }: Scenario): number {
+  return fishLimits(species ?? 'warm-water').unionized;
 }
 
 /** Every stage in the order of the water, from the fish round to the beds. */
@@ -67,7 +67,7 @@ export function planStages(scenario: Scenario, factors: ScenarioFactors): readon
   const figures = {
     ...planFigures(scenario, train),
     cropFeed: scenario.crop.feed,
-    unionised: unionisedLimit(scenario),
+    unionized: unionizedLimit(scenario),
     leastDays: LEAST_BED_DAYS * DAY,
   };
   return sketches.map((sketch) => ({ ...sketch, from: { text: sketch.from, figures } }));
@@ -107,7 +107,7 @@ function circulation(scenario: Scenario, { feed, ammonia, solids, oxygen, captur
   const pump: Part = ['pump flow', pumpFlow];
   const carried = (needed: number) => (flow: number) => (feed * flow) / needed;
   const byAmmonia = (limit: number) => carried(loadFlow(ammonia, limit, removal));
-  const unionised = unionisedLimit(scenario);
+  const unionized = unionizedLimit(scenario);
   return [
     stage(
       'circulation, ammonia',
@@ -116,10 +116,10 @@ function circulation(scenario: Scenario, { feed, ammonia, solids, oxygen, captur
       'pump flow at the ammonia limit, {ammoniaLimit:concentration}',
     ),
     stage(
-      'circulation, un-ionised ammonia',
+      'circulation, un-ionized ammonia',
       [pump, ['pH', highestPh]],
-      (flow, ph) => byAmmonia(waterLimit(unionised, ph, hottestWater, salinity))(flow),
-      'pump flow at {unionised:concentration} un-ionised, in the hottest water, {hottestWater:temperature}, at the highest pH',
+      (flow, ph) => byAmmonia(waterLimit(unionized, ph, hottestWater, salinity))(flow),
+      'pump flow at {unionized:concentration} un-ionized, in the hottest water, {hottestWater:temperature}, at the highest pH',
     ),
     capture > 0
       ? stage(

@@ -69,7 +69,7 @@ export interface TankHole {
 }
 
 /**
- * Hole centres on a bolt circle, from its centre, m: hole i at angle 2 pi (i - 1)/n, counter-clockwise from the right.
+ * Hole centers on a bolt circle, from its center, m: hole i at angle 2 pi (i - 1)/n, counter-clockwise from the right.
  *
  * Source: geometry of the regular polygon.
  */

@@ -7,7 +7,7 @@ const { hydrogen, carbon, oxygen, sodium, magnesium, potassium, calcium } = atom
 const carbonate = carbon + 3 * oxygen;
 const hydroxide = oxygen + hydrogen;
 
-/** Molar mass, g/mol, and the acid that a mole neutralises, mol. */
+/** Molar mass, g/mol, and the acid that a mole neutralizes, mol. */
 const table = {
   'sodium bicarbonate': [sodium + hydrogen + carbonate, 1],
   'potassium bicarbonate': [potassium + hydrogen + carbonate, 1],

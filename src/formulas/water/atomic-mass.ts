@@ -43,8 +43,8 @@ export const POTASH_PER_POTASSIUM = molarMass.potash / (2 * potassium);
 /** kg CO2 per kg O2 breathed at a respiratory quotient of 1, 44/32. */
 export const CARBON_DIOXIDE_PER_OXYGEN = molarMass.carbonDioxide / molarMass.oxygen;
 
-/** kg O2 per kg N oxidised to nitrate without cell growth: NH4+ + 2 O2 -> NO3- + 2 H+ + H2O, 4.57. */
+/** kg O2 per kg N oxidized to nitrate without cell growth: NH4+ + 2 O2 -> NO3- + 2 H+ + H2O, 4.57. */
 export const OXYGEN_PER_NITROGEN = (2 * molarMass.oxygen) / nitrogen;
 
-/** kg alkalinity as CaCO3 per kg N oxidised to nitrate without cell growth: two H+ neutralised, 7.15. */
+/** kg alkalinity as CaCO3 per kg N oxidized to nitrate without cell growth: two H+ neutralized, 7.15. */
 export const ALKALINITY_PER_NITROGEN = molarMass.calciumCarbonate / nitrogen;

@@ -1,5 +1,5 @@
 /**
- * The poisonous, un-ionised part of the ammonia in water.
+ * The poisonous, un-ionized part of the ammonia in water.
  */
 
 /** Emerson's own zero of Celsius, K: his constants were fitted with it, and 273.15 would give values 0.3 to 0.4 % lower. */
@@ -19,21 +19,21 @@ function ammoniumConstant(temperature: number, salinity: number): number {
   return fresh + (0.1552 - 3.142e-4 * temperature) * ionicStrength;
 }
 
-/** Share of total ammonia nitrogen that is un-ionised, 1/(1 + 10^(pK - pH)). Range and sources as for ammoniumConstant. */
-export function unionisedShare(ph: number, temperature: number, salinity: number): number {
+/** Share of total ammonia nitrogen that is un-ionized, 1/(1 + 10^(pK - pH)). Range and sources as for ammoniumConstant. */
+export function unionizedShare(ph: number, temperature: number, salinity: number): number {
   return 1 / (1 + 10 ** (ammoniumConstant(temperature, salinity) - ph));
 }
 
 /**
- * Un-ionised ammonia nitrogen in a reading of total ammonia nitrogen, kg N/m3 both.
+ * Un-ionized ammonia nitrogen in a reading of total ammonia nitrogen, kg N/m3 both.
  *
  * Range and sources as for ammoniumConstant.
  */
 export function waterAmmonia(ammonia: number, ph: number, temperature: number, salinity: number): number {
-  return ammonia * unionisedShare(ph, temperature, salinity);
+  return ammonia * unionizedShare(ph, temperature, salinity);
 }
 
-/** Total ammonia nitrogen at which the un-ionised part reaches a limit, kg N/m3 both; the inverse of waterAmmonia. Range and sources as for it. */
-export function waterLimit(unionised: number, ph: number, temperature: number, salinity: number): number {
-  return unionised / unionisedShare(ph, temperature, salinity);
+/** Total ammonia nitrogen at which the un-ionized part reaches a limit, kg N/m3 both; the inverse of waterAmmonia. Range and sources as for it. */
+export function waterLimit(unionized: number, ph: number, temperature: number, salinity: number): number {
+  return unionized / unionizedShare(ph, temperature, salinity);
 }

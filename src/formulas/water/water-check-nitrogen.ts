@@ -2,7 +2,7 @@
  * The nitrogen rows of a water test, and the chloride that keeps nitrite out of the blood.
  */
 import { AMMONIA_PER_NITROGEN, atomicMass, molarMass } from './atomic-mass';
-import { unionisedShare, waterLimit } from './water-ammonia';
+import { unionizedShare, waterLimit } from './water-ammonia';
 import { type Advice, bounded, type CheckRow, cell, noteOf, notMeasured, type WaterTest } from './water-check-row';
 import {
   fishLimits,
@@ -10,7 +10,7 @@ import {
   isColdWater,
   NITRATE_PER_NITROGEN,
   NITRITE_PER_NITROGEN,
-  unionisedSource,
+  unionizedSource,
 } from './water-species';
 
 /** Chloride per nitrite (as NO2), by mass, at which hardly any nitrite enters the blood. Source: SRAC Publication 462. */
@@ -27,24 +27,24 @@ function shown(nitrogen: number, basis: 'N' | 'ion', perNitrogen: number): numbe
   return basis === 'N' ? nitrogen : nitrogen * perNitrogen;
 }
 
-function unionisedLimit({ species }: WaterTest): { readonly limit: number; readonly source: string } {
-  const source = isColdWater(species) ? unionisedSource.cold : unionisedSource.general;
-  return { limit: fishLimits(species).unionised, source };
+function unionizedLimit({ species }: WaterTest): { readonly limit: number; readonly source: string } {
+  const source = isColdWater(species) ? unionizedSource.cold : unionizedSource.general;
+  return { limit: fishLimits(species).unionized, source };
 }
 
-/** Total ammonia, by the stricter of its own limit and the total at which the un-ionised part reaches its limit. */
+/** Total ammonia, by the stricter of its own limit and the total at which the un-ionized part reaches its limit. */
 export function ammoniaRow(test: WaterTest): CheckRow {
   const { species, ammonia, ph, temperature, salinity, basis } = test;
   const { ammonia: total, source } = fishLimits(species);
-  const { limit: unionised, source: unionisedFrom } = unionisedLimit(test);
+  const { limit: unionized, source: unionizedFrom } = unionizedLimit(test);
   const judged = ph !== undefined && temperature !== undefined;
-  const byUnionised = judged ? waterLimit(unionised, ph, temperature, salinity) : Number.POSITIVE_INFINITY;
-  const high = Math.min(total, byUnionised);
+  const byUnionized = judged ? waterLimit(unionized, ph, temperature, salinity) : Number.POSITIVE_INFINITY;
+  const high = Math.min(total, byUnionized);
   const show = (nitrogen: number) => shown(nitrogen, basis, AMMONIUM_PER_NITROGEN);
   const as = basis === 'N' ? 'as N' : 'as NH4';
   const from =
-    byUnionised < total
-      ? `total ammonia ${as} whose un-ionised part reaches its limit at this pH and temperature, ${unionisedFrom}`
+    byUnionized < total
+      ? `total ammonia ${as} whose un-ionized part reaches its limit at this pH and temperature, ${unionizedFrom}`
       : `total ammonia ${as}, ${source}`;
   const row = bounded(
     'ammonia',
@@ -59,27 +59,27 @@ export function ammoniaRow(test: WaterTest): CheckRow {
     ...row,
     verdict: 'cannot judge',
     note: {
-      text: `Below the limit for the total, but without pH and temperature nobody can say how much is un-ionised. Limit: ${from}.`,
+      text: `Below the limit for the total, but without pH and temperature nobody can say how much is un-ionized. Limit: ${from}.`,
     },
   };
 }
 
-/** The un-ionised part of the ammonia; it cannot be judged without pH and temperature. */
-export function unionisedRow(test: WaterTest): CheckRow {
+/** The un-ionized part of the ammonia; it cannot be judged without pH and temperature. */
+export function unionizedRow(test: WaterTest): CheckRow {
   const { ammonia, ph, temperature, salinity, basis } = test;
-  const { limit, source } = unionisedLimit(test);
+  const { limit, source } = unionizedLimit(test);
   const show = (nitrogen: number) => shown(nitrogen, basis, AMMONIA_PER_NITROGEN);
   const high = cell('concentration', show(limit));
-  if (ammonia === undefined) return notMeasured('un-ionised ammonia', '', high);
+  if (ammonia === undefined) return notMeasured('un-ionized ammonia', '', high);
   if (ph === undefined || temperature === undefined) {
     const missing = [ph === undefined ? 'pH' : '', temperature === undefined ? 'temperature' : ''];
     const needed = missing.filter((one) => one !== '').join(' and ');
     const text = `Measure ${needed} with the ammonia: the poisonous part depends on both. Limit: ${source}.`;
-    return { reading: 'un-ionised ammonia', value: '', low: '', high, verdict: 'cannot judge', note: { text } };
+    return { reading: 'un-ionized ammonia', value: '', low: '', high, verdict: 'cannot judge', note: { text } };
   }
-  const unionised = ammonia * unionisedShare(ph, temperature, salinity);
+  const unionized = ammonia * unionizedShare(ph, temperature, salinity);
   const advice: Advice = { high: AMMONIA_ACTION, zero: true };
-  return bounded('un-ionised ammonia', 'concentration', show(unionised), [undefined, show(limit)], source, advice);
+  return bounded('un-ionized ammonia', 'concentration', show(unionized), [undefined, show(limit)], source, advice);
 }
 
 /** Nitrite; chloride of ten times its mass (as NO2) keeps it out of the blood. */

@@ -3,7 +3,7 @@
  */
 import type { Caution } from '../caution';
 import { timmons } from '../citations';
-import { ammoniaRow, chlorideRow, nitrateRow, nitriteRow, unionisedRow } from './water-check-nitrogen';
+import { ammoniaRow, chlorideRow, nitrateRow, nitriteRow, unionizedRow } from './water-check-nitrogen';
 import { bounded, type CheckCell, type CheckRow, notMeasured, type Verdict, type WaterTest } from './water-check-row';
 import { waterOxygen } from './water-oxygen';
 import { fishLimits, groupSource } from './water-species';
@@ -19,15 +19,15 @@ const SUPERSATURATION = 1.1;
 /**
  * Rows of reading, value, low, high, verdict and note for a water test.
  *
- * Ammonia is judged by the stricter of the total limit and the total at which the un-ionised part reaches its limit. A reading not
- * taken is "not measured"; where pH or temperature is missing the un-ionised part is "cannot judge". Sources stand in the notes.
+ * Ammonia is judged by the stricter of the total limit and the total at which the un-ionized part reaches its limit. A reading not
+ * taken is "not measured"; where pH or temperature is missing the un-ionized part is "cannot judge". Sources stand in the notes.
  */
 export function waterCheck(test: WaterTest): readonly CheckRow[] {
   return [
     temperatureRow(test),
     phRow(test),
     ammoniaRow(test),
-    unionisedRow(test),
+    unionizedRow(test),
     nitriteRow(test),
     nitrateRow(test),
     oxygenRow(test),

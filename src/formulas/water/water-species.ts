@@ -13,9 +13,9 @@ export const NITRATE_PER_NITROGEN = molarMass.nitrate / atomicMass.nitrogen;
 export interface FishLimits {
   readonly temperature: readonly [low: number, high: number];
   readonly ph: readonly [low: number, high: number];
-  /** Most total ammonia nitrogen, and most of it un-ionised. */
+  /** Most total ammonia nitrogen, and most of it un-ionized. */
   readonly ammonia: number;
-  readonly unionised: number;
+  readonly unionized: number;
   readonly nitrite: number;
   readonly nitrate: number;
   /** Least dissolved oxygen. */
@@ -27,10 +27,10 @@ export interface FishLimits {
 export const groupSource = `${fao}, table 3.1`;
 const bySpecies = `${fao}, table 7.1, from memory`;
 
-/** Un-ionised ammonia as N: 0.05 mg/L in general, 0.025 mg/L as NH3 for trout and their kin. */
+/** Un-ionized ammonia as N: 0.05 mg/L in general, 0.025 mg/L as NH3 for trout and their kin. */
 const UNIONISED = 5e-5;
 const UNIONISED_COLD = 2.5e-5 / AMMONIA_PER_NITROGEN;
-export const unionisedSource = {
+export const unionizedSource = {
   general: 'UF/IFAS FA16: above 0.05 mg/L harms',
   cold: 'EIFAC Technical Paper 11 (1970): 0.025 mg/L as NH3, from memory',
 } as const;
@@ -52,7 +52,7 @@ function limits({ temperature, ammonia, nitrite, oxygen, cold }: Stated, source:
     temperature,
     ph: [6, 8.5],
     ammonia: ammonia * 1e-3,
-    unionised: cold ? UNIONISED_COLD : UNIONISED,
+    unionized: cold ? UNIONISED_COLD : UNIONISED,
     nitrite: (nitrite * 1e-3) / NITRITE_PER_NITROGEN,
     nitrate: 0.4 / NITRATE_PER_NITROGEN,
     oxygen: oxygen * 1e-3,
@@ -85,7 +85,7 @@ export function fishLimits(kind: FishKind): FishLimits {
   return table[kind];
 }
 
-/** Whether the un-ionised limit is the stricter one of trout and their kin. */
+/** Whether the un-ionized limit is the stricter one of trout and their kin. */
 export function isColdWater(kind: FishKind): boolean {
-  return fishLimits(kind).unionised === UNIONISED_COLD;
+  return fishLimits(kind).unionized === UNIONISED_COLD;
 }

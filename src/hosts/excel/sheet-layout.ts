@@ -17,7 +17,7 @@ export function putLayout(worksheet: Excel.Worksheet, sheet: SheetData): void {
       worksheet.freezePanes.freezeAt(worksheet.getRangeByIndexes(0, 0, sheet.frozenRows, sheet.frozenColumns));
     } else if (sheet.frozenRows) worksheet.freezePanes.freezeRows(sheet.frozenRows);
     else if (sheet.frozenColumns) worksheet.freezePanes.freezeColumns(sheet.frozenColumns);
-    if (sheet.tabColour !== undefined) worksheet.tabColor = `#${sheet.tabColour}`;
+    if (sheet.tabColor !== undefined) worksheet.tabColor = `#${sheet.tabColor}`;
   }
   if (supports('1.8')) {
     for (const validation of sheet.validations ?? []) putValidation(worksheet, validation);
@@ -89,7 +89,7 @@ function putValidation(worksheet: Excel.Worksheet, validation: Validation): void
 function putCondition(range: Excel.Range, formula: string, style: CellStyle): void {
   const { custom } = range.conditionalFormats.add('Custom');
   custom.rule.formula = formula.startsWith('=') ? formula : `=${formula}`;
-  if (style.fontColour !== undefined) custom.format.font.color = `#${style.fontColour}`;
+  if (style.fontColor !== undefined) custom.format.font.color = `#${style.fontColor}`;
   if (style.bold !== undefined) custom.format.font.bold = style.bold;
   if (style.fill !== undefined) custom.format.fill.color = `#${style.fill}`;
 }

@@ -69,7 +69,7 @@ function putStyle(range: Excel.Range, style: CellStyle): void {
   if (style.underline) format.font.underline = 'Single';
   if (style.fontName !== undefined) format.font.name = style.fontName;
   if (style.fontSize !== undefined) format.font.size = style.fontSize;
-  if (style.fontColour !== undefined) format.font.color = `#${style.fontColour}`;
+  if (style.fontColor !== undefined) format.font.color = `#${style.fontColor}`;
   if (style.fill !== undefined) format.fill.color = `#${style.fill}`;
   if (style.wrap !== undefined) format.wrapText = style.wrap;
   if (style.horizontal !== undefined)
@@ -94,7 +94,7 @@ function putBorder(
     const edge = format.borders.getItem(side);
     edge.style = line;
     if (line !== 'Double') edge.weight = weight;
-    edge.color = `#${border.colour ?? '000000'}`;
+    edge.color = `#${border.color ?? '000000'}`;
   }
 }
 

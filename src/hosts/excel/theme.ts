@@ -7,9 +7,9 @@ export function excelTheme(): HostTheme {
   const theme = (Office.context as { officeTheme?: { isDarkTheme?: boolean; bodyBackgroundColor?: string } })
     .officeTheme;
   if (typeof theme?.isDarkTheme === 'boolean') return { dark: theme.isDarkTheme };
-  const colour = /^#?([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})/i.exec(theme?.bodyBackgroundColor ?? '');
-  if (colour !== null) {
-    const [red, green, blue] = colour.slice(1).map((part) => Number.parseInt(part, 16)) as [number, number, number];
+  const color = /^#?([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})/i.exec(theme?.bodyBackgroundColor ?? '');
+  if (color !== null) {
+    const [red, green, blue] = color.slice(1).map((part) => Number.parseInt(part, 16)) as [number, number, number];
     return { dark: 0.2126 * red + 0.7152 * green + 0.0722 * blue < 128 };
   }
   return { dark: matchMedia(asksForDark).matches };

@@ -85,7 +85,7 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
   const kept = Object.fromEntries(
     keptParts.flatMap((part) => (before?.[part] === undefined ? [] : [[part, before[part]] as const])),
   );
-  const tabColour = sheet.tabColor?.replace('#', '').toUpperCase();
+  const tabColor = sheet.tabColor?.replace('#', '').toUpperCase();
   return {
     name: sheet.name ?? 'Sheet',
     cells: readCells(open, snapshot, sheet, notes),
@@ -94,7 +94,7 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
     ...(merges.length > 0 ? { merges } : {}),
     ...(sheet.freeze?.ySplit ? { frozenRows: sheet.freeze.ySplit } : {}),
     ...(sheet.freeze?.xSplit ? { frozenColumns: sheet.freeze.xSplit } : {}),
-    ...(tabColour ? { tabColour } : {}),
+    ...(tabColor ? { tabColor } : {}),
     ...(sheet.hidden === BooleanNumber.TRUE ? { hidden: true } : {}),
     ...(sheet.showGridlines === BooleanNumber.FALSE ? { hideGridlines: true } : {}),
     ...kept,

@@ -32,7 +32,7 @@ function nameOf<T extends Readonly<Record<string, unknown>>>(table: T, value: un
 }
 
 function toEngineBorder(border: Border): IBorderStyleData {
-  return { s: borderStyles[border.style], cl: { rgb: `#${border.colour ?? '000000'}` } };
+  return { s: borderStyles[border.style], cl: { rgb: `#${border.color ?? '000000'}` } };
 }
 
 /** The engine's form of a cell style. */
@@ -50,7 +50,7 @@ export function toEngineStyle(style: CellStyle): IStyleData {
     ...(style.underline ? { ul: { s: BooleanNumber.TRUE } } : {}),
     ...(style.fontName ? { ff: style.fontName } : {}),
     ...(style.fontSize ? { fs: style.fontSize } : {}),
-    ...(style.fontColour ? { cl: { rgb: `#${style.fontColour}` } } : {}),
+    ...(style.fontColor ? { cl: { rgb: `#${style.fontColor}` } } : {}),
     ...(style.fill ? { bg: { rgb: `#${style.fill}` } } : {}),
     ...(style.horizontal ? { ht: horizontals[style.horizontal] } : {}),
     ...(style.vertical ? { vt: verticals[style.vertical] } : {}),
@@ -59,16 +59,16 @@ export function toEngineStyle(style: CellStyle): IStyleData {
   };
 }
 
-function colourOf(engineColour: Nullable<IColorStyle>): string | undefined {
-  const match = /^#?([0-9a-f]{6})$/i.exec((engineColour as IColorStyle | undefined)?.rgb || '');
+function colorOf(engineColor: Nullable<IColorStyle>): string | undefined {
+  const match = /^#?([0-9a-f]{6})$/i.exec((engineColor as IColorStyle | undefined)?.rgb || '');
   return match?.[1]?.toUpperCase();
 }
 
 function fromEngineBorder(border: Nullable<IBorderStyleData>): Border | undefined {
   const style = nameOf(borderStyles, border ? border.s : undefined);
   if (style === undefined) return undefined;
-  const colour = colourOf(border ? border.cl : undefined);
-  return { style, ...(colour === undefined ? {} : { colour }) };
+  const color = colorOf(border ? border.cl : undefined);
+  return { style, ...(color === undefined ? {} : { color }) };
 }
 
 /** Back from the engine; undefined where nothing is set. */
@@ -81,8 +81,8 @@ export function fromEngineStyle(style: Nullable<IStyleData>): CellStyle | undefi
     underline: style.ul?.s === BooleanNumber.TRUE || undefined,
     fontName: style.ff ?? undefined,
     fontSize: style.fs,
-    fontColour: colourOf(style.cl),
-    fill: colourOf(style.bg),
+    fontColor: colorOf(style.cl),
+    fill: colorOf(style.bg),
     horizontal: nameOf(horizontals, style.ht),
     vertical: nameOf(verticals, style.vt),
     wrap: style.tb === WrapStrategy.WRAP || undefined,

@@ -118,7 +118,7 @@ export function toEngineSheet(sheet: SheetData, id: string, styleOf: StyleOf = i
       startRow: frozenRows > 0 ? frozenRows : -1,
       startColumn: frozenColumns > 0 ? frozenColumns : -1,
     },
-    ...(sheet.tabColour === undefined ? {} : { tabColor: `#${sheet.tabColour}` }),
+    ...(sheet.tabColor === undefined ? {} : { tabColor: `#${sheet.tabColor}` }),
     hidden: sheet.hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     showGridlines: sheet.hideGridlines ? BooleanNumber.FALSE : BooleanNumber.TRUE,
   };

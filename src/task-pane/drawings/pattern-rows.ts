@@ -19,7 +19,7 @@ export interface FoundPatterns {
 type Line = readonly CellResult[];
 
 /**
- * Looks for pattern rows among the chosen rows of a block: ten neighbouring columns whose numbers agree with each other.
+ * Looks for pattern rows among the chosen rows of a block: ten neighboring columns whose numbers agree with each other.
  * Undefined where nothing even looks like one. A heading row and blank rows are passed over.
  */
 export function findPatterns(

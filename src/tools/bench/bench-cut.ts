@@ -107,7 +107,7 @@ interface Box {
   [further: string]: unknown;
 }
 
-/** The library is given micrometres, as some of its rules mix lengths with their products. */
+/** The library is given micrometers, as some of its rules mix lengths with their products. */
 const scale = 1e6;
 
 function packBoxes(set: ReferenceSet, rule: IOption, across: boolean): BoxPacking {

@@ -10,7 +10,7 @@ export const cautions = {
   electricity:
     'Ground-fault protection on every circuit, drip loops on every cord, power off before hands go in. Local code and a licensed electrician decide.',
   solids:
-    'Raw fish solids on food crops: keep the waiting rule, wash the harvest, wear gloves. Wet solids kept in a closed space give off hydrogen sulphide, which kills. Local rules come first.',
+    'Raw fish solids on food crops: keep the waiting rule, wash the harvest, wear gloves. Wet solids kept in a closed space give off hydrogen sulfide, which kills. Local rules come first.',
   water:
     'Ammonia and loss of oxygen kill fish: have backup air within half the oxygen time. Dissolve caustics first and add them slowly, with goggles and gloves.',
 } as const;

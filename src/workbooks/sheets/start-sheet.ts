@@ -33,7 +33,7 @@ export function startSheet(profile: ReadyProfile, { title, setting, lines, cauti
   });
   return draft.sheet({
     columnWidths: columnWidths(widths),
-    tabColour: '1F4E5F',
+    tabColor: '1F4E5F',
     hideGridlines: true,
     print: print(profile, `A1:C${16 + cautions.length}`, { fitToHeight: 1, titleRows: '1:3' }),
   });

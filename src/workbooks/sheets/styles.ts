@@ -1,24 +1,24 @@
 import type { Border, CellStyle } from '../workbook-model';
 
-const hair: Border = { style: 'thin', colour: 'BFBFBF' };
+const hair: Border = { style: 'thin', color: 'BFBFBF' };
 const boxed = { borderTop: hair, borderRight: hair, borderBottom: hair, borderLeft: hair } as const;
 
 /** What a cell is for shows in how it looks; inputs are the only cells that a protected sheet would leave open. */
 export const styles = {
-  title: { bold: true, fontSize: 16, fontColour: '1F4E5F', vertical: 'middle' },
-  section: { bold: true, fontSize: 12, fontColour: '1F4E5F' },
+  title: { bold: true, fontSize: 16, fontColor: '1F4E5F', vertical: 'middle' },
+  section: { bold: true, fontSize: 12, fontColor: '1F4E5F' },
   text: { wrap: true, vertical: 'top' },
   step: { wrap: true, vertical: 'top', italic: true },
-  caution: { wrap: true, vertical: 'top', fontColour: '7A2E00', fill: 'FDEBDD' },
-  alarm: { bold: true, fontColour: 'B00020', wrap: true, vertical: 'middle' },
+  caution: { wrap: true, vertical: 'top', fontColor: '7A2E00', fill: 'FDEBDD' },
+  alarm: { bold: true, fontColor: 'B00020', wrap: true, vertical: 'middle' },
   heading: { ...boxed, bold: true, wrap: true, vertical: 'middle', fill: 'DCE9EC' },
   label: {},
-  input: { ...boxed, fill: 'FFF9DB', fontColour: '1B3A8A', locked: false },
+  input: { ...boxed, fill: 'FFF9DB', fontColor: '1B3A8A', locked: false },
   result: { ...boxed, fill: 'F4F6F6' },
   /** A result in a row that is made taller for a note of several lines. */
   tall: { ...boxed, fill: 'F4F6F6', vertical: 'middle' },
   total: { ...boxed, fill: 'E6ECEC', bold: true },
-  note: { italic: true, fontColour: '595959' },
+  note: { italic: true, fontColor: '595959' },
 } as const satisfies Readonly<Record<string, CellStyle>>;
 
 export type StyleName = keyof typeof styles;

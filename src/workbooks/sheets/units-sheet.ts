@@ -43,7 +43,7 @@ export function unitsSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 5,
-    tabColour: '7F7F7F',
+    tabColor: '7F7F7F',
     print: print(profile, `A1:C${7 + kindRows}`, { landscape: false, titleRows: '7:7' }),
   });
 }

@@ -11,7 +11,7 @@ describe('airTransfer', () => {
   });
 
   it('gives 0.546 of the rating at 25 °C, 2 mg/L, 500 m, alpha 0.82 and beta 0.95, worked by hand from tables', () => {
-    // Saturation at 25 °C 8.263 mg/L; at 500 m (0.9421 atm, vapour 0.0313 atm) 7.771 mg/L; at 20 °C 9.092 mg/L.
+    // Saturation at 25 °C 8.263 mg/L; at 500 m (0.9421 atm, vapor 0.0313 atm) 7.771 mg/L; at 20 °C 9.092 mg/L.
     const worked = (0.82 * 1.024 ** 5 * (0.95 * 8.263 * ((0.9421 - 0.0313) / (1 - 0.0313)) - 2)) / 9.092;
     const given = { ...aerator, temperature: 25, target: 2e-3, elevation: 500, alpha: 0.82, beta: 0.95 };
     expect(Math.abs(airTransfer(given) / worked - 1)).toBeLessThan(1e-3);
@@ -41,7 +41,7 @@ describe('airTransfer in salt water', () => {
 });
 
 describe('airSupply', () => {
-  it('finds 0.2787 kg of oxygen in a cubic metre of air at 20 °C, 23.14 % by mass of 1.2041 kg', () => {
+  it('finds 0.2787 kg of oxygen in a cubic meter of air at 20 °C, 23.14 % by mass of 1.2041 kg', () => {
     expect(oxygenInAir(20, 0)).toBeCloseTo(0.2314 * 1.2041, 4);
     expect(oxygenInAir(0, 0)).toBeCloseTo(0.2314 * 1.2929, 3);
   });

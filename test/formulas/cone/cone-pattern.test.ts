@@ -33,7 +33,7 @@ describe('the pattern of a cone', () => {
     expect(pattern.blankWidth).toBeCloseTo(12, 12);
   });
 
-  it('spreads to 254.56 degrees at 45 degrees, and its blank goes below the arc centre', () => {
+  it('spreads to 254.56 degrees at 45 degrees, and its blank goes below the arc center', () => {
     const pattern = conePattern({ ...plain, top: 22.5, bottom: 4, height: 9.25 });
     expect(pattern.sectorAngle! / degree).toBeCloseTo(360 * Math.SQRT1_2, 10);
     expect(pattern.blankLength).toBeCloseTo(31.8198, 4);
@@ -131,7 +131,7 @@ describe('a pattern row that is read back', () => {
   });
 
   it('is refused when it was made under other units', () => {
-    // Inches read as millimetres, square feet read as square metres.
+    // Inches read as millimeters, square feet read as square meters.
     const mm = (x: number | undefined) => (x! / 0.0254) * 0.001;
     const misread = {
       ...pattern,

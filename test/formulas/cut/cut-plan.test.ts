@@ -8,7 +8,7 @@ import { referenceSets } from '../../../src/tools/bench/cut-reference-sets';
 import { farthestOver, laidOutlines, largestOverlap, leastDistance } from './laid-outlines';
 
 const plain = { pieces: 1, lap: 0, thickness: 0, measured: 'middle', clearance: 0 } as const;
-/** Shared along a whole edge of a metre, rounding to a tenth of a micrometre makes a tenth of a square millimetre. */
+/** Shared along a whole edge of a meter, rounding to a tenth of a micrometer makes a tenth of a square millimeter. */
 const touching = 0.1;
 
 function check(patterns: readonly PatternRow[], length: number, width: number, gap: number): void {
@@ -17,7 +17,7 @@ function check(patterns: readonly PatternRow[], length: number, width: number, g
   expect(plan).toHaveLength(patterns.reduce((sum, { pieces }) => sum + pieces, 0));
   expect(farthestOver(laid, length * 1000, width * 1000, gap * 1000)).toBeLessThan(1e-6);
   expect(largestOverlap(laid)).toBeLessThan(touching);
-  // A chord of 0.2 degrees lies within a micrometre or so of its arc.
+  // A chord of 0.2 degrees lies within a micrometer or so of its arc.
   const coarse = laidOutlines(patterns, plan, 0.2);
   if (gap > 0) expect(leastDistance(coarse, gap * 1000)).toBeGreaterThan(gap * 1000 - 0.01);
 }
@@ -52,7 +52,7 @@ describe('a cut plan of a reference set', () => {
 });
 
 describe('the polygon library', () => {
-  it('sees a piece that lies a tenth of a millimetre on another', () => {
+  it('sees a piece that lies a tenth of a millimeter on another', () => {
     const half = conePattern({ ...plain, top: 0.5, bottom: 0.5, height: 0.5, pieces: 2 });
     const plan = cutPlan([half], 2, 1, 0);
     const moved = plan.map((row, i) =>

@@ -1,5 +1,5 @@
 /**
- * Outlines of the pieces of a cut plan, rebuilt in millimetres from the pattern rows and plan rows alone, and what an
+ * Outlines of the pieces of a cut plan, rebuilt in millimeters from the pattern rows and plan rows alone, and what an
  * independent polygon library says of them.
  */
 import { Clipper, FillRule, Path64, Paths64, Point64 } from 'clipper2-js';
@@ -55,7 +55,7 @@ function outlineOf(pattern: PatternRow, { x, y, direction }: CutRow, step: numbe
   return [...outline, ...arc(innerRadius, last + (innerRadius > 0 ? innerTurn : 0), first)];
 }
 
-/** Tenths of a micrometre: whole numbers for the polygon library. */
+/** Tenths of a micrometer: whole numbers for the polygon library. */
 const scale = 1e4;
 
 function pathsOf(outline: readonly Point[]): Paths64 {
@@ -67,7 +67,7 @@ function pathsOf(outline: readonly Point[]): Paths64 {
 }
 
 /** Pairs of pieces on one sheet whose boxes are nearer than the gap. */
-function neighbours(laid: readonly Laid[], gap: number): readonly (readonly [Laid, Laid])[] {
+function neighbors(laid: readonly Laid[], gap: number): readonly (readonly [Laid, Laid])[] {
   const boxes = laid.map(boxOf);
   return laid.flatMap((one, i) =>
     laid.flatMap((other, j) => {
@@ -87,7 +87,7 @@ function boxOf({ outline }: Laid) {
 
 /** The largest area that two pieces of one sheet share, mm2. */
 export function largestOverlap(laid: readonly Laid[]): number {
-  const areas = neighbours(laid, 0).map(([one, other]) => {
+  const areas = neighbors(laid, 0).map(([one, other]) => {
     const shared = Clipper.Intersect(pathsOf(one.outline), pathsOf(other.outline), FillRule.NonZero);
     return Math.abs(Clipper.areaPaths(shared)) / scale ** 2;
   });
@@ -96,7 +96,7 @@ export function largestOverlap(laid: readonly Laid[]): number {
 
 /** The least distance between two pieces of one sheet, mm, where it is less than the gap; else the gap. */
 export function leastDistance(laid: readonly Laid[], gap: number): number {
-  const distances = neighbours(laid, gap).flatMap(([one, other]) => [
+  const distances = neighbors(laid, gap).flatMap(([one, other]) => [
     distanceFrom(one, other, gap),
     distanceFrom(other, one, gap),
   ]);

@@ -93,7 +93,7 @@ describe('pipeDuty', () => {
 });
 
 describe('pipePower', () => {
-  it('is 1 W for 0.102 L/s lifted a metre without loss', () => {
+  it('is 1 W for 0.102 L/s lifted a meter without loss', () => {
     expect(pipePower(1 / 998.2067 / 9.80665, 1, 1)).toBeCloseTo(1, 6);
     expect(pipePower(1e-3, 2, 0.5)).toBeCloseTo(2 * pipePower(1e-3, 2, 1), 12);
   });

@@ -25,7 +25,7 @@ describe('cautions over a farm that is well within its means', () => {
     const lines = says(calm);
     expect(lines[0]).toMatch(/gives out first.*then/);
     expect(lines.some((text) => text.includes('is fed'))).toBe(false);
-    expect(lines.filter((text) => /denser|un-ionised at|for tilapia|too short|not given/.test(text))).toEqual([]);
+    expect(lines.filter((text) => /denser|un-ionized at|for tilapia|too short|not given/.test(text))).toEqual([]);
   });
 
   it('carry a figure for every mark', () => {
@@ -47,7 +47,7 @@ describe('cautions over water', () => {
     expect(has({ ...calm, tankVolume: undefined }, 'Tank volume is not given')).toBe(true);
   });
 
-  it('say that the ammonia limit holds too much un-ionised in the worst water', () => {
+  it('say that the ammonia limit holds too much un-ionized in the worst water', () => {
     const worst = { ...calm, highestPh: 8.5 };
     expect(has(worst, 'that harms')).toBe(true);
     expect(figureOf(worst, 'that harms', 'safe')).toBeLessThan(worst.ammoniaLimit);

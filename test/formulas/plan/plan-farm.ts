@@ -1,7 +1,7 @@
 import type { Scenario, ScenarioFactors } from '../../../src/formulas/plan/plan-scenario';
 
 export const DAY = 86400;
-export const litres = 1e-3;
+export const liters = 1e-3;
 export const milligrams = 1e-3;
 export const grams = 1e-3 / DAY;
 

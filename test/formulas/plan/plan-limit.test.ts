@@ -68,11 +68,11 @@ describe('the worst water', () => {
     expect([row.capacity, row.fish, row.shareInUse]).toEqual([0, 0, 'over']);
   });
 
-  it('is the hottest and the highest pH for un-ionised ammonia: 0.0654 of it at 28 °C and pH 8 (UF/IFAS FA16)', () => {
+  it('is the hottest and the highest pH for un-ionized ammonia: 0.0654 of it at 28 °C and pH 8 (UF/IFAS FA16)', () => {
     const hot = { ...farm, hottestWater: 28, highestPh: 8 };
     const total = 0.05 / 0.0654;
-    expect(carries(hot, 'circulation, un-ionised ammonia') / ((28.8 * total) / 0.04)).toBeCloseTo(1, 2);
-    expect(rowOf({ ...farm, ph: undefined, highestPh: undefined }, 'circulation, un-ionised ammonia').capacity).toBe(
+    expect(carries(hot, 'circulation, un-ionized ammonia') / ((28.8 * total) / 0.04)).toBeCloseTo(1, 2);
+    expect(rowOf({ ...farm, ph: undefined, highestPh: undefined }, 'circulation, un-ionized ammonia').capacity).toBe(
       'not given',
     );
   });

@@ -15,7 +15,7 @@ const bank: SettlingBank = {
 };
 
 describe('settleOverflow', () => {
-  it('is 4.6 gpm/ft2 = 0.0031 m3/s a square metre (Davidson and Summerfelt 2005)', () => {
+  it('is 4.6 gpm/ft2 = 0.0031 m3/s a square meter (Davidson and Summerfelt 2005)', () => {
     const footRound = 0.3048 * Math.sqrt(4 / Math.PI);
     expect(settleOverflow(4.6 * GPM, footRound, 1)).toBeCloseTo(0.0031, 4);
   });

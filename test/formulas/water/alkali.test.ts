@@ -29,13 +29,13 @@ describe('waterBuffer', () => {
 });
 
 describe('waterDose', () => {
-  it('takes 1.68 g of sodium bicarbonate to raise a litre by 1000 mg/L as CaCO3', () => {
+  it('takes 1.68 g of sodium bicarbonate to raise a liter by 1000 mg/L as CaCO3', () => {
     expect(waterDose(1, 1, 'sodium bicarbonate', 1)).toBeCloseTo(1.6787, 3);
   });
 });
 
 describe('waterBuffer and waterDose', () => {
-  it('are one: what nitrifying takes out of a cubic metre, the buffer puts back', () => {
+  it('are one: what nitrifying takes out of a cubic meter, the buffer puts back', () => {
     for (const alkali of alkalis) {
       expect(waterDose(1, filterAlkalinity(3e-3), alkali, 0.9) / waterBuffer(3e-3, alkali, 0.9)).toBeCloseTo(1, 12);
     }

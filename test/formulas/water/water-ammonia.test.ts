@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { unionisedShare, waterAmmonia, waterLimit } from '../../../src/formulas/water/water-ammonia';
+import { unionizedShare, waterAmmonia, waterLimit } from '../../../src/formulas/water/water-ammonia';
 
-describe('unionisedShare', () => {
+describe('unionizedShare', () => {
   it('gives Emerson’s printed 3.82 % at 20 °C and 5.38 % at 25 °C and pH 8, which take 273.2 K (from memory)', () => {
-    expect(unionisedShare(8, 20, 0)).toBeCloseTo(0.0382, 4);
-    expect(unionisedShare(8, 25, 0)).toBeCloseTo(0.0538, 4);
+    expect(unionizedShare(8, 20, 0)).toBeCloseTo(0.0382, 4);
+    expect(unionizedShare(8, 25, 0)).toBeCloseTo(0.0538, 4);
   });
 
   it('is within 2 % of Bower and Bidwell’s (1978) sea water of salinity 34', () => {
@@ -16,25 +16,25 @@ describe('unionisedShare', () => {
       [25, 8, 0.0428],
       [25, 8.5, 0.124],
     ] as const) {
-      expect(Math.abs(unionisedShare(ph, t, 34) / share - 1)).toBeLessThan(0.02);
+      expect(Math.abs(unionizedShare(ph, t, 34) / share - 1)).toBeLessThan(0.02);
     }
   });
 
   it('does not come from the misprinted constant, which gives 3.865 % at 20 °C and pH 8', () => {
-    expect(Math.abs(unionisedShare(8, 20, 0) - 0.03865)).toBeGreaterThan(3e-4);
+    expect(Math.abs(unionizedShare(8, 20, 0) - 0.03865)).toBeGreaterThan(3e-4);
   });
 
   it('grows with pH and warmth, shrinks with salt, and stays between 0 and 1', () => {
     let last = 0;
     for (let ph = 0.5; ph <= 14; ph += 0.5) {
-      const share = unionisedShare(ph, 20, 0);
+      const share = unionizedShare(ph, 20, 0);
       expect(share).toBeGreaterThan(last);
       expect(share).toBeLessThan(1);
       last = share;
     }
-    expect(unionisedShare(8, 21, 0)).toBeGreaterThan(unionisedShare(8, 20, 0));
-    expect(unionisedShare(8, 20, 10)).toBeLessThan(unionisedShare(8, 20, 0));
-    expect(unionisedShare(8, 20, 1e-9)).toBeCloseTo(unionisedShare(8, 20, 0), 11);
+    expect(unionizedShare(8, 21, 0)).toBeGreaterThan(unionizedShare(8, 20, 0));
+    expect(unionizedShare(8, 20, 10)).toBeLessThan(unionizedShare(8, 20, 0));
+    expect(unionizedShare(8, 20, 1e-9)).toBeCloseTo(unionizedShare(8, 20, 0), 11);
   });
 });
 

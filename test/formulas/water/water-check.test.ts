@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { unionisedShare } from '../../../src/formulas/water/water-ammonia';
+import { unionizedShare } from '../../../src/formulas/water/water-ammonia';
 import { type CheckRow, type WaterTest, waterCheck } from '../../../src/formulas/water/water-check';
 import { fishKinds, fishLimits } from '../../../src/formulas/water/water-species';
 
@@ -51,20 +51,20 @@ describe('waterCheck', () => {
     expect(named({ ...good, basis: 'ion' }, 'nitrate').high).toMatchObject({ si: expect.closeTo(0.4, 12) });
   });
 
-  it('judges ammonia by the un-ionised part where that is stricter, and by the total where that is', () => {
+  it('judges ammonia by the un-ionized part where that is stricter, and by the total where that is', () => {
     const alkaline = named({ ...good, ph: 8.5, ammonia: 1e-3 }, 'ammonia');
     expect(alkaline.verdict).toBe('too high');
-    expect(alkaline.high).toMatchObject({ si: expect.closeTo(5e-5 / unionisedShare(8.5, 26, 0), 12) });
+    expect(alkaline.high).toMatchObject({ si: expect.closeTo(5e-5 / unionizedShare(8.5, 26, 0), 12) });
     const acid = named({ ...good, ph: 6.5, ammonia: 4e-3 }, 'ammonia');
     expect(acid.verdict).toBe('too high');
     expect(acid.high).toMatchObject({ si: 3e-3 });
-    expect(named({ ...good, ph: 6.5, ammonia: 4e-3 }, 'un-ionised ammonia').verdict).toBe('within limits');
+    expect(named({ ...good, ph: 6.5, ammonia: 4e-3 }, 'un-ionized ammonia').verdict).toBe('within limits');
   });
 
-  it('cannot judge un-ionised ammonia without pH or temperature, nor call the total fine', () => {
+  it('cannot judge un-ionized ammonia without pH or temperature, nor call the total fine', () => {
     for (const missing of [{ ph: undefined }, { temperature: undefined }]) {
       const test = { ...good, ...missing };
-      expect(named(test, 'un-ionised ammonia').verdict).toBe('cannot judge');
+      expect(named(test, 'un-ionized ammonia').verdict).toBe('cannot judge');
       expect(named(test, 'ammonia').verdict).toBe('cannot judge');
       expect(named({ ...test, ammonia: 4e-3 }, 'ammonia').verdict).toBe('too high');
     }
@@ -127,10 +127,10 @@ describe('waterCheck', () => {
 describe('fishLimits', () => {
   it('has ranges the right way round and every source named', () => {
     for (const kind of fishKinds) {
-      const { temperature, ph, source, unionised, ammonia } = fishLimits(kind);
+      const { temperature, ph, source, unionized, ammonia } = fishLimits(kind);
       expect(temperature[0]).toBeLessThan(temperature[1]);
       expect(ph[0]).toBeLessThan(ph[1]);
-      expect(unionised).toBeLessThan(ammonia);
+      expect(unionized).toBeLessThan(ammonia);
       expect(source).not.toBe('');
     }
   });

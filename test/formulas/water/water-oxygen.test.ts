@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { airPressure } from '../../../src/formulas/water/atmosphere';
-import { oxygenAtPressure, vapourPressure, waterOxygen } from '../../../src/formulas/water/water-oxygen';
+import { oxygenAtPressure, vaporPressure, waterOxygen } from '../../../src/formulas/water/water-oxygen';
 import { oxygenOracle } from '../../oracles/water-properties';
 
 describe('airPressure', () => {
@@ -31,7 +31,7 @@ describe('waterOxygen', () => {
 
   it('falls faster than the pressure, since only the dry part of the air counts', () => {
     expect(oxygenAtPressure(20, 0.95 * 101325, 0)).toBeLessThan(0.95 * waterOxygen(20, 0, 0));
-    expect(vapourPressure(100)).toBeCloseTo(1, 1);
+    expect(vaporPressure(100)).toBeCloseTo(1, 1);
   });
 
   it('falls with warmth, height and salt', () => {

@@ -56,8 +56,8 @@ export class FakeWorksheet extends Proxied<FakeSheet> {
   get notes(): unknown {
     return this.looks('notes');
   }
-  set tabColor(colour: string) {
-    this.act((sheet) => sheet.done.push(`tab ${colour}`));
+  set tabColor(color: string) {
+    this.act((sheet) => sheet.done.push(`tab ${color}`));
   }
   set showGridlines(shown: boolean) {
     this.act((sheet) => sheet.done.push(`gridlines ${shown}`));

@@ -139,7 +139,7 @@ test('what can hurt is said for every kind of work', () => {
     'Zinc',
     'tonne',
     'Ground-fault',
-    'hydrogen sulphide',
+    'hydrogen sulfide',
     'half the oxygen time',
     'caustics',
   ]) {

@@ -26,7 +26,7 @@ test.each([
   ['=Other!A1', '=Other!A1'],
   ["='Other sheet'!A1", "='Other sheet'!A1"],
   ['="Drums!A1"&Drums!B2', '="Drums!A1"&\'Drums 2\'!B2'],
-  ['=SUM(PullLog[Litres])', '=SUM(PullLog2[Litres])'],
+  ['=SUM(PullLog[Liters])', '=SUM(PullLog2[Liters])'],
   ['=SILT.UNIT.LABEL(SiltUnits,"dimension")', '=SILT.UNIT.LABEL(SiltUnits2,"dimension")'],
   [
     '=LET(used,Drums!A5:A12<>"",FILTER(Drums!B5:B12,used))',

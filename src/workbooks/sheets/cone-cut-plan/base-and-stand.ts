@@ -63,7 +63,7 @@ export function baseMixSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    tabColour: '8A6D3B',
+    tabColor: '8A6D3B',
     print: print(profile, 'A1:D23', { landscape: false, fitToHeight: 1 }),
   });
 }
@@ -131,7 +131,7 @@ export function standSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    tabColour: '8A6D3B',
+    tabColor: '8A6D3B',
     print: print(profile, 'A1:F30', { fitToHeight: 1 }),
   });
 }

@@ -15,7 +15,7 @@ export function cutPlanSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Cut plan',
     title: 'Sheets to buy, and where each piece lies',
-    step: 'x and y run from the sheet’s lower-left corner to the centre that the arcs are struck from; the direction is that of the piece’s centre line, counter-clockwise from the sheet’s length. Select the plan and the task pane draws it.',
+    step: 'x and y run from the sheet’s lower-left corner to the center that the arcs are struck from; the direction is that of the piece’s center line, counter-clockwise from the sheet’s length. Select the plan and the task pane draws it.',
     caution: 'Support both sides of a cut, keep hands behind the blade, and wear goggles and gloves.',
     widths,
   });
@@ -34,7 +34,7 @@ export function cutPlanSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 7,
-    tabColour: '1F7A8C',
+    tabColor: '1F7A8C',
     print: print(profile, `A1:F${7 + mostPieces}`, { landscape: false, titleRows: '1:7' }),
   });
 }
@@ -63,7 +63,7 @@ export function markingOutSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 6,
-    tabColour: '1F7A8C',
+    tabColor: '1F7A8C',
     print: print(profile, 'A1:G40', { landscape: false, titleRows: '1:6' }),
   });
 }

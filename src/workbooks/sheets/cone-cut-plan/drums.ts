@@ -122,7 +122,7 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    tabColour: 'E0B400',
+    tabColor: 'E0B400',
     print: print(profile, 'A1:L20'),
   });
 }

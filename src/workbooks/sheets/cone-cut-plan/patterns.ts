@@ -64,7 +64,7 @@ export function patternsSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    tabColour: '1F7A8C',
+    tabColor: '1F7A8C',
     print: print(profile, 'A1:K26'),
   });
 }

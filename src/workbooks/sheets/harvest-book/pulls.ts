@@ -15,7 +15,7 @@ const firstDay = 46_083;
 const days = 84;
 
 /** What was read off the pail on the days of three weeks, repeated; a blank is a day on which nobody pulled. */
-const litres = [15, 16, 15, 17, 16, 14, '', 17, 18, 17, 16, 18, 17, 15, 18, 19, 18, 20, 19, 17, ''] as const;
+const liters = [15, 16, 15, 17, 16, 14, '', 17, 18, 17, 16, 18, 17, 15, 18, 19, 18, 20, 19, 17, ''] as const;
 const gallons = [
   4,
   4.25,
@@ -69,7 +69,7 @@ export function pullsSheet(profile: ReadyProfile): SheetData {
     .put('B4', unitOf('volume'), 'note')
     .put('C4', 'by mass', 'note')
     .across('A5', ['Date', 'Slurry volume', 'Solids share', 'Remark'], 'heading');
-  const pails = profile === 'US' ? gallons : litres;
+  const pails = profile === 'US' ? gallons : liters;
   const filled: (readonly [number, number, number, string])[] = [];
   for (let day = 0; day < days; day += 1) {
     const pail = pails[day % pails.length]!;
@@ -106,7 +106,7 @@ export function pullsSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 5,
-    tabColour: 'E0B400',
+    tabColor: 'E0B400',
     tables: [{ name: 'PullLog', range: `A5:D${lastFilled}` }],
     print: print(profile, `A1:D${lastFilled}`, { landscape: false, titleRows: '1:5' }),
   });

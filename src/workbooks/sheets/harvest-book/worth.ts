@@ -50,7 +50,7 @@ export function monthsSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    tabColour: '1F7A8C',
+    tabColor: '1F7A8C',
     charts: [
       chart('Nitrogen, phosphate and potash by month', 'H4:P20', ['D', 'E', 'F'], 'in the unit of the headings'),
       chart('Dry solids by month', 'H22:P36', ['B'], 'in the unit of the heading'),
@@ -118,7 +118,7 @@ export function gardenSheet(profile: ReadyProfile): SheetData {
     );
   return draft.sheet({
     columnWidths: columnWidths(widths),
-    tabColour: '6B8E23',
+    tabColor: '6B8E23',
     print: print(profile, 'A1:D28', { landscape: false, fitToHeight: 1, titleRows: '1:3' }),
   });
 }
@@ -165,7 +165,7 @@ export function pickingSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    tabColour: '6B8E23',
+    tabColor: '6B8E23',
     print: print(profile, `A1:E${lastBed}`),
   });
 }

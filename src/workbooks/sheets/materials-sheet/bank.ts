@@ -63,7 +63,7 @@ export function bankSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    tabColour: 'E0B400',
+    tabColor: 'E0B400',
     print: print(profile, `A1:D${last}`, { landscape: false }),
   });
 }
@@ -92,7 +92,7 @@ export function partsSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    tabColour: '1F7A8C',
+    tabColor: '1F7A8C',
     print: print(profile, `A1:D${lastPart}`),
   });
 }

@@ -36,7 +36,7 @@ export function materialsSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 6,
-    tabColour: '1F7A8C',
+    tabColor: '1F7A8C',
     print: print(profile, `A1:D${lastLine}`, { landscape: false, titleRows: '1:6' }),
   });
 }
@@ -90,7 +90,7 @@ export function buildOrBuySheet(profile: ReadyProfile): SheetData {
   });
   return draft.sheet({
     columnWidths: columnWidths(widths),
-    tabColour: '1F7A8C',
+    tabColor: '1F7A8C',
     charts: [
       {
         type: 'line',
@@ -142,7 +142,7 @@ export function calendarSheet(profile: ReadyProfile): SheetData {
   for (let row = 11; row <= 17; row += 1) draft.height(row, 32);
   return draft.sheet({
     columnWidths: columnWidths(widths),
-    tabColour: '8A6D3B',
+    tabColor: '8A6D3B',
     print: print(profile, 'A1:C17'),
   });
 }

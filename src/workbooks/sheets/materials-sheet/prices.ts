@@ -103,7 +103,7 @@ export function pricesSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    tabColour: 'E0B400',
+    tabColor: 'E0B400',
     tables: [{ name: 'PriceList', range: `A4:F${last}` }],
     print: print(profile, `A1:F${last}`, { landscape: false }),
   });

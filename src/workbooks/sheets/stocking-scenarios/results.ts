@@ -82,7 +82,7 @@ export function compareSheet(profile: ReadyProfile): SheetData {
     columnWidths: columnWidths(widths),
     frozenRows: 4,
     frozenColumns: 2,
-    tabColour: '1F7A8C',
+    tabColor: '1F7A8C',
     charts: [
       chart('Feed and solids a day', 'H4:O18', ['feed', 'solids', 'solids captured'], {
         valueTitle: 'a day, in the unit of column B',
@@ -128,7 +128,7 @@ export function limitSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    tabColour: '1F7A8C',
+    tabColor: '1F7A8C',
     print: print(profile, 'A1:E45', { fitToHeight: 1 }),
   });
 }

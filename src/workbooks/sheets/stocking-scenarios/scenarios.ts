@@ -91,7 +91,7 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
     columnWidths: columnWidths(widths),
     frozenRows: 4,
     frozenColumns: 2,
-    tabColour: 'E0B400',
+    tabColor: 'E0B400',
     print: print(profile, `A1:F${last}`, { landscape: false, fitToHeight: 1 }),
   });
 }
@@ -113,7 +113,7 @@ export function inputsSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
-    tabColour: '7F7F7F',
+    tabColor: '7F7F7F',
     print: print(profile, 'A1:F70'),
   });
 }

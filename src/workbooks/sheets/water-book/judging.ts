@@ -42,7 +42,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
     .put('B5', 46_118, formatted('input', formats.date))
     .put('C5', `=MATCH(B5,${testColumn('date')},0)`, 'result')
     .put('D5', 'which test of the list', 'note')
-    .put('A6', withUnit('Un-ionised ammonia N allowed', 'concentration'), 'heading')
+    .put('A6', withUnit('Un-ionized ammonia N allowed', 'concentration'), 'heading')
     .put(
       'B6',
       0.05,
@@ -68,12 +68,12 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 8,
-    tabColour: '1F7A8C',
+    tabColor: '1F7A8C',
     conditions: [
       {
         range: 'E9:E18',
         formula: '=AND(E9<>"",E9<>"within limits",E9<>"not measured")',
-        style: { bold: true, fontColour: 'B00020', fill: 'FDE0E0' },
+        style: { bold: true, fontColor: 'B00020', fill: 'FDE0E0' },
       },
     ],
     print: print(profile, 'A1:F18', { titleRows: '1:3' }),
@@ -131,7 +131,7 @@ export function careSheet(profile: ReadyProfile): SheetData {
     .choice('B15', alkalis, 'by its chemical name', false);
   return draft.sheet({
     columnWidths: columnWidths(widths),
-    tabColour: '8A6D3B',
+    tabColor: '8A6D3B',
     print: print(profile, 'A1:D24', { fitToHeight: 1, titleRows: '1:3' }),
   });
 }

@@ -65,13 +65,13 @@ function chart(title: string, place: string, letters: readonly string[], more: P
   };
 }
 
-/** The weekly tests, and what of each ammonia reading is un-ionised. */
+/** The weekly tests, and what of each ammonia reading is un-ionized. */
 export function testsSheet(profile: ReadyProfile): SheetData {
   const widths = [13, 13, 9, 12, 12, 12, 12, 18, 14, 16, 22];
   const draft = framed({
     name: 'Tests',
     title: 'Weekly water tests',
-    step: 'One row a test. Leave a reading that was not taken empty. Nitrogen readings are as N; text says its own: 40 mg/L as NO3. Here only un-ionised ammonia is judged; total ammonia may have a lower limit for your fish: see Verdict.',
+    step: 'One row a test. Leave a reading that was not taken empty. Nitrogen readings are as N; text says its own: 40 mg/L as NO3. Here only un-ionized ammonia is judged; total ammonia may have a lower limit for your fish: see Verdict.',
     caution: cautions.water,
     widths,
   });
@@ -98,9 +98,9 @@ export function testsSheet(profile: ReadyProfile): SheetData {
         'Nitrate N',
         'Oxygen',
         'Alkalinity',
-        'Un-ionised N',
+        'Un-ionized N',
         'Ammonia N at that limit',
-        'Un-ionised N is',
+        'Un-ionized N is',
       ],
       'heading',
     )
@@ -135,24 +135,24 @@ export function testsSheet(profile: ReadyProfile): SheetData {
     )
     .put(
       'K6',
-      `=IF(I6:I${last}="","",IF(I6:I${last}>Verdict!$B$6,"too much un-ionised",IF(I6:I${last}>Verdict!$B$6/2,"watch","within limits")))`,
+      `=IF(I6:I${last}="","",IF(I6:I${last}>Verdict!$B$6,"too much un-ionized",IF(I6:I${last}>Verdict!$B$6/2,"watch","within limits")))`,
       'result',
     );
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 5,
     frozenColumns: 1,
-    tabColour: 'E0B400',
+    tabColor: 'E0B400',
     conditions: [
       {
         range: `K6:K${last}`,
-        formula: '=K6="too much un-ionised"',
-        style: { bold: true, fontColour: 'B00020', fill: 'FDE0E0' },
+        formula: '=K6="too much un-ionized"',
+        style: { bold: true, fontColor: 'B00020', fill: 'FDE0E0' },
       },
     ],
     charts: [
       chart('Ammonia and nitrite', 'M4:U19', ['D', 'E'], { valueTitle: 'mg/L as N', valueFormat: '0.0' }),
-      chart('Un-ionised ammonia', 'M21:U36', ['I'], { valueTitle: 'mg/L as N', valueFormat: '0.000' }),
+      chart('Un-ionized ammonia', 'M21:U36', ['I'], { valueTitle: 'mg/L as N', valueFormat: '0.000' }),
     ],
     print: print(profile, `A1:K${last}`, { titleRows: '1:5' }),
   });

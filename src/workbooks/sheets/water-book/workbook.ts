@@ -10,7 +10,7 @@ import { testsSheet } from './tests';
 export function waterBook(profile: ReadyProfile): WorkbookData {
   return {
     title: 'Water book',
-    subject: 'Weekly water tests, un-ionised ammonia, verdicts, oxygen time, alkali to add',
+    subject: 'Weekly water tests, un-ionized ammonia, verdicts, oxygen time, alkali to add',
     activeSheet: 'Tests',
     names: unitsNames,
     sheets: [
@@ -19,7 +19,7 @@ export function waterBook(profile: ReadyProfile): WorkbookData {
         setting:
           'Twelve weeks in the fish tank of Ottermere Glasshouse, an invented community greenhouse, while its young filter learns to keep up and too much alkali is added once. All figures are invented: clear the rows of Tests and begin with your own.',
         lines: [
-          'Tests: one row a test; leave a reading that was not taken empty. Read how much of the ammonia is un-ionised, which is what harms.',
+          'Tests: one row a test; leave a reading that was not taken empty. Read how much of the ammonia is un-ionized, which is what harms.',
           'Verdict: the species and the day of a test; read each reading judged in words.',
           'Oxygen and alkali: the water, the feed, oxygen now and at its least; read how long the fish have.',
           'Oxygen and alkali, below: the alkali and the alkalinity you want; read what to add.',
