@@ -8,7 +8,7 @@ const entities: Readonly<Record<string, string>> = {
 
 /** Text made safe inside HTML, in an element or a quoted attribute. */
 export function markupSafe(text: string): string {
-  return text.replace(/[&<>"']/g, (character) => entities[character]!);
+  return text.replace(/[&<>"']/g, (character) => entities[character] ?? '');
 }
 
 /** The same, with what stands between back-ticks set as code. */

@@ -43,7 +43,7 @@ export function referencePage(row: CatalogueRow): string {
 
 /** The page that lists every function by family. */
 export function referenceIndex(rows: readonly CatalogueRow[]): string {
-  const families = [...new Set(rows.map((row) => row.name.split('.')[0]!))];
+  const families = [...new Set(rows.map((row) => row.name.split('.', 1).join('')))];
   const sections = families.map((family) => {
     const items = rows
       .filter((row) => row.name.startsWith(`${family}.`))

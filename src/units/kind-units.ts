@@ -59,12 +59,12 @@ const namedUnits: Partial<Record<Kind, Readonly<Record<string, Measure>>>> = {
   share: { '%': named('%', 1, 100) },
 };
 
-const dimensionsOf = new Map<Kind, number>();
+const dimensionsOf = new Map<Kind, number | undefined>();
 for (const kind of kinds) {
   const measure = composeUnit(tidyUnit(kindRows[kind].metric));
   if (measure && kind !== 'salinity') dimensionsOf.set(kind, measure.dimensions);
 }
-dimensionsOf.set('alkalinity', dimensionsOf.get('concentration')!);
+dimensionsOf.set('alkalinity', dimensionsOf.get('concentration'));
 
 const bareNumber = named('');
 
@@ -96,7 +96,8 @@ export function symbolOfKind(kind: Kind, text: string, unit: Measure): string {
   return (
     listed.find((symbol) => tidyUnit(symbol) === tidy) ??
     listed.find((symbol) => {
-      const other = unitOfKind(kind, symbol)!;
+      const other = unitOfKind(kind, symbol);
+      if (other === undefined) return false;
       return other.shift === unit.shift && other.numerator * unit.denominator === unit.numerator * other.denominator;
     }) ??
     unit.symbol

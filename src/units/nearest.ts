@@ -14,10 +14,14 @@ function edits(from: string, to: string): number {
   for (let row = 1; row <= from.length; row++) {
     const current = [row];
     for (let column = 1; column <= to.length; column++) {
-      const replaced = above[column - 1]! + (from[row - 1] === to[column - 1] ? 0 : 1);
-      current.push(Math.min(replaced, above[column]! + 1, current[column - 1]! + 1));
+      const replaced = editsAt(above, column - 1) + (from[row - 1] === to[column - 1] ? 0 : 1);
+      current.push(Math.min(replaced, editsAt(above, column) + 1, editsAt(current, column - 1) + 1));
     }
     above = current;
   }
-  return above[to.length]!;
+  return editsAt(above, to.length);
+}
+
+function editsAt(row: readonly number[], column: number): number {
+  return row[column] ?? Number.POSITIVE_INFINITY;
 }

@@ -40,6 +40,6 @@ export function splitNitrogenForm(text: string): { readonly text: string; readon
   const put = whole.endsWith('/') ? 'g/' : '';
   return {
     text: (text.slice(0, found.index) + put + text.slice(found.index + whole.length)).trim(),
-    as: asNitrogen === undefined ? words[word.toLowerCase()]! : 'N',
+    as: asNitrogen === undefined ? (words[word.toLowerCase()] ?? 'N') : 'N',
   };
 }

@@ -46,7 +46,7 @@ function parseProfile(text: string): Profile {
     if (exception !== '') addException(chosen, exception);
   }
   const units = {} as Record<Kind, Unit>;
-  for (const kind of kinds) units[kind] = chosen.get(kind) ?? makeUnit(kind, kindRows[kind][name])!;
+  for (const kind of kinds) units[kind] = chosen.get(kind) ?? unitMade(kind, kindRows[kind][name]);
   return { text, name, units, index: new Map(kinds.map((kind) => [kind, units[kind]])) };
 }
 
@@ -69,9 +69,17 @@ function addException(chosen: Map<Kind, Unit>, exception: string): void {
       throw new Unreadable(`${wordText(text)} is not a unit for ${kind} in a profile; give ${wordList(allowed)}`);
     }
     const mass = unit.symbol.slice(0, unit.symbol.length - time.length);
-    for (const [each, behind] of Object.entries(massKinds))
-      choose(chosen, each as Kind, makeUnit(each as Kind, mass + behind)!);
+    for (const each of ['mass', 'daily', 'transfer'] as const) {
+      choose(chosen, each, unitMade(each, mass + massKinds[each]));
+    }
   } else choose(chosen, kind, unit);
+}
+
+/** A unit of our own lists, or one composed of a unit that was just read. */
+function unitMade(kind: Kind, text: string): Unit {
+  const unit = makeUnit(kind, text);
+  if (unit === undefined) throw new Error(`${text} is no unit of ${kind}`);
+  return unit;
 }
 
 function choose(chosen: Map<Kind, Unit>, kind: Kind, unit: Unit): void {
@@ -90,7 +98,9 @@ const choosable = kinds.filter((kind) => !isUnitless(kind) && !/^(?:minutes|hour
 
 function splitException(exception: string): readonly [Kind, string] {
   const lower = exception.toLowerCase();
-  const kind = byLength.find((each) => lower === each || (lower.startsWith(each) && /[ =:]/.test(lower[each.length]!)));
+  const kind = byLength.find(
+    (each) => lower === each || (lower.startsWith(each) && /[ =:]/.test(lower.charAt(each.length))),
+  );
   if (!kind) {
     const near = nearest(lower.replace(/ [^ ]*$/, ''), choosable, 5);
     throw new Unreadable(

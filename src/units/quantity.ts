@@ -7,7 +7,7 @@ import { numberAtHead } from './number-text';
 import { judgeBare } from './plain-number';
 import type { Profile } from './profile';
 import { tidyText, wordText } from './text';
-import { fromSi } from './unit';
+import { fromSi, type Unit } from './unit';
 import type { Measure } from './unit-text';
 import { Unreadable } from './unreadable';
 import { unitsRead } from './wording';
@@ -25,7 +25,7 @@ const LONGEST_TEXT = 200;
  */
 export function readQuantity(profile: Profile, kind: Kind, value: unknown, atMost?: number): number {
   if (typeof value === 'number') {
-    const unit = profile.index.get(kind)!;
+    const unit = unitOf(profile, kind);
     if (value >= unit.plainFrom && value <= unit.plainTo) return (value + unit.shift) * unit.scale;
     return judgeBare(profile, kind, value, atMost);
   }
@@ -36,7 +36,11 @@ export function readQuantity(profile: Profile, kind: Kind, value: unknown, atMos
 
 /** A quantity in SI as a number in the profile's unit. */
 export function toProfile(profile: Profile, kind: Kind, si: number): number {
-  return fromSi(profile.index.get(kind)!, si);
+  return fromSi(unitOf(profile, kind), si);
+}
+
+function unitOf(profile: Profile, kind: Kind): Unit {
+  return profile.index.get(kind) ?? profile.units[kind];
 }
 
 function readText(profile: Profile, kind: Kind, value: string, atMost: number | undefined): number {

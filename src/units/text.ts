@@ -39,7 +39,7 @@ export function tidyText(text: string): string {
   const signs = plain.test(text)
     ? text
     : text
-        .replace(/[º˚´`]/g, (sign) => before[sign]!)
+        .replace(/[º˚´`]/g, (sign) => before[sign] ?? sign)
         .replace(/(\d)(?=[\u00b2\u00b3\u00b9\u00bc-\u00be\u2070-\u2079\u2150-\u215f\u2189])/g, '$1 ')
         .normalize('NFKC')
         .replace(/[\u0080-\uffff*]/g, (sign) => after[sign] ?? sign);

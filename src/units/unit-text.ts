@@ -84,15 +84,17 @@ const factorPattern = /^(10+(?= ?[a-z]))? ?(\D+?)\^?(-?[123])?$/;
 
 function compose(tidy: string): Measure | undefined {
   const parts = tidy
-    .replace(/\b[a-z]+\b/g, (word) => (Object.hasOwn(writtenOut, word) ? writtenOut[word]! : word))
+    .replace(/\b[a-z]+\b/g, (word) => (Object.hasOwn(writtenOut, word) ? (writtenOut[word] ?? word) : word))
     .split(/([/·])/);
   let numerator = 1;
   let denominator = 1;
   let dimensions = 0;
   let symbol = '';
-  for (let i = 0; i < parts.length; i += 2) {
+  for (const [i, part] of parts.entries()) {
+    // Every second part is the sign between two units.
+    if (i % 2 === 1) continue;
     if (i === 0 && parts[0] === '' && parts.length > 1) continue;
-    const [, factor, name = '', power = '1'] = factorPattern.exec(parts[i]!) ?? [];
+    const [, factor, name = '', power = '1'] = factorPattern.exec(part) ?? [];
     const base = baseUnit(name);
     if (!base) return undefined;
     const sign = i > 0 && parts[i - 1] === '/' ? -1 : 1;

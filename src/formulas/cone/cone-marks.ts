@@ -30,9 +30,10 @@ const quarter = Math.PI / 2;
  */
 export function coneMarks(piece: Piece, step: number): readonly ConeMark[] {
   const marks = piece.shape === 'rectangle' ? rectangleMarks(piece) : sectorMarks(piece, step);
-  const first = marks[0]!;
-  const last = marks.findLast(({ outerX }) => outerX !== undefined)!;
-  return [...marks, ...distances(first, last)];
+  const onBothArcs = marks.filter(isOnBothArcs);
+  const [first] = onBothArcs;
+  const last = onBothArcs.at(-1);
+  return first === undefined || last === undefined ? marks : [...marks, ...distances(first, last)];
 }
 
 function sectorMarks(piece: SectorPiece, step: number): readonly ConeMark[] {
@@ -69,15 +70,22 @@ function rectangleMarks({ length, width, lap }: RectanglePiece): readonly ConeMa
   return [first, across('lap line', lap), across('lap edge', 0)];
 }
 
-function distances(first: ConeMark, last: ConeMark): readonly ConeMark[] {
+/** A mark with a point on the outer and one on the inner arc; the foot of a wide lap has only one. */
+type MarkOnArcs = ConeMark & { readonly [K in 'outerX' | 'outerY' | 'innerX' | 'innerY']: number };
+
+function isOnBothArcs(mark: ConeMark): mark is MarkOnArcs {
+  return mark.outerX !== undefined && mark.innerX !== undefined;
+}
+
+function distances(first: MarkOnArcs, last: MarkOnArcs): readonly ConeMark[] {
   const check = (mark: string, x: number, y: number): ConeMark => ({
     ...given(mark, undefined, undefined, undefined),
     distance: Math.hypot(x, y),
   });
   const between = (from: readonly [x: number, y: number], to: readonly [x: number, y: number]) =>
     [to[0] - from[0], to[1] - from[1]] as const;
-  const outer = (mark: ConeMark) => [mark.outerX!, mark.outerY!] as const;
-  const inner = (mark: ConeMark) => [mark.innerX!, mark.innerY!] as const;
+  const outer = (mark: MarkOnArcs) => [mark.outerX, mark.outerY] as const;
+  const inner = (mark: MarkOnArcs) => [mark.innerX, mark.innerY] as const;
   return [
     check('check: outer corner to outer corner', ...between(outer(first), outer(last))),
     check('check: inner corner to inner corner', ...between(inner(first), inner(last))),

@@ -63,9 +63,8 @@ export function costLines(items: readonly Item[], prices: readonly Price[], allo
     const packs = wholeUp(needed / price.packSize);
     return { item, needed, packs, cost: packs * price.packPrice };
   });
-  const priced = lines.filter((line) => line.cost !== undefined);
-  const without = lines.length - priced.length;
-  const total = priced.reduce((sum, line) => sum + line.cost!, 0);
+  const without = lines.filter(({ cost }) => cost === undefined).length;
+  const total = lines.reduce((sum, { cost = 0 }) => sum + cost, 0);
   const words =
     without === 0
       ? 'total'

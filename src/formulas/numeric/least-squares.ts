@@ -52,8 +52,8 @@ function stepFrom(
   let xr = 0;
   let yr = 0;
   now.forEach((residual, i) => {
-    const dx = (right[i]! - left[i]!) / (2 * NUDGE);
-    const dy = (up[i]! - down[i]!) / (2 * NUDGE);
+    const dx = ((right[i] ?? 0) - (left[i] ?? 0)) / (2 * NUDGE);
+    const dy = ((up[i] ?? 0) - (down[i] ?? 0)) / (2 * NUDGE);
     xx += dx * dx;
     xy += dx * dy;
     yy += dy * dy;

@@ -33,8 +33,7 @@ export function pipeDuty(duty: Duty): PumpPoint {
   const fixed = fittingCoefficient(duty.fittings, duty.bore);
   const asked = (flow: number) => duty.lift + lossAt(flow / area, duty, viscosity, fixed);
   const spare = (flow: number) => pumpHead(curve, flow) - asked(flow);
-  const least = curve.flows[0]!;
-  const most = curve.flows.at(-1)!;
+  const { leastFlow: least, mostFlow: most } = curve;
   if (spare(least) < 0) {
     throw new Refusal('lift', 'the pump has {head} at {flow}, where lift and pipe ask for {asked}: they do not meet', {
       figures: figuresAt(least, pumpHead(curve, least), asked(least)),

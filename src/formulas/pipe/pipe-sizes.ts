@@ -5,7 +5,7 @@ import { Refusal } from '../refusal';
 import { circleArea } from '../tank/tank-shape';
 
 const INCH = 0.0254;
-const MILLIMETRE = 1e-3;
+const MILLIMETER = 1e-3;
 
 /** A pipe's name: so many inches nominal, or so many millimeters outside diameter. */
 export interface NominalSize {
@@ -66,10 +66,11 @@ interface Sized {
 export function pipeSizes(series: NominalSize['series'], schedule: number): readonly Sized[] {
   const column = (schedules[series] as readonly number[]).indexOf(schedule);
   if (column < 0) return [];
-  if (series === 'inch') return inches.map((row) => ({ size: row[0], bore: row[column + 1]! * INCH }));
+  if (series === 'inch') return inches.map(([size, ...bores]) => ({ size, bore: (bores[column] ?? 0) * INCH }));
   return metric
-    .filter((row) => row[column + 1]! > 0)
-    .map((row) => ({ size: row[0], bore: (row[0] - 2 * row[column + 1]!) * MILLIMETRE }));
+    .map(([size, ...walls]) => ({ size, wall: walls[column] ?? 0 }))
+    .filter(({ wall }) => wall > 0)
+    .map(({ size, wall }) => ({ size, bore: (size - 2 * wall) * MILLIMETER }));
 }
 
 /**
@@ -103,12 +104,12 @@ export function pipeBore(nominal: NominalSize, schedule: number): number {
 export function pipeSize(flow: number, fastest: number, schedule: number): string {
   const series = (schedules.metric as readonly number[]).includes(schedule) ? 'metric' : 'inch';
   const sizes = pipeSizes(series, schedule);
-  if (sizes.length === 0) {
+  const widest = sizes.at(-1);
+  if (widest === undefined) {
     throw new Refusal('schedule', 'give 40 or 80, or the metric pressure classes 10 or 16', { reason: 'unavailable' });
   }
   const fitting = sizes.find(({ bore }) => flow <= fastest * circleArea(bore) * (1 + 1e-9));
   if (fitting === undefined) {
-    const widest = sizes.at(-1)!;
     const name = nominalName({ series, size: widest.size });
     throw new Refusal('flow', `the widest pipe known here, ${name}, carries {most}; use several side by side`, {
       figures: { most: { value: fastest * circleArea(widest.bore), like: 'flow' } },

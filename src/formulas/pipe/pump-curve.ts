@@ -8,11 +8,16 @@ export interface PumpPoint {
   readonly head: number;
 }
 
-/** A curve through the points that never rises where they do not. */
+/** A point of the curve and its slope there. */
+interface Knot extends PumpPoint {
+  readonly slope: number;
+}
+
+/** A curve through the points that never rises where they do not: its first point, and the spans up to the last. */
 export interface PumpCurve {
-  readonly flows: readonly number[];
-  readonly heads: readonly number[];
-  readonly slopes: readonly number[];
+  readonly leastFlow: number;
+  readonly mostFlow: number;
+  readonly spans: readonly (readonly [from: Knot, to: Knot])[];
 }
 
 /**
@@ -22,58 +27,74 @@ export interface PumpCurve {
  * Journal on Scientific and Statistical Computing 5:300 (1984).
  */
 export function pumpCurve(points: readonly PumpPoint[]): PumpCurve {
-  const sorted = [...points].sort((a, b) => a.flow - b.flow);
-  if (sorted.length < 2) throw new Refusal('curve', 'give at least two points of flow and head');
-  const flows = sorted.map(({ flow }) => flow);
-  const heads = sorted.map(({ head }) => head);
-  for (let i = 1; i < flows.length; i++) {
-    const at = { value: flows[i]!, like: 'flow' };
-    if (flows[i] === flows[i - 1]) {
-      throw new Refusal('curve', 'two heads are given at {at}; give one', { figures: { at } });
-    }
-    if (heads[i]! > heads[i - 1]!) {
-      throw new Refusal('curve', 'the head rises toward {at}; a pump’s head falls as its flow grows', {
-        figures: { at },
-      });
-    }
+  const [first, ...rest] = [...points].sort((a, b) => a.flow - b.flow);
+  const last = rest.at(-1);
+  if (first === undefined || last === undefined) {
+    throw new Refusal('curve', 'give at least two points of flow and head');
   }
-  return { flows, heads, slopes: slopesOf(flows, heads) };
-}
-
-function slopesOf(flows: readonly number[], heads: readonly number[]): readonly number[] {
-  const last = flows.length - 1;
-  const width = (i: number) => flows[i + 1]! - flows[i]!;
-  const secant = (i: number) => (heads[i + 1]! - heads[i]!) / width(i);
-  if (last === 1) return [secant(0), secant(0)];
-  return flows.map((_, i) => {
-    if (i === 0) return endSlope(width(0), width(1), secant(0), secant(1));
-    if (i === last) return endSlope(width(last - 1), width(last - 2), secant(last - 1), secant(last - 2));
-    const before = secant(i - 1);
-    const after = secant(i);
-    if (before === 0 || after === 0) return 0;
-    const first = 2 * width(i) + width(i - 1);
-    const second = width(i) + 2 * width(i - 1);
-    return (first + second) / (first / before + second / after);
+  const chords: Chord[] = [];
+  let from = first;
+  for (const to of rest) {
+    refuseRise(from, to);
+    const width = to.flow - from.flow;
+    chords.push({ from, to, width, secant: (to.head - from.head) / width });
+    from = to;
+  }
+  const spans = chords.map((chord, i) => {
+    const startSlope = slopeBetween(chords[i - 1], chord) ?? endSlope(chord, chords[i + 1]);
+    const endingSlope = slopeBetween(chord, chords[i + 1]) ?? endSlope(chord, chords[i - 1]);
+    return [
+      { ...chord.from, slope: startSlope },
+      { ...chord.to, slope: endingSlope },
+    ] as const;
   });
+  return { leastFlow: first.flow, mostFlow: last.flow, spans };
 }
 
-/** Slope at an end from three points, kept from overshooting. */
-function endSlope(near: number, far: number, secant: number, next: number): number {
-  const slope = ((2 * near + far) * secant - near * next) / (near + far);
+/** The straight line between two neighboring points. */
+interface Chord {
+  readonly from: PumpPoint;
+  readonly to: PumpPoint;
+  readonly width: number;
+  readonly secant: number;
+}
+
+function refuseRise(from: PumpPoint, to: PumpPoint): void {
+  const figures = { at: { value: to.flow, like: 'flow' } };
+  if (to.flow === from.flow) throw new Refusal('curve', 'two heads are given at {at}; give one', { figures });
+  if (to.head > from.head) {
+    throw new Refusal('curve', 'the head rises toward {at}; a pump’s head falls as its flow grows', { figures });
+  }
+}
+
+/** Slope where two chords meet; undefined at an end of the curve, where there is only one. */
+function slopeBetween(before: Chord | undefined, after: Chord | undefined): number | undefined {
+  if (before === undefined || after === undefined) return undefined;
+  if (before.secant === 0 || after.secant === 0) return 0;
+  const first = 2 * after.width + before.width;
+  const second = after.width + 2 * before.width;
+  return (first + second) / (first / before.secant + second / after.secant);
+}
+
+/** Slope at an end from three points, kept from overshooting; that of the straight line where there are only two. */
+function endSlope({ width, secant }: Chord, next: Chord | undefined): number {
+  if (next === undefined) return secant;
+  const slope = ((2 * width + next.width) * secant - width * next.secant) / (width + next.width);
   if (slope > 0 || secant === 0) return 0;
   return Math.max(slope, 3 * secant);
 }
 
 /** Head at a flow within the curve, m. */
-export function pumpHead({ flows, heads, slopes }: PumpCurve, flow: number): number {
-  let i = 0;
-  while (i < flows.length - 2 && flow > flows[i + 1]!) i++;
-  const width = flows[i + 1]! - flows[i]!;
-  const t = (flow - flows[i]!) / width;
+export function pumpHead({ spans }: PumpCurve, flow: number): number {
+  const span = spans.find(([, to]) => flow <= to.flow) ?? spans.at(-1);
+  if (span === undefined) return 0;
+  const [from, to] = span;
+  const width = to.flow - from.flow;
+  const t = (flow - from.flow) / width;
   const rest = 1 - t;
   return (
-    heads[i]! * (1 + 2 * t) * rest * rest +
-    heads[i + 1]! * t * t * (3 - 2 * t) +
-    width * (slopes[i]! * t * rest * rest - slopes[i + 1]! * t * t * rest)
+    from.head * (1 + 2 * t) * rest * rest +
+    to.head * t * t * (3 - 2 * t) +
+    width * (from.slope * t * rest * rest - to.slope * t * t * rest)
   );
 }

@@ -73,8 +73,12 @@ function mixedPassing(mean: number, deviation: number, cells: number, power: num
 }
 
 /** Nodes and weights of Gauss and Legendre on -1 to 1, eight points; symmetric, so four are kept. */
-const NODES = [0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363] as const;
-const WEIGHTS = [0.362683783378362, 0.3137066458778873, 0.2223810344533745, 0.1012285362903763] as const;
+const NODES = [
+  { node: 0.1834346424956498, weight: 0.362683783378362 },
+  { node: 0.525532409916329, weight: 0.3137066458778873 },
+  { node: 0.7966664774136267, weight: 0.2223810344533745 },
+  { node: 0.9602898564975363, weight: 0.1012285362903763 },
+] as const;
 
 /** Mean of (1 - min(1, z))^k: the part below z = 1, in panels narrow beside both the bell and a factor e of velocity. */
 function idealPassing(mean: number, deviation: number, inLine: number): number {
@@ -87,9 +91,9 @@ function idealPassing(mean: number, deviation: number, inLine: number): number {
   let sum = 0;
   for (let panel = 0; panel < panels; panel++) {
     const middle = -REACH + (2 * panel + 1) * half;
-    for (let i = 0; i < 4; i++) {
-      const offset = half * NODES[i]!;
-      sum += WEIGHTS[i]! * (passing(middle - offset) + passing(middle + offset));
+    for (const { node, weight } of NODES) {
+      const offset = half * node;
+      sum += weight * (passing(middle - offset) + passing(middle + offset));
     }
   }
   return (sum * half) / Math.sqrt(2 * Math.PI);

@@ -36,15 +36,17 @@ const SLACKENED = 0.8;
  */
 export function settleJar(fall: number, readings: readonly JarReading[]): JarFit {
   const sorted = [...readings].sort((a, b) => a.time - b.time);
-  refuseUnfit(sorted);
+  const { first, last } = endsOf(sorted);
   const residuals = ([logMedian, deviation]: Point): readonly number[] => {
     const settled = sorted.map(({ time }) =>
       meanOfCapped(logMedian + Math.log(time / fall), boundedDeviation(deviation)),
     );
     const share = settleableShare(sorted, settled);
-    return sorted.map((reading, i) => share * settled[i]! - reading.share);
+    return sorted.map((reading, i) => share * (settled[i] ?? 0) - reading.share);
   };
-  const fits = starts(sorted, fall, residuals).map((start) => leastSquares(residuals, start));
+  const fits = starts([Math.log(fall / last.time) - 2, Math.log(fall / first.time) + 2], residuals).map((start) =>
+    leastSquares(residuals, start),
+  );
   const [logMedian, raw] = fits.reduce((best, next) =>
     squares(residuals(next)) < squares(residuals(best)) ? next : best,
   );
@@ -63,20 +65,18 @@ function settleableShare(readings: readonly JarReading[], settled: readonly numb
   let above = 0;
   let below = 0;
   readings.forEach(({ share }, i) => {
-    above += share * settled[i]!;
-    below += settled[i]! * settled[i]!;
+    const figured = settled[i] ?? 0;
+    above += share * figured;
+    below += figured * figured;
   });
   return below === 0 ? 1 : Math.min(1, above / below);
 }
 
 /** The three best of a coarse net over median and spread. */
 function starts(
-  readings: readonly JarReading[],
-  fall: number,
+  [slowest, fastest]: readonly [number, number],
   residuals: (at: Point) => readonly number[],
 ): readonly Point[] {
-  const slowest = Math.log(fall / readings.at(-1)!.time) - 2;
-  const fastest = Math.log(fall / readings[0]!.time) + 2;
   const points: Point[] = [];
   for (let i = 0; i <= 16; i++) {
     for (const deviation of [0.05, 0.2, 0.5, 0.9, 1.4, 2, 3]) {
@@ -87,22 +87,26 @@ function starts(
   return ranked.slice(0, 3).map(({ at }) => at);
 }
 
-function refuseUnfit(readings: readonly JarReading[]): void {
-  if (new Set(readings.map(({ time }) => time)).size < 3) {
+/** The first and the last reading of a jar that can be fitted. */
+function endsOf(readings: readonly JarReading[]): { readonly first: JarReading; readonly last: JarReading } {
+  const [first] = readings;
+  const last = readings.at(-1);
+  if (first === undefined || last === undefined || new Set(readings.map(({ time }) => time)).size < 3) {
     throw new Refusal('readings', 'give at least three, at different times');
   }
   const most = Math.max(...readings.map(({ share }) => share));
   if (most <= 0) {
     throw new Refusal('readings', 'none of these solids settled, so no settler will keep them; screen them instead');
   }
-  if (readings.at(-1)!.share <= readings[0]!.share) {
+  if (last.share <= first.share) {
     throw new Refusal(
       'readings',
       'the share settled must rise; where all had settled by the first reading, stir again and read sooner',
     );
   }
   const pace = readings.map(({ time, share }) => share / time);
-  if (pace.at(-1)! > SLACKENED * Math.max(...pace)) {
+  if (last.share / last.time > SLACKENED * Math.max(...pace)) {
     throw new Refusal('readings', 'read on until the share settled stops rising: so far only its start was seen');
   }
+  return { first, last };
 }
