@@ -6,7 +6,7 @@ import { coefficient } from './coefficients/all';
  * that is left out is the same phosphorus, counted as P2O5.
  */
 export const nutrientArguments = {
-  nitrogen: { kind: 'share', default: 'nitrogen share', meaning: 'nitrogen, of dry solids' },
+  nitrogen: { kind: 'share', above: 0, default: 'nitrogen share', meaning: 'nitrogen, of dry solids' },
   phosphorus: {
     kind: 'share',
     optional: true,

@@ -3,6 +3,7 @@ import { coefficient } from '../catalogue/coefficients/all';
 import type { CatalogueRow, Result } from '../catalogue/define';
 import { allowed } from '../catalogue/reading/bounds';
 import { inWords } from '../catalogue/reading/headings';
+import { zeroToType } from '../catalogue/reading/typed-zero';
 import { argumentNames, takesHeadings } from '../functions/adapter';
 import { isOptional } from '../functions/metadata';
 import type { Kind } from '../units/kinds';
@@ -91,7 +92,9 @@ function accepts(spec: Argument): string {
   if ('table' in spec) return `rows of ${Object.keys(spec.table).map(inWords).join(', ')}`;
   if ('cells' in spec) return 'a range';
   const per = spec.per ? `, a ${spec.per}` : '';
-  return `${spec.kind}: ${inBoth(allowed(spec, metric), allowed(spec, us), spec.kind)}${per}`;
+  const zeros = new Set([metric, us].flatMap((profile) => zeroToType(spec, profile) ?? []));
+  const zero = zeros.size > 0 ? `; type ${[...zeros].join(' or ')} where 0 is meant` : '';
+  return `${spec.kind}: ${inBoth(allowed(spec, metric), allowed(spec, us), spec.kind)}${per}${zero}`;
 }
 
 /** What is allowed under both profiles, said once where only the units differ. */

@@ -99,7 +99,7 @@ export const harvestPublished: readonly PublishedRow[] = [
   salt('diammonium phosphate, 21-53-0', '21-53-0', 0.21213, 0.23454, 0),
   salt('urea, 46-0-0', '46-0-0', 0.46646, 0, 0),
   {
-    call: ['HARVEST.GARDEN', 'US', '71.42 lb', 3, 0.21, 1, 0, 1],
+    call: ['HARVEST.GARDEN', 'US', '71.42 lb', 3, 0.21, 1, '0 %', 1],
     cell: [0, 2],
     expected: 5000,
     tolerance: 1e-3,
@@ -108,7 +108,7 @@ export const harvestPublished: readonly PublishedRow[] = [
     known: 'read',
   },
   {
-    call: ['HARVEST.GARDEN', 'US', '50 lb', '17.5 lb/acre', 1, 0.35, 0, 1],
+    call: ['HARVEST.GARDEN', 'US', '50 lb', '17.5 lb/acre', 1, 0.35, '0 %', 1],
     cell: [0, 0],
     expected: 43560,
     tolerance: 1e-6,
@@ -117,7 +117,7 @@ export const harvestPublished: readonly PublishedRow[] = [
     known: 'read',
   },
   {
-    call: ['HARVEST.DOSE', 'US', 1000, 3, 1, 0.21, 1, 0, 1],
+    call: ['HARVEST.DOSE', 'US', 1000, 3, 1, 0.21, 1, '0 %', 1],
     expected: 14.28 / 8.345,
     tolerance: 1e-3,
     source: column,

@@ -160,7 +160,7 @@ export const pipeRows: readonly PublishedRow[] = [
     known: 'computed',
   },
   {
-    call: ['PIPE.GRAVITY', 'US', 6, 200, 4.5, 0, 60, '0.0048 in', 0],
+    call: ['PIPE.GRAVITY', 'US', 6, 200, 4.5, 0, 60, '0.0048 in', 'none'],
     expected: 528.8,
     tolerance: 0.01,
     source: 'White, Fluid Mechanics, example on asphalted cast-iron pipe, asked backwards',

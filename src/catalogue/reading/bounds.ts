@@ -54,11 +54,6 @@ export function boundsTest(spec: Bounded): (si: number) => boolean {
   return (si) => si >= low && si <= high && si > above && si < below && (!whole || Number.isInteger(si));
 }
 
-/** Whether 0 itself is out of bounds, so that a host which hands blanks over as 0 must be allowed for. */
-export function zeroIsOut(spec: Bounded): boolean {
-  return !boundsTest(spec)(0);
-}
-
 /** `a length of more than 0 in`, `a temperature from 0 °C to 40 °C`, `a whole number of at least 1`. */
 export function allowed(spec: Bounded, profile: Profile): string {
   const noun = spec.whole ? 'a whole number' : (nouns[spec.kind] ?? `a ${spec.kind}`);

@@ -2,7 +2,7 @@ import type { Profile } from '../../units/profile';
 import { readQuantity, wordGiven } from '../../units/quantity';
 import type { CellValue, QuantityArgument, QuantityColumn } from '../argument';
 import { ArgumentError, asArgumentError } from './argument-error';
-import { allowed, boundsTest, highest, lowest, zeroIsOut } from './bounds';
+import { allowed, boundsTest, highest, lowest } from './bounds';
 
 type Bounded = QuantityArgument | QuantityColumn;
 
@@ -23,7 +23,8 @@ export function figureReader(name: string, spec: Bounded): FigureReader {
     if (within(si)) return si;
     const bound = boundBeside(spec, si);
     if (bound !== undefined) return bound;
-    const given = value === 0 && zeroIsOut(spec) ? '0 or blank' : wordGiven(profile, kind, value);
+    // Some hosts hand an empty cell over as 0, so the reader may have typed nothing at all.
+    const given = value === 0 ? '0 or blank' : wordGiven(profile, kind, value);
     throw new ArgumentError(`${name}: ${given} is not allowed; give ${allowed(spec, profile)}`);
   };
 }

@@ -69,7 +69,7 @@ export const coneBuildRows = [
     formula: 'aggregate = base mix × (1 + waste); cement = aggregate / parts × 94 lb/ft³; bags rounded up',
     notes: ['The mix yields the aggregate’s own volume: cement and water go between the grains.', dust],
     sources: ['Perlite Institute, perlite concrete: a 94 lb sack yields 4, 5, 6, 8 ft³ at 1:4, 1:5, 1:6, 1:8'],
-    example: { formula: '=SILT.CONE.MIX("US",6,6,0)', gives: '6, 94, 1' },
+    example: { formula: '=SILT.CONE.MIX("US",6,6,"0 %")', gives: '6, 94, 1' },
   }),
   define({
     name: 'CONE.MARKS',

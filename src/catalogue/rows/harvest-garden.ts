@@ -16,7 +16,12 @@ const nitrogenNeed = {
 } as const;
 const gardenArguments = {
   nitrogen,
-  available: { kind: 'share', default: 'available nitrogen', meaning: 'share of nitrogen that works this season' },
+  available: {
+    kind: 'share',
+    above: 0,
+    default: 'available nitrogen',
+    meaning: 'share of nitrogen that works this season',
+  },
   phosphorus,
   phosphateNeed: {
     kind: 'application',

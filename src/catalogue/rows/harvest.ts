@@ -13,7 +13,7 @@ export const harvestRows = [
     arguments: {
       feed: { kind: 'daily', atLeast: 0, meaning: 'feed a day' },
       capture: { kind: 'share', meaning: 'share of the solids that is caught' },
-      solidsShare: { kind: 'share', default: 'solids share', meaning: 'dry solids per feed' },
+      solidsShare: { kind: 'share', above: 0, default: 'solids share', meaning: 'dry solids per feed' },
     },
     result: { scalar: 'daily' },
     compute: ({ feed, capture, solidsShare }) => harvestSolids(feed, capture, solidsShare),

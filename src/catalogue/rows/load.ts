@@ -14,7 +14,10 @@ export const loadRows = [
   define({
     name: 'LOAD.SOLIDS',
     summary: 'Dry suspended solids that a day’s feed makes.',
-    arguments: { feed, solidsShare: { kind: 'share', default: 'solids share', meaning: 'dry solids per feed' } },
+    arguments: {
+      feed,
+      solidsShare: { kind: 'share', above: 0, default: 'solids share', meaning: 'dry solids per feed' },
+    },
     result: { scalar: 'daily' },
     compute: ({ feed: eaten, solidsShare }) => loadSolids(eaten, solidsShare),
     formula: 'solids = feed × solids share',
@@ -30,7 +33,7 @@ export const loadRows = [
       protein,
       factor: {
         kind: 'number',
-        atLeast: 0,
+        above: 0,
         atMost: 0.16,
         default: 'ammonia factor',
         meaning: 'ammonia nitrogen per protein fed',
@@ -51,7 +54,7 @@ export const loadRows = [
       scope: { choice: scopes, default: 'fish', meaning: 'the fish alone, or the system with its bacteria' },
       ratio: {
         kind: 'number',
-        atLeast: 0,
+        above: 0,
         atMost: 3,
         default: ({ scope }: { readonly scope: string }) => coefficient(`oxygen ratio ${scope}`).typical,
         defaultReads: '0.4 for fish, 1.25 for system (oxygen ratio fish, oxygen ratio system)',
@@ -101,8 +104,8 @@ export const loadRows = [
       removal: { kind: 'share', above: 0, default: 'removal', meaning: 'share of ammonia taken out in one pass' },
       solidsLimit: { kind: 'concentration', above: 0, default: 'solids limit', meaning: 'suspended solids' },
       capture: { kind: 'share', above: 0, default: 'capture', meaning: 'share of solids taken out in one pass' },
-      oxygenIn: { kind: 'concentration', atLeast: 0, optional: true, meaning: 'oxygen in water entering the tank' },
-      oxygenOut: { kind: 'concentration', atLeast: 0, optional: true, meaning: 'oxygen in water leaving the tank' },
+      oxygenIn: { kind: 'concentration', above: 0, optional: true, meaning: 'oxygen in water entering the tank' },
+      oxygenOut: { kind: 'concentration', above: 0, optional: true, meaning: 'oxygen in water leaving the tank' },
     },
     result: { rows: { waste: { text: true }, limit: { kind: 'concentration' }, flow: { kind: 'flow' } } },
     compute: (given) =>

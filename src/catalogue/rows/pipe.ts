@@ -17,6 +17,7 @@ const electricity =
   'Pumps near water: ground-fault protection, drip loops, power off before hands go in. A licensed electrician decides.';
 const schedule = {
   kind: 'number',
+  above: 0,
   default: 40,
   meaning: 'schedule 40 or 80; for metric pipe the pressure class 10 or 16',
 } as const;

@@ -3,6 +3,7 @@ import { type Mixing, settleCapture } from '../../formulas/settle/settle-capture
 import { settleCheck } from '../../formulas/settle/settle-check';
 import { settleDrums, settleOverflow } from '../../formulas/settle/settle-drums';
 import { settleJar } from '../../formulas/settle/settle-jar';
+import { wordText } from '../../units/text';
 import { Unreadable } from '../../units/unreadable';
 import type { ReaderArgument } from '../argument';
 import { coefficient } from '../coefficients/all';
@@ -28,7 +29,7 @@ const mixing: ReaderArgument<Mixing> = {
     const cells = typeof value === 'boolean' ? Number.NaN : Number(typed);
     if (Number.isInteger(cells) && cells >= 1 && cells <= 1000) return cells;
     throw new Unreadable(
-      `"${typed.slice(0, 40)}" is not allowed; give mixed, ideal, or a whole number of cells to 1000`,
+      `${value === 0 ? '0 or blank' : wordText(typed)} is not allowed; give mixed, ideal, or a whole number of cells to 1000`,
     );
   },
 };

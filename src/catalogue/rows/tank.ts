@@ -83,8 +83,8 @@ export const tankRows = [
     arguments: {
       water: { kind: 'volume', atLeast: 0, meaning: 'water held' },
       baseMix: { kind: 'bulk', atLeast: 0, default: 0, meaning: 'base mix behind the cone' },
-      baseDensity: { kind: 'density', atLeast: 0, default: 'base density', meaning: 'of the mix as poured, wet' },
-      drumMass: { kind: 'mass', atLeast: 0, default: 'drum mass', meaning: 'of the empty drum' },
+      baseDensity: { kind: 'density', above: 0, default: 'base density', meaning: 'of the mix as poured, wet' },
+      drumMass: { kind: 'mass', above: 0, default: 'drum mass', meaning: 'of the empty drum' },
       legs: { kind: 'count', atLeast: 1, whole: true, default: 4, meaning: 'legs that share the load' },
     },
     result: {
@@ -100,7 +100,7 @@ export const tankRows = [
     formula: 'total = water × 1000 kg/m³ + base mix × density + drum; a leg = total / legs',
     notes: [heavy, 'Legs share evenly only on firm, level ground.'],
     sources: ['Definition of density'],
-    example: { formula: '=SILT.TANK.WEIGHT("metric",150,0,0,10,4)', gives: '150, 0, 160, 40' },
+    example: { formula: '=SILT.TANK.WEIGHT("metric",150,0,,10,4)', gives: '150, 0, 160, 40' },
   }),
   define({
     name: 'TANK.DRAIN',
@@ -160,7 +160,7 @@ export const tankRows = [
     arguments: {
       diameter: { kind: 'dimension', above: 0, meaning: 'inside diameter of the drums' },
       drop: { kind: 'dimension', atLeast: 0, meaning: 'how far their level falls to the lip it runs over' },
-      count: { kind: 'count', atLeast: 0, whole: true, default: 1, meaning: 'drums' },
+      count: { kind: 'count', atLeast: 1, whole: true, default: 1, meaning: 'drums' },
       pipeBore: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'bore of pipe that empties itself' },
       pipeLength: { kind: 'run', atLeast: 0, default: 0, meaning: 'length of that pipe' },
     },

@@ -120,7 +120,14 @@ export function chlorideRow({ chloride, nitrite }: WaterTest): CheckRow {
       low: '',
       high: '',
       verdict: 'cannot judge',
-      note: { text: noteOf(source, 'cannot judge', 'Measure nitrite with it: what is wanted depends on that.', false) },
+      note: {
+        text: noteOf(
+          source,
+          'cannot judge',
+          'Measure nitrite with it: what is wanted depends on that.',
+          chloride === 0,
+        ),
+      },
     };
   }
   const low = CHLORIDE_PER_NITRITE * NITRITE_PER_NITROGEN * nitrite;

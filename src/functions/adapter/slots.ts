@@ -5,6 +5,7 @@ import { isBlank } from '../../catalogue/reading/blank';
 import { allowed } from '../../catalogue/reading/bounds';
 import { figureReader, missing } from '../../catalogue/reading/read-figure';
 import { readTable } from '../../catalogue/reading/read-table';
+import { blankIsNotZero, typedZeroReader } from '../../catalogue/reading/typed-zero';
 import { nearest } from '../../units/nearest';
 import type { Profile } from '../../units/profile';
 import { openRows, plainRows } from './cells';
@@ -61,7 +62,7 @@ export function slot(name: string, spec: Argument): Slot {
       },
     };
   }
-  const readFigure = figureReader(name, spec);
+  const readFigure = (blankIsNotZero(spec) ? typedZeroReader : figureReader)(name, spec);
   const otherwise = defaultOf(name, spec);
   return {
     name,
@@ -92,9 +93,11 @@ function readChoice(
   spec: { readonly choice: readonly string[]; readonly default?: string; readonly optional?: true },
   value: unknown,
 ): string | undefined {
-  if (isBlank(value)) {
+  // No word is 0, so a 0 is an empty cell of an older host.
+  if (isBlank(value) || value === 0) {
     if (spec.default !== undefined) return spec.default;
     if (spec.optional) return undefined;
+    if (value === 0) throw new ArgumentError(`${name}: 0 or blank is not allowed; give ${oneOf(spec.choice)}`);
     throw missing(name, oneOf(spec.choice));
   }
   const typed = String(value).trim();
