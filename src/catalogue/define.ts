@@ -15,7 +15,14 @@ export type Result =
   | { readonly row: Columns }
   | { readonly rows: Columns }
   | { readonly lines: true }
-  | { readonly grid: true };
+  | { readonly grid: true; readonly rowsOf?: readonly GridRow[] };
+
+/** A row of a grid that has a name, for help. */
+export interface GridRow {
+  readonly name: string;
+  readonly kind: Kind;
+  readonly meaning: string;
+}
 
 export type Computed<R> = R extends { readonly scalar: Kind } | { readonly date: true }
   ? number

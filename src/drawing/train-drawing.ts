@@ -15,7 +15,7 @@ export interface TrainStage {
   readonly nitrogen?: string;
   /** What is taken out here and leaves the water: `solids pulled 0.4 lb/d`. */
   readonly taken?: string;
-  /** Whether this stage gives out first. */
+  /** Whether this stage is the first limit. */
   readonly limiting?: boolean;
 }
 
@@ -33,7 +33,7 @@ const boxWidth = 24;
 const boxMiddle = 0;
 const gap = 8;
 
-/** The stages of a farm's water down the page, what passes from each to the next, and the stage that gives out first. */
+/** The stages of a farm's water down the page, what passes from each to the next, and the first limit. */
 export function trainDrawing({ stages, units, title, returning, notes = [] }: TrainDrawingInput): Drawing {
   const entities: Entity[] = [];
   let y = 0;
@@ -53,7 +53,7 @@ export function trainDrawing({ stages, units, title, returning, notes = [] }: Tr
   const limiting = stages.find((stage) => stage.limiting);
   return drawing({
     title: title ?? 'Treatment train',
-    notes: [...(limiting ? [`Gives out first: ${limiting.name} (double frame).`] : []), ...notes],
+    notes: [...(limiting ? [`First limit: ${limiting.name} (double frame).`] : []), ...notes],
     entities,
     textHeight: 1,
     fullSize: false,
@@ -72,7 +72,7 @@ function box({ name, limiting }: TrainStage, lines: readonly string[], top: numb
     ...(limiting ? frame(0.35) : []),
     text({ x: boxMiddle, y: start }, name, nameHeight, { bold: true }),
     ...lines.map((words, i) => text({ x: boxMiddle, y: start - (i + 1) * lineStep * 0.9 - 0.2 }, words, 0.9)),
-    ...(limiting ? [text({ x: boxMiddle, y: bottom + 1.4 }, 'gives out first', 0.9, { bold: true })] : []),
+    ...(limiting ? [text({ x: boxMiddle, y: bottom + 1.4 }, 'first limit', 0.9, { bold: true })] : []),
   ];
 }
 

@@ -1,6 +1,6 @@
 import type { Argument, Column, QuantityArgument } from '../catalogue/argument';
 import { coefficient } from '../catalogue/coefficients/all';
-import type { CatalogueRow, Result } from '../catalogue/define';
+import type { CatalogueRow, GridRow, Result } from '../catalogue/define';
 import { allowed } from '../catalogue/reading/bounds';
 import { inWords } from '../catalogue/reading/headings';
 import { zeroToType } from '../catalogue/reading/typed-zero';
@@ -135,11 +135,25 @@ function resultText(result: Result): string {
   if ('text' in result) return '<p>Text.</p>';
   if ('date' in result) return '<p>A date, as a serial number: format the cell as a date.</p>';
   if ('lines' in result) return '<p>Sentences, one a row.</p>';
-  if ('grid' in result) return '<p>A block of cells as wide as what was given.</p>';
+  if ('grid' in result) return `<p>A block of cells as wide as what was given.</p>${gridRows(result.rowsOf ?? [])}`;
   const [columns, shape] = 'row' in result ? [result.row, 'One row'] : [result.rows, 'Rows'];
   return `<p>${shape} of these columns:</p><ol>${Object.entries(columns)
     .map(([key, column]) => `<li>${markupSafe(columnText(key, column))}</li>`)
     .join('')}</ol>`;
+}
+
+function gridRows(rows: readonly GridRow[]): string {
+  if (rows.length === 0) return '';
+  const lines = rows.map(
+    ({ name, kind, meaning }) =>
+      `<tr><th scope="row">${markupSafe(name)}</th><td>${markupSafe(unitsText(kind))}</td><td>${markupSafe(meaning)}</td></tr>`,
+  );
+  return `<table><thead><tr><th>row</th><th>unit</th><th>meaning</th></tr></thead><tbody>${lines.join('\n')}</tbody></table>`;
+}
+
+function unitsText(kind: Kind): string {
+  const [inMetric, inUs] = [metric.units[kind].symbol, us.units[kind].symbol];
+  return inMetric === inUs ? inMetric : `${inMetric}, ${inUs} (US)`;
 }
 
 function columnText(key: string, column: Column): string {

@@ -34,7 +34,7 @@ describe('the table of coefficients', () => {
 
   it('holds the scenario’s own names', () => {
     const names =
-      'solids share, settleable share, ammonia limit, removal, pad holding, pad capture, nitrification, filter reserve, nitrogen share, phosphorus share, potassium share, slurry solids, garden need, phosphate need, available nitrogen, bed holding, bed depth, overflow limit, median settling, settling spread, oxygen floor, oxygen peak, oxygen at stop, densest stocking, alkali purity, protein';
+      'solids share, settleable share, ammonia limit, removal, pad holding, pad capture, nitrification, filter reserve, nitrogen share, phosphorus share, potassium share, slurry solids, garden need, phosphate need, available nitrogen, bed holding, bed depth, overflow limit, median settling, settling spread, oxygen floor, peak oxygen factor, oxygen at power failure, stocking limit, alkali purity, protein';
     for (const name of names.split(', ')) expect(coefficient(name).key).toBe(name);
     for (const species of chartedSpecies) expect(coefficient(species).kind).toBe('share');
   });

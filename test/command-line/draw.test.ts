@@ -104,13 +104,13 @@ describe('draw on the command line', { timeout: 30_000 }, () => {
     }
   });
 
-  it('draws the train of one scenario of a workbook, with the stage that gives out first', () => {
+  it('draws the train of one scenario of a workbook, with the first limit', () => {
     const sample = join(process.cwd(), 'sample-workbooks/US/stocking-scenarios.xlsx');
     const which = ['--workbook', sample, '--scenarios', 'Scenarios!B4:F32'];
     expect(draw(...which, '--column', '3', 'train.svg').status).toBe(0);
     const drawn = readFileSync(at('train.svg'), 'utf8');
     expect(drawn).toContain('800 fish: train');
-    expect(drawn).toContain('gives out first');
+    expect(drawn).toContain('first limit');
     expect(draw(...which, '--column', '9', 'none.svg')).toMatchObject({ status: 1, stdout: '' });
     expect(existsSync(at('none.svg'))).toBe(false);
   });

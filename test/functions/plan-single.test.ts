@@ -42,7 +42,7 @@ describe.each(profiles)('a scenario under %s', (units) => {
     );
     const byOxygen = flows.find(([waste]) => waste === 'oxygen')![2] as number;
     same('flow needed', Math.max(byAmmonia, byOxygen));
-    same('flow asked for by', byAmmonia > byOxygen ? 'ammonia' : 'oxygen');
+    same('flow set by', byAmmonia > byOxygen ? 'ammonia' : 'oxygen');
     same('turnover', silt('TANK.TURNOVER', of('tank volume'), of('pump flow')));
   });
 
@@ -58,7 +58,7 @@ describe.each(profiles)('a scenario under %s', (units) => {
   it('screens as the SCREEN functions do', () => {
     const caught = result('solids passed on') * 0.4;
     const area = silt('UNIT.READ', 'area', '1.8 m2');
-    same('days between pad changes', silt('SCREEN.DAYS', caught, area, of('pad holding')));
+    same('pad change interval', silt('SCREEN.DAYS', caught, area, of('pad holding')));
     same('pads needed', silt('SCREEN.PADS', caught, of('pad area'), of('pad holding'), 1));
   });
 
@@ -66,40 +66,40 @@ describe.each(profiles)('a scenario under %s', (units) => {
     const rate = silt('FILTER.NITRIFY', of('nitrification'), of('coldest water'));
     same('media surface', silt('FILTER.AREA', feed, of('protein'), rate, of('filter reserve')));
     same('media volume', silt('FILTER.MEDIA', result('media surface'), '500 m2/m3'));
-    same('alkali a day', silt('WATER.BUFFER', result('ammonia'), of('alkali'), of('alkali purity')));
+    same('alkali per day', silt('WATER.BUFFER', result('ammonia'), of('alkali'), of('alkali purity')));
   });
 
   it('grows as the BED functions do', () => {
     same('bed area', silt('BED.AREA', feed, of('crop')));
     same('plants', silt('BED.PLANTS', result('bed area'), of('crop')));
     const toBeds = result('solids passed on') * 0.6;
-    same('days between bed cleanings', silt('BED.DAYS', toBeds, '6 m3', of('bed holding')));
+    same('bed cleaning interval', silt('BED.DAYS', toBeds, '6 m3', of('bed holding')));
   });
 
   it('harvests as the HARVEST functions do', () => {
     const [day, year] = [result('solids captured'), result('solids captured') * 365];
     const [n, p, k] = [of('nitrogen share'), of('phosphorus share'), of('potassium share')];
-    same('slurry a day', silt('HARVEST.SLURRY', day, of('slurry solids')));
+    same('slurry per day', silt('HARVEST.SLURRY', day, of('slurry solids')));
     const [nutrients] = spill('HARVEST.NUTRIENTS', units, year, n, p, k) as number[][];
     const inMass = (portion: number | undefined) => {
       const portions = call('UNIT.LABEL', units, 'portion');
       return call('UNIT.CONVERT', portion, portions, call('UNIT.LABEL', units, 'mass')) as number;
     };
-    same('nitrogen a year', inMass(nutrients![0]));
-    same('phosphate a year', inMass(nutrients![1]));
-    same('potash a year', inMass(nutrients![2]));
+    same('nitrogen per year', inMass(nutrients![0]));
+    same('phosphate per year', inMass(nutrients![1]));
+    same('potash per year', inMass(nutrients![2]));
     const garden = [of('garden need'), n, of('available nitrogen'), p, of('phosphate need')];
     same('garden area', spill('HARVEST.GARDEN', units, year, ...garden)[0]![2]);
     const prices = [of('nitrogen price'), of('phosphate price'), of('potash price')];
-    same('harvest value a year', silt('HARVEST.VALUE', ...nutrients!, ...prices));
+    same('harvest value per year', silt('HARVEST.VALUE', ...nutrients!, ...prices));
   });
 
   it('has the oxygen time of WATER.OXYGENTIME and the money of COST.RUNNING', () => {
-    const levels = [of('oxygen at stop'), of('oxygen floor'), result('oxygen'), of('oxygen peak')];
+    const levels = [of('oxygen at power failure'), of('oxygen floor'), result('oxygen'), of('peak oxygen factor')];
     same('oxygen time', silt('WATER.OXYGENTIME', of('tank volume'), ...levels));
-    same('power cost a month', (silt('COST.RUNNING', of('power'), 24, of('power price')) as number) / 12);
+    same('power cost per month', (silt('COST.RUNNING', of('power'), 24, of('power price')) as number) / 12);
     const kilograms = call('UNIT.CONVERT', feed, call('UNIT.LABEL', units, 'daily'), 'kg/d') as number;
-    same('feed cost a month', (kilograms * 2.4 * 365) / 12);
+    same('feed cost per month', (kilograms * 2.4 * 365) / 12);
   });
 
   it('labels results with the units of UNIT.LABEL', () => {
@@ -108,7 +108,7 @@ describe.each(profiles)('a scenario under %s', (units) => {
       ['flow needed', 'flow'],
       ['overflow rate', 'loading'],
       ['media volume', 'bulk'],
-      ['slurry a day', 'volume'],
+      ['slurry per day', 'volume'],
     ] as const) {
       expect(grid.get(name)!.unit).toBe(call('UNIT.LABEL', units, kind));
     }
@@ -120,7 +120,7 @@ describe.each(profiles)('a scenario under %s', (units) => {
     const rate = silt('FILTER.NITRIFY', of('nitrification'), of('coldest water'));
     const filter = silt('FILTER.FEED', of('media volume'), '500 m2/m3', of('protein'), rate, of('filter reserve'));
     expect(carried('biofilter') / (filter as number)).toBeCloseTo(1, 12);
-    const [hot, target] = [of('hottest water'), of('oxygen at stop')];
+    const [hot, target] = [of('hottest water'), of('oxygen at power failure')];
     const rated = of('air supply');
     const transfer = silt('AIR.TRANSFER', rated, hot, target, of('elevation'), undefined, undefined, of('salinity'));
     expect(carried('air') / (((transfer as number) * 24) / 1.25)).toBeCloseTo(1, 12);

@@ -24,7 +24,7 @@ describe('PLAN.INPUTS', () => {
 
   it('lists the names that a scenario takes, in the order of the day', () => {
     const names =
-      'fish count, fish mass, feeding rate, feed, species, protein, temperature, coldest water, hottest water, pH, highest pH, salinity, elevation, alkali, alkali purity, tank volume, densest stocking, solids share, settleable share, ammonia limit, solids limit, oxygen in, oxygen out, oxygen at stop, oxygen floor, oxygen peak, removal, pump flow, air supply, settler, drum diameter, drums, overflow limit, median settling, settling spread, pads, pad area, pad holding, pad capture, media, media volume, nitrification, filter reserve, bed area, crop, bed depth, bed holding, nitrogen share, phosphorus share, potassium share, available nitrogen, slurry solids, garden need, phosphate need, power, power price, feed price, nitrogen price, phosphate price, potash price';
+      'fish count, fish mass, feeding rate, feed, species, protein, temperature, coldest water, hottest water, pH, highest pH, salinity, elevation, alkali, alkali purity, tank volume, stocking limit, solids share, settleable share, ammonia limit, solids limit, oxygen in, oxygen out, oxygen at power failure, oxygen floor, peak oxygen factor, removal, pump flow, air supply, settler, drum diameter, drums, overflow limit, median settling, settling spread, pads, pad area, pad holding, pad capture, media, media volume, nitrification, filter reserve, bed area, crop, bed depth, bed holding, nitrogen share, phosphorus share, potassium share, available nitrogen, slurry solids, garden need, phosphate need, power, power price, feed price, nitrogen price, phosphate price, potash price';
     expect(rows.map(([name]) => name).join(', ')).toBe(names);
     expect(farm.map(([name]) => name)).toEqual(names.split(', ').filter((name) => name !== 'feed'));
   });
@@ -118,8 +118,8 @@ describe('PLAN.COMPARE', () => {
     const solids = value(block, 'solids') as number;
     expect(value(block, 'solids passed on')).toBe(solids);
     const days = call('BED.DAYS', 'metric', solids, 9 * 300, 2) as number;
-    expect(value(block, 'days between bed cleanings')).toBeCloseTo(days, 9);
-    expect(value(block, 'gives out first')).not.toBe('not given');
+    expect(value(block, 'bed cleaning interval')).toBeCloseTo(days, 9);
+    expect(value(block, 'first limit')).not.toBe('not given');
     const stages = spill('PLAN.LIMIT', 'metric', smallFarm).map(([stage]) => stage);
     expect(stages).toContain('gravel beds, nitrification');
     expect(stages).toContain('gravel beds, solids');
@@ -194,9 +194,9 @@ describe('a bad scenario', () => {
       'oxygen in: give more than oxygen out (6 mg/L)',
     ],
     [
-      'oxygen at stop under the floor',
+      'oxygen at power failure under the floor',
       [...withRow('oxygen floor', 3, 7), ['tank volume', 900, 900]],
-      'oxygen at stop: it is at the floor (7 mg/L)',
+      'oxygen at power failure: it is at the floor (7 mg/L)',
     ],
     ['more nutrients than solids', withRow('nitrogen share', 0.04, 0.99), 'nitrogen share: nitrogen, P2O5 and K2O'],
     ['too much to compute with', withRow('tank volume', 1000, 1e-308), 'too large or too small'],
@@ -256,17 +256,17 @@ describe('a bad scenario', () => {
 });
 
 describe('PLAN.LIMIT', () => {
-  it('ends with the stage that gives out first, which PLAN.COMPARE names too, and the next', () => {
+  it('ends with the first limit, which PLAN.COMPARE names too, and the next', () => {
     const rows = spill('PLAN.LIMIT', 'US', farm, true);
     expect(rows[0]).toEqual(['stage', 'feed a day (lb/d)', 'fish', 'share in use', 'figured from']);
     const known = rows.slice(1, -1).filter((row) => typeof row[1] === 'number');
     known.sort((a, b) => (a[1] as number) - (b[1] as number));
     const last = rows.at(-1)!;
-    expect(last[0]).toBe(`gives out first: ${known[0]![0]}`);
+    expect(last[0]).toBe(`first limit: ${known[0]![0]}`);
     expect(last.slice(1, 4)).toEqual(known[0]!.slice(1, 4));
-    expect(last[4]).toContain(`next: ${known[1]![0]}, at `);
+    expect(last[4]).toContain(`next limit: ${known[1]![0]}, at `);
     expect(last[4]).toMatch(/lb\/d$/);
-    expect(value(spill('PLAN.COMPARE', 'US', farm), 'gives out first')).toBe(known[0]![0]);
+    expect(value(spill('PLAN.COMPARE', 'US', farm), 'first limit')).toBe(known[0]![0]);
   });
 
   it('reads not given where an input is missing, and says which', () => {

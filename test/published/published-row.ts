@@ -2,8 +2,8 @@
 export interface PublishedRow {
   /** The function's name and its arguments as a user gives them; a range is an array of rows. */
   readonly call: readonly [name: string, ...args: readonly unknown[]];
-  /** Which cell of a spilled result is meant (0-based, no heading row); the first one by default. */
-  readonly cell?: readonly [row: number, column: number];
+  /** Which cell of a spilled result is meant: its row (0-based, no heading row, or what stands first in it) and column. */
+  readonly cell?: readonly [row: number | string, column: number];
   readonly expected: number | string;
   /** Relative tolerance of a number; text must match exactly. */
   readonly tolerance?: number;

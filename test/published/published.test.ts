@@ -27,7 +27,9 @@ for (const { file, rows } of groups) {
     )('$title', ({ row }) => {
       const [name, ...values] = row.call;
       const [line, column] = row.cell ?? [0, 0];
-      const value = spill(name, ...values)[line]?.[column];
+      const spilled = spill(name, ...values);
+      const found = typeof line === 'number' ? spilled[line] : spilled.find(([first]) => first === line);
+      const value = found?.[column];
       expect(off(row, value), `gave ${value}, published ${row.expected}`).toBeLessThanOrEqual(1);
     });
 

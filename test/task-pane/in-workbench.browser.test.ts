@@ -96,7 +96,7 @@ test('ready-made sheets go in beside those that are there, and every formula in 
     const blocks = await window.workbench.host.readUsed();
     const compare = blocks.find(({ sheet }) => sheet === 'Compare');
     const words = compare?.values.flat() ?? [];
-    return words.includes('gives out first');
+    return words.includes('first limit');
   });
   const faulty = await page.evaluate(async () => {
     const blocks = await window.workbench.host.readUsed();

@@ -66,7 +66,7 @@ export const stockCoefficients = ofTopic('STOCK', [
     meaning: 'feed per growth; authorities differ by more than a fifth',
   },
   {
-    key: 'densest stocking',
+    key: 'stocking limit',
     kind: 'stocking',
     ...range(10, 20, 80),
     source: `${fao}; high end Losordo and DeLong (2015)`,
@@ -82,7 +82,7 @@ export const stockCoefficients = ofTopic('STOCK', [
     meaning: 'oxygen at which fish are in danger; warm-water fish gasp at 2 to 3 mg/L, trout suffer under 5',
   },
   {
-    key: 'oxygen at stop',
+    key: 'oxygen at power failure',
     kind: 'concentration',
     ...range(5, 6, 8, MILLIGRAMS_PER_LITRE),
     source: `${fao}, table 3.1`,
@@ -91,7 +91,7 @@ export const stockCoefficients = ofTopic('STOCK', [
       'oxygen in the tank at the moment that pump and air stop, 4 to 6 mg/L for warm-water fish, 6 to 8 for cold-water: measure your own after feeding',
   },
   {
-    key: 'oxygen peak',
+    key: 'peak oxygen factor',
     kind: 'number',
     ...range(1.2, 1.5, 2),
     ...practice,

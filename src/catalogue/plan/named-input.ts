@@ -1,6 +1,7 @@
 import type { Kind } from '../../units/kinds';
 import type { Profile } from '../../units/profile';
 import type { Bounds, CellValue } from '../argument';
+import type { NumberFormat } from '../number-formats';
 
 interface Described {
   /** As it stands in the first column; the key spelled in words where absent. */
@@ -8,6 +9,8 @@ interface Described {
   readonly meaning: string;
   /** Where a default that is no coefficient comes from. */
   readonly source?: string;
+  /** How a workbook shows it; as typed where left out. */
+  readonly format?: NumberFormat;
 }
 
 /** A figure by name. Blank and 0 are one: the default, or not given. */
@@ -15,6 +18,8 @@ export interface FigureInput extends Described, Bounds {
   readonly kind: Kind;
   /** In SI, or the coefficient of its own name. */
   readonly default?: number | 'coefficient';
+  /** A choice of the farmer: PLAN.RANGE never varies it, however far its coefficient is published apart. */
+  readonly decided?: true;
   /** The key of an input before it whose figure is taken. */
   readonly as?: string;
   /** Has to be given. */
@@ -33,6 +38,8 @@ export interface WordInput<C extends string = string> extends Described {
 export interface ReaderInput<T = unknown> extends Described {
   /** How its kind is called in the list of inputs. */
   readonly accepts: string;
+  /** The words that it reads, for a list to choose from. */
+  readonly words?: readonly string[];
   /** The kind of the figure, where it is one. */
   readonly kind: Kind;
   readonly reader: (value: CellValue, profile: Profile) => T;
@@ -42,6 +49,12 @@ export interface ReaderInput<T = unknown> extends Described {
 }
 
 export type NamedInput = FigureInput | WordInput | ReaderInput;
+/** The words of a list that a cell may be chosen from; none where it is a figure. */
+export function wordsOf(input: NamedInput): readonly string[] {
+  if ('choice' in input) return input.choice;
+  return 'reader' in input ? (input.words ?? []) : [];
+}
+
 export type NamedInputs = Readonly<Record<string, NamedInput>>;
 
 type Known<S> = S extends { readonly default: unknown } | { readonly required: true } ? never : undefined;

@@ -1,4 +1,4 @@
-import { type PlanResults, planResults } from '../../formulas/plan/plan-results';
+import { planResults } from '../../formulas/plan/plan-results';
 import type { Profile } from '../../units/profile';
 import { toProfile } from '../../units/quantity';
 import { wordText } from '../../units/text';
@@ -8,12 +8,9 @@ import { type InputTable, inputTable, type OpenCell } from '../reading/input-tab
 import { isBlankColumn } from '../reading/named-column';
 import { readScenario, scenarioFactors, withScenario } from './scenario';
 import { scenarioInputs } from './scenario-inputs';
-import { resultName, scenarioResults } from './scenario-results';
+import { compareRows, type ResultKey, resultKeys, resultName, scenarioResults } from './scenario-results';
 
 type GridCell = MixedCell | CellFault;
-
-const keys = Object.keys(scenarioResults) as readonly (keyof PlanResults)[];
-const names = [...keys.map(resultName), 'defaults taken'];
 
 /** Titles that the first cell of a heading row may have. */
 export const scenarioTitles = ['input', 'scenario'] as const;
@@ -26,8 +23,12 @@ export function planCompare(
   const table = inputTable('scenarios', scenarioInputs, scenarios, scenarioTitles);
   const columns = Array.from({ length: table.count }, (_, column) => answer(table, column, profile));
   if (columns.length === 1 && columns[0]![0] instanceof Error) throw columns[0]![0];
-  const units = keys.map((key) => profile.units[scenarioResults[key]].symbol);
-  const body = names.map((name, i): GridCell[] => [name, units[i] ?? '', ...columns.map((column) => column[i] ?? '')]);
+  const units = resultKeys.map((key) => profile.units[scenarioResults[key].kind].symbol);
+  const body = compareRows.map((name, i): GridCell[] => [
+    name,
+    units[i] ?? '',
+    ...columns.map((column) => column[i] ?? ''),
+  ]);
   if (table.heading === undefined) return body;
   return [['result', 'unit', ...table.heading.slice(1).map(shown)], ...body];
 }
@@ -46,7 +47,7 @@ function answer(table: InputTable, column: number, profile: Profile): readonly G
   try {
     const { scenario, defaults } = readScenario(table, column, place, profile);
     const results = withScenario(place, profile, () => planResults(scenario, scenarioFactors));
-    return [...keys.map((key) => resultCell(key, results[key], place, profile)), defaults.join(', ')];
+    return [...resultKeys.map((key) => resultCell(key, results[key], place, profile)), defaults.join(', ')];
   } catch (error) {
     if (isFault(error)) return [error];
     throw error;
@@ -57,9 +58,9 @@ function isFault(error: unknown): error is CellFault {
   return error instanceof Error && 'code' in error && typeof error.code === 'string' && error.code.startsWith('#');
 }
 
-function resultCell(key: keyof PlanResults, value: number | string, place: string, profile: Profile): GridCell {
+function resultCell(key: ResultKey, value: number | string, place: string, profile: Profile): GridCell {
   if (typeof value === 'string') return value;
-  const kind = scenarioResults[key];
+  const { kind } = scenarioResults[key];
   if (Number.isFinite(toProfile(profile, kind, value))) return { kind, si: value };
   throw new ArgumentError(
     `${place}${resultName(key)} comes out too large or too small to compute with; check the units`,

@@ -1,15 +1,19 @@
+import type { Scenario } from '../../formulas/plan/plan-scenario';
 import { alkalis } from '../../formulas/water/alkali';
 import { fishKinds } from '../../formulas/water/water-species';
 import { elevation, ph, salinity, temperature } from '../water-arguments';
-import type { NamedInputs } from './named-input';
+import type { NamedInput } from './named-input';
 import { cropInput, mediaInput, settlerInput } from './scenario-readers';
 
-const share = { kind: 'share', above: 0 } as const;
+const share = { kind: 'share', above: 0, format: 'share' } as const;
 const positive = { atLeast: 0 } as const;
 
 /**
  * Everything that a scenario may say, in the order of the list. Coefficients and limits have defaults; equipment has
  * none, and `none` in its cell says that the stage is absent.
+ *
+ * Adding one is a row here and a line in `Scenario`, which says what formulas read: neither compiles without the other.
+ * Names, units, defaults, bounds, number formats and lists of choices follow from the row.
  */
 export const scenarioInputs = {
   fishCount: { kind: 'count', above: 0, meaning: 'fish in the tank' },
@@ -51,24 +55,37 @@ export const scenarioInputs = {
   },
   alkaliPurity: { ...share, default: 'coefficient', meaning: 'share of the alkali in what is bought' },
   tankVolume: { kind: 'volume', ...positive, equipment: true, meaning: 'water with fish in it' },
-  densestStocking: { kind: 'stocking', above: 0, default: 'coefficient', meaning: 'densest that fish may stand' },
+  stockingLimit: {
+    kind: 'stocking',
+    above: 0,
+    default: 'coefficient',
+    decided: true,
+    meaning: 'densest that fish may stand',
+  },
   solidsShare: { ...share, default: 'coefficient', meaning: 'dry suspended solids per feed' },
-  settleableShare: { kind: 'share', default: 'coefficient', meaning: 'share of solids that settles at all' },
+  settleableShare: {
+    kind: 'share',
+    format: 'share',
+    default: 'coefficient',
+    meaning: 'share of solids that settles at all',
+  },
   ammoniaLimit: {
     kind: 'concentration',
     above: 0,
     default: 'coefficient',
+    decided: true,
     meaning: 'total ammonia nitrogen that the tank may hold',
   },
   solidsLimit: {
     kind: 'concentration',
     above: 0,
     default: 'coefficient',
+    decided: true,
     meaning: 'suspended solids that the tank may hold',
   },
   oxygenIn: { kind: 'concentration', above: 0, meaning: 'oxygen in water that enters the tank' },
   oxygenOut: { kind: 'concentration', above: 0, meaning: 'oxygen in water that leaves the tank' },
-  oxygenAtStop: {
+  oxygenAtPowerFailure: {
     kind: 'concentration',
     above: 0,
     default: 'coefficient',
@@ -78,16 +95,17 @@ export const scenarioInputs = {
     kind: 'concentration',
     ...positive,
     default: 'coefficient',
+    decided: true,
     meaning: 'oxygen at which fish are in danger',
   },
-  oxygenPeak: {
+  peakOxygenFactor: {
     kind: 'number',
     atLeast: 1,
     atMost: 10,
     default: 'coefficient',
     meaning: 'worst hour’s oxygen over the mean of the day',
   },
-  removal: { ...share, default: 'coefficient', meaning: 'share of ammonia taken out in one pass' },
+  removal: { ...share, default: 'coefficient', meaning: 'share of ammonia removed in one pass' },
   pumpFlow: { kind: 'flow', ...positive, equipment: true, meaning: 'flow through tank, drums and filter' },
   airSupply: { kind: 'transfer', ...positive, equipment: true, meaning: 'oxygen transfer as the aerators are rated' },
   settler: settlerInput,
@@ -97,6 +115,7 @@ export const scenarioInputs = {
     kind: 'loading',
     above: 0,
     default: 'coefficient',
+    decided: true,
     meaning: 'fastest that water may rise in a drum',
   },
   medianSettling: {
@@ -126,19 +145,27 @@ export const scenarioInputs = {
   },
   filterReserve: {
     kind: 'share',
+    format: 'share',
     atMost: 10,
     default: 'coefficient',
+    decided: true,
     meaning: 'media on top of what ammonia needs',
   },
   bedArea: { kind: 'area', ...positive, equipment: true, meaning: 'plant beds' },
   crop: cropInput,
   bedDepth: { kind: 'dimension', above: 0, default: 'coefficient', meaning: 'depth of gravel in the beds' },
   bedHolding: { kind: 'bed holding', above: 0, default: 'coefficient', meaning: 'dry solids that gravel holds' },
-  nitrogenShare: { kind: 'share', default: 'coefficient', meaning: 'nitrogen, of dry solids' },
-  phosphorusShare: { kind: 'share', default: 'coefficient', meaning: 'phosphorus as P, of dry solids' },
-  potassiumShare: { kind: 'share', default: 'coefficient', meaning: 'potassium as K, of dry solids' },
+  nitrogenShare: { kind: 'share', format: 'share', default: 'coefficient', meaning: 'nitrogen, of dry solids' },
+  phosphorusShare: {
+    kind: 'share',
+    format: 'share',
+    default: 'coefficient',
+    meaning: 'phosphorus as P, of dry solids',
+  },
+  potassiumShare: { kind: 'share', format: 'share', default: 'coefficient', meaning: 'potassium as K, of dry solids' },
   availableNitrogen: {
     kind: 'share',
+    format: 'share',
     default: 'coefficient',
     meaning: 'share of nitrogen that works this season',
   },
@@ -147,18 +174,25 @@ export const scenarioInputs = {
     kind: 'application',
     above: 0,
     default: 'coefficient',
+    decided: true,
     meaning: 'nitrogen that the garden wants a year',
   },
   phosphateNeed: {
     kind: 'application',
     above: 0,
     default: 'coefficient',
+    decided: true,
     meaning: 'P2O5 that the garden wants a year',
   },
   power: { kind: 'power', ...positive, meaning: 'of pumps and air, day and night' },
-  powerPrice: { kind: 'price of energy', ...positive, meaning: 'of electricity' },
-  feedPrice: { kind: 'price of mass', ...positive, meaning: 'of feed' },
-  nitrogenPrice: { kind: 'price of mass', ...positive, meaning: 'of nitrogen in fertilizer' },
-  phosphatePrice: { kind: 'price of mass', ...positive, meaning: 'of P2O5 in fertilizer' },
-  potashPrice: { kind: 'price of mass', ...positive, meaning: 'of K2O in fertilizer' },
-} as const satisfies NamedInputs;
+  powerPrice: { kind: 'price of energy', format: 'price', ...positive, meaning: 'of electricity' },
+  feedPrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'of feed' },
+  nitrogenPrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'of nitrogen in fertilizer' },
+  phosphatePrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'of P2O5 in fertilizer' },
+  potashPrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'of K2O in fertilizer' },
+} as const satisfies Readonly<Record<keyof Scenario, NamedInput>>;
+
+export type InputKey = keyof typeof scenarioInputs;
+
+/** In the order of PLAN.INPUTS. */
+export const inputKeys = Object.keys(scenarioInputs) as readonly InputKey[];

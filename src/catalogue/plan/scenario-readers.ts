@@ -34,6 +34,7 @@ function figureAbove0(kind: Kind, value: CellValue, profile: Profile, or: string
 export const settlerInput = {
   kind: 'share',
   accepts: 'choice or share',
+  words: settlers,
   default: 'swirl',
   coefficient: 'swirl capture',
   meaning:
@@ -56,6 +57,7 @@ export const settlerInput = {
 export const mediaInput = {
   kind: 'surface',
   accepts: 'choice or surface',
+  words: mediaNames,
   default: 'gravel',
   coefficient: 'surface of gravel',
   meaning: `what the film grows on, in the biofilter or, where that is none, in the beds: ${mediaNames.join(', ')}; or a specific surface`,
@@ -71,6 +73,7 @@ export const mediaInput = {
 export const cropInput = {
   kind: 'areal rate',
   accepts: 'choice or areal rate',
+  words: cropNames,
   default: 'leafy',
   coefficient: 'feed on leafy',
   meaning: `what grows in the beds: ${cropNames.join(', ')}; or the feed a day on a unit of bed`,

@@ -1,44 +1,67 @@
 import type { PlanResults } from '../../formulas/plan/plan-results';
 import type { Kind } from '../../units/kinds';
+import type { NumberFormat } from '../number-formats';
 import { inWords } from '../reading/headings';
 
-/** Results of a scenario down the side, in order, with their kinds; those of kind `choice` are words. */
-export const scenarioResults: Readonly<Record<keyof PlanResults, Kind>> = {
-  biomass: 'mass',
-  stocking: 'stocking',
-  feed: 'daily',
-  solids: 'daily',
-  ammonia: 'daily',
-  oxygen: 'daily',
-  carbonDioxide: 'daily',
-  flowNeeded: 'flow',
-  flowAskedForBy: 'choice',
-  turnover: 'minutes',
-  drumsNeeded: 'count',
-  overflowRate: 'loading',
-  solidsCaptured: 'daily',
-  solidsPassedOn: 'daily',
-  padsNeeded: 'count',
-  daysBetweenPadChanges: 'days',
-  mediaSurface: 'area',
-  mediaVolume: 'bulk',
-  alkaliADay: 'daily',
-  bedArea: 'area',
-  plants: 'count',
-  daysBetweenBedCleanings: 'days',
-  slurryADay: 'volume',
-  nitrogenAYear: 'mass',
-  phosphateAYear: 'mass',
-  potashAYear: 'mass',
-  gardenArea: 'area',
-  oxygenTime: 'minutes',
-  powerCostAMonth: 'money',
-  feedCostAMonth: 'money',
-  harvestValueAYear: 'money',
-  givesOutFirst: 'choice',
-};
-
-/** `slurryADay` as a reader would write it: `slurry a day`. */
-export function resultName(key: keyof PlanResults): string {
-  return inWords(key.replace(/A(?=Day|Month|Year)/, 'A ')).toLowerCase();
+/** What a result of a scenario is, how a workbook shows it, and what it means. */
+export interface ScenarioResult {
+  /** `choice` where it is a word. */
+  readonly kind: Kind;
+  readonly format: NumberFormat;
+  readonly meaning: string;
 }
+
+export type ResultKey = keyof PlanResults;
+
+/**
+ * Every result, in the order of PLAN.COMPARE. Adding one is a figure in `planResults` and a row here: names, units,
+ * workbook rows, number formats, charts and the reference page follow from the row.
+ */
+export const scenarioResults = {
+  biomass: { kind: 'mass', format: 'one', meaning: 'fish count × fish mass' },
+  stocking: { kind: 'stocking', format: 'three', meaning: 'biomass in the tank volume' },
+  feed: { kind: 'daily', format: 'three', meaning: 'feed a day' },
+  solids: { kind: 'daily', format: 'three', meaning: 'dry solids made a day' },
+  ammonia: { kind: 'daily', format: 'four', meaning: 'total ammonia nitrogen made a day' },
+  oxygen: { kind: 'daily', format: 'three', meaning: 'oxygen used a day by fish, waste and bacteria together' },
+  carbonDioxide: { kind: 'daily', format: 'three', meaning: 'carbon dioxide made a day' },
+  flowNeeded: { kind: 'flow', format: 'one', meaning: 'flow that keeps every waste within its limit' },
+  flowSetBy: { kind: 'choice', format: 'general', meaning: 'the waste that needs the most flow' },
+  turnover: { kind: 'minutes', format: 'one', meaning: 'time to pass the tank volume once' },
+  drumsNeeded: { kind: 'count', format: 'whole', meaning: 'drums that keep the overflow rate within its limit' },
+  overflowRate: { kind: 'loading', format: 'two', meaning: 'in the drums given' },
+  solidsCaptured: { kind: 'daily', format: 'three', meaning: 'dry solids that the drums take a day' },
+  solidsPassedOn: { kind: 'daily', format: 'three', meaning: 'dry solids that leave the drums' },
+  padsNeeded: { kind: 'count', format: 'whole', meaning: 'pads for one change a day' },
+  padChangeInterval: { kind: 'days', format: 'one', meaning: 'days until the pads are full' },
+  mediaSurface: { kind: 'area', format: 'whole', meaning: 'media surface that nitrifies the ammonia' },
+  mediaVolume: { kind: 'bulk', format: 'one', meaning: 'media that has the surface' },
+  alkaliPerDay: { kind: 'daily', format: 'three', meaning: 'alkali to add a day' },
+  bedArea: { kind: 'area', format: 'one', meaning: 'plant beds that use the feed' },
+  plants: { kind: 'count', format: 'whole', meaning: 'plants on that area' },
+  bedCleaningInterval: { kind: 'days', format: 'whole', meaning: 'days until the gravel is full of solids' },
+  slurryPerDay: { kind: 'volume', format: 'two', meaning: 'slurry to draw off a day' },
+  nitrogenPerYear: { kind: 'mass', format: 'two', meaning: 'nitrogen in the solids harvested a year' },
+  phosphatePerYear: { kind: 'mass', format: 'two', meaning: 'P2O5 in the solids harvested a year' },
+  potashPerYear: { kind: 'mass', format: 'three', meaning: 'K2O in the solids harvested a year' },
+  gardenArea: { kind: 'area', format: 'whole', meaning: 'garden that a year’s solids feed' },
+  oxygenTime: { kind: 'minutes', format: 'one', meaning: 'time until fish are in danger when pump and air stop' },
+  powerCostPerMonth: { kind: 'money', format: 'money', meaning: 'power, running day and night' },
+  feedCostPerMonth: { kind: 'money', format: 'money', meaning: 'feed' },
+  harvestValuePerYear: { kind: 'money', format: 'money', meaning: 'N, P2O5 and K2O harvested, at their prices' },
+  firstLimit: { kind: 'choice', format: 'general', meaning: 'the stage with the least capacity' },
+} as const satisfies Readonly<Record<ResultKey, ScenarioResult>>;
+
+/** In the order of PLAN.COMPARE. */
+export const resultKeys = Object.keys(scenarioResults) as readonly ResultKey[];
+
+/** `slurryPerDay` as a reader would write it: `slurry per day`. */
+export function resultName(key: ResultKey): string {
+  return inWords(key);
+}
+
+/** The last row of PLAN.COMPARE: the names of the inputs that took their default. */
+export const defaultsTaken = 'defaults taken';
+
+/** The names down the side of PLAN.COMPARE, in order. */
+export const compareRows: readonly string[] = [...resultKeys.map(resultName), defaultsTaken];

@@ -77,7 +77,7 @@ function refuseDisorder(
 }
 
 /** What a stage's formula calls an argument, as the scenario calls it. */
-const renamed = { oxygen: 'oxygenAtStop', floor: 'oxygenFloor', nitrogen: 'nitrogenShare' } as const;
+const renamed = { oxygen: 'oxygenAtPowerFailure', floor: 'oxygenFloor', nitrogen: 'nitrogenShare' } as const;
 
 /** Computes with a scenario, a stage's refusal naming the input at fault. */
 export function withScenario<V>(place: string, profile: Profile, compute: () => V): V {

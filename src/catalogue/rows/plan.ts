@@ -10,6 +10,7 @@ import { planInputs } from '../plan/plan-inputs';
 import { bankParts } from '../plan/plan-parts';
 import { readScenario, scenarioFactors, withScenario } from '../plan/scenario';
 import { scenarioInputs } from '../plan/scenario-inputs';
+import { resultKeys, resultName, scenarioResults } from '../plan/scenario-results';
 import { inputName, inputTable, type OpenCell } from '../reading/input-table';
 import { planDatesRow } from './plan-dates';
 
@@ -70,7 +71,7 @@ export const planRows = [
   define({
     name: 'PLAN.COMPARE',
     summary:
-      'Scenarios side by side: feed, waste, flow, drums, pads, media, beds, harvest, money, and what gives out first.',
+      'Scenarios side by side: feed, waste, flow, drums, pads, media, beds, harvest, money, and the first limit.',
     arguments: {
       scenarios: {
         cells: true,
@@ -78,7 +79,10 @@ export const planRows = [
         meaning: 'first column input names, then one column a scenario',
       },
     },
-    result: { grid: true },
+    result: {
+      grid: true,
+      rowsOf: resultKeys.map((key) => ({ name: resultName(key), ...scenarioResults[key] })),
+    },
     compute: ({ scenarios }, profile) => planCompare(scenarios, profile),
     formula: 'each result is that of the stage’s own function for the same figures',
     notes: [
@@ -93,8 +97,7 @@ export const planRows = [
   }),
   define({
     name: 'PLAN.LIMIT',
-    summary:
-      'What each stage carries, as feed a day and as fish; the last row is the stage that gives out first, and the next.',
+    summary: 'What each stage carries, as feed a day and as fish; the last row is the first limit and the next.',
     arguments: { scenario },
     result: {
       rows: {

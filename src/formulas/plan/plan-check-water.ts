@@ -64,45 +64,45 @@ function speciesCautions({ species, coldestWater, hottestWater, ph, highestPh }:
 }
 
 function oxygenTimeCaution(scenario: Scenario, { oxygen }: Train): PossibleCaution {
-  const { tankVolume, oxygenAtStop, oxygenFloor, oxygenPeak } = scenario;
+  const { tankVolume, oxygenAtPowerFailure, oxygenFloor, peakOxygenFactor } = scenario;
   if (!isFitted(tankVolume)) {
     return 'Tank volume is not given, so the time that fish have when pump and air stop cannot be judged.';
   }
-  if (oxygenAtStop <= oxygenFloor) {
-    return 'Oxygen at stop, {oxygenAtStop:concentration}, is not above the oxygen floor, {oxygenFloor:concentration}: no time is left.';
+  if (oxygenAtPowerFailure <= oxygenFloor) {
+    return 'Oxygen at power failure, {oxygenAtPowerFailure:concentration}, is not above the oxygen floor, {oxygenFloor:concentration}: no time is left.';
   }
-  const time = oxygenTime(tankVolume, oxygenAtStop, oxygenFloor, oxygen, oxygenPeak);
+  const time = oxygenTime(tankVolume, oxygenAtPowerFailure, oxygenFloor, oxygen, peakOxygenFactor);
   const short = time < SHORT_TIME ? ' That is too short for anyone to come: it must start by itself.' : '';
   return {
-    text: `If pump and air stop, oxygen falls from {oxygenAtStop:concentration} to {oxygenFloor:concentration} in {time:minutes}: have backup air running within {half:minutes}.${short}`,
+    text: `If pump and air stop, oxygen falls from {oxygenAtPowerFailure:concentration} to {oxygenFloor:concentration} in {time:minutes}: have backup air running within {half:minutes}.${short}`,
     figures: { time, half: time / 2 },
   };
 }
 
 function airCautions(scenario: Scenario, factors: ScenarioFactors, { feed }: Train): readonly PossibleCaution[] {
-  const { airSupply, hottestWater, elevation, salinity, oxygenAtStop, oxygenPeak } = scenario;
+  const { airSupply, hottestWater, elevation, salinity, oxygenAtPowerFailure, peakOxygenFactor } = scenario;
   const saturation = factors.beta * waterOxygen(hottestWater, elevation, salinity);
   const capacity = planStages(scenario, factors).find(({ stage }) => stage === 'air')?.capacity;
   const state = airSupply === 'none' ? 'There is no air supply' : 'Air supply is not given';
   return [
-    oxygenAtStop >= saturation && {
-      text: 'The hottest water, {hottestWater:temperature}, holds {saturation:concentration} of oxygen in balance with air, so air alone does not keep {oxygenAtStop:concentration}.',
+    oxygenAtPowerFailure >= saturation && {
+      text: 'The hottest water, {hottestWater:temperature}, holds {saturation:concentration} of oxygen in balance with air, so air alone does not keep {oxygenAtPowerFailure:concentration}.',
       figures: { saturation },
     },
     !isFitted(airSupply) && `${state}: all oxygen would come with the flow, and stops with the pump.`,
     typeof capacity === 'number' &&
       capacity >= feed &&
-      capacity < feed * oxygenPeak &&
-      'Air carries the mean of the day but not its worst hour, {oxygenPeak} times that: spread the feed over the day, or add air.',
+      capacity < feed * peakOxygenFactor &&
+      'Air carries the mean of the day but not its worst hour, {peakOxygenFactor} times that: spread the feed over the day, or add air.',
   ];
 }
 
-function stockingCaution({ fishCount, fishMass, tankVolume, densestStocking }: Scenario): PossibleCaution {
+function stockingCaution({ fishCount, fishMass, tankVolume, stockingLimit }: Scenario): PossibleCaution {
   if (fishCount === undefined || fishMass === undefined || !isFitted(tankVolume)) return undefined;
   const stocking = (fishCount * fishMass) / tankVolume;
   return (
-    stocking > densestStocking && {
-      text: 'Fish stand at {stocking:stocking}, denser than {densestStocking:stocking}: everything goes wrong faster.',
+    stocking > stockingLimit && {
+      text: 'Fish stand at {stocking:stocking}, denser than {stockingLimit:stocking}: everything goes wrong faster.',
       figures: { stocking },
     }
   );

@@ -49,7 +49,7 @@ function stageCautions(scenario: Scenario, factors: ScenarioFactors, feed: numbe
   });
   if (first === undefined || over.length > 0) return over;
   const then = next === undefined ? '' : `, then ${next.stage}`;
-  const text = `${first.stage} gives out first, at {capacity:daily} of feed against {feed:daily} today${then}.`;
+  const text = `${first.stage} is the first limit, at {capacity:daily} of feed against {feed:daily} today${then}.`;
   return [{ text, figures: { capacity: first.capacity as number } }];
 }
 

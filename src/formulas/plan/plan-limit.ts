@@ -1,5 +1,5 @@
 /**
- * Which stage of a farm gives out first, and which next.
+ * Which stage of a farm is the first limit, and which is next.
  */
 import type { Caution } from '../caution';
 import { wholeDown } from '../numeric/whole';
@@ -46,14 +46,14 @@ export function planLimit(scenario: Scenario, factors: ScenarioFactors): Limit {
   }
   if (first === undefined) {
     const from = { text: 'not given: no stage has what its capacity is figured from' };
-    const row = { stage: 'gives out first: not given', from } as const;
+    const row = { stage: 'first limit: not given', from } as const;
     return {
       rows: [...rows, { ...row, capacity: 'not given', fish: 'not given', shareInUse: 'not given' }],
       first,
       next,
     };
   }
-  const last = { ...limitRow(first, feed, perFish), stage: `gives out first: ${first.stage}`, from: afterwards(next) };
+  const last = { ...limitRow(first, feed, perFish), stage: `first limit: ${first.stage}`, from: afterwards(next) };
   return { rows: [...rows, last], first, next };
 }
 
@@ -70,8 +70,8 @@ function limitRow({ stage, capacity, from }: Stage, feed: number, perFish: numbe
 }
 
 function afterwards(next: Known | undefined): Caution {
-  if (next === undefined) return { text: 'next: not given' };
-  return { text: `next: ${next.stage}, at {capacity:daily}`, figures: { capacity: next.capacity } };
+  if (next === undefined) return { text: 'next limit: not given' };
+  return { text: `next limit: ${next.stage}, at {capacity:daily}`, figures: { capacity: next.capacity } };
 }
 
 /** Feed of one fish, kg/s: today's over the count, else its mass at the feeding rate. */

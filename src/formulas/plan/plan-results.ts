@@ -28,7 +28,7 @@ export type PlanResults = ReturnType<typeof planResults>;
  *
  * Oxygen and carbon dioxide are those of the whole system. What drums, pads and times need is for the flow that runs: the
  * pump's, or where none is given the flow needed. Pads needed are for one change a day. A year is 365 days, a month a
- * twelfth. Cannot take oxygen in that is not above oxygen out, oxygen at stop that is not above the floor, or nutrients
+ * twelfth. Cannot take oxygen in that is not above oxygen out, oxygen at power failure that is not above the floor, or nutrients
  * that are more than the solids.
  */
 export function planResults(scenario: Scenario, factors: ScenarioFactors) {
@@ -44,17 +44,17 @@ export function planResults(scenario: Scenario, factors: ScenarioFactors) {
     oxygen: train.oxygen,
     carbonDioxide: loadCarbonDioxide(train.oxygen),
     flowNeeded: train.flowNeeded,
-    flowAskedForBy: train.flowAskedForBy,
+    flowSetBy: train.flowSetBy,
     turnover: figure([tankVolume, train.flow], tankTurnover),
     ...settling(scenario, train),
     ...nitrifying(scenario, train, factors),
     ...beds(scenario, train),
     ...harvest(scenario, train),
     oxygenTime: figure([tankVolume], (volume) =>
-      oxygenTime(volume, scenario.oxygenAtStop, scenario.oxygenFloor, train.oxygen, scenario.oxygenPeak),
+      oxygenTime(volume, scenario.oxygenAtPowerFailure, scenario.oxygenFloor, train.oxygen, scenario.peakOxygenFactor),
     ),
     ...money(scenario, train),
-    givesOutFirst: planLimit(scenario, factors).first?.stage ?? 'not given',
+    firstLimit: planLimit(scenario, factors).first?.stage ?? 'not given',
   };
 }
 
@@ -69,7 +69,7 @@ function settling(scenario: Scenario, { flow, captured, passedOn, onPads }: Trai
     solidsCaptured: captured,
     solidsPassedOn: passedOn,
     padsNeeded: figure([pads === 'none' ? 'none' : 0, padArea], (_, area) => screenPads(onPads, area, padHolding, DAY)),
-    daysBetweenPadChanges: lasting([pads, padArea], (count, area) => screenDays(onPads, count * area, padHolding)),
+    padChangeInterval: lasting([pads, padArea], (count, area) => screenDays(onPads, count * area, padHolding)),
   };
 }
 
@@ -79,7 +79,7 @@ function nitrifying(scenario: Scenario, train: Train, { ammoniaFactor }: Scenari
   return {
     mediaSurface: figure([mediaSurface], (surface) => surface),
     mediaVolume: figure([mediaSurface], (surface) => filterMedia(surface, media)),
-    alkaliADay: waterBuffer(train.ammonia, alkali, alkaliPurity),
+    alkaliPerDay: waterBuffer(train.ammonia, alkali, alkaliPurity),
   };
 }
 
@@ -89,17 +89,17 @@ function beds({ bedArea: given, crop, bedDepth, bedHolding }: Scenario, { feed, 
   return {
     bedArea: area,
     plants: figure([area, crop.plants], bedPlants),
-    daysBetweenBedCleanings: lasting([given], (laid) => bedDays(onBeds, laid * bedDepth, bedHolding)),
+    bedCleaningInterval: lasting([given], (laid) => bedDays(onBeds, laid * bedDepth, bedHolding)),
   };
 }
 
 /** What the solids drawn off by the settler hold in a year. */
-function nutrientsAYear({ nitrogenShare, phosphorusShare, potassiumShare }: Scenario, { captured }: Train) {
+function nutrientsPerYear({ nitrogenShare, phosphorusShare, potassiumShare }: Scenario, { captured }: Train) {
   return harvestNutrients(captured * YEAR, nitrogenShare, phosphorusShare, potassiumShare, 'element');
 }
 
 function harvest(scenario: Scenario, train: Train) {
-  const { nitrogen, phosphate, potash } = nutrientsAYear(scenario, train);
+  const { nitrogen, phosphate, potash } = nutrientsPerYear(scenario, train);
   const garden = harvestGarden(train.captured * YEAR, {
     nitrogenNeed: scenario.gardenNeed,
     nitrogen: scenario.nitrogenShare,
@@ -109,10 +109,10 @@ function harvest(scenario: Scenario, train: Train) {
     basis: 'element',
   });
   return {
-    slurryADay: harvestSlurry(train.captured * DAY, scenario.slurrySolids),
-    nitrogenAYear: nitrogen,
-    phosphateAYear: phosphate,
-    potashAYear: potash,
+    slurryPerDay: harvestSlurry(train.captured * DAY, scenario.slurrySolids),
+    nitrogenPerYear: nitrogen,
+    phosphatePerYear: phosphate,
+    potashPerYear: potash,
     gardenArea: garden.area,
   };
 }
@@ -121,11 +121,11 @@ function harvest(scenario: Scenario, train: Train) {
 function money(scenario: Scenario, train: Train) {
   const { power, powerPrice, feedPrice, nitrogenPrice, phosphatePrice, potashPrice } = scenario;
   const priced = nitrogenPrice ?? phosphatePrice ?? potashPrice;
-  const { nitrogen, phosphate, potash } = nutrientsAYear(scenario, train);
+  const { nitrogen, phosphate, potash } = nutrientsPerYear(scenario, train);
   return {
-    powerCostAMonth: figure([power, powerPrice], (watts, price) => costRunning(watts, DAY, price) / 12),
-    feedCostAMonth: figure([feedPrice], (price) => train.feed * MONTH * price),
-    harvestValueAYear: figure([priced], () =>
+    powerCostPerMonth: figure([power, powerPrice], (watts, price) => costRunning(watts, DAY, price) / 12),
+    feedCostPerMonth: figure([feedPrice], (price) => train.feed * MONTH * price),
+    harvestValuePerYear: figure([priced], () =>
       harvestValue(nitrogen, phosphate, potash, nitrogenPrice ?? 0, phosphatePrice ?? 0, potashPrice ?? 0),
     ) as Outcome,
   };

@@ -36,16 +36,16 @@ export interface Scenario {
   readonly alkali: Alkali;
   readonly alkaliPurity: number;
   readonly tankVolume: Equipment;
-  readonly densestStocking: number;
+  readonly stockingLimit: number;
   readonly solidsShare: number;
   readonly settleableShare: number;
   readonly ammoniaLimit: number;
   readonly solidsLimit: number;
   readonly oxygenIn: number | undefined;
   readonly oxygenOut: number | undefined;
-  readonly oxygenAtStop: number;
+  readonly oxygenAtPowerFailure: number;
   readonly oxygenFloor: number;
-  readonly oxygenPeak: number;
+  readonly peakOxygenFactor: number;
   readonly removal: number;
   readonly pumpFlow: Equipment;
   /** Oxygen transfer as rated, kg/s. */

@@ -73,19 +73,19 @@ export function planStages(scenario: Scenario, factors: ScenarioFactors): readon
   return sketches.map((sketch) => ({ ...sketch, from: { text: sketch.from, figures } }));
 }
 
-function fishTank({ fishCount, fishMass, tankVolume, densestStocking }: Scenario, { feed }: Train): Sketch {
+function fishTank({ fishCount, fishMass, tankVolume, stockingLimit }: Scenario, { feed }: Train): Sketch {
   const volume: Part = ['tank volume', tankVolume];
   return stage(
     'fish tank',
     [volume, ['fish count', fishCount], ['fish mass', fishMass]],
-    (held, count, mass) => (feed * densestStocking * held) / (count * mass),
-    'tank volume at the densest stocking, {densestStocking:stocking}',
+    (held, count, mass) => (feed * stockingLimit * held) / (count * mass),
+    'tank volume at the stocking limit, {stockingLimit:stocking}',
   );
 }
 
 /** Air that cannot hold the oxygen at the hottest water carries nothing. */
 function air(scenario: Scenario, { alpha, beta }: ScenarioFactors, { feed, oxygen }: Train): Sketch {
-  const { airSupply, hottestWater: temperature, oxygenAtStop: target, elevation, salinity } = scenario;
+  const { airSupply, hottestWater: temperature, oxygenAtPowerFailure: target, elevation, salinity } = scenario;
   const transfer = (rated: number): number => {
     try {
       return airTransfer({ rated, temperature, target, elevation, alpha, beta, salinity });
@@ -98,7 +98,7 @@ function air(scenario: Scenario, { alpha, beta }: ScenarioFactors, { feed, oxyge
     'air',
     [['air supply', airSupply]],
     (rated) => (feed * transfer(rated)) / oxygen,
-    'air supply in the hottest water, {hottestWater:temperature}, holding {oxygenAtStop:concentration}',
+    'air supply in the hottest water, {hottestWater:temperature}, holding {oxygenAtPowerFailure:concentration}',
   );
 }
 

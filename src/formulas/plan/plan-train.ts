@@ -22,7 +22,7 @@ export interface Train {
   readonly capture: number;
   /** The largest flow that a waste asks for, and which. */
   readonly flowNeeded: number;
-  readonly flowAskedForBy: string;
+  readonly flowSetBy: string;
   /** What runs: the pump's, or where no pump is given what is needed. */
   readonly flow: Outcome;
   readonly captured: number;
@@ -94,7 +94,7 @@ export function planTrain(scenario: Scenario, factors: ScenarioFactors): Train {
     oxygen: loadOxygen(feed, factors.oxygenRatio),
     capture,
     flowNeeded: largest.flow,
-    flowAskedForBy: largest.waste,
+    flowSetBy: largest.waste,
     flow: pumpFlow ?? largest.flow,
     captured,
     passedOn,

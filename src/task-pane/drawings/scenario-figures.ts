@@ -19,7 +19,7 @@ export interface ScenarioFigures {
   readonly said: (name: string) => string | undefined;
   /** The rows of `SILT.PLAN.LIMIT` but the last. */
   readonly stages: readonly { readonly stage: string; readonly feed: CellResult; readonly fish: CellResult }[];
-  /** The stage that gives out first, as `SILT.PLAN.LIMIT` calls it. */
+  /** The first limit, as `SILT.PLAN.LIMIT` calls it. */
   readonly first: string | undefined;
   /** What comes next, in words. */
   readonly next: string;
@@ -55,7 +55,7 @@ export function scenarioFigures(
   };
   const limit = callOurs('PLAN.LIMIT', [[[units]], table], functionLibrary);
   const last = limit.at(-1) ?? [];
-  const first = /^gives out first: (?!not given)(.+)$/.exec(String(last[0]))?.[1];
+  const first = /^first limit: (?!not given)(.+)$/.exec(String(last[0]))?.[1];
   return {
     given,
     worded: (name) => wordedInput(given(name), kindOfInput(kinds, name), units),

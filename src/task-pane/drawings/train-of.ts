@@ -2,7 +2,7 @@ import type { TrainStage } from '../../drawing/train-drawing';
 import type { TrainRequest } from './request';
 import type { ScenarioFigures } from './scenario-figures';
 
-/** A box of the diagram before it is known which one gives out first. */
+/** A box of the diagram before it is known which one is the first limit. */
 interface Box {
   readonly name: string;
   /** Whether the farm has it. */
@@ -95,7 +95,7 @@ function boxesOf(figures: ScenarioFigures): readonly Box[] {
       present: pads,
       words: [
         joined(worded('pads'), 'pads', worded('pad area')),
-        said('days between pad changes') && `changed every ${said('days between pad changes')}`,
+        said('pad change interval') && `changed every ${said('pad change interval')}`,
       ],
       taken: passedOn === undefined ? undefined : `solids held ${amount('solids', passedOn * figures.padCapture)}`,
       solids: afterPads === undefined ? undefined : amount('solids', afterPads),
@@ -112,7 +112,7 @@ function boxesOf(figures: ScenarioFigures): readonly Box[] {
       present: !isAbsent('bed area'),
       words: [
         worded('bed area') ?? (said('bed area') && `${said('bed area')} needed`),
-        said('days between bed cleanings') && `cleaned every ${said('days between bed cleanings')}`,
+        said('bed cleaning interval') && `cleaned every ${said('bed cleaning interval')}`,
       ],
       taken: 'nutrients to plants',
       limits: /bed/,

@@ -1,3 +1,4 @@
+import { numberFormats } from '../../catalogue/number-formats';
 import type { Border, CellStyle } from '../workbook-model';
 
 const hair: Border = { style: 'thin', color: 'BFBFBF' };
@@ -28,12 +29,4 @@ export function formatted(style: StyleName, numberFormat: string): CellStyle {
   return { ...styles[style], numberFormat };
 }
 
-export const formats = {
-  whole: '#,##0',
-  one: '#,##0.0',
-  two: '#,##0.00',
-  three: '#,##0.000',
-  share: '0.0%',
-  money: '#,##0.00',
-  date: 'yyyy-mm-dd',
-} as const;
+export const formats = { ...numberFormats, date: 'yyyy-mm-dd' } as const;

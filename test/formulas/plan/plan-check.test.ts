@@ -11,7 +11,7 @@ const calm: Scenario = {
   coldestWater: 22,
   hottestWater: 28,
   airSupply: 0.4 / 3600,
-  oxygenPeak: 1.1,
+  peakOxygenFactor: 1.1,
 };
 const says = (scenario: Scenario) => planCheck(scenario, factors).map(({ text }) => text);
 const has = (scenario: Scenario, words: string) => says(scenario).some((text) => text.includes(words));
@@ -21,9 +21,9 @@ const figureOf = (scenario: Scenario, words: string, mark: string) => {
 };
 
 describe('cautions over a farm that is well within its means', () => {
-  it('name the stage that gives out first and keep to care that is always due', () => {
+  it('name the first limit and keep to care that is always due', () => {
     const lines = says(calm);
-    expect(lines[0]).toMatch(/gives out first.*then/);
+    expect(lines[0]).toMatch(/is the first limit.*then/);
     expect(lines.some((text) => text.includes('is fed'))).toBe(false);
     expect(lines.filter((text) => /denser|un-ionized at|for tilapia|too short|not given/.test(text))).toEqual([]);
   });
@@ -55,7 +55,7 @@ describe('cautions over water', () => {
   });
 
   it('say that fish stand too dense, and what the water of their kind should be', () => {
-    expect(has({ ...calm, densestStocking: 4 }, 'denser than')).toBe(true);
+    expect(has({ ...calm, stockingLimit: 4 }, 'denser than')).toBe(true);
     expect(has({ ...calm, coldestWater: 8 }, 'under the {low:temperature} for tilapia')).toBe(true);
     expect(has({ ...calm, species: 'rainbow trout' }, 'over the {high:temperature} for rainbow trout')).toBe(true);
     expect(has({ ...calm, highestPh: 9 }, 'goes out of')).toBe(true);
@@ -65,9 +65,9 @@ describe('cautions over water', () => {
   it('say that air is not there, or not enough for the worst hour or the hottest water', () => {
     expect(has({ ...calm, airSupply: 'none' }, 'There is no air supply')).toBe(true);
     expect(has({ ...calm, airSupply: undefined }, 'Air supply is not given')).toBe(true);
-    expect(has({ ...calm, oxygenPeak: 9 }, 'not its worst hour')).toBe(true);
+    expect(has({ ...calm, peakOxygenFactor: 9 }, 'not its worst hour')).toBe(true);
     expect(has({ ...calm, airSupply: 1e-9 }, 'air: carries')).toBe(true);
-    expect(has({ ...calm, oxygenAtStop: 0.009 }, 'does not keep')).toBe(true);
+    expect(has({ ...calm, oxygenAtPowerFailure: 0.009 }, 'does not keep')).toBe(true);
   });
 });
 

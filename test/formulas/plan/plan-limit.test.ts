@@ -64,7 +64,7 @@ describe('the worst water', () => {
   });
 
   it('leaves air nothing to do where the water cannot hold the oxygen wanted', () => {
-    const row = rowOf({ ...farm, hottestWater: 38, oxygenAtStop: 0.007 }, 'air');
+    const row = rowOf({ ...farm, hottestWater: 38, oxygenAtPowerFailure: 0.007 }, 'air');
     expect([row.capacity, row.fish, row.shareInUse]).toEqual([0, 0, 'over']);
   });
 
@@ -85,15 +85,15 @@ describe('the worst water', () => {
   });
 });
 
-describe('the stage that gives out first', () => {
+describe('the first limit', () => {
   it('is the one with the least capacity, and the next stands beside it', () => {
     const { rows, first, next } = planLimit(farm, factors);
     const known = rows.slice(0, -1).filter((row) => typeof row.capacity === 'number');
     const sorted = known.map((row) => row.capacity as number).sort((a, b) => a - b);
     expect([first?.capacity, next?.capacity]).toEqual(sorted.slice(0, 2));
-    expect(rows.at(-1)?.stage).toBe('gives out first: plant beds');
-    expect(rows.at(-1)?.from.text).toBe(`next: ${next?.stage}, at {capacity:daily}`);
-    expect(planResults(farm, factors).givesOutFirst).toBe('plant beds');
+    expect(rows.at(-1)?.stage).toBe('first limit: plant beds');
+    expect(rows.at(-1)?.from.text).toBe(`next limit: ${next?.stage}, at {capacity:daily}`);
+    expect(planResults(farm, factors).firstLimit).toBe('plant beds');
   });
 
   it('is just in use to the full at the feed that it carries', () => {
@@ -131,7 +131,7 @@ describe('the stage that gives out first', () => {
     };
     const { rows, first } = planLimit(bare, factors);
     expect(first).toBeUndefined();
-    expect(rows.at(-1)?.stage).toBe('gives out first: not given');
+    expect(rows.at(-1)?.stage).toBe('first limit: not given');
     expect(rows.every((row) => row.capacity === 'not given')).toBe(true);
     expect(rows.find((row) => row.stage === 'biofilter')?.from.text).toBe('not given: media volume');
   });

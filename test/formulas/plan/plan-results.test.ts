@@ -23,7 +23,7 @@ describe('a scenario worked by hand', () => {
 
   it('asks for 40 m3 a day, by ammonia: 20 g at 1 g/m3 with half taken out in a pass', () => {
     expect(results.flowNeeded * DAY).toBeCloseTo(40, 9);
-    expect(results.flowAskedForBy).toBe('ammonia');
+    expect(results.flowSetBy).toBe('ammonia');
   });
 
   it('turns 2 m3 over in 50 minutes at 40 L/min', () => {
@@ -33,12 +33,12 @@ describe('a scenario worked by hand', () => {
   it('catches 40 % of the solids in drums and half of the rest on pads, which last 6.67 days', () => {
     expect(results.solidsCaptured * DAY).toBeCloseTo(0.05, 12);
     expect(results.solidsPassedOn * DAY).toBeCloseTo(0.075, 12);
-    expect((results.daysBetweenPadChanges as number) / DAY).toBeCloseTo(0.25 / 0.0375, 9);
+    expect((results.padChangeInterval as number) / DAY).toBeCloseTo(0.25 / 0.0375, 9);
     expect(results.padsNeeded).toBe(1);
   });
 
   it('leaves a quarter of the rest to beds of 3 m3, full after 160 days', () => {
-    expect((results.daysBetweenBedCleanings as number) / DAY).toBeCloseTo(6 / 0.0375, 9);
+    expect((results.bedCleaningInterval as number) / DAY).toBeCloseTo(6 / 0.0375, 9);
   });
 
   it('wants 40 m2 of media, which is 133 L at 300 m2/m3', () => {
@@ -51,10 +51,10 @@ describe('a scenario worked by hand', () => {
     expect(results.plants).toBe(250);
   });
 
-  it('gives 2.5 L of slurry a day and 547.5 g of nitrogen a year', () => {
-    expect(results.slurryADay * 1000).toBeCloseTo(2.5, 9);
-    expect(results.nitrogenAYear).toBeCloseTo(0.05 * 365 * 0.03, 9);
-    expect(results.harvestValueAYear).toBeCloseTo(0.05 * 365 * 0.03 * 2, 9);
+  it('gives 2.5 L of slurry a day and 547.5 g of nitrogen per year', () => {
+    expect(results.slurryPerDay * 1000).toBeCloseTo(2.5, 9);
+    expect(results.nitrogenPerYear).toBeCloseTo(0.05 * 365 * 0.03, 9);
+    expect(results.harvestValuePerYear).toBeCloseTo(0.05 * 365 * 0.03 * 2, 9);
   });
 
   it('has 2 m3 x 3 g/m3 over 1.5 x 625 g a day before fish are in danger', () => {
@@ -62,8 +62,8 @@ describe('a scenario worked by hand', () => {
   });
 
   it('costs 14.60 of power and 30.42 of feed a month', () => {
-    expect(results.powerCostAMonth).toBeCloseTo(14.6, 9);
-    expect(results.feedCostAMonth).toBeCloseTo((0.5 * 2 * 365) / 12, 9);
+    expect(results.powerCostPerMonth).toBeCloseTo(14.6, 9);
+    expect(results.feedCostPerMonth).toBeCloseTo((0.5 * 2 * 365) / 12, 9);
   });
 });
 
@@ -84,14 +84,14 @@ describe('whatever the scenario', () => {
 
   it('nitrogen harvested is less than the nitrogen fed', () => {
     for (const settler of settlers) {
-      const { nitrogenAYear } = planResults({ ...farm, settler }, factors);
-      expect(nitrogenAYear).toBeLessThan(0.5 * 365 * farm.protein * 0.16);
+      const { nitrogenPerYear } = planResults({ ...farm, settler }, factors);
+      expect(nitrogenPerYear).toBeLessThan(0.5 * 365 * farm.protein * 0.16);
     }
   });
 
   it('twice the fish make twice of everything that is a rate, and half the time', () => {
     const twice = planResults({ ...farm, fishCount: 200 }, factors);
-    for (const key of ['feed', 'solids', 'ammonia', 'oxygen', 'flowNeeded', 'mediaSurface', 'slurryADay'] as const) {
+    for (const key of ['feed', 'solids', 'ammonia', 'oxygen', 'flowNeeded', 'mediaSurface', 'slurryPerDay'] as const) {
       expect(twice[key] as number).toBeCloseTo(2 * (results[key] as number), 12);
     }
     expect(twice.oxygenTime).toBeCloseTo((results.oxygenTime as number) / 2, 6);
@@ -118,19 +118,19 @@ describe('a farm whose gravel beds catch the solids and nitrify', () => {
   const small = planResults(smallFarm, factors);
 
   it('says none of the stages that are absent, and harvests nothing', () => {
-    expect([small.drumsNeeded, small.overflowRate, small.padsNeeded, small.daysBetweenPadChanges]).toEqual(
+    expect([small.drumsNeeded, small.overflowRate, small.padsNeeded, small.padChangeInterval]).toEqual(
       Array(4).fill('none'),
     );
-    expect([small.solidsCaptured, small.slurryADay, small.gardenArea]).toEqual([0, 0, 0]);
+    expect([small.solidsCaptured, small.slurryPerDay, small.gardenArea]).toEqual([0, 0, 0]);
   });
 
   it('knows how long until the beds want cleaning: 6 kg held at 125 g a day', () => {
-    expect((small.daysBetweenBedCleanings as number) / DAY).toBeCloseTo(48, 9);
+    expect((small.bedCleaningInterval as number) / DAY).toBeCloseTo(48, 9);
   });
 
   it('asks no more flow of solids than gravel that takes all of them out needs', () => {
     const byeAmmonia = planResults({ ...smallFarm, ammoniaLimit: 1 }, factors);
-    expect(byeAmmonia.flowAskedForBy).toBe('solids');
+    expect(byeAmmonia.flowSetBy).toBe('solids');
     expect(byeAmmonia.flowNeeded * DAY).toBeCloseTo(0.125 / 0.02, 9);
   });
 });
@@ -138,7 +138,7 @@ describe('a farm whose gravel beds catch the solids and nitrify', () => {
 describe('what is not given', () => {
   it('leaves results that rest on it not given, and the others whole', () => {
     const bare = planResults({ ...farm, tankVolume: undefined, power: undefined, padArea: undefined }, factors);
-    expect([bare.stocking, bare.turnover, bare.oxygenTime, bare.powerCostAMonth, bare.padsNeeded]).toEqual(
+    expect([bare.stocking, bare.turnover, bare.oxygenTime, bare.powerCostPerMonth, bare.padsNeeded]).toEqual(
       Array(5).fill('not given'),
     );
     expect(bare.feed).toBe(results.feed);
@@ -159,6 +159,6 @@ describe('what is not given', () => {
     expect(figure([1, undefined], (a) => a)).toBe('not given');
     expect(figure([undefined, 'none'], (a) => a)).toBe('none');
     expect(lasting([0], (a) => 1 / a)).toBe('never');
-    expect(planResults({ ...farm, settler: 1 }, factors).daysBetweenPadChanges).toBe('never');
+    expect(planResults({ ...farm, settler: 1 }, factors).padChangeInterval).toBe('never');
   });
 });

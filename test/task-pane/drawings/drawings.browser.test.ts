@@ -94,7 +94,7 @@ describe('what is selected is drawn', () => {
       .filter({ hasText: `${titles[2]}: train` })
       .waitFor();
     expect(first).not.toContain(titles[2]);
-    expect(await drawing().locator('text').allTextContents()).toContain('gives out first');
+    expect(await drawing().locator('text').allTextContents()).toContain('first limit');
   });
 
   test('what is nothing to draw is said in a sentence', async () => {

@@ -77,7 +77,7 @@ describe('the train of a scenario', () => {
     ['Biofilter', { 'media volume': 5 }],
     ['Plant beds', { 'bed area': 0.5 }],
     ['Pump', { 'pump flow': 1 }],
-  ])('marks %s where it gives out first, and no other', (name, changes) => {
+  ])('marks %s where it is the first limit, and no other', (name, changes) => {
     const limiting = train(changes).stages.filter((stage) => stage.limiting);
     expect(limiting.map((stage) => stage.name)).toEqual([name]);
   });

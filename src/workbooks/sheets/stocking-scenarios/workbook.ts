@@ -6,7 +6,7 @@ import { unitsNames, unitsSheet } from '../units-sheet';
 import { compareSheet, limitSheet } from './results';
 import { inputsSheet, scenariosSheet } from './scenarios';
 
-/** Farms of several sizes side by side, and the stage that gives out first in each. */
+/** Farms of several sizes side by side, and the first limit of each. */
 export function stockingScenarios(profile: ReadyProfile): WorkbookData {
   return {
     title: 'Stocking scenarios',
@@ -21,7 +21,7 @@ export function stockingScenarios(profile: ReadyProfile): WorkbookData {
         lines: [
           'Scenarios: one column a farm; type over its fish, water, equipment and prices. Blank is not given, none is absent.',
           'Compare: nothing; read the farms side by side, with charts at the right.',
-          'Limit: choose a scenario; read what each stage carries, which gives out first, and the cautions below.',
+          'Limit: choose a scenario; read what each stage carries, the first limit, and the cautions below.',
           'Inputs: nothing; every input there is, with its default and where that comes from.',
           'Silt units: US or metric.',
         ],
