@@ -21,6 +21,8 @@ export default defineConfig({
           globalSetup: './test/harness/browser-setup.ts',
           // One page at a time: two pages side by side on a small machine make each other late.
           fileParallelism: false,
+          // Machines differ in speed: what is waited for may come late, and only its absence is a fault.
+          expect: { poll: { timeout: 60_000 } },
           testTimeout: 180_000,
           hookTimeout: 180_000,
         },

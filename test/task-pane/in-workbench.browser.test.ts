@@ -79,8 +79,6 @@ test('a marking-out table computes in the grid, and can be taken back', async ()
     const { values } = await window.workbench.host.read({ sheet: 'Marking out 2', range });
     return values[0]![0] === 'mark' && values[1]![2] !== '';
   });
-  // The grid still measures the heights of the new rows for a moment; nobody takes a table back that fast.
-  await page.waitForTimeout(1000);
   await page.locator('.message').getByRole('button', { name: 'Undo' }).click();
   await page.waitForFunction(async () => !(await window.workbench.host.sheets()).includes('Marking out 2'));
 });

@@ -64,3 +64,36 @@ export async function openPane(browser: Browser, options: BrowserContextOptions 
   await page.waitForFunction(() => 'paneTest' in window);
   return { page, complaints };
 }
+
+/** Long work in the page that goes on only as far as the test lets it. */
+export interface HeldWork {
+  /** Lets it go on to the next place where it lets the page breathe. */
+  readonly goOn: () => Promise<void>;
+  /** Lets it run to its end. */
+  readonly release: () => Promise<void>;
+}
+
+/** Makes every piece of work stop each time it lets the page breathe, however fast the machine is. */
+export async function holdWork(page: Page): Promise<HeldWork> {
+  await page.evaluate(() => {
+    const waiting: (() => void)[] = [];
+    const plain = { setTimeout: window.setTimeout, now: performance.now };
+    let clock = 0;
+    // So that each step finds its share of time used up.
+    performance.now = () => {
+      clock += 1000;
+      return clock;
+    };
+    window.setTimeout = ((call: () => void, ms?: number) =>
+      ms === 0 ? waiting.push(call) : plain.setTimeout.call(window, call, ms)) as typeof setTimeout;
+    const release = (): void => {
+      window.setTimeout = plain.setTimeout;
+      performance.now = plain.now;
+      for (const call of waiting.splice(0)) call();
+    };
+    Object.assign(window, { heldWork: { goOn: () => waiting.shift()?.(), release } });
+  });
+  const call = (name: keyof HeldWork) =>
+    page.evaluate((which) => (window as unknown as { heldWork: Record<string, () => void> }).heldWork[which]?.(), name);
+  return { goOn: () => call('goOn'), release: () => call('release') };
+}

@@ -16,7 +16,6 @@ afterAll(() => browser?.close());
 
 async function openFarm(options: BrowserContextOptions): Promise<{ page: Page; complaints: string[] }> {
   const { page, complaints } = await openPane(browser, options);
-  page.setDefaultTimeout(8000);
   await page.evaluate(() =>
     window.paneTest.open(
       {

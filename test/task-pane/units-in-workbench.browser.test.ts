@@ -13,7 +13,6 @@ beforeAll(async () => {
   server = await serveWorkbench();
   browser = await launchBrowser();
   ({ page, faults } = await openWorkbench(browser, server.address));
-  page.setDefaultTimeout(20_000);
   await page.locator('#samples').selectOption('US/cone-cut-plan.xlsx');
   await page.locator('.banner .profile', { hasText: 'US' }).waitFor();
   await page.locator('#tab-units').click();

@@ -1,4 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
+import { vi } from 'vitest';
 import type { Block, SheetHost } from '../../src/hosts/sheet-host';
 import type { Spreadsheet } from '../../src/hosts/univer/spreadsheet';
 import { buildPage } from '../../src/workbench/build-page';
@@ -60,9 +61,24 @@ export async function cellPoint(page: Page, row: number, column: number): Promis
   return { x: box.x + 46 + 88 * column + 44, y: box.y + 20 + 24 * row + 12 };
 }
 
+/** Clicks a cell and waits until it is the one that is selected. */
 export async function clickCell(page: Page, row: number, column: number): Promise<void> {
   const { x, y } = await cellPoint(page, row, column);
   await page.mouse.click(x, y);
+  await page.waitForFunction(
+    async ([down, across]) => {
+      const { range } = await window.workbench.host.selection();
+      return range.row === down && range.column === across;
+    },
+    [row, column] as const,
+  );
+}
+
+/** Waits until the page has shown what it last did. */
+export async function shown(page: Page): Promise<void> {
+  await page.evaluate(
+    () => new Promise<void>((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve()))),
+  );
 }
 
 /** Reads cells through the page's own door, once they satisfy `until`. */
@@ -71,16 +87,18 @@ export async function cells(
   place: { sheet: string; row: number; column: number; rows: number; columns: number },
   until: (block: Block) => boolean = () => true,
 ): Promise<Block> {
-  for (let tries = 0; ; tries += 1) {
-    const block = await page.evaluate(({ sheet, ...range }) => window.workbench.host.read({ sheet, range }), place);
-    if (until(block)) return block;
-    if (tries > 50) throw new Error(`the cells did not come to what was waited for: ${JSON.stringify(block.values)}`);
-    await page.waitForTimeout(100);
-  }
+  return vi.waitFor(
+    async () => {
+      const block = await page.evaluate(({ sheet, ...range }) => window.workbench.host.read({ sheet, range }), place);
+      if (until(block)) return block;
+      throw new Error(`the cells did not come to what was waited for: ${JSON.stringify(block.values)}`);
+    },
+    { timeout: 60_000 },
+  );
 }
 
 /** A blank workbook in place of the sample that the page opens with. */
 export async function openBlank(page: Page): Promise<void> {
   await page.evaluate(() => window.workbench.spreadsheet.open({ sheets: [{ name: 'Sheet 1', cells: [] }] }));
-  await page.waitForTimeout(300);
+  await shown(page);
 }

@@ -8,7 +8,16 @@ import type { RunningServer } from '../../src/workbench/server';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { writeWorkbook } from '../../src/workbooks/write-xlsx';
 import { launchBrowser } from '../harness/browser';
-import { cellPoint, cells, clickCell, type OpenPage, openBlank, openWorkbench, serveWorkbench } from './open-workbench';
+import {
+  cellPoint,
+  cells,
+  clickCell,
+  type OpenPage,
+  openBlank,
+  openWorkbench,
+  serveWorkbench,
+  shown,
+} from './open-workbench';
 
 const sheet = 'Sheet 1';
 const folder = mkdtempSync(join(tmpdir(), 'workbench-'));
@@ -36,13 +45,14 @@ afterEach(() => {
 
 async function type(row: number, column: number, text: string): Promise<void> {
   await clickCell(page, row, column);
-  await page.keyboard.type(text, { delay: 10 });
+  await page.keyboard.type(text);
   await enter();
 }
 
 /** The list of functions closes a moment after the last letter, and until then takes Enter for a choice from it. */
 async function enter(): Promise<void> {
-  await page.waitForTimeout(400);
+  await page.locator('ul[data-u-comp="sheets-formula-editor"]').waitFor({ state: 'detached' });
+  await shown(page);
   await page.keyboard.press('Enter');
 }
 
@@ -51,7 +61,6 @@ async function line(pattern: RegExp): Promise<string> {
   await page.waitForFunction(
     (source) => new RegExp(source).test(document.getElementById('cell-line')?.textContent ?? ''),
     pattern.source,
-    { timeout: 10_000 },
   );
   return (await page.textContent('#cell-line')) ?? '';
 }
@@ -64,12 +73,10 @@ describe('the first sight', () => {
     const formulas = used.flatMap((block) => block.formulas.flat().filter((formula) => formula?.includes('SILT.')));
     expect(formulas.length).toBeGreaterThan(10);
     await expect
-      .poll(
-        async () =>
-          (await page.evaluate(() => window.workbench.host.readUsed())).flatMap((block) =>
-            block.values.flat().flatMap((value) => (typeof value === 'object' ? [value.error] : [])),
-          ),
-        { timeout: 20_000 },
+      .poll(async () =>
+        (await page.evaluate(() => window.workbench.host.readUsed())).flatMap((block) =>
+          block.values.flat().flatMap((value) => (typeof value === 'object' ? [value.error] : [])),
+        ),
       )
       .toEqual([]);
   });
@@ -137,14 +144,14 @@ describe('typing', () => {
 
   it('offers functions with their descriptions, then says what each argument means', async () => {
     await clickCell(page, 0, 0);
-    await page.keyboard.type('=SILT.UNIT.RE', { delay: 20 });
+    await page.keyboard.type('=SILT.UNIT.RE');
     await page.getByText('SILT.UNIT.READ', { exact: false }).first().waitFor();
     const metadata = JSON.parse(readFileSync('dist/functions.json', 'utf8'));
     const read = metadata.functions.find((fn: { name: string }) => fn.name === 'UNIT.READ');
     await page.getByText(read.description, { exact: false }).first().waitFor();
-    await page.keyboard.type('AD("metric",', { delay: 20 });
+    await page.keyboard.type('AD("metric",');
     expect(await line(/kind \(2 of 3\)/)).toContain(read.parameters[1].description);
-    await page.keyboard.type('"dimension","3 1/4 in")', { delay: 10 });
+    await page.keyboard.type('"dimension","3 1/4 in")');
     await enter();
     const place = { sheet, row: 0, column: 0, rows: 1, columns: 1 };
     // 3 1/4 in of 25.4 mm exactly (international inch, 1959).

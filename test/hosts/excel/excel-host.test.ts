@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { excelHost } from '../../../src/hosts/excel/excel-host';
 import { findExcel } from '../../../src/hosts/excel/find-excel';
 import { HostError, type SheetHost } from '../../../src/hosts/sheet-host';
@@ -206,8 +206,7 @@ describe('events, theme and pages', () => {
     stop();
     await excel.happen('changed');
     expect(heard).toBe(1);
-    await new Promise((resolve) => setTimeout(resolve, 0));
-    expect(excel.listeners('changed')).toBe(0);
+    await vi.waitFor(() => expect(excel.listeners('changed')).toBe(0));
   });
 
   test('goes without events that this Excel does not have', async () => {

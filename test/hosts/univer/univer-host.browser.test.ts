@@ -191,17 +191,31 @@ describe('the workbench as the task pane sees it', () => {
       const stopChanges = await host.onCellsChanged(() => {
         count.changes += 1;
       });
-      const quiet = () => new Promise((resolve) => setTimeout(resolve, 300));
+      /** Does something and waits until a listener of its own has heard both of the selection and of the cells. */
+      const heard = async (act: () => Promise<unknown>): Promise<void> => {
+        const stops: (() => void)[] = [];
+        const both = ['onSelectionChanged', 'onCellsChanged'] as const;
+        const all = Promise.all(
+          both.map(
+            (event) => new Promise<void>((resolve) => void host[event](resolve).then((stop) => stops.push(stop))),
+          ),
+        );
+        await act();
+        await all;
+        for (const stop of stops) stop();
+      };
       const place = { sheet: 'Sheet 1', range: { row: 5, column: 2, rows: 2, columns: 1 } };
-      await host.select(place);
-      await host.write([{ sheet: 'Sheet 1', row: 0, column: 0, cells: [[1]] }]);
-      await quiet();
+      await heard(async () => {
+        await host.select(place);
+        await host.write([{ sheet: 'Sheet 1', row: 0, column: 0, cells: [[1]] }]);
+      });
       const during = { ...count };
       stopSelections();
       stopChanges();
-      await host.select({ ...place, range: { ...place.range, row: 9 } });
-      await host.write([{ sheet: 'Sheet 1', row: 0, column: 0, cells: [[2]] }]);
-      await quiet();
+      await heard(async () => {
+        await host.select({ ...place, range: { ...place.range, row: 9 } });
+        await host.write([{ sheet: 'Sheet 1', row: 0, column: 0, cells: [[2]] }]);
+      });
       return { during, after: count, selected: (await host.selection()).range };
     });
     expect(told.during.selections).toBeGreaterThan(0);

@@ -254,14 +254,14 @@ describe('the larger view', () => {
 
 describe('the view at 320 pixels', () => {
   test.each([
-    ['light', 'Patterns', 'B4:K7'],
-    ['dark', 'Drums', 'B5'],
-    ['dark', 'Cut plan', 'A8'],
-    ['light', 'Start', 'A1'],
-  ] as const)('axe finds nothing and nothing sticks out: %s, %s', async (theme, sheet, address) => {
+    ['light', 'Patterns', 'B4:K7', 'cone pattern'],
+    ['dark', 'Drums', 'B5', 'Settling drum'],
+    ['dark', 'Cut plan', 'A8', 'Cut plan'],
+    ['light', 'Start', 'A1', 'Nothing here can be drawn'],
+  ] as const)('axe finds nothing and nothing sticks out: %s, %s', async (theme, sheet, address, words) => {
     await page.evaluate((dark) => window.paneTest.host.turn(dark), theme === 'dark');
     await select(sheet, address);
-    await page.waitForTimeout(300);
+    await page.locator('figcaption, .view p').filter({ hasText: words, visible: true }).first().waitFor();
     expect(await axeFindings(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
   });

@@ -90,14 +90,16 @@ describe('ready-made sheets', () => {
     await page.evaluate(() => {
       const { host } = window.paneTest;
       const plain = host.insert;
+      // The third sheet waits until the test lets it go on.
       host.insert = (workbook, step) =>
         plain(workbook, async (share) => {
-          await new Promise((resolve) => setTimeout(resolve, 150));
+          if (share > 0.25) await new Promise<void>((resolve) => Object.assign(window, { goOn: resolve }));
           await step?.(share);
         });
     });
     await insert('Cone cut plan');
     await page.getByRole('button', { name: 'Stop' }).click();
+    await page.evaluate(() => (window as unknown as { goOn: () => void }).goOn());
     await page.getByText('Inserting Cone cut plan: stopped, nothing was changed.').waitFor();
     expect(await sheets()).toEqual(['Mine']);
     expect(await page.evaluate(() => window.paneTest.host.names())).toEqual([]);
