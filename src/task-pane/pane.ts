@@ -1,14 +1,21 @@
 import type { FunctionLibrary } from '../functions/function-library';
 import type { Block, SheetHost } from '../hosts/sheet-host';
+import { checksView } from './checks/view';
 import { make, makeButton, makeSvg, replace } from './dom';
+import { drawingsView } from './drawings/view';
 import { fetchTexts } from './function-texts';
+import { functionsView } from './functions-view';
 import { createMessages, sentenceOf } from './messages';
+import { sheetsView } from './sheets/view';
 import { createTabs } from './tabs';
+import { unitsView } from './units-view';
 import { watchUnits } from './units-watch';
 import type { PaneContext, View, ViewPart } from './view';
-import { views as everyView } from './views';
 import { createWork } from './work';
 import { unitsCaution } from './workbook-units';
+
+/** The views in the order of their tabs. */
+const everyView: readonly View[] = [unitsView, functionsView, drawingsView, sheetsView, checksView];
 
 export interface PaneParts {
   /** Undefined where the page stands alone. */

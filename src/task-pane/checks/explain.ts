@@ -1,7 +1,7 @@
 import type { FunctionLibrary } from '../../functions/function-library';
 import type { SheetHost } from '../../hosts/sheet-host';
-import { readFormula } from '../convert-typed/read-formula';
-import { scopeOf } from '../convert-typed/use';
+import { readFormula } from '../cell-formula/read-formula';
+import { scopeOf } from '../cell-formula/scope';
 import { CalledError, evaluate } from '../follow/evaluate';
 import { type Grid, NotFollowed } from '../follow/grid';
 import type { Explain } from './find-cautions';

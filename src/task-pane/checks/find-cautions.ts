@@ -1,10 +1,10 @@
 import { contains } from '../../hosts/address';
 import type { Block } from '../../hosts/sheet-host';
 import type { CellResult } from '../../hosts/workbook-model';
-import type { Spot } from '../convert-typed/book';
-import { readFormula } from '../convert-typed/read-formula';
-import { scopeOf } from '../convert-typed/use';
-import { siltCalls } from '../follow/calls';
+import type { Spot } from '../cell-formula/book';
+import { siltCalls } from '../cell-formula/calls';
+import { readFormula } from '../cell-formula/read-formula';
+import { scopeOf } from '../cell-formula/scope';
 import { verdicts } from './verdicts';
 
 /** Something to look at in the workbook, with the cells that say it. */

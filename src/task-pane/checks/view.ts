@@ -1,6 +1,6 @@
 import { cellName } from '../../hosts/address';
 import type { SheetHost } from '../../hosts/sheet-host';
-import type { Spot } from '../convert-typed/book';
+import type { Spot } from '../cell-formula/book';
 import { make, makeButton, replace } from '../dom';
 import { sentenceOf } from '../messages';
 import type { PaneContext, View, ViewPart } from '../view';

@@ -1,6 +1,6 @@
 import { HostError, type SheetHost, type Write } from '../../hosts/sheet-host';
 import type { CellScalar } from '../../hosts/workbook-model';
-import { type Book, openBook, type Spot } from './book';
+import { type Book, openBook, type Spot } from '../cell-formula/book';
 import { placeText } from './findings';
 
 /** A cell that changes: what must stand in it still, and what then stands in it. Content beginning with `=` is a formula. */

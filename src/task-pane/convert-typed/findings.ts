@@ -2,7 +2,7 @@ import { cellName } from '../../hosts/address';
 import type { CellScalar } from '../../hosts/workbook-model';
 import type { Kind } from '../../units/kinds';
 import type { Profile } from '../../units/profile';
-import type { Book, BookCell, Spot } from './book';
+import type { Book, BookCell, Spot } from '../cell-formula/book';
 import { newValue } from './new-value';
 import type { LiteralUse, Use, Uses } from './use';
 

@@ -1,8 +1,8 @@
-import type { Book } from './book';
-import { childrenOf } from './children';
-import { type Part, readFormula, type Target, targetOf } from './read-formula';
-import type { ReadFormulas } from './read-formulas';
-import { type Scope, scopeOf } from './use';
+import type { Book } from '../cell-formula/book';
+import { childrenOf } from '../cell-formula/children';
+import type { ReadFormulas } from '../cell-formula/read-formula';
+import { type Part, readFormula, type Target, targetOf } from '../cell-formula/read-formula';
+import { type Scope, scopeOf } from '../cell-formula/scope';
 
 /** Longer detours to the units cell than this are not followed. */
 const furthest = 8;

@@ -1,9 +1,9 @@
 import type { FunctionLibrary } from '../../functions/function-library';
 import type { SheetHost } from '../../hosts/sheet-host';
 import type { Profile } from '../../units/profile';
+import { openBook } from '../cell-formula/book';
 import type { Progress } from '../work';
 import { unitsName } from '../workbook-units';
-import { openBook } from './book';
 import { type Findings, findingsOf } from './findings';
 import { findUses } from './uses';
 

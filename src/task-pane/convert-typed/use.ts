@@ -1,6 +1,5 @@
 import type { Kind } from '../../units/kinds';
-import type { BookCell } from './book';
-import type { Part } from './read-formula';
+import type { BookCell } from '../cell-formula/book';
 import type { Role } from './role';
 
 /** One way in which a number is read: as a figure of a kind, by its sign, or by something else. */
@@ -29,14 +28,4 @@ export interface Uses {
   readonly ofCell: ReadonlyMap<BookCell, readonly Use[]>;
   readonly literals: ReadonlyMap<BookCell, readonly LiteralUse[]>;
   readonly byHand: readonly ByHand[];
-}
-
-/** Where a part of a formula stands: the cell of its formula, and the words that LET gave a meaning. */
-export interface Scope {
-  readonly home: BookCell;
-  readonly bound: ReadonlyMap<string, { readonly part: Part; readonly scope: Scope } | undefined>;
-}
-
-export function scopeOf(home: BookCell): Scope {
-  return { home, bound: new Map() };
 }

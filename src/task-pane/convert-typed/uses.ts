@@ -1,13 +1,12 @@
 import type { CatalogueRow } from '../../catalogue/define';
-import type { Book } from './book';
-import { childrenOf } from './children';
+import type { Book } from '../cell-formula/book';
+import { childrenOf } from '../cell-formula/children';
+import { type Part, ReadFormulas, siltName, targetOf } from '../cell-formula/read-formula';
+import { type Scope, scopeOf } from '../cell-formula/scope';
 import { UnitsFollower } from './follow-units';
-import { type Part, siltName } from './read-formula';
-import { ReadFormulas } from './read-formulas';
 import { nothing, other, roleOfArgument } from './role';
-import { type Scope, scopeOf, type Uses } from './use';
+import type { Uses } from './use';
 import { Walk } from './walk';
-import { wordOf } from './word-of';
 
 export interface UsesSought {
   readonly catalogue: readonly CatalogueRow[];
@@ -82,4 +81,14 @@ function visitCall(name: string, given: readonly (Part | null)[], scope: Scope, 
   });
   const headings = given[specs.length + 1];
   if (headings) walk.start(headings, nothing, scope);
+}
+
+/** The word that an argument such as a kind holds, typed there or in the cell it points at. */
+function wordOf(part: Part, scope: Scope, book: Book): string | undefined {
+  if (part.type === 'Literal') return String(part.value);
+  if (part.type !== 'ReferenceIdentifier') return undefined;
+  const target = targetOf(part);
+  if (target === undefined || 'name' in target) return undefined;
+  const [cell] = book.within(target.sheet ?? scope.home.sheet, target.range);
+  return typeof cell?.value === 'string' ? cell.value : undefined;
 }

@@ -1,12 +1,13 @@
 import type { CallExpression, ReferenceIdentifier } from '@borgar/fx';
-import type { Book, BookCell } from './book';
+import type { Book, BookCell } from '../cell-formula/book';
+import { childrenOf } from '../cell-formula/children';
+import type { ReadFormulas } from '../cell-formula/read-formula';
+import { type Part, siltName, targetOf } from '../cell-formula/read-formula';
+import { type Scope, scopeOf } from '../cell-formula/scope';
 import { isShifted, roleInside } from './carry';
-import { childrenOf } from './children';
 import type { UnitsFollower } from './follow-units';
-import { type Part, siltName, targetOf } from './read-formula';
-import type { ReadFormulas } from './read-formulas';
 import { inColumn, isOurs, keyOf, nothing, other, type Role, sign, worked } from './role';
-import { type ByHand, type LiteralUse, type Scope, scopeOf, type Use, type Uses } from './use';
+import type { ByHand, LiteralUse, Use, Uses } from './use';
 
 const nowhere: Scope = scopeOf({ sheet: '', row: 0, column: 0, value: '', formula: undefined, source: undefined });
 const comparisons = new Set(['=', '<', '>', '<=', '>=', '<>']);

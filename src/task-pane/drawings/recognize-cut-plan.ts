@@ -1,5 +1,5 @@
+import type { SiltCall, Source } from '../cell-formula/calls';
 import { argument, unitsOf, withoutErrors } from '../follow/arguments';
-import type { SiltCall, Source } from '../follow/calls';
 import { first } from '../follow/grid';
 import { UserError } from '../user-error';
 import { planWidth } from './drawings-of';

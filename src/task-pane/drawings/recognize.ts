@@ -1,8 +1,8 @@
 import { rangeName } from '../../hosts/address';
 import type { Block } from '../../hosts/sheet-host';
 import { Unreadable } from '../../units/unreadable';
+import { type Source, sourceAt } from '../cell-formula/calls';
 import { argument, unitsOf } from '../follow/arguments';
-import { type Source, sourceAt } from '../follow/calls';
 import { NotFollowed } from '../follow/grid';
 import { UserError } from '../user-error';
 import { drumFromPorts, drumFromRow } from './drum-from';

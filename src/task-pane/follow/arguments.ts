@@ -1,6 +1,6 @@
 import type { CellScalar } from '../../hosts/workbook-model';
 import { readProfile } from '../../units/profile';
-import type { SiltCall } from './calls';
+import type { SiltCall } from '../cell-formula/calls';
 import { evaluate, type Surroundings } from './evaluate';
 import { first, type Grid, NotFollowed } from './grid';
 

@@ -2,9 +2,9 @@ import type { ReferenceIdentifier } from '@borgar/fx';
 import type { FunctionLibrary } from '../../functions/function-library';
 import type { SheetHost } from '../../hosts/sheet-host';
 import type { CellResult, DefinedName } from '../../hosts/workbook-model';
-import { childrenOf } from '../convert-typed/children';
-import { type Part, readFormula, siltName, targetOf } from '../convert-typed/read-formula';
-import type { Scope } from '../convert-typed/use';
+import { childrenOf } from '../cell-formula/children';
+import { type Part, readFormula, siltName, targetOf } from '../cell-formula/read-formula';
+import type { Scope } from '../cell-formula/scope';
 import { cellByCell, compared, type Grid, NotFollowed, numberIn, single } from './grid';
 import { sheetFunction } from './sheet-functions';
 

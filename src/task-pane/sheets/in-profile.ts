@@ -3,7 +3,7 @@ import { cellName } from '../../hosts/address';
 import type { Block } from '../../hosts/sheet-host';
 import type { CellData, CellResult, CellScalar, SheetData, WorkbookData } from '../../hosts/workbook-model';
 import type { Profile } from '../../units/profile';
-import { openBook } from '../convert-typed/book';
+import { openBook } from '../cell-formula/book';
 import { findingsOf } from '../convert-typed/findings';
 import { findUses } from '../convert-typed/uses';
 import { unitsName } from '../workbook-units';

@@ -1,5 +1,5 @@
 import { cellName } from '../../hosts/address';
-import type { Spot } from '../convert-typed/book';
+import type { Spot } from '../cell-formula/book';
 import type { CellChange } from '../convert-typed/convert';
 import { type Conversion, type Findings, placeText } from '../convert-typed/findings';
 import { freshId, make, makeButton } from '../dom';

@@ -1,6 +1,6 @@
 import type { SheetHost } from '../../hosts/sheet-host';
 import { readProfile } from '../../units/profile';
-import type { Spot } from '../convert-typed/book';
+import type { Spot } from '../cell-formula/book';
 import type { CellChange } from '../convert-typed/convert';
 import type { Findings } from '../convert-typed/findings';
 import { lookForTyped } from '../convert-typed/look';

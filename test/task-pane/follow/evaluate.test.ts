@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { functionLibrary } from '../../../src/functions/function-library';
-import { readFormula } from '../../../src/task-pane/convert-typed/read-formula';
-import { scopeOf } from '../../../src/task-pane/convert-typed/use';
+import { readFormula } from '../../../src/task-pane/cell-formula/read-formula';
+import { scopeOf } from '../../../src/task-pane/cell-formula/scope';
 import { evaluate } from '../../../src/task-pane/follow/evaluate';
 import { MemoryHost } from '../memory-host';
 

@@ -7,7 +7,7 @@ import {
   type ReferenceIdentifier,
   tokenize,
 } from '@borgar/fx';
-import type { OpenRange } from './book';
+import type { BookCell, OpenRange } from './book';
 
 /** A part of a cell formula, with its place in the text. */
 export type Part = AstExpression | LambdaExpression | LetExpression;
@@ -46,4 +46,16 @@ export function targetOf(reference: ReferenceIdentifier): Target {
 export function siltName(callee: string): string | undefined {
   const stored = /^_xldudf_SILT_(.+)$/i.exec(callee)?.[1]?.replaceAll('_', '.');
   return (stored ?? /^SILT\.(.+)$/i.exec(callee)?.[1])?.toUpperCase();
+}
+
+/** Reads each cell's formula once. */
+export class ReadFormulas {
+  private readonly read = new Map<BookCell, Part | undefined>();
+
+  of(cell: BookCell): Part | undefined {
+    if (this.read.has(cell)) return this.read.get(cell);
+    const part = cell.formula === undefined ? undefined : readFormula(cell.formula);
+    this.read.set(cell, part);
+    return part;
+  }
 }

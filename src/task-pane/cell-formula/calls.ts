@@ -1,10 +1,10 @@
 import type { CellRange } from '../../hosts/address';
 import { contains } from '../../hosts/address';
 import type { Place, SheetHost } from '../../hosts/sheet-host';
-import type { BookCell } from '../convert-typed/book';
-import { childrenOf } from '../convert-typed/children';
-import { type Part, readFormula, siltName } from '../convert-typed/read-formula';
-import { type Scope, scopeOf } from '../convert-typed/use';
+import type { BookCell } from './book';
+import { childrenOf } from './children';
+import { type Part, readFormula, siltName } from './read-formula';
+import { type Scope, scopeOf } from './scope';
 
 /** A call of one of our functions inside a cell formula. */
 export interface SiltCall {

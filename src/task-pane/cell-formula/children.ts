@@ -1,5 +1,5 @@
 import type { Part } from './read-formula';
-import type { Scope } from './use';
+import type { Scope } from './scope';
 
 /** The parts directly inside a part, each with the words that hold there. */
 export function* childrenOf(part: Part, scope: Scope): Iterable<readonly [Part, Scope]> {
