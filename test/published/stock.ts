@@ -23,7 +23,120 @@ const tilapia = (ounces: string, percent: number, place: string): PublishedRow =
   known: 'memory',
 });
 
+/** A cell of the species table. */
+const species = (
+  units: string,
+  name: string,
+  column: number,
+  expected: number,
+  source: string,
+  place: string,
+  known: PublishedRow['known'] = 'read',
+): PublishedRow => ({
+  call: ['STOCK.SPECIES', units, name],
+  cell: [0, column],
+  expected,
+  tolerance: 1e-9,
+  source,
+  place,
+  known,
+});
+
+const fao589 = 'FAO Fisheries Technical Paper 589 (2014)';
+const catfishModel = 'US Fish and Wildlife Service, habitat suitability index model of channel catfish (1982)';
+const barramundi = 'Schipp, Bosmans and Humphrey, Northern Territory Barramundi Farming Handbook (2007), as quoted';
+
 export const stockPublished: readonly PublishedRow[] = [
+  species('metric', 'tilapia', 1, 14, fao589, 'section 7.4: tilapias briefly tolerate 14 and 36 °C'),
+  species('US', 'tilapia', 2, 96.8, fao589, 'section 7.4: tilapias briefly tolerate 14 and 36 °C'),
+  species('US', 'tilapia', 3, 80.6, fao589, 'section 7.4: the ideal range is 27 to 30 °C'),
+  species('metric', 'tilapia', 4, 30, fao589, 'section 7.4: the ideal range is 27 to 30 °C'),
+  species(
+    'metric',
+    'tilapia',
+    9,
+    50,
+    'Aquaculture education council, tilapia manual',
+    'optimum carbon dioxide under 50 mg/L, lethal about 75',
+  ),
+  species(
+    'US',
+    'common carp',
+    1,
+    37.4,
+    'National Bureau of Fish Genetic Resources, common carp',
+    'tolerates 3 to 35 °C',
+  ),
+  species(
+    'metric',
+    'common carp',
+    2,
+    35,
+    'National Bureau of Fish Genetic Resources, common carp',
+    'tolerates 3 to 35 °C',
+  ),
+  species('metric', 'common carp', 3, 23, 'FAO, cultured aquatic species, as quoted', 'best growth from 23 to 30 °C'),
+  species(
+    'metric',
+    'channel catfish',
+    2,
+    33.5,
+    catfishModel,
+    'upper lethal temperature of fish used to 25 °C (Carlander 1969)',
+  ),
+  species('US', 'channel catfish', 3, 78.8, catfishModel, 'optimal range for growth of adults 26 to 29 °C'),
+  species('metric', 'channel catfish', 5, 3, catfishModel, 'oxygen under 3 mg/L slows growth (Simco and Cross 1966)'),
+  species(
+    'metric',
+    'rainbow trout',
+    2,
+    25,
+    'FishBase, Oncorhynchus mykiss, as quoted',
+    'not stocked in water that reaches over 25 °C in summer',
+  ),
+  species(
+    'metric',
+    'rainbow trout',
+    4,
+    19,
+    'Nevada Division of Environmental Protection (2015)',
+    'table 1, laboratory optimum 13.1 to 19.0 °C',
+  ),
+  species('US', 'barramundi', 1, 60.8, barramundi, 'fingerlings survive 16 to 35 °C'),
+  species(
+    'metric',
+    'barramundi',
+    4,
+    33,
+    'Katersky and Carter (2007)',
+    'growth and protein synthesis best from 27 to 33 °C',
+  ),
+  species('metric', 'warm-water', 3, 22, fao589, 'table 3.1, warm-water fish 22 to 32 °C'),
+  species('metric', 'cold-water', 11, 8.5, fao589, 'table 3.1, pH 6 to 8.5'),
+  {
+    ...species(
+      'metric',
+      'rainbow trout',
+      2,
+      27,
+      'FAO, cultured aquatic species, as quoted',
+      'withstands 0 to 27 °C, best under 21 °C',
+    ),
+    tolerance: 0.08,
+    disagrees: 'fish that are used to cold water die from about 25 °C; ours is the more careful one',
+  },
+  {
+    ...species(
+      'metric',
+      'tilapia',
+      10,
+      5,
+      'Kenya extension service, environmental requirements of tilapia',
+      'survives pH 5 to 10, best 6 to 9',
+    ),
+    absolute: 1,
+    disagrees: 'what fish survive is not what a filter works in: FAO 589 asks for 6 to 8.5',
+  },
   trout(36, 1, 0.4, 'over 10'),
   trout(40, 100, 2.2, '2-3'),
   trout(45, 25, 1.6, '4-5'),

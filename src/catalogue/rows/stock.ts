@@ -3,6 +3,7 @@ import { stockFeed, stockGrow, stockSample } from '../../formulas/stock/stock';
 import { chartedSpecies, stockFeedRate } from '../../formulas/stock/stock-feed-rate';
 import { stockSchedule } from '../../formulas/stock/stock-schedule';
 import { define } from '../define';
+import { stockSpeciesRow } from './stock-species';
 
 const fishMass = { kind: 'fish', above: 0, meaning: 'mass of one fish' } as const;
 const steadyTemperature = { kind: 'temperature', atLeast: 0, atMost: 40, meaning: 'of the water, steady' } as const;
@@ -137,4 +138,5 @@ export const stockRows = [
     sources: ['Cochran, Sampling Techniques, 3rd ed. (1977), section 6.4'],
     example: { formula: '=SILT.STOCK.SAMPLE("metric",{12.5,10,10;13.1,10,12})', gives: '22, 254.5, 4.1' },
   }),
+  stockSpeciesRow,
 ];

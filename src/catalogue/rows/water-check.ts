@@ -3,7 +3,7 @@ import { fishKinds } from '../../formulas/water/water-species';
 import { asNitrogen, type NitrogenForm } from '../../units/concentration';
 import { define } from '../define';
 import { type NitrogenReading, nitrogenReading, reading } from '../readers';
-import { salinity } from '../water-arguments';
+import { elevation, salinity } from '../water-arguments';
 
 const bases = ['N', 'ion'] as const;
 const MILLIGRAM_PER_LITRE = 1e-3;
@@ -47,6 +47,7 @@ export const waterCheckRow = define({
       optional: true,
     },
     basis: { choice: bases, default: 'N', meaning: 'whether bare nitrogen readings are of N or of the ion' },
+    elevation,
   },
   result: {
     rows: {
@@ -68,10 +69,15 @@ export const waterCheckRow = define({
     }),
   notes: [
     'Ammonia is judged by the stricter of the total and the un-ionized limit. A reading not taken is "not measured", never fine; without pH or temperature the un-ionized part is "cannot judge".',
+    'Temperature is judged against what the species grows best in: where it only survives, the verdict says so. Oxygen above 1.1 of what the air dissolves at this height is too high. Carbon dioxide is figured from alkalinity, pH and temperature, fresh water only.',
     'A 0 for ammonia, nitrite or nitrate says that an empty cell looks the same.',
     'Defer to local advice for your fish.',
   ],
-  sources: ['FAO Fisheries Technical Paper 589 (2014), tables 3.1 and 7.1', 'UF/IFAS FA16'],
+  sources: [
+    'FAO Fisheries Technical Paper 589 (2014), tables 3.1 and 7.1',
+    'UF/IFAS FA16',
+    'STOCK.SPECIES names them all',
+  ],
   example: {
     formula: '=SILT.WATER.CHECK("metric","tilapia",27,7.2,1,0.2,"40 mg/L as NO3",5.5)',
     gives: 'a row a reading',

@@ -4,7 +4,7 @@
 import { oxygenTime } from '../water/oxygen-time';
 import { waterAmmonia, waterLimit } from '../water/water-ammonia';
 import { waterOxygen } from '../water/water-oxygen';
-import { fishLimits } from '../water/water-species';
+import { fishLimits, survivalRange } from '../water/water-species';
 import { isFitted, type Scenario, type ScenarioFactors } from './plan-scenario';
 import { planStages, unionizedLimit } from './plan-stages';
 import type { Train } from './plan-train';
@@ -42,8 +42,9 @@ function speciesCautions({ species, coldestWater, hottestWater, ph, highestPh }:
   if (species === undefined) {
     return ['Species is not given: temperature and pH are not judged, and un-ionized ammonia by the general limit.'];
   }
-  const { temperature, ph: acidity } = fishLimits(species);
-  const [low, high] = temperature;
+  const { ph: acidity, growsBest } = fishLimits(species);
+  const [low, high] = survivalRange(species);
+  const [coolest, warmest] = growsBest;
   const [least, most] = [ph ?? highestPh, highestPh];
   return [
     coldestWater < low && {
@@ -53,6 +54,10 @@ function speciesCautions({ species, coldestWater, hottestWater, ph, highestPh }:
     hottestWater > high && {
       text: `The hottest water, {hottestWater:temperature}, is over the {high:temperature} for ${species}.`,
       figures: { high },
+    },
+    ((coldestWater >= low && coldestWater < coolest) || (hottestWater <= high && hottestWater > warmest)) && {
+      text: `Water from {coldestWater:temperature} to {hottestWater:temperature} goes out of the {coolest:temperature} to {warmest:temperature} in which ${species} grow best: they survive, but grow poorly.`,
+      figures: { coolest, warmest },
     },
     least !== undefined &&
       most !== undefined &&

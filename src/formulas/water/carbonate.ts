@@ -27,11 +27,21 @@ export function carbonateConstants(temperature: number): CarbonateConstants {
 }
 
 /**
+ * Carbon dioxide that fresh water dissolves under one atmosphere of it, mol/L; times 4.2e-4 that in balance with air.
+ *
+ * t in °C, 0 to 90. Source: Plummer and Busenberg, Geochimica et Cosmochimica Acta 46:1011 (1982), log KH.
+ */
+export function carbonDioxideSolubility(temperature: number): number {
+  const t = temperature + 273.15;
+  return 10 ** (108.3865 + 0.01985076 * t - 6919.53 / t - 40.45154 * Math.log10(t) + 669365 / (t * t));
+}
+
+/**
  * Dissolved carbon dioxide, kg/m3: [H+] [HCO3-] / K1, with [HCO3-] (1 + 2 K2/[H+]) = alkalinity + [H+] - Kw/[H+].
  *
  * Alkalinity in kg/m3 as CaCO3, temperature in °C. Fresh water whose alkalinity is carbonate; dissolved salts lower the
  * constants, so that at 500 mg/L of them the true figure is some 8 % less. Cannot be answered where hydroxide alone makes up
- * more than the alkalinity: there is no carbon dioxide then. Source: carbonate equilibrium, Stumm and Morgan, Aquatic Chemistry.
+ * more than the alkalinity: there is no carbon dioxide then; nor above what one atmosphere of the gas dissolves. Source: carbonate equilibrium, Stumm and Morgan, Aquatic Chemistry.
  */
 export function waterCarbonDioxide(alkalinity: number, ph: number, temperature: number): number {
   const { first, second, water } = carbonateConstants(temperature);
@@ -45,5 +55,18 @@ export function waterCarbonDioxide(alkalinity: number, ph: number, temperature: 
       figures: { least: { value: least, like: 'alkalinity' } },
     });
   }
-  return (carbonate / (1 + (2 * second) / hydrogen) / first) * hydrogen * molarMass.carbonDioxide;
+  const dioxide = (carbonate / (1 + (2 * second) / hydrogen) / first) * hydrogen;
+  const most = carbonDioxideSolubility(temperature);
+  if (dioxide > most) {
+    const least = -Math.log10((Math.sqrt(equivalents ** 2 + 4 * first * most) - equivalents) / 2);
+    throw new Refusal(
+      'ph',
+      'water of this alkalinity and pH would hold more than the {most} that an atmosphere of carbon dioxide dissolves; give pH {least} or more, or measure again',
+      {
+        figures: { most: { value: most * molarMass.carbonDioxide, like: 'concentration' }, least },
+        reason: 'unavailable',
+      },
+    );
+  }
+  return dioxide * molarMass.carbonDioxide;
 }

@@ -14,13 +14,21 @@ export interface WaterTest {
   readonly nitrate: number | undefined;
   readonly oxygen: number | undefined;
   readonly salinity: number;
+  /** Height above sea level, m, at which air and water are in balance. */
+  readonly elevation: number;
   readonly alkalinity: number | undefined;
   readonly chloride: number | undefined;
   /** Whether values and limits are shown as nitrogen or as the ion. */
   readonly basis: 'N' | 'ion';
 }
 
-export type Verdict = 'within limits' | 'too low' | 'too high' | 'not measured' | 'cannot judge';
+export type Verdict =
+  | 'within limits'
+  | 'survives, grows poorly'
+  | 'too low'
+  | 'too high'
+  | 'not measured'
+  | 'cannot judge';
 
 export type CheckKind = 'temperature' | 'number' | 'concentration' | 'alkalinity';
 

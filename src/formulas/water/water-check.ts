@@ -3,6 +3,7 @@
  */
 import type { Caution } from '../caution';
 import { timmons } from '../citations';
+import { carbonDioxideRow } from './water-check-carbon';
 import { ammoniaRow, chlorideRow, nitrateRow, nitriteRow, unionizedRow } from './water-check-nitrogen';
 import { bounded, type CheckCell, type CheckRow, notMeasured, type Verdict, type WaterTest } from './water-check-row';
 import { waterOxygen } from './water-oxygen';
@@ -33,16 +34,32 @@ export function waterCheck(test: WaterTest): readonly CheckRow[] {
     oxygenRow(test),
     alkalinityRow(test),
     chlorideRow(test),
+    carbonDioxideRow(test),
   ];
 }
 
+/** The range is the one that the fish grow best in; within what they survive, the verdict says so. */
 function temperatureRow({ species, temperature }: WaterTest): CheckRow {
-  const { temperature: bounds, source } = fishLimits(species);
-  return bounded('temperature', 'temperature', temperature, bounds, source, {
+  const { survives, growsBest, temperatureSource } = fishLimits(species);
+  const row = bounded('temperature', 'temperature', temperature, growsBest, temperatureSource, {
     low: 'Feed less, or warm the water slowly: cold fish do not digest, and the filter slows down.',
     high: 'Shade or cool the water and add air: warm water holds less oxygen while fish ask for more.',
     zero: true,
   });
+  if (survives === undefined || row.verdict === 'not measured') return row;
+  const [least, most] = survives;
+  const figures = {
+    least: { value: least, like: 'temperature' },
+    most: { value: most, like: 'temperature' },
+  };
+  const text = `${row.note.text} ${capital(species)} survive {least} to {most} and grow best in the range shown.`;
+  const alive = temperature !== undefined && temperature >= least && temperature <= most;
+  const verdict = alive && row.verdict !== 'within limits' ? 'survives, grows poorly' : row.verdict;
+  return { ...row, verdict, note: { text, figures } };
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function phRow({ species, ph }: WaterTest): CheckRow {
@@ -53,20 +70,22 @@ function phRow({ species, ph }: WaterTest): CheckRow {
   });
 }
 
-function oxygenRow({ species, oxygen, temperature, salinity }: WaterTest): CheckRow {
+function oxygenRow({ species, oxygen, temperature, elevation, salinity }: WaterTest): CheckRow {
   const { oxygen: low, source } = fishLimits(species);
-  const row = bounded('oxygen', 'concentration', oxygen, [low, undefined], source, {
+  const saturation = temperature === undefined ? undefined : waterOxygen(Math.max(0, temperature), elevation, salinity);
+  const high = saturation === undefined ? undefined : saturation * SUPERSATURATION;
+  const row = bounded('oxygen', 'concentration', oxygen, [low, high], source, {
     low: 'Add air now, stop feeding, and look for a blocked pump or pipe.',
     zero: true,
   });
-  if (oxygen === undefined || temperature === undefined) return row;
-  const saturation = waterOxygen(temperature, 0, salinity);
-  if (oxygen <= saturation * SUPERSATURATION) return row;
-  return { ...row, note: overSaturated(row.note, saturation) };
+  if (saturation === undefined || high === undefined) return row;
+  if (row.verdict === 'too high') return { ...row, note: overSaturated(row.note, saturation) };
+  // Hot water high up holds less than the fish are to have: then no air stone can reach the limit.
+  return high < low ? { ...row, high: '' } : row;
 }
 
 function overSaturated(note: Caution, saturation: number): Caution {
-  const text = `${note.text} Water in balance with air at sea level holds {saturation} at this temperature: more can mean air drawn into a pump, which gives fish gas bubbles, or a meter that is off.`;
+  const text = `${note.text} Water in balance with air at this temperature and height holds {saturation}: more can mean air drawn into a pump, which gives fish gas bubbles, or a meter that is off.`;
   return { text, figures: { ...note.figures, saturation: { value: saturation, like: 'concentration' } } };
 }
 

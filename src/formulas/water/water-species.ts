@@ -9,70 +9,147 @@ import { AMMONIA_PER_NITROGEN, atomicMass, molarMass } from './atomic-mass';
 export const NITRITE_PER_NITROGEN = molarMass.nitrite / atomicMass.nitrogen;
 export const NITRATE_PER_NITROGEN = molarMass.nitrate / atomicMass.nitrogen;
 
-/** Limits in SI: °C, pH, kg N/m3 for ammonia, nitrite and nitrate, kg/m3 for oxygen. */
+/** Limits in SI: °C, pH, kg N/m3 for ammonia, nitrite and nitrate, kg/m3 for oxygen and carbon dioxide. */
 export interface FishLimits {
-  readonly temperature: readonly [low: number, high: number];
+  /** Temperatures that the fish live through; none is published for a group. */
+  readonly survives?: readonly [low: number, high: number];
+  /** Temperatures to keep a group within, and at which a species grows best. */
+  readonly growsBest: readonly [low: number, high: number];
   readonly ph: readonly [low: number, high: number];
   /** Most total ammonia nitrogen, and most of it un-ionized. */
   readonly ammonia: number;
   readonly unionized: number;
   readonly nitrite: number;
   readonly nitrate: number;
-  /** Least dissolved oxygen. */
+  readonly carbonDioxide: number;
+  /** Least dissolved oxygen to keep, and the floor under which the fish are in danger. */
   readonly oxygen: number;
+  readonly oxygenFloor: number;
+  /** Where the temperatures are from, and where the other limits are. */
+  readonly temperatureSource: string;
   readonly source: string;
+  /** Which of the figures were read in their source, and which are from memory or practice. */
+  readonly known: string;
 }
 
 /** Where the limits by group come from, and for every fish those of pH and nitrate. */
 export const groupSource = `${fao}, table 3.1`;
 const bySpecies = `${fao}, table 7.1, from memory`;
+const between = 'between the warm-water and cold-water limits of FAO 589; common practice, no source';
 
 /** Un-ionized ammonia as N: 0.05 mg/L in general, 0.025 mg/L as NH3 for trout and their kin. */
-const UNIONISED = 5e-5;
-const UNIONISED_COLD = 2.5e-5 / AMMONIA_PER_NITROGEN;
+const UNIONIZED = 5e-5;
+const UNIONIZED_COLD = 2.5e-5 / AMMONIA_PER_NITROGEN;
 export const unionizedSource = {
   general: 'UF/IFAS FA16: above 0.05 mg/L harms',
   cold: 'EIFAC Technical Paper 11 (1970): 0.025 mg/L as NH3, from memory',
 } as const;
 
+type Range = readonly [number, number];
+
+/** Figures in mg/L; the oxygen floor is 3 and the most carbon dioxide 20 unless the species has its own. */
 interface Stated {
-  readonly temperature: readonly [number, number];
+  readonly survives?: Range;
+  readonly growsBest: Range;
   readonly ammonia: number;
   readonly nitrite: number;
   readonly oxygen: number;
+  readonly oxygenFloor?: number;
+  readonly carbonDioxide?: number;
   readonly cold?: true;
 }
 
 /**
  * Figures as published, in mg/L: ammonia as N, nitrite and nitrate taken as the ion, which is the stricter reading where the
- * source does not say. The pH range and the nitrate limit are the table's own for all fish.
+ * source does not say. The pH range and the nitrate limit are those of FAO 589, table 3.1, for all fish. Carbon dioxide of
+ * 20 mg/L is common practice for trout; salmonids are said not to bear 5 to 10 mmHg, some 13 to 26 mg/L (FAO AC183E).
  */
-function limits({ temperature, ammonia, nitrite, oxygen, cold }: Stated, source: string): FishLimits {
+function limits(stated: Stated, temperatureSource: string, source: string, known: string): FishLimits {
+  const { survives, growsBest, ammonia, nitrite, oxygen, oxygenFloor = 3, carbonDioxide = 20, cold } = stated;
   return {
-    temperature,
+    ...(survives && { survives }),
+    growsBest,
     ph: [6, 8.5],
     ammonia: ammonia * 1e-3,
-    unionized: cold ? UNIONISED_COLD : UNIONISED,
+    unionized: cold ? UNIONIZED_COLD : UNIONIZED,
     nitrite: (nitrite * 1e-3) / NITRITE_PER_NITROGEN,
     nitrate: 0.4 / NITRATE_PER_NITROGEN,
+    carbonDioxide: carbonDioxide * 1e-3,
     oxygen: oxygen * 1e-3,
+    oxygenFloor: oxygenFloor * 1e-3,
+    temperatureSource,
     source,
+    known,
   };
 }
 
+const GROUP_KNOWN = 'read; oxygen floor and carbon dioxide common practice';
+const NITROGEN_FROM_MEMORY = 'nitrogen and oxygen from memory';
+const PRACTICE = 'oxygen floor and carbon dioxide common practice';
+
 const table = {
-  'warm-water': limits({ temperature: [22, 32], ammonia: 3, nitrite: 1, oxygen: 4 }, groupSource),
-  'cool-water': limits(
-    { temperature: [15, 25], ammonia: 1, nitrite: 0.5, oxygen: 5 },
-    'between the warm-water and cold-water limits of FAO 589; common practice, no source',
+  'warm-water': limits(
+    { growsBest: [22, 32], ammonia: 3, nitrite: 1, oxygen: 4 },
+    groupSource,
+    groupSource,
+    GROUP_KNOWN,
   ),
-  'cold-water': limits({ temperature: [10, 18], ammonia: 1, nitrite: 0.1, oxygen: 6, cold: true }, groupSource),
-  tilapia: limits({ temperature: [14, 36], ammonia: 2, nitrite: 1, oxygen: 4 }, bySpecies),
-  'common carp': limits({ temperature: [4, 34], ammonia: 1, nitrite: 1, oxygen: 4 }, bySpecies),
-  'channel catfish': limits({ temperature: [5, 34], ammonia: 1, nitrite: 1, oxygen: 3 }, bySpecies),
-  'rainbow trout': limits({ temperature: [10, 18], ammonia: 0.5, nitrite: 0.3, oxygen: 6, cold: true }, bySpecies),
-  barramundi: limits({ temperature: [18, 34], ammonia: 1, nitrite: 1, oxygen: 4 }, bySpecies),
-  'flathead mullet': limits({ temperature: [8, 32], ammonia: 1, nitrite: 1, oxygen: 4 }, bySpecies),
+  'cool-water': limits(
+    { growsBest: [15, 25], ammonia: 1, nitrite: 0.5, oxygen: 5, oxygenFloor: 4 },
+    between,
+    between,
+    'common practice',
+  ),
+  'cold-water': limits(
+    { growsBest: [10, 18], ammonia: 1, nitrite: 0.1, oxygen: 6, oxygenFloor: 5, cold: true },
+    groupSource,
+    groupSource,
+    GROUP_KNOWN,
+  ),
+  tilapia: limits(
+    { survives: [14, 36], growsBest: [27, 30], ammonia: 2, nitrite: 1, oxygen: 4, carbonDioxide: 50 },
+    `${fao}, section 7.4`,
+    `${bySpecies}; carbon dioxide: Purdue aquaculture council, tilapia`,
+    `temperatures and carbon dioxide read; ${NITROGEN_FROM_MEMORY}; oxygen floor common practice`,
+  ),
+  'common carp': limits(
+    { survives: [3, 35], growsBest: [23, 30], ammonia: 1, nitrite: 1, oxygen: 4 },
+    'NBFGR, common carp; FAO, cultured aquatic species, Cyprinus carpio',
+    bySpecies,
+    `temperatures read; ${NITROGEN_FROM_MEMORY}; ${PRACTICE}`,
+  ),
+  'channel catfish': limits(
+    { survives: [5, 33.5], growsBest: [26, 29], ammonia: 1, nitrite: 1, oxygen: 3 },
+    'US Fish and Wildlife Service, habitat suitability of channel catfish (1982)',
+    bySpecies,
+    `temperatures and oxygen floor read but for 5 °C; ${NITROGEN_FROM_MEMORY}; carbon dioxide common practice`,
+  ),
+  'rainbow trout': limits(
+    {
+      survives: [0, 25],
+      growsBest: [13.1, 19],
+      ammonia: 0.5,
+      nitrite: 0.3,
+      oxygen: 6,
+      oxygenFloor: 5,
+      cold: true,
+    },
+    'FishBase, Oncorhynchus mykiss; Nevada Division of Environmental Protection (2015), optimum of rainbow trout',
+    bySpecies,
+    `temperatures read; ${NITROGEN_FROM_MEMORY}; ${PRACTICE}`,
+  ),
+  barramundi: limits(
+    { survives: [16, 35], growsBest: [27, 33], ammonia: 1, nitrite: 1, oxygen: 4 },
+    'Schipp, Bosmans and Humphrey, Northern Territory Barramundi Farming Handbook (2007); Katersky and Carter (2007)',
+    bySpecies,
+    `temperatures read; ${NITROGEN_FROM_MEMORY}; ${PRACTICE}`,
+  ),
+  'flathead mullet': limits(
+    { survives: [8, 32], growsBest: [20, 27], ammonia: 1, nitrite: 1, oxygen: 4 },
+    bySpecies,
+    bySpecies,
+    `from memory; ${PRACTICE}`,
+  ),
 } as const satisfies Record<string, FishLimits>;
 
 export type FishKind = keyof typeof table;
@@ -85,7 +162,13 @@ export function fishLimits(kind: FishKind): FishLimits {
   return table[kind];
 }
 
+/** Temperatures that the fish live through; where none is published, those that they are kept within. */
+export function survivalRange(kind: FishKind): readonly [low: number, high: number] {
+  const { survives, growsBest } = fishLimits(kind);
+  return survives ?? growsBest;
+}
+
 /** Whether the un-ionized limit is the stricter one of trout and their kin. */
 export function isColdWater(kind: FishKind): boolean {
-  return fishLimits(kind).unionized === UNIONISED_COLD;
+  return fishLimits(kind).unionized === UNIONIZED_COLD;
 }

@@ -24,7 +24,7 @@ function sentences(lines: Lines): readonly Verdict[] {
 }
 
 const fine = 'within limits';
-const judged = new Set([fine, 'too low', 'too high', 'not measured', 'cannot judge']);
+const judged = new Set([fine, 'survives, grows poorly', 'too low', 'too high', 'not measured', 'cannot judge']);
 
 /** A reading a row, its verdict in one column and what to do behind it. */
 function waterVerdicts(lines: Lines): readonly Verdict[] {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Refusal } from '../../../src/formulas/refusal';
-import { carbonateConstants, waterCarbonDioxide } from '../../../src/formulas/water/carbonate';
+import { carbonateConstants, carbonDioxideSolubility, waterCarbonDioxide } from '../../../src/formulas/water/carbonate';
 
 describe('carbonateConstants', () => {
   it('gives pK1 6.352, pK2 10.329 and pKw 13.995 at 25 °C (Plummer and Busenberg 1982; Stumm and Morgan 1981)', () => {
@@ -42,7 +42,7 @@ describe('waterCarbonDioxide', () => {
 
   it('grows with alkalinity and falls with pH, down to nothing', () => {
     for (const t of [0, 20, 40]) {
-      for (let ph = 5; ph < 9; ph += 0.5) {
+      for (let ph = 6; ph < 9; ph += 0.5) {
         expect(waterCarbonDioxide(0.1, ph + 0.5, t)).toBeLessThan(waterCarbonDioxide(0.1, ph, t));
         expect(waterCarbonDioxide(0.2, ph, t)).toBeGreaterThan(waterCarbonDioxide(0.1, ph, t));
       }
@@ -54,5 +54,22 @@ describe('waterCarbonDioxide', () => {
   it('cannot be answered where hydroxide alone exceeds the alkalinity', () => {
     expect(() => waterCarbonDioxide(0.001, 11, 25)).toThrow(Refusal);
     expect(waterCarbonDioxide(0, 7, 20)).toBeGreaterThan(-1e-9);
+  });
+
+  it('cannot be answered above what an atmosphere of carbon dioxide dissolves, and says the least pH', () => {
+    const refused = (alkalinity: number, ph: number) => {
+      try {
+        return waterCarbonDioxide(alkalinity, ph, 20);
+      } catch (error) {
+        if (error instanceof Refusal) return error;
+        throw error;
+      }
+    };
+    for (const alkalinity of [0, 0.02, 0.1, 1]) {
+      const refusal = refused(alkalinity, 3);
+      expect(refusal).toMatchObject({ argument: 'ph', reason: 'unavailable' });
+      const least = refusal instanceof Refusal ? refusal.figures.least : undefined;
+      expect(refused(alkalinity, Number(least) + 1e-6)).toBeCloseTo(carbonDioxideSolubility(20) * 44.009, 3);
+    }
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { unionizedShare } from '../../../src/formulas/water/water-ammonia';
 import { type CheckRow, type WaterTest, waterCheck } from '../../../src/formulas/water/water-check';
-import { fishKinds, fishLimits } from '../../../src/formulas/water/water-species';
+import { fishKinds, fishLimits, survivalRange } from '../../../src/formulas/water/water-species';
 
 const good: WaterTest = {
   species: 'warm-water',
@@ -12,6 +12,7 @@ const good: WaterTest = {
   nitrate: 0.03,
   oxygen: 6e-3,
   salinity: 0,
+  elevation: 0,
   alkalinity: 0.1,
   chloride: 0.1,
   basis: 'N',
@@ -37,7 +38,7 @@ function named(test: WaterTest, reading: string): CheckRow {
 
 describe('waterCheck', () => {
   it('finds good water within limits throughout', () => {
-    expect(waterCheck(good).map((row) => row.verdict)).toEqual(new Array(9).fill('within limits'));
+    expect(waterCheck(good).map((row) => row.verdict)).toEqual(new Array(10).fill('within limits'));
   });
 
   it('never calls a reading not taken fine', () => {
@@ -84,11 +85,31 @@ describe('waterCheck', () => {
     expect(named({ ...good, nitrite: 1e-3, chloride: 0 }, 'nitrite').note.text).toContain('salt');
   });
 
-  it('tells of oxygen far above saturation', () => {
-    expect(named({ ...good, oxygen: 0.012 }, 'oxygen').note.figures?.saturation).toMatchObject({
-      like: 'concentration',
-    });
-    expect(named(good, 'oxygen').note.figures).toBeUndefined();
+  it('tells of oxygen far above saturation, at the height of the farm', () => {
+    const rich = { ...good, oxygen: 8e-3 };
+    expect(named(rich, 'oxygen').verdict).toBe('within limits');
+    const high = named({ ...rich, elevation: 2500 }, 'oxygen');
+    expect(high.verdict).toBe('too high');
+    expect(high.note.figures?.saturation).toMatchObject({ like: 'concentration' });
+    expect(named({ ...good, oxygen: 2e-3, elevation: 2500 }, 'oxygen').verdict).toBe('too low');
+  });
+
+  it('tells what the fish survive from what they grow best in', () => {
+    const tilapia = (temperature: number) => named({ ...good, species: 'tilapia', temperature }, 'temperature');
+    expect(tilapia(28).verdict).toBe('within limits');
+    expect(tilapia(15).verdict).toBe('survives, grows poorly');
+    expect(tilapia(35).verdict).toBe('survives, grows poorly');
+    expect(tilapia(12).verdict).toBe('too low');
+    expect(tilapia(37).verdict).toBe('too high');
+    expect(tilapia(15).note.text).toContain('survive {least} to {most}');
+  });
+
+  it('works carbon dioxide out, and cannot judge it where it cannot', () => {
+    expect(named({ ...good, ph: 6.5 }, 'carbon dioxide').verdict).toBe('too high');
+    expect(named({ ...good, ph: undefined }, 'carbon dioxide').verdict).toBe('cannot judge');
+    expect(named({ ...good, salinity: 20 }, 'carbon dioxide').verdict).toBe('cannot judge');
+    expect(named({ ...good, ph: 3 }, 'carbon dioxide').verdict).toBe('cannot judge');
+    expect(named({ ...good, ph: 12, alkalinity: 0.01 }, 'carbon dioxide').verdict).toBe('cannot judge');
   });
 
   it('gives every limit passed an action, a source and the last word to local advice', () => {
@@ -104,9 +125,9 @@ describe('waterCheck', () => {
       chloride: 0.01,
     };
     for (const species of fishKinds) {
-      for (const row of waterCheck({ ...bad, species })) {
+      for (const row of waterCheck({ ...bad, species }).filter(({ reading }) => reading !== 'carbon dioxide')) {
         expect(row.verdict).toMatch(/^too (low|high)$/);
-        expect(row.note.text).toMatch(/Limit: .+\. Local advice comes first\.$/);
+        expect(row.note.text).toMatch(/Limit: .+\. Local advice comes first\./);
         expect(row.note.text.split('Limit:')[0]!.length).toBeGreaterThan(20);
       }
     }
@@ -127,8 +148,11 @@ describe('waterCheck', () => {
 describe('fishLimits', () => {
   it('has ranges the right way round and every source named', () => {
     for (const kind of fishKinds) {
-      const { temperature, ph, source, unionized, ammonia } = fishLimits(kind);
-      expect(temperature[0]).toBeLessThan(temperature[1]);
+      const { growsBest, ph, source, unionized, ammonia } = fishLimits(kind);
+      const [least, most] = survivalRange(kind);
+      expect(least).toBeLessThanOrEqual(growsBest[0]);
+      expect(most).toBeGreaterThanOrEqual(growsBest[1]);
+      expect(growsBest[0]).toBeLessThan(growsBest[1]);
       expect(ph[0]).toBeLessThan(ph[1]);
       expect(unionized).toBeLessThan(ammonia);
       expect(source).not.toBe('');

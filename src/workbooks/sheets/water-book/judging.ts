@@ -49,8 +49,10 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
       formatted('input', formats.three),
       'UF/IFAS FA16: above 0.05 mg/L harms. For trout and their kin 0.02.',
     )
+    .put('A7', withUnit('Height above sea level', 'run'), 'heading')
+    .put('B7', 0, 'input')
     .put(
-      'A7',
+      'C7',
       '="Temperature in "&SILT.UNIT.LABEL(SiltUnits,"temperature")&", alkalinity in "&SILT.UNIT.LABEL(SiltUnits,"alkalinity")&", all others but pH in "&SILT.UNIT.LABEL(SiltUnits,"concentration")',
       'note',
     )
@@ -59,7 +61,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
     .fill('B9:D18', formatted('tall', '#,##0.0##'))
     .fill('E9:E18', 'tall')
     .fill('F9:F18', { ...styles.tall, wrap: true })
-    .put('A8', `=SILT.WATER.CHECK(SiltUnits,B4,${readings},0,${readingAt('alkalinity')},"-","N",TRUE)`, 'heading')
+    .put('A8', `=SILT.WATER.CHECK(SiltUnits,B4,${readings},0,${readingAt('alkalinity')},"-","N",B7,TRUE)`, 'heading')
     .choice('B4', species, 'the fish that you keep')
     .choiceFrom('B5', testColumn('date'), 'a day of the sheet Tests');
   // What to do about ammonia takes six lines, and a spill does not make its rows taller.

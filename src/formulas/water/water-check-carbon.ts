@@ -1,0 +1,42 @@
+/**
+ * The carbon dioxide row of a water test, which is figured and not measured.
+ */
+import { Refusal } from '../refusal';
+import { waterCarbonDioxide } from './carbonate';
+import { bounded, type CheckRow, cell, notMeasured, type WaterTest } from './water-check-row';
+import { fishLimits } from './water-species';
+
+/** Practical salinity above which fresh-water constants are no longer good enough to judge by. */
+const FRESH = 1;
+
+const SOURCE = 'worked out from alkalinity, pH and temperature; STOCK.SPECIES says where the limit is from';
+
+/** Carbon dioxide from alkalinity, pH and temperature; "cannot judge" where one of them is missing or they cannot all be right. */
+export function carbonDioxideRow(test: WaterTest): CheckRow {
+  const { species, alkalinity, ph, temperature, salinity } = test;
+  const { carbonDioxide: limit } = fishLimits(species);
+  const high = cell('concentration', limit);
+  const name = 'carbon dioxide';
+  if (alkalinity === undefined && ph === undefined) return notMeasured(name, '', high);
+  const cannot = (text: string): CheckRow => ({
+    reading: name,
+    value: '',
+    low: '',
+    high,
+    verdict: 'cannot judge',
+    note: { text },
+  });
+  if (alkalinity === undefined || ph === undefined || temperature === undefined) {
+    return cannot('Alkalinity, pH and temperature of the same water are all needed to work it out.');
+  }
+  if (salinity > FRESH) return cannot('It is worked out for fresh water only.');
+  try {
+    const value = waterCarbonDioxide(alkalinity, ph, Math.max(0, temperature));
+    return bounded(name, 'concentration', value, [undefined, limit], SOURCE, {
+      high: 'Add air or let the water fall through air, and ventilate the room: it is breathed out and leaves only by air.',
+    });
+  } catch (error) {
+    if (error instanceof Refusal) return cannot('Alkalinity and pH cannot both be right: measure them again.');
+    throw error;
+  }
+}
