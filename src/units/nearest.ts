@@ -1,11 +1,24 @@
-/** The candidates most like a word that was not found, nearest first, by edits between them with case put aside. */
+/** Half an edit, so that a name with the word in it comes behind the word itself and before any other word. */
+const PART_OF_A_NAME = 0.5;
+
+/**
+ * The candidates most like a word that was not found, nearest first, by edits between them with case put aside. A word of a longer
+ * name stands for the name: `trout` is near to `rainbow trout`.
+ */
 export function nearest(word: string, candidates: readonly string[], most = 3): readonly string[] {
   const sought = word.slice(0, 40).toLowerCase();
   return candidates
-    .map((candidate) => ({ candidate, edits: edits(sought, candidate.toLowerCase()) }))
+    .map((candidate) => ({ candidate, edits: editsToName(sought, candidate.toLowerCase()) }))
     .sort((a, b) => a.edits - b.edits)
     .slice(0, most)
     .map(({ candidate }) => candidate);
+}
+
+function editsToName(sought: string, name: string): number {
+  const parts = name.split(' ');
+  const whole = edits(sought, name);
+  if (parts.length < 2 || sought.includes(' ')) return whole;
+  return Math.min(whole, ...parts.map((part) => edits(sought, part) + PART_OF_A_NAME));
 }
 
 /** Insertions, deletions and replacements that turn one word into the other (Levenshtein 1965). */

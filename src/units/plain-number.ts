@@ -38,8 +38,12 @@ export function judgeBare(profile: Profile, kind: Kind, bare: number, atMost?: n
   return si;
 }
 
+/** Above this a share is no percentage that lost its sign. */
+const MOST_PERCENT = 1e4;
+
 /** `32 reads as 3200 %; write 32 % or 0.32`. */
 function shareAdvice(bare: number): string {
   const tidy = (value: number) => Number(value.toPrecision(6));
+  if (bare > MOST_PERCENT) return `${tidy(bare)} is not allowed; give a share such as 0.32 or 32 %`;
   return `${tidy(bare)} reads as ${tidy(bare * 100)} %; write ${tidy(bare)} % or ${tidy(bare / 100)}`;
 }

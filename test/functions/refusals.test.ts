@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { catalogue } from '../../src/catalogue/all';
+import { argumentNames } from '../../src/functions/adapter';
 import { call, refusal, spill } from './call';
 import { CellError } from './cell-error';
+import { exampleCall } from './example-call';
 
 /** What a builder can mistype, and what the cell then says. */
 const cases: readonly (readonly [title: string, says: string, name: string, ...values: readonly unknown[]])[] = [
@@ -66,6 +69,8 @@ const cases: readonly (readonly [title: string, says: string, name: string, ...v
   ['a pH of 15', 'ph: 15 is not allowed', 'WATER.AMMONIA', 'metric', 1, 15, 20],
   ['a grain density that looks like a specific gravity', 'SG 1.19', 'SETTLE.STOKES', 'metric', 0.1, 1.19, 20],
   ['a growth coefficient of another form', 'per cent form', 'STOCK.GROW', 'metric', 100, 60, 14, 1.6],
+  ['half the name of a fish', 'nearest are rainbow trout', 'WATER.CHECK', 'metric', 'trout', 27, 7.2, 1, 0.2, 40, 5.5],
+  ['a share beyond all percentages', '1e+308 is not allowed; give a share such as', 'LOAD.AMMONIA', 'US', 2, 1e308],
   ['a species that has no chart', 'nearest', 'WATER.CHECK', 'metric', 'tilapa', 27, 7.2, 1, 0.2, 40, 5.5],
   ['a pump curve of one point', 'curve', 'PIPE.DUTY', 'US', [[10, 5]], 4, 1.59, 30],
   [
@@ -102,6 +107,33 @@ describe('a mistyped call says what to do', () => {
       expect(message).toContain(says);
     },
   );
+});
+
+describe('a fault in a table', () => {
+  it('is named by the heading that was typed over it', () => {
+    const log = [
+      ['day', 'pulled (gal)', 'dry'],
+      ['2026-05-01', 20, 0.02],
+      ['', '', ''],
+      ['2026-05-02', -3, 0.02],
+    ];
+    expect(refusal('HARVEST.LOG', 'US', log)).toContain('log: row 3, pulled (gal): -3 gal is not allowed');
+  });
+});
+
+describe('a cell with a whole page in it', () => {
+  const page = 'a long story '.repeat(1600);
+  it.each(catalogue.map((row) => ({ name: row.name, row })))('is cut where SILT.$name names it', ({ name, row }) => {
+    const names = argumentNames(row);
+    const example = exampleCall(row);
+    for (let place = 0; place < names.length; place++) {
+      for (const given of [page, [[page, page, page, page, page, page, page, page, page, page]]]) {
+        const values: unknown[] = [...example];
+        values[place] = given;
+        expect(refusal(name, ...values).length, names[place]).toBeLessThan(800);
+      }
+    }
+  });
 });
 
 describe('where no published value covers the input', () => {

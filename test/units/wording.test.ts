@@ -48,6 +48,17 @@ describe('the nearest words', () => {
   it('come in order of likeness, whatever the case', () => {
     expect(nearest('INSID', ['outside', 'inside', 'middle', 'fit'], 2)).toEqual(['inside', 'outside']);
     expect(nearest('', ['a'])).toEqual(['a']);
+  });
+
+  it('finds a name by one of its words, mistyped or not', () => {
+    const fish = ['warm-water', 'cool-water', 'tilapia', 'channel catfish', 'rainbow trout', 'sprout'];
+    expect(nearest('trout', fish)[0]).toBe('rainbow trout');
+    expect(nearest('Catfsh', fish)[0]).toBe('channel catfish');
+    expect(nearest('tilapa', fish)[0]).toBe('tilapia');
+    expect(nearest('trout', ['rainbow trout', 'trout'])).toEqual(['trout', 'rainbow trout']);
+  });
+
+  it('is found in no time, however long the text', () => {
     expect(nearest('x'.repeat(1e5), ['fit'])).toEqual(['fit']);
   });
 });

@@ -1,5 +1,6 @@
 import type { Profile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
+import { wordText } from '../../units/text';
 import type { CellValue, Column, Columns } from '../argument';
 import { ArgumentError, asArgumentError, withPlace } from './argument-error';
 import { isBlank } from './blank';
@@ -9,7 +10,8 @@ import { figureReader, missing } from './read-figure';
 
 /**
  * Reads a table into rows of named values. All-blank rows and one heading row are skipped, columns to the right of the
- * known ones ignored. `row` counts from the first row under the headings, blank rows included, as a reader would count.
+ * known ones ignored. Messages name a column by the heading that stands over it. `row` counts from the first row under
+ * the headings, blank rows included, as a reader would count.
  */
 export function readTable(
   name: string,
@@ -21,18 +23,23 @@ export function readTable(
   const specs = Object.values(columns);
   const needed = specs.findLastIndex((spec) => !('blank' in spec && spec.blank)) + 1;
   const names = keys.map(inWords);
-  const readers = specs.map((spec, j) => columnReader(names[j]!, spec));
   const list = names.join(', ');
   const widest = lines[0]?.length ?? 0;
   if (widest < needed) {
     const given =
       widest === 1 && lines.length === 1
-        ? `${lines[0]![0] === '' ? 'blank' : lines[0]![0]}`
+        ? wordText(String(lines[0]![0]))
         : `${widest} column${widest === 1 ? '' : 's'}`;
     throw new ArgumentError(`${name}: ${given} is not allowed; give rows of ${list}`);
   }
   let first = lines.findIndex((line) => !line.every(isBlank));
-  if (first >= 0 && isHeading(lines[first]!, specs, profile)) first++;
+  const top = lines[first] ?? [];
+  const hasHeadings = isHeading(top, specs, profile);
+  if (hasHeadings) first++;
+  const readers = specs.map((spec, j) => {
+    const typed = hasHeadings && !isBlank(top[j]) ? wordText(String(top[j])) : undefined;
+    return columnReader(typed ?? names[j] ?? '', spec);
+  });
   const rows: Record<string, unknown>[] = [];
   for (let i = Math.max(first, 0); i < lines.length; i++) {
     const line = lines[i]!;
