@@ -1,17 +1,16 @@
 import { type Token, tokenize } from '@borgar/fx';
 import { newerFunctions, worksheetFunctions } from './newer-functions';
 
-/** Functions that take ranges and give one value, so that a formula made of them needs no array flag. */
-const takesRanges: ReadonlySet<string> = new Set(
-  `AND AVERAGE AVERAGEIF AVERAGEIFS COUNT COUNTA COUNTBLANK COUNTIF COUNTIFS LARGE MATCH MAX MEDIAN MIN OR PRODUCT ROWS COLUMNS
-  SMALL STDEV SUM SUMIF SUMIFS VLOOKUP HLOOKUP`.split(/\s+/),
-);
-
 function storedName(name: string): string {
   const upper = name.toUpperCase();
   if (upper.startsWith('SILT.')) return `_xldudf_${upper.replaceAll('.', '_')}`;
   if (worksheetFunctions.has(upper)) return `_xlfn._xlws.${upper}`;
   return newerFunctions.has(upper) ? `_xlfn.${upper}` : upper;
+}
+
+/** Whether files put a prefix before a function's name. */
+export function isPrefixed(name: string): boolean {
+  return storedName(name).startsWith('_xl');
 }
 
 /** The names that LET and LAMBDA introduce: each stands alone before a comma. */
@@ -66,23 +65,4 @@ function join(tokens: readonly Token[], names: ReadonlySet<string>): string {
 export function storedFormula(typed: string): string {
   const tokens = tokenize(typed.startsWith('=') ? typed : `=${typed}`);
   return join(tokens, parameters(tokens));
-}
-
-/**
- * Whether a formula needs the dynamic-array flag: without it Excel would put `@` before calls of an add-in and take
- * one value out of each range. Too many flags do no harm.
- */
-export function isDynamic(typed: string): boolean {
-  const tokens = tokenize(typed).filter((token) => token.type !== 'whitespace');
-  const calls: string[] = [];
-  return tokens.some((token, index) => {
-    if (token.value === '(')
-      calls.push(tokens[index - 1]?.type === 'func' ? tokens[index - 1]!.value.toUpperCase() : '');
-    else if (token.value === ')') calls.pop();
-    if (token.type === 'func')
-      return /^SILT\./i.test(token.value) || /^_XL/.test(storedName(token.value).toUpperCase());
-    if (token.value === '{') return true;
-    const isRange = token.type.startsWith('range') && token.value.includes(':');
-    return isRange && !takesRanges.has(calls.at(-1) ?? '');
-  });
 }

@@ -1,7 +1,8 @@
 import type { Worksheet as FileSheet, CellValue as FileValue } from '@cj-tech-master/excelts';
 import { cellName } from '../hosts/address';
+import { isDynamic } from './array-flag';
 import { conditionStyle, fileStyle } from './file-style';
-import { isDynamic, storedFormula } from './stored-formula';
+import { storedFormula } from './stored-formula';
 import { storedError } from './stored-value';
 import type { CellData, CellResult, PrintSetup, SheetData, Validation } from './workbook-model';
 import { addChart, addTable } from './write-chart';
@@ -16,11 +17,11 @@ function fileResult(value: CellResult | undefined): unknown {
   return typeof value === 'object' ? { error: storedError(value.error.code) } : value;
 }
 
-function fileValue(cell: CellData): FileValue {
+function fileValue(cell: CellData, isRangeName: (name: string) => boolean): FileValue {
   if (cell.formula === undefined) return fileResult(cell.value) as FileValue;
   const formula = storedFormula(cell.formula);
   const result = fileResult(cell.value);
-  if (!isDynamic(cell.formula) && cell.spill === undefined) return { formula, result } as FileValue;
+  if (!isDynamic(cell.formula, isRangeName) && cell.spill === undefined) return { formula, result } as FileValue;
   const ref = cell.spill ?? cellName(cell.row, cell.column);
   return { formula, result, shareType: 'array', ref, isDynamicArray: true } as FileValue;
 }
@@ -80,13 +81,13 @@ function writeView(sheet: FileSheet, data: SheetData): void {
 }
 
 /** Writes one sheet's data into an empty sheet of the file. */
-export function writeSheet(sheet: FileSheet, data: SheetData): void {
+export function writeSheet(sheet: FileSheet, data: SheetData, isRangeName: (name: string) => boolean): void {
   for (const [column, width] of Object.entries(data.columnWidths ?? {}))
     sheet.getColumn(Number(column) + 1).width = width;
   for (const [row, height] of Object.entries(data.rowHeights ?? {})) sheet.getRow(Number(row) + 1).height = height;
   for (const cell of data.cells) {
     const target = sheet.getCell(cell.row + 1, cell.column + 1);
-    const value = fileValue(cell);
+    const value = fileValue(cell, isRangeName);
     if (value !== undefined) target.value = value;
     if (cell.note !== undefined) target.note = { texts: [{ text: cell.note }], ...noteSize };
   }

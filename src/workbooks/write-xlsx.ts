@@ -1,6 +1,6 @@
 import { Workbook as FileWorkbook } from '@cj-tech-master/excelts';
 import { installChartSupport } from '@cj-tech-master/excelts/chart';
-import { parseRange } from '../hosts/address';
+import { parseRange, splitSheet } from '../hosts/address';
 import { type FormulaResult, patchSheet } from './patch-sheet';
 import { storedFormula } from './stored-formula';
 import type { CellResult, SheetData, WorkbookData } from './workbook-model';
@@ -29,6 +29,12 @@ function resultsOf(sheet: SheetData): FormulaResult[] {
   });
 }
 
+/** Whether a name stands for one cell, so that a formula with it gives one value. */
+function isOneCell(refersTo: string): boolean {
+  const range = parseRange(splitSheet(refersTo).rest);
+  return range !== undefined && range.rows * range.columns === 1;
+}
+
 /** Marks the sheet that is open first as the one whose tab is selected. */
 function selected(xml: string): string {
   return xml.replace('<sheetView ', '<sheetView tabSelected="1" ');
@@ -55,7 +61,11 @@ export async function writeWorkbook(workbook: WorkbookData): Promise<Uint8Array>
     title: workbook.title ?? '',
     subject: workbook.subject ?? '',
   });
-  for (const sheet of workbook.sheets) writeSheet(file.addWorksheet(sheet.name), sheet);
+  const rangeNames = new Set(
+    (workbook.names ?? []).flatMap(({ name, refersTo }) => (isOneCell(refersTo) ? [] : [name.toLowerCase()])),
+  );
+  for (const sheet of workbook.sheets)
+    writeSheet(file.addWorksheet(sheet.name), sheet, (name) => rangeNames.has(name.toLowerCase()));
   for (const { name, refersTo } of workbook.names ?? []) {
     file.definedNames.add(/[!]/.test(refersTo) ? refersTo : storedFormula(refersTo), name);
   }
