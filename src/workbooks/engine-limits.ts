@@ -1,3 +1,4 @@
+import { isRingMessage } from '../hosts/univer/ring-cells';
 import type { ScannedCell } from './sheet-scan';
 import type { CellResult } from './workbook-model';
 
@@ -35,6 +36,9 @@ export function unusable(cell: ScannedCell, value: CellResult, spills: boolean):
   const code = typeof value === 'object' ? value.error.code : undefined;
   if (!isArray && (spills || code === '#SPILL!')) return 'it gives several cells and is not stored as an array formula';
   if (code === undefined || !engineErrors.has(code)) return undefined;
+  const message = typeof value === 'object' ? value.error.message : '';
+  // What only reads a cell of the circle can be computed once the circle keeps its values.
+  if (code === '#CYCLE!') return isRingMessage(message) ? message : undefined;
   if (cell.attributes.t === 'e' && cell.value === code) return undefined;
-  return `the engine answers ${code}: ${typeof value === 'object' ? value.error.message : ''}`;
+  return `the engine answers ${code}: ${message}`;
 }

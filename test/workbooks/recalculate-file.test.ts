@@ -96,6 +96,18 @@ describe('a recalculated file', () => {
     ]);
   });
 
+  it('keeps the values of formulas that refer to each other in a circle, names them, and computes others from them', async () => {
+    const { cells, kept } = await recalculated(
+      '<row r="1"><c r="A1"><f>B1+1</f><v>7</v></c><c r="B1"><f>A1+1</f><v>8</v></c><c r="C1"><f>A1*2</f><v>0</v></c><c r="D1"><f>D1+1</f><v>5</v></c></row>',
+    );
+    expect(kept.map(({ cell, why }) => [cell, why])).toEqual([
+      ['A1', 'the formulas refer to each other in a circle: A1, B1'],
+      ['B1', 'the formulas refer to each other in a circle: A1, B1'],
+      ['D1', 'the formula refers to its own cell'],
+    ]);
+    expect(['A1', 'B1', 'C1', 'D1'].map((address) => cells.get(address)!.value)).toEqual(['7', '8', '14', '5']);
+  });
+
   it('keeps the value of a formula that would spill but is not stored as an array', async () => {
     const { cells, kept } = await recalculated(
       '<row r="1"><c r="A1"><v>1</v></c><c r="C1"><f>A1:A2*2</f><v>2</v></c></row><row r="2"><c r="A2"><v>2</v></c></row>',

@@ -7,7 +7,9 @@ import {
   StringValueObject,
   ValueObjectFactory,
 } from '@univerjs/engine-formula';
+import { repairDependencies } from './dependency-repairs';
 import { repairLexer } from './lexer-repairs';
+import { repairSpills } from './spill-repairs';
 
 /**
  * Where the engine reads a cell formula otherwise than Excel does, in ways that would give a wrong number without a
@@ -43,6 +45,8 @@ function repairConstants(): void {
   if (repaired) return;
   repaired = true;
   repairLexer();
+  repairSpills();
+  repairDependencies();
   ArrayValueObject.create = (raw) => {
     if (typeof raw !== 'string') return createArray(raw);
     const rows = readArrayConstant(raw);

@@ -1,6 +1,6 @@
-import { type ICellData, ICommandService, type Worksheet } from '@univerjs/core';
+import { type ICellData, ICommandService, type IUnitRange, type Worksheet } from '@univerjs/core';
 import {
-  FormulaDataModel,
+  IActiveDirtyManagerService,
   IFunctionService,
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationStartMutation,
@@ -22,17 +22,14 @@ export interface Headless {
   readonly evaluate: (formulas: readonly string[], sheet?: string) => Promise<readonly Evaluated[]>;
   /** Writes cells; text that begins with `=` is a formula, the empty string clears. Takes effect at the next recalculation. */
   readonly setCells: (sheet: string, row: number, column: number, cells: readonly (readonly CellScalar[])[]) => void;
-  /** Computes every formula until nothing changes any more. */
-  readonly recalculate: () => Promise<void>;
+  /** Computes the formulas that what has been written since changes, or all of them. */
+  readonly recalculate: (from?: 'changes' | 'everything') => Promise<void>;
   readonly read: (sheet: string, range: CellRange) => readonly (readonly ReadCell[])[];
   readonly sheets: () => readonly string[];
   /** Whether the engine or the add-in has a function of that name. */
   readonly knows: (name: string) => boolean;
   readonly dispose: () => void;
 }
-
-/** A spill may feed the cells that another spill is computed from, and the engine looks only one such step ahead. */
-const mostPasses = 8;
 
 const blankWorkbook: WorkbookData = { sheets: [{ name: 'Sheet1', cells: [] }] };
 
@@ -42,7 +39,8 @@ function sheetNamed(engine: Engine, name: string | undefined): Worksheet {
   return sheet;
 }
 
-function calculateOnce(engine: Engine): Promise<void> {
+/** Computes what depends on the ranges, or every formula. */
+function calculate(engine: Engine, from: readonly IUnitRange[] | 'everything'): Promise<void> {
   const commands = engine.injector.get(ICommandService);
   return new Promise((resolve) => {
     const listening = commands.onCommandExecuted((command) => {
@@ -55,33 +53,10 @@ function calculateOnce(engine: Engine): Promise<void> {
     });
     void commands.executeCommand(
       SetFormulaCalculationStartMutation.id,
-      { forceCalculation: true },
+      from === 'everything' ? { forceCalculation: true } : { dirtyRanges: from },
       { onlyLocal: true },
     );
   });
-}
-
-/** All values as one text, to see whether a pass changed anything. */
-function fingerprint(engine: Engine): string {
-  const spills = engine.injector.get(FormulaDataModel).getArrayFormulaCellData();
-  const cells = engine.workbook.getSheets().map((sheet) => {
-    const values: unknown[] = [];
-    sheet.getCellMatrix().forValue((row, column, cell) => {
-      if (cell?.f) values.push(row, column, cell.v);
-    });
-    return values;
-  });
-  return JSON.stringify([cells, spills]);
-}
-
-async function recalculate(engine: Engine): Promise<void> {
-  let before = fingerprint(engine);
-  for (let pass = 0; pass < mostPasses; pass += 1) {
-    await calculateOnce(engine);
-    const after = fingerprint(engine);
-    if (after === before) return;
-    before = after;
-  }
 }
 
 function setCells(
@@ -90,7 +65,7 @@ function setCells(
   row: number,
   column: number,
   cells: readonly (readonly CellScalar[])[],
-): void {
+): readonly IUnitRange[] {
   const cellValue: Record<number, Record<number, ICellData>> = {};
   cells.forEach((line, downwards) => {
     const values: Record<number, ICellData> = {};
@@ -101,11 +76,15 @@ function setCells(
     });
     cellValue[row + downwards] = values;
   });
-  engine.injector.get(ICommandService).syncExecuteCommand(SetRangeValuesMutation.id, {
+  const params = {
     unitId: engine.workbook.getUnitId(),
     subUnitId: sheetNamed(engine, sheetName).getSheetId(),
     cellValue,
-  });
+  };
+  engine.injector.get(ICommandService).syncExecuteCommand(SetRangeValuesMutation.id, params);
+  // What the page computes from after the same change.
+  const changes = engine.injector.get(IActiveDirtyManagerService).get(SetRangeValuesMutation.id);
+  return changes?.getDirtyData({ id: SetRangeValuesMutation.id, params }).dirtyRanges ?? [];
 }
 
 function read(engine: Engine, sheetName: string, range: CellRange): ReadCell[][] {
@@ -124,15 +103,22 @@ export async function openHeadless(
   workbook: WorkbookData = blankWorkbook,
 ): Promise<Headless> {
   const engine = startEngine(functions, workbook);
-  if (workbook !== blankWorkbook) await recalculate(engine);
+  if (workbook !== blankWorkbook) await calculate(engine, 'everything');
+  let changed: readonly IUnitRange[] = [];
   return {
     evaluate: async (formulas, sheet) => {
       const results: Evaluated[] = [];
       for (const formula of formulas) results.push(await evaluate(engine, sheetNamed(engine, sheet), formula));
       return results;
     },
-    setCells: (sheet, row, column, cells) => setCells(engine, sheet, row, column, cells),
-    recalculate: () => recalculate(engine),
+    setCells: (sheet, row, column, cells) => {
+      changed = [...changed, ...setCells(engine, sheet, row, column, cells)];
+    },
+    recalculate: async (from = 'changes') => {
+      const ranges = changed;
+      changed = [];
+      await calculate(engine, from === 'everything' ? from : ranges);
+    },
     read: (sheet, range) => read(engine, sheet, range),
     knows: (name) => engine.injector.get(IFunctionService).hasExecutor(name.toUpperCase()),
     sheets: () => engine.workbook.getSheets().map((sheet) => sheet.getName()),

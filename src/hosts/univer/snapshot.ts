@@ -13,6 +13,7 @@ import {
 import { type CellRange, contains, parseRange } from '../address';
 import type { CellData, CellResult, SheetData, WorkbookData } from '../workbook-model';
 import { toEngineStyle } from './snapshot-style';
+import { expectSpill } from './spill-repairs';
 import { messageKey } from './value-objects';
 
 /** The engine keeps defined names in this resource of a snapshot. */
@@ -130,7 +131,12 @@ export function toSnapshot(workbook: WorkbookData, id: string): IWorkbookData {
   const styleOf = styleTable(styles);
   const sheets: Record<string, Partial<IWorksheetData>> = {};
   workbook.sheets.forEach((sheet, index) => {
-    sheets[`sheet-${index + 1}`] = toEngineSheet(sheet, `sheet-${index + 1}`, styleOf);
+    const sheetId = `sheet-${index + 1}`;
+    sheets[sheetId] = toEngineSheet(sheet, sheetId, styleOf);
+    for (const { spill } of sheet.cells) {
+      const range = spill === undefined ? undefined : parseRange(spill);
+      if (range !== undefined) expectSpill(id, sheetId, toEngineRange(range));
+    }
   });
   const names = Object.fromEntries(
     (workbook.names ?? []).map((name, index) => [

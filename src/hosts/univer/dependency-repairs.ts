@@ -1,0 +1,122 @@
+import type { IUnitRange } from '@univerjs/core';
+import {
+  DependencyManagerService,
+  FormulaDependencyGenerator,
+  FormulaDependencyTree,
+  FormulaDependencyTreeVirtual,
+} from '@univerjs/engine-formula';
+import type { FormulaTree, GeneratorParts, ManagerParts } from './engine-internals';
+import { findRings } from './rings';
+import { knownSpills } from './spill-repairs';
+
+/**
+ * Where the engine loses the order in which formulas depend on each other:
+ * - A formula is found by the cells that it fills as well as by its own.
+ * - Formulas that refer to each other in a ring were computed once around from whatever stood there; they are errors.
+ * - With each calculation it wrote down once more which cells each formula reads.
+ */
+
+/** The spills by which a formula can be found, besides its own cell. */
+const filled = new WeakMap<FormulaTree, readonly IUnitRange[]>();
+
+function noteSpills(generator: GeneratorParts, tree: FormulaTree): FormulaTree {
+  const { unitId, subUnitId: sheetId, row, column } = tree;
+  const ranges = knownSpills(generator._runtimeService, unitId, sheetId, row, column);
+  if (ranges.length > 0)
+    filled.set(
+      tree,
+      ranges.map((range) => ({ unitId, sheetId, range })),
+    );
+  return tree;
+}
+
+function repairFinding(generator: GeneratorParts): void {
+  for (const { prototype } of [FormulaDependencyTree, FormulaDependencyTreeVirtual]) {
+    const { toRTreeItem } = prototype;
+    prototype.toRTreeItem = function (this: FormulaDependencyTree & FormulaDependencyTreeVirtual) {
+      const spills = filled.get(this);
+      const own = toRTreeItem.call(this);
+      return spills === undefined ? own : [...own, ...spills];
+    };
+  }
+  const { _createFDtree, _createVirtualFDtree } = generator;
+  generator._createFDtree = function (this: GeneratorParts, ...given) {
+    return noteSpills(this, _createFDtree.apply(this, given));
+  };
+  generator._createVirtualFDtree = function (this: GeneratorParts, ...given) {
+    return noteSpills(this, _createVirtualFDtree.apply(this, given));
+  };
+}
+
+/** Puts formulas in the order to compute them from the end on, and notes which read which. */
+function repairOrder(generator: GeneratorParts): void {
+  generator._calculateRunList = function (this: GeneratorParts, trees) {
+    const order: FormulaTree[] = [];
+    const readers = new Map<number, readonly number[]>();
+    const done = new Set<number>();
+    while (trees.length > 0) {
+      const tree = trees.pop()!;
+      if (tree.isSkip()) continue;
+      const waiting: FormulaTree[] = [];
+      if (!tree.isAdded()) {
+        const cells = tree.toRTreeItem();
+        const found = this._dependencyManagerService.searchDependency(cells, done);
+        for (const id of this._dependencyRTreeCacheForAddressFunction.bulkSearch(cells, done)) found.add(id as number);
+        readers.set(tree.treeId, [...found]);
+        for (const id of found) {
+          const reader = this._dependencyTreeCache.get(id);
+          if (reader !== undefined && reader !== tree && !reader.isAdded()) waiting.push(reader);
+        }
+      }
+      if (waiting.length === 0) {
+        order.push(tree);
+        tree.setSkip();
+        done.add(tree.treeId);
+      } else {
+        tree.setAdded();
+        trees.push(tree, ...waiting);
+      }
+    }
+    findRings(this, readers);
+    return order;
+  };
+  // Rings are found above, in less time.
+  generator._checkIsCycleDependency = () => false;
+}
+
+/** What was written down of a formula's references, by the engine's own record of them. */
+const written = new WeakMap<object, string>();
+
+function repairRecord(): void {
+  const manager = DependencyManagerService.prototype as unknown as ManagerParts;
+  const { addDependencyRTreeCache } = manager;
+  manager.addDependencyRTreeCache = function (this: ManagerParts, tree) {
+    const ranges = tree.rangeList;
+    if (ranges.length === 0) return;
+    const record = ranges
+      .map(
+        ({ sheetId, range }) => `${sheetId}:${range.startRow},${range.startColumn},${range.endRow},${range.endColumn}`,
+      )
+      .join(' ');
+    const before = this._allTreeMap.get(tree.treeId);
+    if (before !== undefined) {
+      if (written.get(before) === record) return;
+      this._removeDependencyRTreeCache(tree.treeId);
+      this._removeAllTreeMap(tree.treeId);
+    }
+    addDependencyRTreeCache.call(this, tree);
+    const after = this._allTreeMap.get(tree.treeId);
+    if (after !== undefined) written.set(after, record);
+  };
+}
+
+let repaired = false;
+
+export function repairDependencies(): void {
+  if (repaired) return;
+  repaired = true;
+  const generator = FormulaDependencyGenerator.prototype as unknown as GeneratorParts;
+  repairFinding(generator);
+  repairOrder(generator);
+  repairRecord();
+}

@@ -1,0 +1,94 @@
+import type { ICellData, IUnitRange, Nullable, ObjectMatrix, RTree } from '@univerjs/core';
+import type {
+  BaseReferenceObject,
+  BaseValueObject,
+  FormulaDataModel,
+  FormulaDependencyGenerator,
+  IDependencyManagerService,
+  IFormulaCurrentConfigService,
+  IFormulaDependencyTree,
+  IFormulaRuntimeService,
+} from '@univerjs/engine-formula';
+import type { StoredSpills } from './spill-state';
+
+/**
+ * Parts of the engine that are its own affair: private methods that the repairs replace or call. They hold for the one
+ * version that is pinned.
+ */
+
+/** Values by workbook and sheet. */
+export type UnitValues = Readonly<
+  Record<string, Readonly<Record<string, ObjectMatrix<Nullable<ICellData>> | undefined>> | undefined>
+>;
+
+/** The workbook as one calculation sees it. */
+export interface ConfigParts extends Omit<IFormulaCurrentConfigService, never> {
+  readonly _formulaDataModel: FormulaDataModel;
+  _dirtyRanges: IUnitRange[];
+  _forceCalculate: boolean;
+}
+
+/** What one calculation has come to so far. */
+export interface RuntimeParts extends Omit<IFormulaRuntimeService, 'setRuntimeData'> {
+  readonly _currentConfigService: ConfigParts;
+  readonly _runtimeData: UnitValues;
+  readonly _runtimeArrayFormulaCellData: UnitValues;
+  readonly _unitArrayFormulaRange: Record<string, Record<string, Record<number, Record<number, unknown>>>> &
+    StoredSpills;
+  setRuntimeData(value: BaseValueObject): void;
+  _isInOtherArrayFormulaRange(
+    unitId: string,
+    sheetId: string,
+    formulaRow: number,
+    formulaColumn: number,
+    row: number,
+    column: number,
+  ): boolean;
+}
+
+export interface ReferenceParts {
+  readonly _runtimeData: UnitValues;
+  readonly _arrayFormulaCellData: UnitValues;
+  readonly _runtimeArrayFormulaCellData: UnitValues;
+  getUnitId(): string;
+  getSheetId(): string;
+  getCurrentActiveSheetData(): { readonly cellData: ObjectMatrix<Nullable<ICellData>> } | undefined;
+  getRuntimeFeatureCellValue(row: number, column: number): Nullable<ICellData>;
+  getCellData(row: number, column: number): Nullable<ICellData>;
+}
+
+export interface ServiceParts {
+  readonly _runtimeService: RuntimeParts;
+  readonly _currentConfigService: ConfigParts;
+  _apply(again?: boolean): Promise<unknown>;
+  _executeStep(): Promise<true | undefined>;
+}
+
+/** One formula and where it stands. */
+export type FormulaTree = IFormulaDependencyTree;
+/** A part of a parsed formula. */
+export type FormulaNode = ReturnType<FormulaDependencyGenerator['_getTreeNode']>;
+
+/** What puts formulas in order. */
+export interface GeneratorParts {
+  readonly _runtimeService: RuntimeParts;
+  readonly _dependencyManagerService: IDependencyManagerService;
+  readonly _dependencyRTreeCacheForAddressFunction: RTree;
+  readonly _dependencyTreeCache: Map<number, FormulaTree>;
+  readonly _interpreter: {
+    execute(data: { node: FormulaNode; refOffsetX: number; refOffsetY: number }): BaseReferenceObject;
+  };
+  _getTreeNode(tree: FormulaTree): FormulaNode;
+  _createFDtree(unitId: string, sheetId: string, ...rest: unknown[]): FormulaTree;
+  _createVirtualFDtree(tree: FormulaTree, item: unknown): FormulaTree;
+  _calculateRunList(trees: FormulaTree[]): FormulaTree[];
+  _checkIsCycleDependency(trees: readonly FormulaTree[]): boolean;
+}
+
+/** The record of which cells each formula reads. */
+export interface ManagerParts {
+  readonly _allTreeMap: ReadonlyMap<number, object>;
+  _removeDependencyRTreeCache(treeId: number): void;
+  _removeAllTreeMap(treeId: number): void;
+  addDependencyRTreeCache(tree: FormulaTree): void;
+}

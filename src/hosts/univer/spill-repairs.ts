@@ -1,0 +1,249 @@
+import type { IRange, IUnitRange } from '@univerjs/core';
+import {
+  BaseReferenceObject,
+  CalculateFormulaService,
+  CELL_INVERTED_INDEX_CACHE,
+  FORMULA_REF_TO_ARRAY_CACHE,
+  FormulaCurrentConfigService,
+  FormulaDataModel,
+  FormulaRuntimeService,
+} from '@univerjs/engine-formula';
+import type { ConfigParts, ReferenceParts, RuntimeParts, ServiceParts, UnitValues } from './engine-internals';
+import { forgetRings, ringMessage } from './ring-cells';
+import { outside, SpillIndexes } from './spill-index';
+import { cell, indexed, SpillState } from './spill-state';
+import { errorObject } from './value-objects';
+
+/**
+ * Where the engine loses sight of spills:
+ * - It knows a formula by its own cell alone, so that cells that read into its spill kept what they were computed from before.
+ * - Where a spill fed another, it looked one step ahead and stopped.
+ * - For each cell that it read or filled it went through all spills of the sheet.
+ * - Of two spills that meet, it let the one win that happened to be computed first. It is the one that begins further up, or left.
+ */
+
+/** A calculation that has not settled by then goes in circles. */
+const mostRounds = 200;
+
+const states = new WeakMap<object, SpillState>();
+/** What was filled before a calculation, by the object that holds the values that were filled in. */
+const spillsBefore = new WeakMap<object, SpillIndexes>();
+/** What a workbook's file says that its formulas fill, to compute in the right order from the start. */
+const expected = new SpillIndexes();
+/** Cells that a formula filled before something else was typed over it. */
+const abandoned = new WeakMap<FormulaDataModel, IUnitRange[]>();
+
+export function expectSpill(unitId: string, sheetId: string, range: IRange): void {
+  expected.of(unitId, sheetId).set(range.startRow, range.startColumn, range);
+}
+
+function stateOf(runtime: RuntimeParts): SpillState {
+  let state = states.get(runtime);
+  if (state === undefined) {
+    const values = runtime._currentConfigService.getArrayFormulaCellData();
+    state = new SpillState(spillsBefore.get(values) ?? new SpillIndexes());
+    states.set(runtime, state);
+  }
+  return state;
+}
+
+/** The cells that a formula fills as far as that is known: before, now, or in the file. */
+export function knownSpills(
+  runtime: RuntimeParts,
+  unitId: string,
+  sheetId: string,
+  row: number,
+  column: number,
+): IRange[] {
+  const { before, now } = stateOf(runtime);
+  const [was, is] = [before, now].map((spills) => spills.of(unitId, sheetId).get(row, column));
+  const hoped = was ?? expected.of(unitId, sheetId).get(row, column);
+  return [hoped, is].filter((range) => range !== undefined);
+}
+
+/** What a formula has been found to fill in the calculation that is running. */
+export function presentSpill(runtime: RuntimeParts, unitId: string, sheetId: string, row: number, column: number) {
+  return stateOf(runtime).now.of(unitId, sheetId).get(row, column);
+}
+
+const valueAt = (values: UnitValues, unitId: string, sheetId: string, row: number, column: number) =>
+  values?.[unitId]?.[sheetId]?.getValue(row, column);
+
+function repairReading(): void {
+  const reference = BaseReferenceObject.prototype as unknown as ReferenceParts;
+  reference.getCellData = function (this: ReferenceParts, row, column) {
+    const [unitId, sheetId] = [this.getUnitId(), this.getSheetId()];
+    const now =
+      valueAt(this._runtimeData, unitId, sheetId, row, column) ??
+      valueAt(this._runtimeArrayFormulaCellData, unitId, sheetId, row, column) ??
+      this.getRuntimeFeatureCellValue(row, column);
+    if (now) return now;
+    const before = valueAt(this._arrayFormulaCellData, unitId, sheetId, row, column);
+    if (!before) return this.getCurrentActiveSheetData()?.cellData.getValue(row, column);
+    // What a formula filled before does not count once it has been computed anew.
+    const spills = spillsBefore.get(this._arrayFormulaCellData)?.of(unitId, sheetId).at(row, column) ?? [];
+    const isGone = spills.some((spill) => valueAt(this._runtimeData, unitId, sheetId, spill.row, spill.column));
+    return isGone ? null : before;
+  };
+}
+
+function isBlockedCell(runtime: RuntimeParts, unitId: string, sheetId: string, row: number, column: number): boolean {
+  const now = valueAt(runtime._runtimeData, unitId, sheetId, row, column);
+  const shown =
+    now ?? runtime._currentConfigService.getUnitData()[unitId]?.[sheetId]?.cellData.getValue(row, column) ?? undefined;
+  return shown?.v === '#SPILL!';
+}
+
+/** Takes back what a formula filled earlier in the same calculation, before it fills cells anew. */
+function takeBackSpill(runtime: RuntimeParts, unitId: string, sheetId: string, row: number, column: number): void {
+  const state = stateOf(runtime);
+  const range = state.now.of(unitId, sheetId).get(row, column);
+  state.blocked.of(unitId, sheetId).delete(row, column);
+  delete runtime._unitArrayFormulaRange[unitId]?.[sheetId]?.[row]?.[column];
+  const values = runtime._runtimeArrayFormulaCellData[unitId]?.[sheetId];
+  if (range === undefined) {
+    values?.realDeleteValue(row, column);
+    return;
+  }
+  state.now.of(unitId, sheetId).delete(row, column);
+  for (let atRow = range.startRow; atRow <= range.endRow; atRow += 1)
+    for (let atColumn = range.startColumn; atColumn <= range.endColumn; atColumn += 1)
+      values?.realDeleteValue(atRow, atColumn);
+}
+
+function repairFilling(): void {
+  const service = FormulaRuntimeService.prototype as unknown as RuntimeParts;
+  const { setRuntimeData, reset } = service;
+  service.reset = function (this: RuntimeParts) {
+    states.delete(this);
+    forgetRings(this);
+    reset.call(this);
+  };
+  service.setRuntimeData = function (this: RuntimeParts, value) {
+    const { currentUnitId: unitId, currentSubUnitId: sheetId, currentRow: row, currentColumn: column } = this;
+    const state = stateOf(this);
+    const known = knownSpills(this, unitId, sheetId, row, column);
+    const wasComputed = valueAt(this._runtimeData, unitId, sheetId, row, column) !== undefined;
+    if (wasComputed) takeBackSpill(this, unitId, sheetId, row, column);
+    const ring = ringMessage(this, unitId, sheetId, row, column);
+    setRuntimeData.call(this, ring === undefined ? value : errorObject('#CYCLE!', ring));
+    // One of a circle is read before it is computed, and what is read is remembered.
+    if (ring !== undefined) FORMULA_REF_TO_ARRAY_CACHE.clear();
+    const wanted = this._unitArrayFormulaRange[unitId]?.[sheetId]?.[row]?.[column] as IRange | undefined;
+    const isBlocked = wanted !== undefined && isBlockedCell(this, unitId, sheetId, row, column);
+    if (isBlocked) state.blocked.of(unitId, sheetId).set(row, column, wanted);
+    const filled = isBlocked ? undefined : wanted;
+    if (filled !== undefined) {
+      state.now.of(unitId, sheetId).set(row, column, filled);
+      // Cells that nobody could know to be filled may have been read too early.
+      const grown = (known.length === 0 ? [undefined] : known).map((range) => outside(filled, range));
+      const least = grown.reduce((one, other) => (area(other) < area(one) ? other : one));
+      for (const range of least) state.addDirty(unitId, sheetId, range);
+    }
+    expected.of(unitId, sheetId).delete(row, column);
+    for (const range of known)
+      if (range !== filled) for (const free of outside(range, filled)) state.addVacated(unitId, sheetId, free);
+  };
+  service._isInOtherArrayFormulaRange = function (
+    this: RuntimeParts,
+    unitId,
+    sheetId,
+    formulaRow,
+    formulaColumn,
+    row,
+    column,
+  ) {
+    const state = stateOf(this);
+    const others = [
+      ...state.now.of(unitId, sheetId).at(row, column),
+      ...state.before
+        .of(unitId, sheetId)
+        .at(row, column)
+        .filter(
+          (spill) =>
+            valueAt(this._runtimeData, unitId, sheetId, spill.row, spill.column) === undefined &&
+            !isBlockedCell(this, unitId, sheetId, spill.row, spill.column) &&
+            isFormula(this, unitId, sheetId, spill.row, spill.column),
+        ),
+    ];
+    let isTaken = false;
+    for (const other of others) {
+      if (other.row === formulaRow && other.column === formulaColumn) continue;
+      if (other.row < formulaRow || (other.row === formulaRow && other.column < formulaColumn)) isTaken = true;
+      else state.addDirty(unitId, sheetId, cell(other.row, other.column));
+    }
+    return isTaken;
+  };
+}
+
+function area(ranges: readonly IRange[]): number {
+  return ranges.reduce(
+    (sum, range) => sum + (range.endRow - range.startRow + 1) * (range.endColumn - range.startColumn + 1),
+    0,
+  );
+}
+
+function isFormula(runtime: RuntimeParts, unitId: string, sheetId: string, row: number, column: number): boolean {
+  return runtime._currentConfigService.getFormulaData()[unitId]?.[sheetId]?.[row]?.[column] !== undefined;
+}
+
+/** Remembers what a formula filled when something else is typed over it, until those that read it have been computed. */
+function repairOverwriting(): void {
+  const { updateArrayFormulaRange } = FormulaDataModel.prototype;
+  FormulaDataModel.prototype.updateArrayFormulaRange = function (unitId, sheetId, cellValue) {
+    const spills = this.getArrayFormulaRange()[unitId]?.[sheetId] ?? {};
+    for (const [row, line] of Object.entries(cellValue))
+      for (const column of Object.keys(line ?? {})) {
+        const range = spills[Number(row)]?.[Number(column)];
+        expected.of(unitId, sheetId).delete(Number(row), Number(column));
+        if (range) abandoned.set(this, [...(abandoned.get(this) ?? []), { unitId, sheetId, range }]);
+      }
+    return updateArrayFormulaRange.call(this, unitId, sheetId, cellValue);
+  };
+}
+
+function repairSettling(): void {
+  const config = FormulaCurrentConfigService.prototype as unknown as ConfigParts;
+  const { load, loadDataLite } = config;
+  config.load = function (this: ConfigParts, data) {
+    load.call(this, data);
+    spillsBefore.set(this.getArrayFormulaCellData(), indexed(this.getArrayFormulaRange()));
+    this._dirtyRanges = [...this._dirtyRanges, ...(abandoned.get(this._formulaDataModel) ?? [])];
+  };
+  config.loadDataLite = function (this: ConfigParts, rowData) {
+    loadDataLite.call(this, rowData);
+    spillsBefore.set(this.getArrayFormulaCellData(), indexed(this.getArrayFormulaRange()));
+  };
+  const service = CalculateFormulaService.prototype as unknown as ServiceParts;
+  service._executeStep = async function (this: ServiceParts) {
+    const { _runtimeService: runtime, _currentConfigService: data } = this;
+    const state = stateOf(runtime);
+    for (const { unitId, sheetId, range } of abandoned.get(data._formulaDataModel) ?? [])
+      state.addVacated(unitId, sheetId, range);
+    let given = await this._apply();
+    for (let round = 0; given !== undefined && round < mostRounds; round += 1) {
+      const dirty = state.takeDirty((...place) => isBlockedCell(runtime, ...place));
+      if (dirty.length === 0) {
+        abandoned.delete(data._formulaDataModel);
+        return true;
+      }
+      FORMULA_REF_TO_ARRAY_CACHE.clear();
+      CELL_INVERTED_INDEX_CACHE.clear();
+      data._forceCalculate = false;
+      data.loadDirtyRangesAndExcludedCell(dirty, {});
+      given = await this._apply(true);
+    }
+    return given === undefined ? undefined : true;
+  };
+}
+
+let repaired = false;
+
+export function repairSpills(): void {
+  if (repaired) return;
+  repaired = true;
+  repairReading();
+  repairFilling();
+  repairOverwriting();
+  repairSettling();
+}
