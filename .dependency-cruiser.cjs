@@ -11,7 +11,8 @@ const below = {
   drawing: ['formulas', 'units'],
   workbooks: ['hosts', 'functions', 'drawing', 'catalogue', 'formulas', 'units'],
   'task-pane': ['workbooks', 'hosts', 'functions', 'drawing', 'catalogue', 'formulas', 'units'],
-  workbench: ['task-pane', 'workbooks', 'hosts', 'functions', 'drawing', 'catalogue', 'formulas', 'units'],
+  offline: [],
+  workbench: ['offline', 'task-pane', 'workbooks', 'hosts', 'functions', 'drawing', 'catalogue', 'formulas', 'units'],
 };
 const mayUseAll = ['command-line', 'manual', 'tools'];
 const folders = [...Object.keys(below), ...mayUseAll];

@@ -1,141 +1,169 @@
 /**
- * Builds dist/, everything that Excel loads: the script and the metadata of the functions, the pane's pages, the
- * reference pages, the icons and the manifest. The site's address is SILTSTEAD_SITE, and localhost while developing.
+ * Builds dist/, the whole site, in three parts, each after the one before it:
+ *   add-in     what Excel loads: the functions' script and metadata, the pane, the icons, the manifest;
+ *   workbench  the page with the embedded spreadsheet, in a folder with copies of the add-in's own files;
+ *   site       what is written or copied rather than compiled: guide, reference, samples, licenses; and the script
+ *              that keeps the site for use without a network.
+ * The site's address is SILTSTEAD_SITE, and localhost while developing; only manifest and functions.json hold it.
  */
-const { existsSync, readdirSync, readFileSync } = require('node:fs');
+const { readdirSync, readFileSync, rmSync } = require('node:fs');
 const path = require('node:path');
+const { EsbuildPlugin } = require('esbuild-loader');
+const MiniCssExtractPlugin = require('mini-css-extract-plugin');
 const { require: requireTypeScript } = require('tsx/cjs/api');
-const webpack = require('webpack');
 const { dropDescriptions } = require('./src/tools/build/drop-descriptions.cjs');
+const { EmittedFiles } = require('./src/tools/build/emitted-files.cjs');
+const { CollectLicenses, licenseTexts } = require('./src/tools/build/licenses.cjs');
+const { characterClasses, lighterGrid } = require('./src/tools/build/lighter-grid.cjs');
+const { withPolicy } = require('./src/tools/build/page-policy.cjs');
+const { PrecacheList } = require('./src/tools/build/precache-list.cjs');
 
 const developmentSite = 'https://localhost:3000';
-const site = (process.env.SILTSTEAD_SITE ?? developmentSite).replace(/\/+$/, '');
+const site = (process.env.SILTSTEAD_SITE || developmentSite).replace(/\/+$/, '');
 
-const paneFolder = path.resolve(__dirname, 'src/task-pane');
-const iconFolder = path.resolve(paneFolder, 'icons');
+const inProject = (...names) => path.resolve(__dirname, ...names);
+const dist = inProject('dist');
+const paneFolder = inProject('src/task-pane');
 
-/** A page's script has the page's name in dist; a page whose script is not written yet comes without it. */
-const pages = {
-  'task-pane': './src/task-pane/main.ts',
-  drawing: './src/task-pane/drawing-page.ts',
+/** Every file of a folder with one of these endings, as [path under the folder, full path]. */
+function filesIn(folder, ...endings) {
+  return readdirSync(folder, { recursive: true })
+    .map((name) => name.replaceAll('\\', '/'))
+    .filter((name) => endings.some((ending) => name.endsWith(ending)))
+    .sort()
+    .map((name) => [name, path.join(folder, name)]);
+}
+
+const copies = (files, prefix = '') => files.map(([name, file]) => [prefix + name, readFileSync(file)]);
+const pageAt = (file, policy) => withPolicy(readFileSync(file, 'utf8'), policy);
+
+/** Types are checked by tsc on its own, so that the build only leaves them out. */
+const typescript = { test: /\.ts$/, loader: 'esbuild-loader', options: { target: 'es2020' } };
+
+/** webpack's own way of minimizing takes a minute and 3 GB for the embedded spreadsheet; this one takes seconds. */
+const fast = { minimizer: [new EsbuildPlugin({ target: 'es2020', css: true, legalComments: 'none' })] };
+
+/** What Excel loads is smaller by the slow way. Functions stand whole, like beside like, which compresses better. */
+const thorough = {
+  minimizeOptions: { javascript: { compress: { passes: 2, hoist_funs: true, reduce_funcs: false } } },
 };
-const written = Object.entries(pages).filter(([, file]) => existsSync(path.resolve(__dirname, file)));
 
-/** Types are checked by tsc on its own, which is faster than checking them here a second time. */
-const typescript = (more) => ({ test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true, ...more } });
-const functionsLayer = 'functions';
-const transformers = () => ({ before: [dropDescriptions] });
+/** What is the same in each part. */
+function part(mode, { name, folder = '', minimizing = fast, ...more }) {
+  return {
+    name,
+    mode,
+    target: ['web', 'es2020'],
+    context: __dirname,
+    output: { path: path.join(dist, folder), filename: '[name].js', chunkFilename: '[name].[contenthash:8].js' },
+    resolve: { extensions: ['.ts', '.js'] },
+    // Each page's script is one file, whole, but for what it asks for by import().
+    optimization: { splitChunks: false, runtimeChunk: false, ...minimizing },
+    cache: { type: 'filesystem', name, buildDependencies: { config: [__filename] } },
+    devtool: mode === 'production' ? false : 'source-map',
+    performance: { hints: false },
+    infrastructureLogging: { level: 'error' },
+    stats: { preset: 'errors-warnings' },
+    ...more,
+  };
+}
 
-/** Functions stand whole, one behind the other: like beside like takes 400 bytes less once compressed. */
-const minify = { compress: { passes: 2, hoist_funs: true, reduce_funcs: false } };
-
-/** Pages of our own carry no script and no style inside themselves, and are held to that by their browser. */
-const officeLibrary = 'https://appsforoffice.microsoft.com';
-const policy = [
-  "default-src 'none'",
-  `script-src 'self' ${officeLibrary}`,
-  "style-src 'self'",
-  "img-src 'self' data: blob:",
-  `connect-src 'self' ${officeLibrary}`,
-  "base-uri 'none'",
-  "form-action 'none'",
-].join('; ');
-
-/** What is not bundled: each file of dist that is copied or written rather than compiled. */
-class SiteFiles {
+/** Takes away what an earlier build has left. */
+class CleanFirst {
   apply(compiler) {
-    compiler.hooks.thisCompilation.tap('SiteFiles', (compilation) => {
-      const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
-      compilation.hooks.processAssets.tap({ name: 'SiteFiles', stage }, () => {
-        // Said to be minimized already, so that pages come out as they are written.
-        const emit = (name, content) =>
-          compilation.emitAsset(name, new webpack.sources.RawSource(content), { minimized: true });
-        for (const [name, content] of this.written()) emit(name, content);
-        for (const [name, file] of this.copied()) emit(name, readFileSync(file));
-        emit('manifest.xml', this.manifest());
-        emit('licenses.txt', this.licenses(compilation));
-        for (const [name, file] of this.found(paneFolder, '.html')) emit(name, this.page(file));
-      });
-    });
+    compiler.hooks.beforeRun.tap('CleanFirst', () => rmSync(dist, { recursive: true, force: true }));
   }
+}
 
-  written() {
-    const { siteFiles } = requireTypeScript('./src/manual/site-files.ts', __filename);
-    return siteFiles(site);
-  }
+const functionsLayer = 'functions';
+const functionsScript = {
+  test: /\.ts$/,
+  loader: 'ts-loader',
+  options: {
+    transpileOnly: true,
+    instance: functionsLayer,
+    getCustomTransformers: () => ({ before: [dropDescriptions] }),
+  },
+};
 
-  copied() {
-    return [
-      ...this.found(paneFolder, '.css'),
-      ...this.found(iconFolder, '.png').map(([name, file]) => [`icons/${name}`, file]),
-      ['reference/reference.css', path.resolve(__dirname, 'src/manual/reference.css')],
-    ];
-  }
+function addIn(mode) {
+  const { siteAddressFiles } = requireTypeScript('./src/manual/site-files.ts', __filename);
+  return part(mode, {
+    name: 'add-in',
+    minimizing: thorough,
+    entry: {
+      functions: { import: './src/functions/associate.ts', layer: functionsLayer },
+      'task-pane': './src/task-pane/main.ts',
+      drawing: './src/task-pane/drawing-page.ts',
+    },
+    experiments: { layers: true },
+    module: { rules: [{ oneOf: [{ issuerLayer: functionsLayer, ...functionsScript }, typescript] }] },
+    plugins: [
+      new CleanFirst(),
+      new CollectLicenses(),
+      new EmittedFiles(() => [
+        ...siteAddressFiles(site),
+        ...copies(filesIn(paneFolder, '.css').filter(([name]) => !name.includes('/'))),
+        ...copies(filesIn(path.join(paneFolder, 'icons'), '.png'), 'icons/'),
+        ['manifest.xml', readFileSync(inProject('manifest.xml'), 'utf8').replaceAll(developmentSite, site)],
+        ['task-pane.html', pageAt(path.join(paneFolder, 'task-pane.html'), 'excel')],
+        ['drawing.html', pageAt(path.join(paneFolder, 'drawing.html'), 'own')],
+      ]),
+    ],
+  });
+}
 
-  found(folder, extension) {
-    const names = readdirSync(folder).filter((name) => name.endsWith(extension));
-    return names.map((name) => [name, path.join(folder, name)]);
-  }
+/** Files of the add-in that the workbench has copies of, so that Excel never gets a file out of the workbench's cache. */
+const shared = ['functions.js', 'functions.json', 'drawing.html', 'task-pane.css', 'drawings.css'];
 
-  /** Our own license, and that of each package of which a page's script holds a part, as their licenses ask. */
-  licenses(compilation) {
-    const folders = new Set([path.resolve(__dirname)]);
-    for (const module of compilation.modules) {
-      const [folder] =
-        /^.*\/node_modules\/(?:@[^/]+\/)?[^/]+/.exec((module.resource ?? '').replaceAll('\\', '/')) ?? [];
-      if (folder) folders.add(folder);
-    }
-    const texts = [...folders].map((folder) => {
-      const { name } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
-      const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
-      if (file === undefined) throw new Error(`${name} is bundled but brings no license`);
-      return `${name}\n\n${readFileSync(path.join(folder, file), 'utf8').trim()}\n`;
-    });
-    return texts.sort().join(`\n${'-'.repeat(72)}\n\n`);
-  }
+function workbench(mode) {
+  return part(mode, {
+    name: 'workbench',
+    dependencies: ['add-in'],
+    folder: 'workbench',
+    entry: { workbench: './src/workbench/main.ts', drawing: './src/task-pane/drawing-page.ts' },
+    module: {
+      rules: [typescript, { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] }, characterClasses],
+    },
+    plugins: [
+      new MiniCssExtractPlugin(),
+      new CollectLicenses(),
+      ...lighterGrid(),
+      new EmittedFiles(() => [
+        ['index.html', pageAt(inProject('src/workbench/index.html'), 'workbench')],
+        ...copies(shared.map((name) => [name, path.join(dist, name)])),
+      ]),
+    ],
+  });
+}
 
-  manifest() {
-    return readFileSync(path.resolve(__dirname, 'manifest.xml'), 'utf8').replaceAll(developmentSite, site);
-  }
-
-  page(file) {
-    return readFileSync(file, 'utf8').replace(
-      '<meta charset="utf-8">',
-      (charset) => `${charset}\n  <meta http-equiv="Content-Security-Policy" content="${policy}">`,
-    );
-  }
+function wholeSite(mode) {
+  return part(mode, {
+    name: 'site',
+    dependencies: ['add-in', 'workbench'],
+    entry: { offline: './src/offline/register.ts', 'service-worker': './src/offline/service-worker.ts' },
+    module: { rules: [typescript] },
+    plugins: [
+      new CollectLicenses(),
+      new EmittedFiles(async () => {
+        const { sitePages } = requireTypeScript('./src/manual/site-files.ts', __filename);
+        const { sampleData } = requireTypeScript('./src/tools/build/sample-data.ts', __filename);
+        const samples = filesIn(inProject('sample-workbooks'), '.xlsx');
+        return [
+          ...sitePages().map(([name, page]) => [name, name.endsWith('.html') ? withPolicy(page, 'own') : page]),
+          ['site.css', readFileSync(inProject('src/manual/site.css'))],
+          ['site.webmanifest', readFileSync(inProject('src/offline/site.webmanifest'))],
+          ...copies(samples, 'sample-workbooks/'),
+          ...(await sampleData(samples)),
+          ['licenses.txt', licenseTexts(__dirname)],
+        ];
+      }),
+      new PrecacheList({ script: 'service-worker.js', folder: dist }),
+    ],
+  });
 }
 
 module.exports = (_, { mode = 'production' }) => {
   if (!site.startsWith('https://')) throw new Error(`SILTSTEAD_SITE is ${site}; Excel loads add-ins over https only`);
-  return {
-    mode,
-    target: ['web', 'es2020'],
-    entry: {
-      functions: { import: './src/functions/associate.ts', layer: functionsLayer },
-      ...Object.fromEntries(written),
-    },
-    output: { path: path.resolve(__dirname, 'dist'), filename: '[name].js', chunkFilename: '[name].js', clean: true },
-    resolve: { extensions: ['.ts', '.js'] },
-    module: {
-      rules: [
-        {
-          oneOf: [
-            {
-              issuerLayer: functionsLayer,
-              ...typescript({ instance: functionsLayer, getCustomTransformers: transformers }),
-            },
-            typescript(),
-          ],
-        },
-      ],
-    },
-    experiments: { layers: true },
-    // Excel does not wait for anything: each page's script is one file, whole, but for what it asks for by import().
-    optimization: { splitChunks: false, runtimeChunk: false, minimizeOptions: { javascript: minify } },
-    devtool: mode === 'production' ? false : 'source-map',
-    performance: { hints: false },
-    plugins: [new SiteFiles()],
-    stats: { preset: 'errors-warnings' },
-  };
+  return [addIn(mode), workbench(mode), wholeSite(mode)];
 };

@@ -111,7 +111,7 @@ describe('icons', () => {
   test('exist in every size that Excel may ask for, transparent around the drawing', () => {
     const files = readdirSync('src/task-pane/icons').filter((name) => name.endsWith('.png'));
     const sizes = files.map((name) => Number(/^icon-(\d+)\.png$/.exec(name)![1])).sort((a, b) => a - b);
-    expect(sizes).toEqual([16, 20, 24, 32, 40, 48, 64, 80, 96, 128]);
+    expect(sizes).toEqual([16, 20, 24, 32, 40, 48, 64, 80, 96, 128, 192, 512]);
     for (const size of sizes) {
       const png = readPng(readFileSync(`src/task-pane/icons/icon-${size}.png`));
       expect(png).toEqual({ width: size, height: size, colorType: 6, cornerAlpha: 0 });

@@ -1,10 +1,9 @@
 /** Serves dist over https for Excel and says how to load it there: `npm run start:excel`. */
 import { existsSync, readFileSync } from 'node:fs';
-import { createServer } from 'node:https';
 import { resolve } from 'node:path';
 import { getHttpsServerOptions } from 'office-addin-dev-certs';
 import { caCertificatePath, localhostCertificatePath, localhostKeyPath } from 'office-addin-dev-certs/lib/defaults';
-import { staticSite } from './static-site';
+import { serveSite } from './serve-site';
 
 const port = 3000;
 const site = `https://localhost:${port}`;
@@ -55,14 +54,8 @@ Windows or Mac trust this authority by hand: ${caCertificatePath}
 }
 
 async function serve(): Promise<void> {
-  const { cert, key } = await certificate();
-  const server = createServer({ cert, key }, staticSite('dist'));
-  server.on('error', (error: NodeJS.ErrnoException) => {
-    const reason = error.code === 'EADDRINUSE' ? `port ${port} is taken; stop what uses it` : error.message;
-    process.stderr.write(`${reason}\n`);
-    process.exitCode = 1;
-  });
-  server.listen(port, 'localhost', () => process.stdout.write(steps));
+  await serveSite({ folder: 'dist', port, certificate: await certificate() });
+  process.stdout.write(steps);
 }
 
 serve().catch((thrown: unknown) => {

@@ -1,12 +1,22 @@
 import { catalogue } from '../catalogue/all';
 import { functionsMetadata, helpPage } from '../functions/metadata';
 import { figuresPage } from './figures-page';
+import { frontPage, privacyPage, supportPage } from './front-pages';
 import { referenceIndex, referencePage } from './reference-page';
 
-/** The files of the built site that are written from the catalogue: path and content. */
-export function siteFiles(site: string): readonly (readonly [path: string, content: string])[] {
+type SiteFile = readonly [path: string, content: string];
+
+/** The written files that hold the address of the site, which Excel reads and no page does. */
+export function siteAddressFiles(site: string): readonly SiteFile[] {
+  return [['functions.json', JSON.stringify(functionsMetadata(site))]];
+}
+
+/** The pages of the site that are written from the catalogue and from texts of our own. */
+export function sitePages(): readonly SiteFile[] {
   return [
-    ['functions.json', JSON.stringify(functionsMetadata(site))],
+    ['index.html', frontPage()],
+    ['privacy.html', privacyPage()],
+    ['support.html', supportPage()],
     ['reference/index.html', referenceIndex(catalogue)],
     ['reference/figures.html', figuresPage()],
     ...catalogue.map((row) => [helpPage(row), referencePage(row)] as const),

@@ -21,8 +21,8 @@ export interface PaneParts {
   /** Undefined where the page stands alone. */
   readonly host: SheetHost | undefined;
   readonly functionLibrary: FunctionLibrary;
-  /** Where the pages and files of the site begin, such as `https://localhost:3000/`; the page's own folder where left out. */
-  readonly site?: string;
+  /** The address of a file of the site, such as `reference/index.html`; beside this page where left out. */
+  readonly page?: (path: string) => string;
   /** Said under the title where there is no spreadsheet. */
   readonly standing?: string;
   readonly views?: readonly View[];
@@ -36,13 +36,14 @@ export interface Pane {
   readonly close: () => void;
 }
 
+const besideThisPage = (path: string): string => new URL(path, document.baseURI).href;
+
 /** Builds the task pane inside an element, the same for Excel, the workbench and a page on its own. */
 export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
-  const { host, functionLibrary, site = new URL('.', document.baseURI).href, views = everyView } = parts;
+  const { host, functionLibrary, page = besideThisPage, views = everyView } = parts;
   const { notify, ask, dismiss, element: messages } = createMessages();
   const { work, element: workPlace } = createWork(notify);
   const units = watchUnits(host);
-  const page = (path: string): string => new URL(path, site).href;
   const selection = shareSelection(host);
   const context: PaneContext = {
     host,

@@ -1,10 +1,12 @@
 import type { Spreadsheet } from '../hosts/univer/spreadsheet';
 import type { WorkbookData } from '../hosts/workbook-model';
-import { readWorkbook } from '../workbooks/read-xlsx';
-import { writeWorkbook } from '../workbooks/write-xlsx';
 import { attempt, part } from './page-parts';
 
-const samplesFolder = 'sample-workbooks';
+/** The library that reads and writes .xlsx is large, and is loaded when a file is first opened or saved. */
+const xlsx = () => import(/* webpackChunkName: "xlsx" */ './xlsx');
+
+/** The workbooks of the site, beside the page's own folder. */
+const samplesFolder = '../sample-workbooks';
 const firstSample = 'US/cone-cut-plan.xlsx';
 const fileType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
@@ -20,19 +22,22 @@ function show(spreadsheet: Spreadsheet, workbook: WorkbookData, name: string): v
 }
 
 async function openSample(spreadsheet: Spreadsheet, path: string): Promise<void> {
-  const response = await fetch(`${samplesFolder}/${path}`);
+  // Beside each workbook the build leaves it as it is once read, so that a sample opens without the library.
+  const response = await fetch(`${samplesFolder}/${path.replace(/\.xlsx$/, '.json')}`);
   if (!response.ok) throw new Error(`the file is not there (${response.status})`);
   const name = path.slice(path.lastIndexOf('/') + 1);
-  show(spreadsheet, await readWorkbook(new Uint8Array(await response.arrayBuffer())), name);
+  show(spreadsheet, (await response.json()) as WorkbookData, name);
 }
 
 async function openFile(spreadsheet: Spreadsheet, file: File): Promise<void> {
+  const { readWorkbook } = await xlsx();
   show(spreadsheet, await readWorkbook(new Uint8Array(await file.arrayBuffer())), file.name);
 }
 
 async function saveFile(spreadsheet: Spreadsheet): Promise<void> {
   // A cell that is still being typed into is part of what was typed.
   await spreadsheet.current().facade.endEditingAsync(true);
+  const { writeWorkbook } = await xlsx();
   const bytes = await writeWorkbook(spreadsheet.save());
   const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: fileType }));
   const link = document.createElement('a');

@@ -1,5 +1,9 @@
 /** The workbench page: the embedded spreadsheet with the add-in's functions, files, and the pane beside the grid. */
+import './style-sheets';
 import '@univerjs/preset-sheets-core/lib/index.css';
+import '../task-pane/task-pane.css';
+import '../task-pane/drawings.css';
+import './workbench.css';
 import type { FunctionLibraryHolder } from '../functions/function-library';
 import type { SheetHost } from '../hosts/sheet-host';
 import { showReasonsOnHover } from '../hosts/univer/error-popup';
@@ -10,10 +14,11 @@ import { builtFunctions } from './built-functions';
 import { followSelection, helpWhileTyping, showCellLine } from './cell-line';
 import { startFiles } from './files';
 import { attempt, part } from './page-parts';
+import { keepForOffline } from './updates';
 
 async function start(): Promise<void> {
   const darkness = matchMedia('(prefers-color-scheme: dark)');
-  const functions = await builtFunctions('site');
+  const functions = await builtFunctions('.');
   const spreadsheet = createSpreadsheet({ container: part('grid'), functions, dark: darkness.matches });
   darkness.addEventListener('change', () => spreadsheet.setDark(darkness.matches));
   const host = univerHost(spreadsheet, () => darkness.matches);
@@ -24,15 +29,21 @@ async function start(): Promise<void> {
   const pane = showPane(host);
   spreadsheet.onOpened(pane.forget);
   document.body.dataset.ready = 'true';
+  keepForOffline(() => false);
   // For the browser tests, which drive the grid through the same doors as the pane.
   Object.assign(window, { workbench: { host, spreadsheet } });
+}
+
+/** The reference stands beside the page's own folder, which holds copies of all else that the pane asks for. */
+function siteFile(path: string): string {
+  return new URL(path.startsWith('reference/') ? `../${path}` : path, document.baseURI).href;
 }
 
 /** The very pane that Excel shows, open on the drawings, with the functions that the script has left in its library. */
 function showPane(host: SheetHost): Pane {
   const { siltstead: functionLibrary } = globalThis as FunctionLibraryHolder;
   if (functionLibrary === undefined) throw new Error('functions.js has not said what the pane needs; build it again');
-  const pane = mountPane(part('pane'), { host, functionLibrary, site: new URL('site/', document.baseURI).href });
+  const pane = mountPane(part('pane'), { host, functionLibrary, page: siteFile });
   pane.show('drawings');
   return pane;
 }

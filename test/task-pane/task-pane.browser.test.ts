@@ -3,7 +3,7 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { staticSite } from '../../src/command-line/static-site';
+import { siteListener } from '../../src/command-line/serve-site';
 import { launchBrowser } from '../harness/browser';
 
 /** Microsoft's own office.js, as its package ships it, in the place of the one on its delivery network. */
@@ -17,7 +17,7 @@ const complaints: string[] = [];
 const outside: string[] = [];
 
 beforeAll(async () => {
-  server = createServer(staticSite('dist'));
+  server = createServer(siteListener('dist'));
   await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
   browser = await launchBrowser();
   page = await browser.newPage();

@@ -1,9 +1,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { vi } from 'vitest';
+import { type RunningServer, serveSite } from '../../src/command-line/serve-site';
 import type { Block, SheetHost } from '../../src/hosts/sheet-host';
 import type { Spreadsheet } from '../../src/hosts/univer/spreadsheet';
-import { buildPage } from '../../src/workbench/build-page';
-import { type RunningServer, serve } from '../../src/workbench/server';
 
 /** What the page leaves for tests. */
 declare global {
@@ -12,12 +11,9 @@ declare global {
   }
 }
 
-let built: ReturnType<typeof buildPage> | undefined;
-
-/** Serves the workbench as `npm start` does, from what has been built. */
-export async function serveWorkbench(): Promise<RunningServer> {
-  built ??= buildPage();
-  return serve(await built, 4710);
+/** Serves the site as `npm start` does, from what has been built. */
+export function serveWorkbench(): Promise<RunningServer> {
+  return serveSite({ folder: 'dist', port: 4710, morePorts: 20 });
 }
 
 export interface OpenPage {
@@ -34,6 +30,8 @@ export async function openWorkbench(browser: Browser, address: string, dark = fa
     viewport: { width: 1400, height: 800 },
     colorScheme: dark ? 'dark' : 'light',
     acceptDownloads: true,
+    // Its own tests see to the copies that are kept for use without a network.
+    serviceWorkers: 'block',
   });
   const page = await context.newPage();
   const requests: string[] = [];
@@ -43,7 +41,7 @@ export async function openWorkbench(browser: Browser, address: string, dark = fa
   page.on('console', (message) => {
     if (message.type() === 'error') faults.push(message.text());
   });
-  await page.goto(address);
+  await page.goto(`${address}workbench/`);
   await page.waitForSelector('body[data-ready]');
   return { page, requests, faults };
 }

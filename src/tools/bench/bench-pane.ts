@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { staticSite } from '../../command-line/static-site';
+import { siteListener } from '../../command-line/serve-site';
 import { textTable } from '../../command-line/text-table';
 import { inBrowser, median, whileServing } from './bench-browser';
 import { figure, judged, type Wanted } from './bench-wanted';
@@ -75,7 +75,7 @@ async function openPane(browser: Browser, site: string): Promise<Page> {
 
 /** How soon the pane can be used, and how fast its finder answers. */
 export function paneTable(): Promise<string> {
-  return whileServing(staticSite('dist'), (site) =>
+  return whileServing(siteListener('dist'), (site) =>
     inBrowser(async (browser) => {
       const views: number[] = [];
       const letters: number[] = [];

@@ -1,5 +1,5 @@
 import type { RequestListener } from 'node:http';
-import { staticSite } from '../../command-line/static-site';
+import { siteListener } from '../../command-line/serve-site';
 import { textTable } from '../../command-line/text-table';
 import { inBrowser, median, whileServing } from './bench-browser';
 
@@ -39,7 +39,7 @@ const openings = 9;
 
 /** How long a fresh page takes, from its opening to the answer of the first function. */
 export function startTable(): Promise<string> {
-  const site = staticSite('dist');
+  const site = siteListener('dist');
   const listener: RequestListener = (request, response) => {
     if (request.url !== '/first.html') return site(request, response);
     response.writeHead(200, { 'Content-Type': 'text/html' }).end(page);

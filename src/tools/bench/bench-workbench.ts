@@ -1,12 +1,11 @@
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
+import { serveSite } from '../../command-line/serve-site';
 import { textTable } from '../../command-line/text-table';
 import type { SheetHost } from '../../hosts/sheet-host';
 import type { Spreadsheet } from '../../hosts/univer/spreadsheet';
 import type { CellData, WorkbookData } from '../../hosts/workbook-model';
-import { buildPage } from '../../workbench/build-page';
-import { serve } from '../../workbench/server';
 import { unitsNames, unitsSheet } from '../../workbooks/sheets/units-sheet';
 import { inBrowser, median } from './bench-browser';
 import { figure, judged, type Wanted } from './bench-wanted';
@@ -28,7 +27,7 @@ function largestSample(): { readonly path: string; readonly bytes: number } {
 
 async function openWorkbench(browser: Browser, address: string): Promise<Page> {
   const page = await browser.newPage({ viewport: { width: 1400, height: 800 } });
-  await page.goto(address);
+  await page.goto(`${address}workbench/`);
   await page.waitForSelector('body[data-ready]');
   await settled(page);
   return page;
@@ -110,7 +109,7 @@ async function convertInputs(page: Page): Promise<number> {
 
 /** How long the workbench takes to open a sample and to convert what was typed. */
 export async function workbenchTable(): Promise<string> {
-  const server = await serve(await buildPage(), 4750);
+  const server = await serveSite({ folder: 'dist', port: 4750, morePorts: 20 });
   const { path, bytes } = largestSample();
   try {
     return await inBrowser(async (browser) => {

@@ -5,7 +5,7 @@ import { chromium } from 'playwright-core';
 import { findBrowser } from '../browser/find-browser';
 
 /** The sizes, in pixels, that Excel asks for at its various scales. */
-const iconSizes = [16, 20, 24, 32, 40, 48, 64, 80, 96, 128] as const;
+const iconSizes = [16, 20, 24, 32, 40, 48, 64, 80, 96, 128, 192, 512] as const;
 
 const folder = join(process.cwd(), 'src/task-pane/icons');
 

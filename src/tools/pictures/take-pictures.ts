@@ -2,9 +2,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
+import { serveSite } from '../../command-line/serve-site';
 import type { Place } from '../../hosts/sheet-host';
-import { buildPage } from '../../workbench/build-page';
-import { serve } from '../../workbench/server';
 import { findBrowser } from '../browser/find-browser';
 
 interface Picture {
@@ -51,14 +50,14 @@ function fileOf(sample: string): string {
 
 async function takePictures(): Promise<void> {
   mkdirSync(folder, { recursive: true });
-  const server = await serve(await buildPage(), 4650);
+  const server = await serveSite({ folder: 'dist', port: 4650, morePorts: 20 });
   const browser = await chromium.launch({
     executablePath: await findBrowser(),
     chromiumSandbox: process.getuid?.() !== 0,
   });
   try {
     const page = await browser.newPage({ viewport: { width: 1480, height: 830 }, colorScheme: 'light' });
-    await page.goto(server.address);
+    await page.goto(`${server.address}workbench/`);
     await page.waitForSelector('body[data-ready]');
     for (const picture of pictures) await take(page, picture);
   } finally {

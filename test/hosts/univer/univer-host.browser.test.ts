@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { RunningServer } from '../../../src/command-line/serve-site';
 import type { SheetHost } from '../../../src/hosts/sheet-host';
-import type { RunningServer } from '../../../src/workbench/server';
 import { launchBrowser } from '../../harness/browser';
 import { cells, openBlank, openWorkbench, serveWorkbench } from '../../workbench/open-workbench';
 

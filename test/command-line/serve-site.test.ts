@@ -3,8 +3,11 @@ import { createServer, request, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { staticSite } from '../../src/command-line/static-site';
+import { siteListener } from '../../src/command-line/serve-site';
+
+const longScript = 'answer(42);\n'.repeat(2_000);
 
 let folder: string;
 let server: Server;
@@ -15,7 +18,8 @@ beforeAll(async () => {
   writeFileSync(join(folder, 'secret.txt'), 'above the site');
   writeFileSync(join(folder, 'site/functions.json'), '{"functions":[]}');
   writeFileSync(join(folder, 'site/reference/index.html'), '<!doctype html>');
-  server = createServer(staticSite(join(folder, 'site')));
+  writeFileSync(join(folder, 'site/long.js'), longScript);
+  server = createServer(siteListener(join(folder, 'site')));
   await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
 });
 
@@ -27,18 +31,20 @@ afterAll(() => {
 interface Answer {
   readonly status: number | undefined;
   readonly headers: Readonly<Record<string, string | string[] | undefined>>;
+  readonly bytes: Buffer;
   readonly body: string;
 }
 
 /** Asks for a path exactly as it is written, which `fetch` would tidy up first. */
-function ask(path: string, method = 'GET'): Promise<Answer> {
+function ask(path: string, headers: Record<string, string> = {}, method = 'GET'): Promise<Answer> {
   const { port } = server.address() as AddressInfo;
   return new Promise((resolve, reject) => {
-    const asked = request({ host: '127.0.0.1', port, path, method }, (response) => {
+    const asked = request({ host: '127.0.0.1', port, path, method, headers }, (response) => {
       const parts: Buffer[] = [];
       response.on('data', (part: Buffer) => parts.push(part));
       response.on('end', () => {
-        resolve({ status: response.statusCode, headers: response.headers, body: Buffer.concat(parts).toString() });
+        const bytes = Buffer.concat(parts);
+        resolve({ status: response.statusCode, headers: response.headers, bytes, body: bytes.toString() });
       });
     });
     asked.on('error', reject);
@@ -59,7 +65,7 @@ describe('the served site', () => {
   });
 
   test('answers HEAD without a body', async () => {
-    expect(await ask('/functions.json', 'HEAD')).toMatchObject({ status: 200, body: '' });
+    expect(await ask('/functions.json', {}, 'HEAD')).toMatchObject({ status: 200, body: '' });
   });
 
   test.each(['/../secret.txt', '/%2e%2e/secret.txt', '/..%2fsecret.txt', '/reference/..%2f..%2fsecret.txt'])(
@@ -71,11 +77,36 @@ describe('the served site', () => {
     },
   );
 
-  test.each(['/missing.js', '/reference', '/%', '/a%00b'])('says that it has no %s', async (path) => {
-    expect(await ask(path)).toMatchObject({ status: 404, body: 'no such file\n' });
+  test.each(['/missing.js', '/constructor', '/toString', '/__proto__', '/reference/missing'])(
+    'says that it has no %s',
+    async (path) => {
+      expect(await ask(path)).toMatchObject({ status: 404, body: 'no such file\n' });
+    },
+  );
+
+  test.each(['/%', '/%E0%A4%A', '//', '//example', '/a%00b', '/a%5Cb', '/a%2F%2Fb', '*'])(
+    'refuses an address that is none, and lives on: %s',
+    async (path) => {
+      expect(await ask(path)).toMatchObject({ status: 400, body: 'not the address of a file\n' });
+      expect(await ask('/functions.json')).toMatchObject({ status: 200 });
+    },
+  );
+
+  test('leads from a folder’s name to the folder, so that relative addresses hold', async () => {
+    const { status, headers } = await ask('/reference');
+    expect([status, headers.location]).toEqual([301, '/reference/']);
+  });
+
+  test('sends text compressed to whoever takes it, and says when nothing has changed', async () => {
+    const packed = await ask('/long.js', { 'accept-encoding': 'gzip' });
+    expect(packed).toMatchObject({ status: 200, headers: { 'content-encoding': 'gzip' } });
+    expect(packed.bytes.length).toBeLessThan(longScript.length / 10);
+    expect(gunzipSync(packed.bytes).toString()).toBe(longScript);
+    const { headers } = await ask('/long.js');
+    expect((await ask('/long.js', { 'if-none-match': String(headers.etag) })).status).toBe(304);
   });
 
   test('takes no other method', async () => {
-    expect((await ask('/functions.json', 'POST')).status).toBe(405);
+    expect((await ask('/functions.json', {}, 'POST')).status).toBe(405);
   });
 });

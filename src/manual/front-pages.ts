@@ -1,0 +1,77 @@
+import { page } from './page';
+
+/** The first page of the site: what it is for, and the way in. */
+export function frontPage(): string {
+  return page(
+    'Siltstead',
+    `<h1>Siltstead</h1>
+<p class="lead">You keep fish and grow plants with the same water, and you build the settling drums in front of your filters yourself, out of second-hand drums. You need a cone for a drum that no table lists, a cut plan for the sheets that you can buy, and an answer to how many fish all of it carries.</p>
+<p>Siltstead is a spreadsheet with worksheet functions for that work. Type what your tape measure says; it unrolls the cone, lays the pieces on the sheets, says how much base mix to pour and what the stand must carry, and follows a farm from feed to solids, ammonia, oxygen and flow.</p>
+<p class="way-in"><a class="button" href="workbench/index.html">Open the workbench</a></p>
+<p>The workbench runs in this browser. Nothing that you type leaves your machine, and after the first visit it works without a network.</p>
+<h2>Other ways in</h2>
+<ul>
+<li><a href="reference/index.html">All functions</a>, with formula, range, sources and an example each.</li>
+<li><a href="reference/figures.html">The figures behind the defaults</a>, with their published ranges.</li>
+<li><a href="support.html">Load it in Excel, get help, report a fault</a>.</li>
+</ul>
+<h2>Ready-made workbooks</h2>
+${sampleTable()}
+<h2>Before you build</h2>
+<p>Siltstead does the arithmetic. It knows nothing of the drum in front of you. Each step shows the cautions that go with it; where they and a maker's sheet, your local code or a licensed tradesperson differ, follow them.</p>
+<p><a href="privacy.html">Privacy</a> · <a href="licenses.txt">Licenses</a></p>`,
+    '',
+  );
+}
+
+const samples = [
+  ['cone-cut-plan', 'From tape measure to cut plan: patterns, pieces on sheets, base mix, stand'],
+  ['materials-sheet', 'What a settling bank needs, what it costs, and what a bought one would'],
+  ['stocking-scenarios', 'Farms side by side, from feed to the stage that reaches its limit first'],
+  ['harvest-book', 'Solids pulled, nutrients in them, the garden that they feed'],
+  ['water-book', 'The weekly water test, judged'],
+] as const;
+
+function sampleTable(): string {
+  const rows = samples.map(
+    ([name, what]) =>
+      `<tr><th scope="row">${what}</th>${['US', 'metric'].map((units) => `<td><a href="sample-workbooks/${units}/${name}.xlsx">${units}</a></td>`).join('')}</tr>`,
+  );
+  return `<div class="wide"><table><thead><tr><th>workbook</th><th>inches, gallons</th><th>millimeters, liters</th></tr></thead><tbody>${rows.join('\n')}</tbody></table></div>`;
+}
+
+export function privacyPage(): string {
+  return page(
+    'Privacy',
+    `<h1>Privacy</h1>
+<p class="lead">Siltstead collects nothing. It has no accounts, no counters and no advertising.</p>
+<ul>
+<li>The workbench, the guide and these pages ask no server but the one they came from, and only for their own files. What you type stays in your browser.</li>
+<li>Your browser keeps copies of the site's files, so that it works without a network. Clearing this site's data in the browser removes them.</li>
+<li>In Excel, the pane loads Microsoft's library for add-ins from Microsoft, as every add-in must; Microsoft's privacy statement covers that. The functions compute on your machine, or wherever your Excel runs.</li>
+<li>Whoever hosts this site can see, as with any site, which addresses ask for its files.</li>
+</ul>`,
+    '',
+  );
+}
+
+export function supportPage(): string {
+  return page(
+    'Help',
+    `<h1>Help</h1>
+<h2>In the workbench</h2>
+<p>Press <em>Functions</em> in the pane beside the grid and type what you want to know: how many drums, when may I pick. Select a cell with an error to read what is allowed.</p>
+<h2>Load it in Excel</h2>
+<p>You need Excel for Microsoft 365 on Windows or Mac, or the free Excel for the web, and the file <a href="manifest.xml" download>manifest.xml</a> of this site.</p>
+<h3>Excel on the web</h3>
+<ol><li>Open a workbook. Choose Home &gt; Add-ins &gt; More Settings &gt; Upload My Add-in.</li><li>Pick the manifest. It stays until the browser's data are cleared.</li></ol>
+<h3>Windows</h3>
+<ol><li>Put the manifest into a shared folder of your own.</li><li>File &gt; Options &gt; Trust Center &gt; Trust Center Settings &gt; Trusted Add-in Catalogs: type the folder's network path, press Add catalog, tick Show in Menu, press OK and start Excel again.</li><li>Home &gt; Add-ins &gt; Advanced &gt; SHARED FOLDER; pick Siltstead.</li></ol>
+<h3>Mac</h3>
+<ol><li>Copy the manifest to <code>~/Library/Containers/com.microsoft.Excel/Data/Documents/wef</code>; make the folder if it is not there.</li><li>Start Excel again, open a workbook and pick Siltstead under Home &gt; Add-ins.</li></ol>
+<p>If a formula shows <code>#NAME?</code> after the add-in was away, use <em>Re-enter SILT formulas</em> in the pane.</p>
+<h2>Report a fault</h2>
+<p>Tell whoever gave you this address, and say the formula as you typed it, what it answered, and what you expected. If you have the source, its README says how to run the checks.</p>`,
+    '',
+  );
+}

@@ -1,0 +1,35 @@
+/**
+ * What the embedded spreadsheet brings along for documents of prose in any language, which a grid of cells never asks
+ * for, replaced by nothing: 5 of its 12 MB are hyphenation patterns.
+ */
+const path = require('node:path');
+const webpack = require('webpack');
+
+const here = (file) => path.join(__dirname, 'lighter-grid', file);
+const isIn =
+  (folder) =>
+  ({ context = '' }) =>
+    context.replaceAll('\\', '/').includes(`/node_modules/${folder}`);
+const isInRenderer = isIn('@univerjs/engine-render/');
+
+/** Plugins that replace the modules. The names of the pattern files end in eight signs of their content. */
+function lighterGrid() {
+  const replaceIn = (isThere, request, file) =>
+    new webpack.NormalModuleReplacementPlugin(request, (asked) => {
+      if (isThere(asked)) asked.request = here(file);
+    });
+  return [
+    replaceIn(isInRenderer, /^\.\/[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/, 'no-patterns.js'),
+    replaceIn(isInRenderer, /^franc-min$/, 'no-language.js'),
+    replaceIn(isInRenderer, /^opentype\.js$/, 'no-font-files.js'),
+  ];
+}
+
+/** A loader's rule that keeps, of the table of character classes, those that the renderer asks for. */
+const characterClasses = {
+  test: /[\\/]unicode-regex[\\/]lib[\\/]data\.generated[\\/](\w+[\\/])?index\.js$/,
+  loader: path.join(__dirname, 'lighter-grid', 'keep-classes.cjs'),
+  type: 'javascript/esm',
+};
+
+module.exports = { lighterGrid, characterClasses };

@@ -1,0 +1,2 @@
+/** Stands for the hyphenation patterns of a language: there are none. */
+export {};

@@ -1,0 +1,3 @@
+/** What needs the .xlsx library, in one piece that the page loads when it first opens or saves a file. */
+export { readWorkbook } from '../workbooks/read-xlsx';
+export { writeWorkbook } from '../workbooks/write-xlsx';
