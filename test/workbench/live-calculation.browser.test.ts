@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { RunningServer } from '../../src/command-line/serve-site';
 import { cellName } from '../../src/hosts/address';
 import type { Block } from '../../src/hosts/sheet-host';
 import { openHeadless } from '../../src/hosts/univer/headless';
 import { sourceFunctions } from '../../src/hosts/univer/source-functions';
 import type { CellScalar } from '../../src/hosts/workbook-model';
-import type { RunningServer } from '../../src/workbench/server';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { readyMade } from '../../src/workbooks/sheets/ready-made';
 import { launchBrowser } from '../harness/browser';
