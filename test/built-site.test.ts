@@ -69,9 +69,9 @@ describe('the functions script', () => {
     expect(refused(() => call(22.5, 22.5, 4, 9.25))).toBe(message);
   });
 
-  test('is one file without evaluation of text, and within 60 kB as it travels', () => {
+  test('is one file without evaluation of text, and within 80 kB as it travels', () => {
     expect(file('functions.js')).not.toMatch(/\beval\(|new Function\(|\bimport\(/);
-    expect(gzipSync(file('functions.js'), { level: 9 }).length).toBeLessThanOrEqual(60_000);
+    expect(gzipSync(file('functions.js'), { level: 9 }).length).toBeLessThanOrEqual(80_000);
   });
 });
 
