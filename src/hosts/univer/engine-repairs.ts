@@ -2,6 +2,7 @@ import {
   ArrayValueObject,
   BaseFunction,
   type BaseValueObject,
+  CELL_INVERTED_INDEX_CACHE,
   type IFunctionService,
   NumberValueObject,
   StringValueObject,
@@ -13,7 +14,8 @@ import { repairSpills } from './spill-repairs';
 
 /**
  * Where the engine reads a cell formula otherwise than Excel does, in ways that would give a wrong number without a
- * word: quoted text such as "1/2" or "3-4" becomes a date, `22.50` becomes text, and array constants are cut at commas inside quotes.
+ * word: quoted text such as "1/2" or "3-4" becomes a date, `22.50` becomes text, array constants are cut at commas inside quotes,
+ * and a cell that holds 0 equals "", as one that holds 1 equals "1", once it has been looked up in the engine's index of values.
  */
 
 /** Functions that only hand values on; text given to them has to stay text. */
@@ -41,9 +43,17 @@ const createArray = ArrayValueObject.create;
 const createValue = ValueObjectFactory.create;
 let repaired = false;
 
+/** Nothing is looked up in the index of values; filling it also cost more time the more values a column held. */
+function repairComparing(): void {
+  CELL_INVERTED_INDEX_CACHE.canUseCache = () => ({ rowsInCache: [], rowsNotInCache: [] });
+  CELL_INVERTED_INDEX_CACHE.set = () => {};
+  CELL_INVERTED_INDEX_CACHE.setContinueBuildingCache = () => {};
+}
+
 function repairConstants(): void {
   if (repaired) return;
   repaired = true;
+  repairComparing();
   repairLexer();
   repairSpills();
   repairDependencies();

@@ -2,7 +2,6 @@ import type { IRange, IUnitRange } from '@univerjs/core';
 import {
   BaseReferenceObject,
   CalculateFormulaService,
-  CELL_INVERTED_INDEX_CACHE,
   FORMULA_REF_TO_ARRAY_CACHE,
   FormulaCurrentConfigService,
   FormulaDataModel,
@@ -228,7 +227,6 @@ function repairSettling(): void {
         return true;
       }
       FORMULA_REF_TO_ARRAY_CACHE.clear();
-      CELL_INVERTED_INDEX_CACHE.clear();
       data._forceCalculate = false;
       data.loadDirtyRangesAndExcludedCell(dirty, {});
       given = await this._apply(true);

@@ -116,6 +116,24 @@ describe('a workbook in the engine', () => {
     expect(values(opened, 'B1')).toEqual([['["US",[["3/4"],["22.50"],[null]],null]']]);
   });
 
+  it('tells 0 from blank and a number from its digits, however often a cell is compared', async () => {
+    const opened = await open({
+      A1: 0,
+      A2: 1,
+      A4: '1',
+      B1: '=A1=""',
+      C1: '=A1=""',
+      D1: '=IF(A1="","blank","0")',
+      E1: '=A2="1"',
+      F1: '=A2="1"',
+      G1: '=A4=1',
+      H1: '=A3=""',
+      I1: '=A3=0',
+      J1: '=SUM((A1:A4="")*1)',
+    });
+    expect(values(opened, 'B1:J1')).toEqual([[false, false, '0', false, false, false, true, true, 1]]);
+  });
+
   it('follows an error that came in through references back to its reason', async () => {
     const opened = await open({
       A1: '=SILT.TEST.REFUSE("US",7)',
