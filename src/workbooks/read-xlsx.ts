@@ -42,7 +42,8 @@ function readCell(cell: FileCell): CellData | undefined {
   const { model } = cell;
   if (model.master !== undefined) return undefined;
   const formula = cell.formula;
-  const value = readValue(formula === undefined ? cell.value : cell.result);
+  // The file library says nothing where a formula has given empty text.
+  const value = formula === undefined ? readValue(cell.value) : (readValue(cell.result) ?? '');
   const style = readStyle(model.style);
   const note = noteText(cell);
   if (formula === undefined && value === undefined && style === undefined && note === undefined) return undefined;

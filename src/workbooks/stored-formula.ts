@@ -1,5 +1,5 @@
 import { type Token, tokenize } from '@borgar/fx';
-import { newerFunctions, worksheetFunctions } from './newer-functions';
+import { newerFunctions, takesFunction, worksheetFunctions } from './newer-functions';
 
 function storedName(name: string): string {
   const upper = name.toUpperCase();
@@ -30,11 +30,12 @@ function parameters(tokens: readonly Token[]): ReadonlySet<string> {
   return names;
 }
 
-/** The index of the last token of what `@` stands before: a reference, or a call with its arguments. */
-function operandEnd(tokens: readonly Token[], start: number): number {
-  if (tokens[start]?.type !== 'func') return start;
+/** The index of the last token of what `@` stands before: a reference, a call with its arguments, or what brackets hold. */
+export function operandEnd(tokens: readonly Token[], start: number): number {
+  const open = tokens[start]?.type === 'func' ? start + 1 : start;
+  if (tokens[open]?.value !== '(') return start;
   let depth = 0;
-  for (let at = start + 1; at < tokens.length; at += 1) {
+  for (let at = open; at < tokens.length; at += 1) {
     if (tokens[at]!.value === '(') depth += 1;
     if (tokens[at]!.value === ')') depth -= 1;
     if (depth === 0) return at;
@@ -42,19 +43,46 @@ function operandEnd(tokens: readonly Token[], start: number): number {
   return tokens.length - 1;
 }
 
-function join(tokens: readonly Token[], names: ReadonlySet<string>): string {
+/** The places of names that stand for a function given to another: the last in `GROUPBY(A1:A9,B1:B9,SUM)`. */
+function givenFunctions(tokens: readonly Token[]): ReadonlySet<Token> {
+  const given = new Set<Token>();
+  const calls: string[] = [];
+  tokens.forEach((token, index) => {
+    if (token.value === '(')
+      calls.push(tokens[index - 1]?.type === 'func' ? tokens[index - 1]!.value.toUpperCase() : '');
+    else if (token.value === ')') calls.pop();
+    else if (
+      /^[A-Z][A-Z.]*$/i.test(token.value) &&
+      token.type.startsWith('range_named') &&
+      takesFunction.has(calls.at(-1) ?? '')
+    )
+      if (/^[(,]$/.test(tokens[index - 1]?.value ?? '') && /^[),]$/.test(tokens[index + 1]?.value ?? ''))
+        if (usualFunctions.has(token.value.toUpperCase())) given.add(token);
+  });
+  return given;
+}
+
+/** What may be given so; a name of the workbook's own is left alone. */
+const usualFunctions: ReadonlySet<string> = new Set(
+  'ABS ARRAYTOTEXT AVERAGE CONCAT COUNT COUNTA MAX MEDIAN MIN MODE.SNGL PERCENTOF PRODUCT STDEV.P STDEV.S SUM VAR.P VAR.S'.split(
+    ' ',
+  ),
+);
+
+function join(tokens: readonly Token[], names: ReadonlySet<string>, given: ReadonlySet<Token>): string {
   let text = '';
   for (let at = 0; at < tokens.length; at += 1) {
     const { type, value } = tokens[at]!;
     if (type === 'fx_prefix') continue;
     if (type === 'operator' && value === '@') {
       const end = operandEnd(tokens, at + 1);
-      text += `_xlfn.SINGLE(${join(tokens.slice(at + 1, end + 1), names)})`;
+      text += `_xlfn.SINGLE(${join(tokens.slice(at + 1, end + 1), names, given)})`;
       at = end;
     } else if (tokens[at + 1]?.type === 'operator' && tokens[at + 1]?.value === '#') {
       text += `_xlfn.ANCHORARRAY(${value})`;
       at += 1;
     } else if (type === 'func') text += storedName(value);
+    else if (given.has(tokens[at]!)) text += `_xleta.${value.toUpperCase()}`;
     else if (type === 'range_named' && names.has(value.toUpperCase())) text += `_xlpm.${value}`;
     else text += value;
   }
@@ -64,5 +92,5 @@ function join(tokens: readonly Token[], names: ReadonlySet<string>): string {
 /** A formula as files store it, without `=`: the reverse of `typedFormula`. */
 export function storedFormula(typed: string): string {
   const tokens = tokenize(typed.startsWith('=') ? typed : `=${typed}`);
-  return join(tokens, parameters(tokens));
+  return join(tokens, parameters(tokens), givenFunctions(tokens));
 }

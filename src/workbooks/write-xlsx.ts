@@ -45,6 +45,14 @@ function withoutCount(bytes: Uint8Array): Uint8Array {
   return new TextEncoder().encode(new TextDecoder().decode(bytes).replace(/(<sst\b[^>]*?) count="\d+"/, '$1'));
 }
 
+/** The version of the calculating engine that today's Excel writes. Below its own it would compute all anew, and show `#NAME?` where the add-in is not. */
+const calculatedBy = 191_029;
+
+function asOfToday(bytes: Uint8Array): Uint8Array {
+  const text = new TextDecoder().decode(bytes).replace(/(<calcPr\b[^>]*? calcId=)"\d+"/, `$1"${calculatedBy}"`);
+  return new TextEncoder().encode(text);
+}
+
 /**
  * Writes a workbook as an .xlsx file: formulas as Excel stores them, with their last results, spills with the
  * dynamic-array flag. The same data gives the same bytes, and nothing asks Excel to compute all anew when it opens.
@@ -78,6 +86,7 @@ export async function writeWorkbook(workbook: WorkbookData): Promise<Uint8Array>
     const bytes = unpack(entry);
     const number = /^xl\/worksheets\/sheet(\d+)\.xml$/.exec(entry.name)?.[1];
     const sheet = number === undefined ? undefined : workbook.sheets[Number(number) - 1];
+    if (entry.name === 'xl/workbook.xml') return newEntry(entry.name, asOfToday(bytes));
     if (entry.name === 'xl/sharedStrings.xml') return newEntry(entry.name, withoutCount(bytes));
     if (sheet === undefined) return newEntry(entry.name, bytes);
     const isActive = Number(number) - 1 === Math.max(0, active);

@@ -16,6 +16,20 @@ const pairs: readonly (readonly [typed: string, stored: string])[] = [
   ["='Silt units'!$B$4&SiltUnits", "'Silt units'!$B$4&SiltUnits"],
   ['=SUM(A2#)', 'SUM(_xlfn.ANCHORARRAY(A2))'],
   ['=@A1:A9', '_xlfn.SINGLE(A1:A9)'],
+  ['=@SILT.CONE.PATTERN(SiltUnits,B5,(C5+1)*2)', '_xlfn.SINGLE(_xldudf_SILT_CONE_PATTERN(SiltUnits,B5,(C5+1)*2))'],
+  ['=1+@INDEX(A1:A9,@B1:B9)*2', '1+_xlfn.SINGLE(INDEX(A1:A9,_xlfn.SINGLE(B1:B9)))*2'],
+  ['=@(A1:A3*2)', '_xlfn.SINGLE((A1:A3*2))'],
+  ['=GROUPBY(A1:A9,B1:B9,SUM)', '_xlfn.GROUPBY(A1:A9,B1:B9,_xleta.SUM)'],
+  [
+    '=PIVOTBY(A1:A9,B1:B9,C1:C9,LAMBDA(x,SUM(x)))',
+    '_xlfn.PIVOTBY(A1:A9,B1:B9,C1:C9,_xlfn.LAMBDA(_xlpm.x,SUM(_xlpm.x)))',
+  ],
+  [
+    '=IF(REGEXTEST(A1,"_xlfn.SUM("),TRIMRANGE(A1:C9),PERCENTOF(A1,B1))',
+    'IF(_xlfn.REGEXTEST(A1,"_xlfn.SUM("),_xlfn.TRIMRANGE(A1:C9),_xlfn.PERCENTOF(A1,B1))',
+  ],
+  ['=FORECAST.ETS.CONFINT(A1,B1:B9,C1:C9)', '_xlfn.FORECAST.ETS.CONFINT(A1,B1:B9,C1:C9)'],
+  ['=NETWORKDAYS.INTL(A1,B1)', 'NETWORKDAYS.INTL(A1,B1)'],
 ];
 
 describe('a cell formula', () => {
@@ -30,6 +44,10 @@ describe('a cell formula', () => {
   it('leaves a name alone that is no parameter, though a function of that name is', () => {
     expect(storedFormula('=LET(a,1,a+Rate)+a1')).toBe('_xlfn.LET(_xlpm.a,1,_xlpm.a+Rate)+a1');
   });
+});
+
+it('brings back one value of what is no single reference or call with brackets', () => {
+  expect(typedFormula('_xlfn.SINGLE(A1:A3*2)+1')).toBe('=@(A1:A3*2)+1');
 });
 
 describe('the dynamic-array flag', () => {
