@@ -1,10 +1,11 @@
 import type { CatalogueRow } from '../catalogue/define';
 import { ArgumentError } from '../catalogue/reading/argument-error';
 import { isBlank } from '../catalogue/reading/blank';
-import { digitsToType, formatMessage, type KindOf } from '../catalogue/reading/wording';
+import { digitsToType, formatMessage, type KindOf, NotFinite } from '../catalogue/reading/wording';
 import { Refusal } from '../formulas/refusal';
 import { type Profile, readProfile } from '../units/profile';
 import { wordGiven } from '../units/quantity';
+import { wordList } from '../units/text';
 import { Unreadable } from '../units/unreadable';
 import { at, type Block, cell, height, isBlock, PassedError, unwrap, width } from './adapter/cells';
 import { type Cell, headingRow, mostRows, type Presenter, presenter } from './adapter/results';
@@ -140,9 +141,24 @@ function callOnce(plan: Plan, taken: readonly unknown[], profile: Profile): Cell
   try {
     return plan.present(row.compute(given, profile), profile);
   } catch (error) {
-    if (error instanceof Refusal) throw reworded(error, plan, taken, profile);
-    throw error;
+    throw named(error, plan, taken, profile);
   }
+}
+
+/** What a computation says went wrong, with the argument that it is about. */
+function named(error: unknown, plan: Plan, taken: readonly unknown[], profile: Profile): unknown {
+  if (error instanceof Refusal) {
+    try {
+      return reworded(error, plan, taken, profile);
+    } catch (again) {
+      return named(again, plan, taken, profile);
+    }
+  }
+  if (!(error instanceof NotFinite)) return error;
+  const figures = plan.slots.filter(({ spec }, i) => 'kind' in spec && !isBlank(taken[i])).map(({ name }) => name);
+  return new ArgumentError(
+    `${wordList(figures.length > 0 ? figures : plan.slots.map(({ name }) => name))}: ${error.message}`,
+  );
 }
 
 /** Puts a formula's refusal into the sentence the user reads. */
@@ -173,12 +189,18 @@ function broadcast(
     const name = plan.slots.find((one, i) => one.broadcasts && isBlock(taken[i]))!.name;
     throw new ArgumentError(`${name}: a range is not allowed here, as the answer is several rows; give one value`);
   }
+  const rangesGiven = () =>
+    wordList(plan.slots.filter((one, i) => one.broadcasts && isBlock(taken[i])).map(({ name }) => name));
   const stacks = 'row' in result;
   if (stacks && shape.rows > 1 && shape.columns > 1) {
-    throw new ArgumentError(`ranges of ${shape.rows} rows and ${shape.columns} columns do not stack; give one column`);
+    throw new ArgumentError(
+      `${rangesGiven()}: ranges of ${shape.rows} rows and ${shape.columns} columns do not stack; give one column`,
+    );
   }
   if (shape.rows * shape.columns > mostRows * (stacks ? 1 : 100)) {
-    throw new ArgumentError(`the answer would be ${shape.rows * shape.columns} values; ask for fewer`);
+    throw new ArgumentError(
+      `${rangesGiven()}: the answer would be ${shape.rows * shape.columns} values; give smaller ranges`,
+    );
   }
   const varies = plan.slots.map((one, i) => one.broadcasts && isBlock(taken[i]));
   const answer = (row: number, column: number): unknown[] => {

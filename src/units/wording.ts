@@ -35,5 +35,6 @@ function wordBare(profile: Profile, kind: Kind, bare: number, digits = 6): strin
   if (kind === 'date') return dateOfSerial(bare);
   const { symbol } = profile.units[kind];
   const one = bare === 1 && /^(?:minute|hour|day|month|degree)s$/.test(symbol) ? symbol.slice(0, -1) : symbol;
-  return `${Number(bare.toPrecision(digits))} ${one}`.trimEnd();
+  const rounded = Number(bare.toPrecision(digits));
+  return `${Number.isFinite(rounded) ? rounded : bare} ${one}`.trimEnd();
 }

@@ -93,7 +93,17 @@ describe('the adapter reads arguments', () => {
   });
 
   it('gives a message instead of a number that is not finite', () => {
-    expect(says(ratioCall, 'metric', 1e-200)).toContain('too large or too small');
+    expect(says(ratioCall, 'metric', 1e-200)).toBe(
+      '#VALUE! length: these numbers are too large or too small to compute with; check their units',
+    );
+  });
+
+  it('reads a range of nothing as a blank, and says what a cell of another sort is not', () => {
+    expect(says(ratioCall, 'US', [[]])).toContain('length: blank is not allowed');
+    expect(says(ratioCall, 'US', { type: 'Entity', basicType: 'Error' })).toContain(
+      'length: something that is neither a number nor',
+    );
+    expect(ratioCall('metric', { type: 'Entity', text: '1 m' })).toEqual([[1]]);
   });
 });
 
@@ -121,6 +131,9 @@ describe('the adapter spreads over ranges', () => {
   it('combines a column with a single value and refuses sizes that do not fit', () => {
     expect(frustumCall('US', [[2], [4]], 1)).toHaveLength(2);
     expect(says(frustumCall, 'US', [[2], [4]], [[1], [1], [1]])).toContain('bottom: 3 rows do not fit the 2 rows');
+    expect(says(frustumCall, 'US', [[2], [4]], [[1, 1]])).toContain(
+      'top or bottom: ranges of 2 rows and 2 columns do not stack',
+    );
   });
 
   it('passes an error in a cell on as what it is', () => {

@@ -2,7 +2,7 @@ import type { Caution } from '../../formulas/caution';
 import type { Figure } from '../../formulas/refusal';
 import { isKind, type Kind } from '../../units/kinds';
 import type { Profile } from '../../units/profile';
-import { wordQuantity } from '../../units/quantity';
+import { toProfile, wordQuantity } from '../../units/quantity';
 
 /** The kind of the argument of that name, where it has one. */
 export type KindOf = (name: string) => Kind | undefined;
@@ -11,6 +11,14 @@ export type KindOf = (name: string) => Kind | undefined;
 export const digitsToRead = 4;
 export const digitsToType = 6;
 
+/** A figure came out as none: what was given is too large or too small to compute with. */
+export class NotFinite extends Error {
+  constructor() {
+    super('these numbers are too large or too small to compute with; check their units');
+    this.name = 'NotFinite';
+  }
+}
+
 /** Puts the figures of a sentence into the user's units; a mark may say its kind itself, `{rate:areal rate}`. */
 export function formatMessage(sentence: Caution, kindOf: KindOf, profile: Profile, digits = digitsToRead): string {
   const { text, figures = {} } = sentence;
@@ -18,7 +26,8 @@ export function formatMessage(sentence: Caution, kindOf: KindOf, profile: Profil
     const figure: Figure | undefined = figures[name];
     if (figure === undefined) return mark;
     const { value, like } = typeof figure === 'number' ? { value: figure, like: own } : figure;
-    const kind = kindOf(like) ?? (isKind(like) ? like : undefined);
-    return wordQuantity(profile, kind ?? 'number', value, digits);
+    const kind = kindOf(like) ?? (isKind(like) ? like : 'number');
+    if (!Number.isFinite(toProfile(profile, kind, value))) throw new NotFinite();
+    return wordQuantity(profile, kind, value, digits);
   });
 }

@@ -21,8 +21,8 @@ export function unwrap(value: unknown): unknown {
     if (!Array.isArray(first)) return first;
     if (first.length === 1) return first[0];
   }
-  if (value.length === 0) return '';
-  return Array.isArray(value[0]) ? value : [value];
+  const block: readonly unknown[] = Array.isArray(value[0]) ? value : [value];
+  return block.some((line) => Array.isArray(line) && line.length > 0) ? block : '';
 }
 
 export function isBlock(value: unknown): value is Block {
@@ -37,13 +37,14 @@ export function cell(value: unknown): CellValue {
   if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return value;
   if (value === null || value === undefined) return '';
   if (typeof value === 'object') {
-    const shape = value as { code?: unknown; message?: unknown; basicValue?: unknown };
+    const shape = value as { code?: unknown; message?: unknown; basicValue?: unknown; text?: unknown };
     const code = typeof shape.code === 'string' ? shape.code : shape.basicValue;
     if (typeof code === 'string' && code.startsWith('#')) {
       throw new PassedError(code, typeof shape.message === 'string' ? shape.message : '');
     }
     const basic = shape.basicValue;
     if (typeof basic === 'number' || typeof basic === 'string' || typeof basic === 'boolean') return basic;
+    return typeof shape.text === 'string' ? shape.text : 'something that is neither a number nor text';
   }
   return String(value).slice(0, 255);
 }

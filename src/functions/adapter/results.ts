@@ -2,7 +2,7 @@ import type { CellFault, Column, MixedCell, Quantity } from '../../catalogue/arg
 import type { Result } from '../../catalogue/define';
 import { ArgumentError } from '../../catalogue/reading/argument-error';
 import { headings } from '../../catalogue/reading/headings';
-import { formatMessage, type KindOf } from '../../catalogue/reading/wording';
+import { formatMessage, type KindOf, NotFinite } from '../../catalogue/reading/wording';
 import type { Caution } from '../../formulas/caution';
 import type { Profile } from '../../units/profile';
 import { toProfile } from '../../units/quantity';
@@ -77,7 +77,7 @@ function mixed(value: MixedCell, kindOf: KindOf, profile: Profile): Cell {
 
 function finite(value: number): number {
   if (Number.isFinite(value)) return value === 0 ? 0 : value;
-  throw new ArgumentError('these numbers are too large or too small to compute with; check their units');
+  throw new NotFinite();
 }
 
 function capped(rows: Cell[][]): Cell[][] {

@@ -1,0 +1,32 @@
+import { catalogue } from '../../catalogue/all';
+import { callOf } from './arguments';
+import type { FuzzLog } from './fuzz-log';
+import { type Judge, judge } from './judge';
+import { Random } from './random';
+
+/** A call takes no longer than this, ms; what samples a whole farm a thousand times may. */
+const MOST_MS = 200;
+const SAMPLING_MS = 3000;
+
+/** How seldom a function is called beside one that only multiplies: those that read tables, and those that sample a farm. */
+function rarity({ name, arguments: args }: Judge['row']): number {
+  if (sampling.test(name)) return 20_000;
+  if (name.startsWith('CUT.')) return Number.POSITIVE_INFINITY;
+  return Object.values(args).some((spec) => 'cells' in spec || 'table' in spec) || name.endsWith('.LIST') ? 40 : 1;
+}
+
+const sampling = /^PLAN\.(?:RANGE|DRIVERS)$/;
+
+/** Makes that many calls of single values over the whole catalogue. */
+export function scalarCalls(seed: number, count: number, log: FuzzLog): void {
+  const random = new Random(seed);
+  const judges = catalogue.map(judge).map((one) => ({ ...one, share: 1 / rarity(one.row) }));
+  for (let i = 0; i < count; i++) {
+    let one = random.pick(judges);
+    while (one.share < 1 && !random.chance(one.share)) one = random.pick(judges);
+    const call = callOf(random, one.row);
+    log.before(call);
+    const fault = one.faultOf(call, sampling.test(one.row.name) ? SAMPLING_MS : MOST_MS);
+    if (fault !== undefined) log.fault(call, fault);
+  }
+}
