@@ -47,8 +47,54 @@ function dioxide(celsius: number, ph: number, factor: number): PublishedRow {
   };
 }
 
+const phreeqc = 'PHREEQC 3, phreeqc.dat, US Geological Survey';
+
+/** pH at once (column 1) or aired (2) of a cubic meter after a dose, as a general-purpose geochemistry program has it. */
+function after(
+  ph: number,
+  celsius: number,
+  rise: number,
+  alkali: string,
+  column: 1 | 2,
+  expected: number,
+  alkalinity = ph === 6.8 ? 50 : 100,
+): PublishedRow {
+  const strength: Readonly<Record<string, number>> = {
+    'sodium carbonate': 52.994,
+    'sodium hydroxide': 39.997,
+    'sodium bicarbonate': 84.007,
+    'calcium hydroxide': 37.046,
+  };
+  const grams = (rise * (strength[alkali] ?? 0)) / 50.043;
+  return {
+    call: ['WATER.AFTER', 'US', '1 m3', alkalinity, ph, `${celsius} °C`, alkali, `${grams} g`],
+    cell: [0, column],
+    expected,
+    absolute: column === 2 ? 0.02 : 0.1,
+    source: phreeqc,
+    place: `rise of ${rise} mg/L at pH ${ph}, ${celsius} °C, test/oracles/alkali-dose.py`,
+    known: 'computed',
+  };
+}
+
+/** Weiss’s equation for oxygen, in mL/L of gas at 0 °C, is a fit of its own to other measurements. */
+function weiss(celsius: number, salinity: number): PublishedRow {
+  const t = (celsius + 273.15) / 100;
+  const fresh = -173.4292 + 249.6339 / t + 143.3483 * Math.log(t) - 21.8492 * t;
+  const salt = salinity * (-0.033096 + 0.014259 * t - 0.0017 * t * t);
+  return {
+    call: ['WATER.OXYGEN', 'US', `${celsius} °C`, 0, salinity],
+    expected: 1.42903 * Math.exp(fresh + salt),
+    tolerance: 5e-3,
+    source: 'Weiss, Deep-Sea Research 17:721 (1970), equation 4, x 1.42903 mg/mL',
+    place: `${celsius} °C, salinity ${salinity}`,
+    known: 'read',
+  };
+}
+
 /** Oxygen, ammonia, carbon dioxide and alkali. */
 export const waterChemistryRows: readonly PublishedRow[] = [
+  ...[0, 10, 20, 30].flatMap((celsius) => [weiss(celsius, 0), weiss(celsius, 35)]),
   oxygen(14.621, 'fresh, 0 °C', 'US', 32),
   oxygen(11.288, 'fresh, 10 °C', 'US', 50),
   oxygen(9.092, 'fresh, 20 °C', 'US', '293.15 K'),
@@ -177,11 +223,11 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     known: 'memory',
   },
   {
-    call: ['WATER.DOSE', 'metric', '1 m3', 1000, 'calcium hydroxide'],
-    expected: 740,
+    call: ['WATER.BUFFER', 'metric', '1 kg/d', 'calcium hydroxide'],
+    expected: 7.14 / 1.35,
     tolerance: 2e-3,
     source: 'Water-treatment handbooks: hydrated lime is worth 1.35 of calcium carbonate',
-    place: 'equivalent weights 37.05 and 50.04',
+    place: 'equivalent weights 37.05 and 50.04, for the 7.14 of alkalinity a unit of nitrogen',
     known: 'memory',
   },
   {
@@ -226,5 +272,45 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     source: 'UF/IFAS FA16: 0.05 mg/L harms, and 0.0654 of the total is un-ionized at 28 °C and pH 8.0',
     place: 'figure 4; stricter than the total limit of 3 mg/L',
     known: 'read',
+  },
+  after(6.8, 25, 50, 'sodium carbonate', 1, 9.1876),
+  after(6.8, 25, 50, 'sodium hydroxide', 1, 10.073),
+  after(7.4, 25, 100, 'sodium bicarbonate', 1, 7.6711),
+  after(7.0, 15, 100, 'sodium carbonate', 1, 10.385, 20),
+  after(7.8, 28, 50, 'calcium hydroxide', 2, 7.9167, 150),
+  {
+    call: ['WATER.AFTER', 'metric', 1, '0 mg/L', 6.9, 25, 'sodium bicarbonate', '0.84007 g'],
+    cell: [0, 1],
+    expected: 8.3,
+    absolute: 0.05,
+    source: 'Teaching page on the pH of sodium hydrogen carbonate',
+    place: '0.010 mol/L at 25 °C: near 8.3',
+    known: 'read',
+  },
+  {
+    call: ['WATER.AFTER', 'US', 1, '0 mg/L', 6.9, 77, 'sodium hydroxide', '0.1514164 g'],
+    cell: [0, 1],
+    expected: 11,
+    absolute: 0.02,
+    source: 'Definition of pH and the ion product of water, 1e-14 at 25 °C',
+    place: '0.001 mol/L of strong base: pH 11.0',
+    known: 'computed',
+  },
+  {
+    call: ['WATER.DOSE', 'US', 1, 40, 'sodium carbonate', 1, 50, 6.8, '25 °C'],
+    expected: (40e-3 * 3.785411784 * (105.988 / 100.086)) / 28.349523125,
+    tolerance: 1e-4,
+    source: 'Equivalent weights of soda ash and calcium carbonate, 52.99 and 50.04',
+    place: 'a rise of 40 mg/L, which stays under pH 9',
+    known: 'computed',
+  },
+  {
+    call: ['WATER.STEPS', 'metric', 1000, 50, 100, 6.8, 25, 'sodium bicarbonate', 1],
+    cell: [0, 4],
+    expected: 7.0947,
+    absolute: 0.02,
+    source: phreeqc,
+    place: 'rise of 50 mg/L with carbon dioxide held, test/oracles/alkali-dose.py',
+    known: 'computed',
   },
 ];

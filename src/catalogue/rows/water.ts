@@ -1,4 +1,4 @@
-import { alkalis, waterBuffer, waterDose } from '../../formulas/water/alkali';
+import { waterBuffer } from '../../formulas/water/alkali';
 import { waterCarbonDioxide } from '../../formulas/water/carbonate';
 import { oxygenTime } from '../../formulas/water/oxygen-time';
 import { waterAmmonia, waterLimit } from '../../formulas/water/water-ammonia';
@@ -9,22 +9,10 @@ import { define } from '../define';
 import { ammoniaAsNitrogen } from '../readers';
 import { elevation, ph, salinity, temperature } from '../water-arguments';
 import { waterCheckRow } from './water-check';
+import { alkali, care, caustic, purity, waterDoseRows, weights } from './water-dose';
 
 const emerson = 'Emerson, Russo, Lund and Thurston, Journal of the Fisheries Research Board of Canada 32:2379 (1975)';
 const salt = 'Salt: Khoo, Culberson and Bates (1977), as in Bower and Bidwell (1978)';
-const weights = 'Standard atomic weights, IUPAC (2021)';
-const care = 'Defer to local advice for your fish; test with a kit that you trust.';
-const caustic =
-  'Caustic alkalis burn skin and eyes and can kill fish in a gulp: goggles, dissolve first, add slowly, test pH as you go.';
-
-const purity = {
-  kind: 'share',
-  above: 0,
-  default: 'alkali purity',
-  meaning: 'share of the alkali in what is bought',
-} as const;
-const alkali = { choice: alkalis, meaning: 'alkali by its chemical name' } as const;
-
 export const waterRows = [
   define({
     name: 'WATER.DENSITY',
@@ -149,21 +137,6 @@ export const waterRows = [
     sources: ['NH4+ + 2 O2 → NO3- + 2 H+ + H2O', weights],
     example: { formula: '=SILT.WATER.BUFFER("metric","100 g/d","sodium bicarbonate")', gives: '1.2' },
   }),
-  define({
-    name: 'WATER.DOSE',
-    summary: 'Alkali that raises the alkalinity of a volume.',
-    arguments: {
-      volume: { kind: 'volume', atLeast: 0, meaning: 'water' },
-      rise: { kind: 'alkalinity', atLeast: 0, meaning: 'rise wanted, as CaCO3' },
-      alkali,
-      purity,
-    },
-    result: { scalar: 'portion' },
-    compute: (given) => waterDose(given.volume, given.rise, given.alkali, given.purity),
-    formula: 'alkali = volume × rise / (strength as CaCO3 × purity)',
-    notes: ['Raise it over several days; pH that jumps turns ammonia un-ionized.', caustic],
-    sources: [weights],
-    example: { formula: '=SILT.WATER.DOSE("metric",1000,50,"sodium bicarbonate")', gives: '83.9' },
-  }),
+  ...waterDoseRows,
   waterCheckRow,
 ];

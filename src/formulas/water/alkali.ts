@@ -7,24 +7,39 @@ const { hydrogen, carbon, oxygen, sodium, magnesium, potassium, calcium } = atom
 const carbonate = carbon + 3 * oxygen;
 const hydroxide = oxygen + hydrogen;
 
-/** Molar mass, g/mol, and the acid that a mole neutralizes, mol. */
+/** Molar mass, g/mol; the acid that a mole neutralizes and the inorganic carbon that it brings, mol. */
 const table = {
-  'sodium bicarbonate': [sodium + hydrogen + carbonate, 1],
-  'potassium bicarbonate': [potassium + hydrogen + carbonate, 1],
-  'sodium carbonate': [2 * sodium + carbonate, 2],
-  'potassium carbonate': [2 * potassium + carbonate, 2],
-  'calcium carbonate': [calcium + carbonate, 2],
-  'calcium magnesium carbonate': [calcium + magnesium + 2 * carbonate, 4],
-  'calcium hydroxide': [calcium + 2 * hydroxide, 2],
-  'magnesium hydroxide': [magnesium + 2 * hydroxide, 2],
-  'potassium hydroxide': [potassium + hydroxide, 1],
-  'sodium hydroxide': [sodium + hydroxide, 1],
-} as const satisfies Record<string, readonly [number, number]>;
+  'sodium bicarbonate': [sodium + hydrogen + carbonate, 1, 1],
+  'potassium bicarbonate': [potassium + hydrogen + carbonate, 1, 1],
+  'sodium carbonate': [2 * sodium + carbonate, 2, 1],
+  'potassium carbonate': [2 * potassium + carbonate, 2, 1],
+  'calcium carbonate': [calcium + carbonate, 2, 1],
+  'calcium magnesium carbonate': [calcium + magnesium + 2 * carbonate, 4, 2],
+  'calcium hydroxide': [calcium + 2 * hydroxide, 2, 0],
+  'magnesium hydroxide': [magnesium + 2 * hydroxide, 2, 0],
+  'potassium hydroxide': [potassium + hydroxide, 1, 0],
+  'sodium hydroxide': [sodium + hydroxide, 1, 0],
+} as const satisfies Record<string, readonly [number, number, number]>;
 
 export type Alkali = keyof typeof table;
 
 /** Every alkali by its chemical name. */
 export const alkalis = Object.keys(table) as readonly Alkali[];
+
+/** Molar mass, g/mol, with the alkalinity (mol of charge) and the inorganic carbon (mol) that a mole brings. */
+export function alkaliMole(alkali: Alkali): {
+  readonly mass: number;
+  readonly equivalents: number;
+  readonly carbon: number;
+} {
+  const [mass, equivalents, carbon] = table[alkali];
+  return { mass, equivalents, carbon };
+}
+
+/** Whether it dissolves so slowly that the water has no pH at once to speak of: carbonates of calcium and magnesium. */
+export function dissolvesSlowly(alkali: Alkali): boolean {
+  return alkali === 'calcium carbonate' || alkali === 'calcium magnesium carbonate';
+}
 
 /**
  * Alkalinity that a pure alkali brings, kg as CaCO3 per kg: its equivalents over those of calcium carbonate.
@@ -33,7 +48,7 @@ export const alkalis = Object.keys(table) as readonly Alkali[];
  * Source: standard atomic weights.
  */
 export function alkaliStrength(alkali: Alkali): number {
-  const [mass, equivalents] = table[alkali];
+  const { mass, equivalents } = alkaliMole(alkali);
   return (equivalents / mass) * (molarMass.calciumCarbonate / 2);
 }
 

@@ -2,6 +2,7 @@
  * Carbon dioxide in fresh water, from what a test kit can tell: alkalinity and pH.
  */
 
+import { rootBetween } from '../numeric/root';
 import { Refusal } from '../refusal';
 import { molarMass } from './atomic-mass';
 
@@ -69,4 +70,52 @@ export function waterCarbonDioxide(alkalinity: number, ph: number, temperature: 
     );
   }
   return dioxide * molarMass.carbonDioxide;
+}
+
+/** A mol of charge a liter as kg/m3 of calcium carbonate, and back by division. */
+export const CALCIUM_CARBONATE_PER_EQUIVALENT = molarMass.calciumCarbonate / 2;
+
+/** Water whose alkalinity is carbonate: alkalinity in mol of charge a liter, all inorganic carbon in mol/L. */
+export interface CarbonateWater {
+  readonly alkalinity: number;
+  readonly carbon: number;
+}
+
+/** Charge of carbonate ions per mol of inorganic carbon, 0 to 2. */
+export function carbonateCharge(hydrogen: number, { first, second }: CarbonateConstants): number {
+  return (first * (hydrogen + 2 * second)) / (hydrogen * hydrogen + first * (hydrogen + second));
+}
+
+/** Charge of hydroxide over hydrogen ions, mol/L. */
+export function waterCharge(hydrogen: number, { water }: CarbonateConstants): number {
+  return water / hydrogen - hydrogen;
+}
+
+/** Range in which a pH is looked for. */
+const [LOWEST_PH, HIGHEST_PH] = [1, 14];
+
+/**
+ * pH of water in a closed bottle: its alkalinity = carbon x charge of carbonate + hydroxide - hydrogen.
+ *
+ * Fresh water, 0 to 40 °C; source as for carbonateConstants, mass and charge balance by Stumm and Morgan, Aquatic Chemistry.
+ */
+export function closedPh({ alkalinity, carbon }: CarbonateWater, constants: CarbonateConstants): number {
+  const excess = (ph: number): number => {
+    const hydrogen = 10 ** -ph;
+    return carbon * carbonateCharge(hydrogen, constants) + waterCharge(hydrogen, constants) - alkalinity;
+  };
+  return rootBetween(excess, LOWEST_PH, HIGHEST_PH, 1e-12);
+}
+
+/** pH of water that air keeps at a level of dissolved carbon dioxide, mol/L. Range and sources as for closedPh. */
+export function airedPh(alkalinity: number, dioxide: number, constants: CarbonateConstants): number {
+  const excess = (ph: number): number => airedAlkalinity(ph, dioxide, constants) - alkalinity;
+  return rootBetween(excess, LOWEST_PH, HIGHEST_PH, 1e-12);
+}
+
+/** Alkalinity, mol of charge a liter, at which water with that much carbon dioxide has a pH; the inverse of airedPh. */
+export function airedAlkalinity(ph: number, dioxide: number, constants: CarbonateConstants): number {
+  const hydrogen = 10 ** -ph;
+  const { first, second } = constants;
+  return (dioxide * first * (hydrogen + 2 * second)) / (hydrogen * hydrogen) + waterCharge(hydrogen, constants);
 }
