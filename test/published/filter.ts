@@ -35,14 +35,6 @@ export const filterPublished: readonly PublishedRow[] = [
     known: 'read',
   },
   {
-    call: ['FILTER.NITRIFY', 'US', 1, '1 °C'],
-    expected: 0.18,
-    absolute: 0.051,
-    source: 'Hoang et al., Water Research 49:215 (2014)',
-    place: 'abstract: after long exposure to 1 °C a moving bed removed 18 ± 5.1 % of what it did at 20 °C',
-    known: 'read',
-  },
-  {
     call: ['FILTER.AREA', 'US', '200 g/d', 0.32, '0.469 g/m2/d'],
     expected: 13.15 / 0.09290304,
     tolerance: 0.05,

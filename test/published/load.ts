@@ -89,14 +89,6 @@ export const loadPublished: readonly PublishedRow[] = [
     disagrees: `${timmons} gives 0.25 to 0.5 for the fish alone: the scope is not the same.`,
   },
   {
-    call: ['LOAD.OXYGEN', 'metric', '1 lb/d', 'fish'],
-    expected: 0.375 * 0.45359237,
-    absolute: 0.125 * 0.45359237,
-    source: timmons,
-    place: '0.25 to 0.5 kg a kg of feed; the middle, within the range',
-    known: 'memory',
-  },
-  {
     call: ['LOAD.CO2', 'US', '32 kg/d'],
     expected: 44 / 0.45359237,
     tolerance: 5e-4,

@@ -145,7 +145,7 @@ export const planPublished: readonly PublishedRow[] = [
   },
   {
     call: ['PLAN.LIMIT', 'US', hot],
-    cell: ['circulation, un-ionised ammonia', 1],
+    cell: ['circulation, un-ionized ammonia', 1],
     expected: (144 * (0.05 / 0.0654)) / 1000 / (0.5 * 0.092) / POUND,
     tolerance: 0.01,
     source: 'UF/IFAS Extension FA16',

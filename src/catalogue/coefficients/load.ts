@@ -39,7 +39,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     source: 'Boyd; low end computed',
     known: 'read',
     meaning:
-      'oxygen that fish, waste and nitrifying bacteria take together per feed; low end fish at 0.25 and nitrification at 0.32 x 0.092 x 4.57, no waste left to rot: drawing solids off before they rot brings it down to a third at best, and authorities differ as much',
+      'oxygen that fish, waste and nitrifying bacteria take together per feed; low end fish at 0.25 and nitrification at protein x 0.092 x 4.57, here of 32 % protein, no waste left to rot: drawing solids off before they rot brings it down to a third at best, and authorities differ as much',
   },
   {
     key: 'carbon dioxide ratio',

@@ -50,9 +50,12 @@ export const filterRows = [
     result: { scalar: 'areal rate' },
     compute: (given) => filterNitrify(given.rate, given.temperature, given.reference, given.limit),
     formula: 'rate × (1 + g (T - 20)) / (1 + g (reference - 20)), g 0.04275 by ammonia, 0.01108 by oxygen',
-    notes: ['`lower` takes whichever limit gives the lower rate. Films were studied from 14 to 27 °C.'],
+    notes: [
+      '`lower` takes whichever limit gives the lower rate. Films were studied from 14 to 27 °C, and outside that the answer is #N/A.',
+      'A moving bed held at 1 °C for long kept 18 ± 5.1 % of its rate at 20 °C (Hoang et al., Water Research 49:215, 2014).',
+    ],
     sources: ['Zhu and Chen, Aquacultural Engineering 26:221 (2002)'],
-    example: { formula: '=SILT.FILTER.NITRIFY("metric",0.469,10)', gives: '0.2685' },
+    example: { formula: '=SILT.FILTER.NITRIFY("metric",0.469,15)', gives: '0.3688' },
   }),
   define({
     name: 'FILTER.AREA',

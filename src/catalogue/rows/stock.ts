@@ -2,6 +2,7 @@ import { DAY } from '../../formulas/numeric/time';
 import { stockFeed, stockGrow, stockSample } from '../../formulas/stock/stock';
 import { chartedSpecies, stockFeedRate } from '../../formulas/stock/stock-feed-rate';
 import { stockSchedule } from '../../formulas/stock/stock-schedule';
+import { fishKinds } from '../../formulas/water/water-species';
 import { define } from '../define';
 import { stockSpeciesRow } from './stock-species';
 
@@ -13,7 +14,7 @@ const growthCoefficient = {
   meaning: 'thermal-growth coefficient, per cent form, 0.13 to 0.20 for trout',
 } as const;
 const growthNotes = [
-  'Growth is linear in temperature only below the optimum of the species.',
+  'Growth is linear in temperature only below the optimum of the species: above 33 °C, or what the species named grows best in, the answer is #N/A, and so it is for a fish larger than any on record, 60 kg or that of the species.',
   'Above 0.5 the coefficient is in the x 1000 form, ten times the per cent one; from 0 to 0.01 it is in the plain form, a hundredth of it. Both are refused.',
 ];
 const growthSources = [
@@ -63,9 +64,11 @@ export const stockRows = [
       days: { kind: 'days', atLeast: 0, atMost: 3650 * DAY, meaning: 'days of growth' },
       temperature: steadyTemperature,
       coefficient: growthCoefficient,
+      species: { choice: fishKinds, optional: true, meaning: 'species, to hold it to its temperatures and size' },
     },
     result: { scalar: 'fish' },
-    compute: ({ fishMass: mass, days, temperature, coefficient }) => stockGrow(mass, days, temperature, coefficient),
+    compute: ({ fishMass: mass, days, temperature, coefficient, species }) =>
+      stockGrow(mass, days, temperature, coefficient, species),
     formula: 'W₂ = (W₁^(1/3) + coefficient × °C × days / 100)³, W in g',
     notes: growthNotes,
     sources: growthSources,

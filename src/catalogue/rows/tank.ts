@@ -79,7 +79,7 @@ export const tankRows = [
   }),
   define({
     name: 'TANK.WEIGHT',
-    summary: 'Mass of water and base mix, the whole drum, and what a leg bears.',
+    summary: 'Mass of water and base mix, the whole drum, and the load per leg.',
     arguments: {
       water: { kind: 'volume', atLeast: 0, meaning: 'water held' },
       baseMix: { kind: 'bulk', atLeast: 0, default: 0, meaning: 'base mix behind the cone' },
@@ -92,15 +92,20 @@ export const tankRows = [
         water: { kind: 'mass' },
         base: { kind: 'mass' },
         total: { kind: 'mass' },
-        aLeg: { kind: 'mass', heading: 'a leg' },
+        aLeg: { kind: 'mass', heading: 'load per leg' },
+        onTwo: { kind: 'mass', heading: 'load per leg if two carry all' },
       },
     },
     compute: ({ water, baseMix, baseDensity, drumMass, legs }) =>
       tankWeight(water, baseMix, baseDensity, drumMass, legs),
-    formula: 'total = water × 1000 kg/m³ + base mix × density + drum; a leg = total / legs',
-    notes: [heavy, 'Legs share evenly only on firm, level ground.'],
+    formula:
+      'total = water × 1000 kg/m³ + base mix × density + drum; load per leg = total / legs, or / 2 on uneven ground',
+    notes: [
+      heavy,
+      'Legs share evenly only on firm, level ground. A stand that rocks rests on two: build each leg for that load.',
+    ],
     sources: ['Definition of density'],
-    example: { formula: '=SILT.TANK.WEIGHT("metric",150,0,,10,4)', gives: '150, 0, 160, 40' },
+    example: { formula: '=SILT.TANK.WEIGHT("metric",150,0,,10,4)', gives: '150, 0, 160, 40, 80' },
   }),
   define({
     name: 'TANK.DRAIN',
@@ -122,7 +127,9 @@ export const tankRows = [
     result: { scalar: 'minutes' },
     compute: (given) => tankDrain(given),
     formula: 't = ∫ A(z) dz / (C a √(2 g z)) from the last level to the first',
-    notes: ['For a drain that opens freely; a long pipe behind it is slower: see PIPE.GRAVITY.'],
+    notes: [
+      'For a drain up to half as wide as the drum that opens freely; a long pipe behind it is slower: see PIPE.GRAVITY.',
+    ],
     sources: ['Torricelli’s law with a discharge coefficient'],
     example: { formula: '=SILT.TANK.DRAIN("US",22.5,24,2)', gives: '1.24' },
   }),

@@ -3,6 +3,7 @@
  */
 
 import type { Range } from '../numeric/range';
+import { OXYGEN_PER_NITROGEN } from '../water/atomic-mass';
 import { loadAmmonia, loadCarbonDioxide, loadFlow, loadOxygen, loadOxygenFlow, loadSolids } from './load';
 
 export interface FlowNeeds {
@@ -70,7 +71,7 @@ export interface WasteRow {
 export interface WasteFactors {
   readonly solidsShare: Range;
   readonly ammoniaFactor: Range;
-  /** kg oxygen per kg feed: fish alone, and the system with its bacteria. */
+  /** kg oxygen per kg feed: fish alone, and the system with its bacteria, whose low end is worked out from the protein. */
   readonly oxygenFish: Range;
   readonly oxygenSystem: Range;
 }
@@ -90,7 +91,14 @@ export function loadTable(feed: number, protein: number, factors: WasteFactors):
     row('solids, dry', factors.solidsShare, (share) => loadSolids(feed, share)),
     row('ammonia, as N', factors.ammoniaFactor, (factor) => loadAmmonia(feed, protein, factor)),
     row('oxygen taken by the fish', factors.oxygenFish, (ratio) => loadOxygen(feed, ratio)),
-    row('oxygen taken by the system', factors.oxygenSystem, (ratio) => loadOxygen(feed, ratio)),
+    row('oxygen taken by the system', { ...factors.oxygenSystem, low: leastOfSystem(protein, factors) }, (ratio) =>
+      loadOxygen(feed, ratio),
+    ),
     row('carbon dioxide of the fish', factors.oxygenFish, (ratio) => loadCarbonDioxide(loadOxygen(feed, ratio))),
   ];
+}
+
+/** The fish at their lowest and the nitrifying of their ammonia, with no waste left to rot; never over the typical figure. */
+function leastOfSystem(protein: number, { oxygenFish, oxygenSystem, ammoniaFactor }: WasteFactors): number {
+  return Math.min(oxygenSystem.typical, oxygenFish.low + protein * ammoniaFactor.typical * OXYGEN_PER_NITROGEN);
 }

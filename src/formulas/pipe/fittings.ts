@@ -18,13 +18,13 @@ const coefficient = (k: number): FittingLoss => ({ coefficient: k, bores: 0 });
 
 /**
  * Equivalent lengths in bores, Crane Technical Paper 410, pages A-27 to A-30, of standard fittings of full bore, valves open; the
- * smallest losses, of couplings and unions, from Perry's Chemical Engineers' Handbook, table 6-4. Other tables differ as
- * much as three times: Hydraulic Institute has 1.00 for a screwed 2 in elbow where Crane has 0.57.
+ * smallest losses, of couplings and unions, from Perry's Chemical Engineers' Handbook, table 6-4. A sweep is a bend of 90° whose
+ * radius is 1.5 bores (A-29, from memory). Other tables differ as much as three times: Hydraulic Institute has 1.00 for a screwed 2 in elbow where Crane has 0.57.
  */
 const table: Readonly<Record<string, FittingLoss>> = {
   elbow: bores(30),
   'elbow 45': bores(16),
-  sweep: bores(16),
+  sweep: bores(14),
   'return bend': bores(50),
   tee: bores(60),
   'tee run': bores(20),

@@ -2,7 +2,7 @@
  * Feed followed through the train: waste, circulation, settler, pads, beds. Every step is the formula of its own stage.
  */
 
-import { filterNitrify } from '../filter/nitrification';
+import { nitrificationLine } from '../filter/nitrification';
 import { harvestSolids } from '../harvest/slurry';
 import { loadAmmonia, loadOxygen, loadSolids } from '../load/load';
 import { type FlowRow, loadFlows } from '../load/load-flows';
@@ -100,7 +100,7 @@ export function planTrain(scenario: Scenario, factors: ScenarioFactors): Train {
     passedOn,
     onPads: passedOn * padCapture,
     onBeds: passedOn * (1 - byPads),
-    nitrification: filterNitrify(scenario.nitrification, scenario.coldestWater, STATED_AT, 'lower'),
+    nitrification: nitrificationLine(scenario.nitrification, scenario.coldestWater, STATED_AT, 'lower'),
   };
 }
 

@@ -3,7 +3,8 @@
  */
 import type { Caution } from '../caution';
 import { pipeVelocity } from '../pipe/pipe-flow';
-import { settleDrums, settleOverflow } from './settle-drums';
+import { Refusal } from '../refusal';
+import { fasterThan, settleDrums, settleOverflow } from './settle-drums';
 
 export interface SettlingBank {
   readonly flow: number;
@@ -26,6 +27,9 @@ export interface SettlingBank {
  */
 export function settleCheck(bank: SettlingBank): readonly Caution[] {
   const { flow, diameter, count, bore, overflowLimit, slowestInlet, fastestInlet } = bank;
+  if (bore >= diameter) {
+    throw new Refusal('bore', 'give less than the drum’s diameter ({diameter})', { figures: { diameter } });
+  }
   const overflow = settleOverflow(flow, diameter, count);
   const inlet = pipeVelocity(flow / count, bore);
   const figures = {
@@ -37,7 +41,7 @@ export function settleCheck(bank: SettlingBank): readonly Caution[] {
     drums: { value: settleDrums(flow, diameter, overflowLimit), like: 'count' },
   };
   const found: string[] = [];
-  if (overflow > overflowLimit * (1 + 1e-9)) {
+  if (fasterThan(overflow, overflowLimit)) {
     found.push(
       'Water rises at {overflow}, faster than the {limit} at which settlers of this kind were measured (Davidson and Summerfelt 2005), so they will keep less than that: use {drums} drums side by side, or less flow.',
     );

@@ -5,7 +5,7 @@
 import { MONTH } from '../numeric/time';
 import { wholeUp } from '../numeric/whole';
 import { Refusal } from '../refusal';
-import { grown, refuseOtherForm, stockGrowTime } from './stock';
+import { grown, refuseGiant, refuseOtherForm, refuseTemperature, stockGrowTime } from './stock';
 
 /** A sheet takes no more spilled rows than this. */
 const MOST_ROWS = 10_000;
@@ -43,7 +43,7 @@ export interface SeasonRow {
  * Mass by stockGrow. Count N = N0 (1 - loss)^(t / month), not rounded, so that fish are conserved. Feed over a step is
  * conversion x growth of one x mean of the counts at its two ends, spread over the step: without losses feed adds up
  * to conversion x the biomass gained. Cannot do with a target below the mass, a temperature or coefficient that gives
- * no growth, or over 10,000 rows. Source: growth as in stockGrow; the rest by conservation.
+ * no growth, or over 10,000 rows. Not available where stockGrow is not. Source: growth as in stockGrow; the rest by conservation.
  */
 export function stockSchedule(season: Season): readonly SeasonRow[] {
   const { count, fishMass, target, temperature, coefficient, conversion, loss, step } = season;
@@ -57,6 +57,8 @@ export function stockSchedule(season: Season): readonly SeasonRow[] {
   if (coefficient <= 0 && target > fishMass) {
     throw new Refusal('coefficient', 'with no growth they never reach the target; give about 0.13 to 0.20 for trout');
   }
+  if (temperature > 0) refuseTemperature(temperature);
+  refuseGiant(target, 'target');
   const end = target > fishMass ? stockGrowTime(fishMass, target, temperature, coefficient) : 0;
   const steps = wholeUp(end / step);
   if (steps >= MOST_ROWS) {

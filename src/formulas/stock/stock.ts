@@ -4,6 +4,7 @@
 
 import { DAY } from '../numeric/time';
 import { Refusal } from '../refusal';
+import { type FishKind, growthRange } from '../water/water-species';
 
 /**
  * Feed a day, kg/s: count x mass of one, kg, x feeding rate, a share of body mass a day. Source: definition of the
@@ -18,13 +19,23 @@ export function stockFeed(count: number, fishMass: number, feedingRate: number):
  *
  * W2 = (W1^(1/3) + c T t / 100)^3, W in g, T in °C, t in days; c the thermal-growth coefficient in its per cent form,
  * about 0.13 to 0.20 for trout. Growth is linear in temperature only below the optimum of the species. Arguments in
- * kg, s, °C. Cannot take the x 1000 form (above 0.5) or the plain form (under 0.01). Source: Iwama and Tautz, Canadian
+ * kg, s, °C. Cannot take the x 1000 form (above 0.5) or the plain form (under 0.01). Not available in water in which the species,
+ * or none, grows well, nor for fish larger than any on record. Source: Iwama and Tautz, Canadian
  * Journal of Fisheries and Aquatic Sciences 38:649 (1981); limits in Jobling, Aquaculture Research 34:581 (2003).
  */
-export function stockGrow(fishMass: number, days: number, temperature: number, coefficient: number): number {
+export function stockGrow(
+  fishMass: number,
+  days: number,
+  temperature: number,
+  coefficient: number,
+  species?: FishKind,
+): number {
   refuseOtherForm(coefficient);
-  refuseShrinking(temperature);
-  return grown(fishMass, days, temperature, coefficient);
+  refuseTemperature(temperature, species);
+  const mass = grown(fishMass, days, temperature, coefficient);
+  refuseGiant(fishMass, 'fishMass', species);
+  refuseGiant(mass, 'days', species);
+  return mass;
 }
 
 /**
@@ -55,8 +66,32 @@ export function refuseOtherForm(coefficient: number): void {
   }
 }
 
-function refuseShrinking(temperature: number): void {
-  if (temperature < 0) throw new Refusal('temperature', 'growth is counted in degrees above 0 °C; give 0 °C or more');
+/** Growth follows temperature only up to where the fish grow best, and below what they survive there is none. */
+export function refuseTemperature(temperature: number, species?: FishKind): void {
+  const { coolest, warmest } = growthRange(species);
+  if (temperature >= coolest && temperature <= warmest) return;
+  throw new Refusal(
+    'temperature',
+    `growth is known for ${species ?? 'farmed fish'} from {coolest} to {warmest}; beyond that it is not`,
+    {
+      figures: { coolest: { value: coolest, like: 'temperature' }, warmest: { value: warmest, like: 'temperature' } },
+      reason: 'unavailable',
+    },
+  );
+}
+
+/** Refuses a mass of one fish over the largest on record, by the argument that brings it there. */
+export function refuseGiant(mass: number, argument: string, species?: FishKind): void {
+  const { largest } = growthRange(species);
+  if (mass <= largest) return;
+  throw new Refusal(
+    argument,
+    `one fish would weigh {mass}, and the largest ${species ?? 'of any kind here'} on record is {largest}; the formula holds for growing fish only, up to there`,
+    {
+      figures: { mass: { value: mass, like: 'fish' }, largest: { value: largest, like: 'fish' } },
+      reason: 'unavailable',
+    },
+  );
 }
 
 export interface Weighing {

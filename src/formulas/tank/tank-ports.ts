@@ -37,15 +37,18 @@ export interface TankWeight {
   readonly base: number;
   readonly total: number;
   readonly aLeg: number;
+  /** On each leg where two carry all, or on the only one. */
+  readonly onTwo: number;
 }
 
 /** Density taken for loads, kg/m3: that of the densest fresh water, 999.97, rounded up. */
 const WATER_FOR_LOADS = 1000;
 
 /**
- * Mass of a filled drum and what a leg bears, kg: V 1000 + base volume x base density + drum, over the legs.
+ * Mass of a filled drum and the load per leg, kg: V 1000 + base volume x base density + drum, over the legs.
  *
- * Volumes in m3; base density as poured, wet, kg/m3. Legs are taken to share evenly, which they do only on level ground.
+ * Volumes in m3; base density as poured, wet, kg/m3. Legs share evenly only on level, firm ground; a stand that rocks rests on
+ * two of them, so the load on each of two is given too.
  * Source: definition of density.
  */
 export function tankWeight(
@@ -58,7 +61,7 @@ export function tankWeight(
   const waterMass = water * WATER_FOR_LOADS;
   const base = baseMix * baseDensity;
   const total = waterMass + base + drumMass;
-  return { water: waterMass, base, total, aLeg: total / legs };
+  return { water: waterMass, base, total, aLeg: total / legs, onTwo: total / Math.min(2, legs) };
 }
 
 export interface TankHole {

@@ -27,6 +27,8 @@ export interface FishLimits {
   readonly oxygenFloor: number;
   /** Where the temperatures are from, and where the other limits are. */
   readonly temperatureSource: string;
+  /** Largest fish on record, kg: FishBase; carp, barramundi and mullet read, the others from memory; the largest of a group. */
+  readonly largest: number;
   readonly source: string;
   /** Which of the figures were read in their source, and which are from memory or practice. */
   readonly known: string;
@@ -49,6 +51,8 @@ type Range = readonly [number, number];
 
 /** Figures in mg/L; the oxygen floor is 3 and the most carbon dioxide 20 unless the species has its own. */
 interface Stated {
+  /** kg. */
+  readonly largest: number;
   readonly survives?: Range;
   readonly growsBest: Range;
   readonly ammonia: number;
@@ -65,10 +69,11 @@ interface Stated {
  * 20 mg/L is common practice for trout; salmonids are said not to bear 5 to 10 mmHg, some 13 to 26 mg/L (FAO AC183E).
  */
 function limits(stated: Stated, temperatureSource: string, source: string, known: string): FishLimits {
-  const { survives, growsBest, ammonia, nitrite, oxygen, oxygenFloor = 3, carbonDioxide = 20, cold } = stated;
+  const { survives, growsBest, largest, ammonia, nitrite, oxygen, oxygenFloor = 3, carbonDioxide = 20, cold } = stated;
   return {
     ...(survives && { survives }),
     growsBest,
+    largest,
     ph: [6, 8.5],
     ammonia: ammonia * 1e-3,
     unionized: cold ? UNIONIZED_COLD : UNIONIZED,
@@ -89,43 +94,44 @@ const PRACTICE = 'oxygen floor and carbon dioxide common practice';
 
 const table = {
   'warm-water': limits(
-    { growsBest: [22, 32], ammonia: 3, nitrite: 1, oxygen: 4 },
+    { largest: 60, growsBest: [22, 32], ammonia: 3, nitrite: 1, oxygen: 4 },
     groupSource,
     groupSource,
     GROUP_KNOWN,
   ),
   'cool-water': limits(
-    { growsBest: [15, 25], ammonia: 1, nitrite: 0.5, oxygen: 5, oxygenFloor: 4 },
+    { largest: 40.1, growsBest: [15, 25], ammonia: 1, nitrite: 0.5, oxygen: 5, oxygenFloor: 4 },
     between,
     between,
     'common practice',
   ),
   'cold-water': limits(
-    { growsBest: [10, 18], ammonia: 1, nitrite: 0.1, oxygen: 6, oxygenFloor: 5, cold: true },
+    { largest: 25.4, growsBest: [10, 18], ammonia: 1, nitrite: 0.1, oxygen: 6, oxygenFloor: 5, cold: true },
     groupSource,
     groupSource,
     GROUP_KNOWN,
   ),
   tilapia: limits(
-    { survives: [14, 36], growsBest: [27, 30], ammonia: 2, nitrite: 1, oxygen: 4, carbonDioxide: 50 },
+    { largest: 4.3, survives: [14, 36], growsBest: [27, 30], ammonia: 2, nitrite: 1, oxygen: 4, carbonDioxide: 50 },
     `${fao}, section 7.4`,
     `${bySpecies}; carbon dioxide: Purdue aquaculture council, tilapia`,
     `temperatures and carbon dioxide read; ${NITROGEN_FROM_MEMORY}; oxygen floor common practice`,
   ),
   'common carp': limits(
-    { survives: [3, 35], growsBest: [23, 30], ammonia: 1, nitrite: 1, oxygen: 4 },
+    { largest: 40.1, survives: [3, 35], growsBest: [23, 30], ammonia: 1, nitrite: 1, oxygen: 4 },
     'NBFGR, common carp; FAO, cultured aquatic species, Cyprinus carpio',
     bySpecies,
     `temperatures read; ${NITROGEN_FROM_MEMORY}; ${PRACTICE}`,
   ),
   'channel catfish': limits(
-    { survives: [5, 33.5], growsBest: [26, 29], ammonia: 1, nitrite: 1, oxygen: 3 },
+    { largest: 26.3, survives: [5, 33.5], growsBest: [26, 29], ammonia: 1, nitrite: 1, oxygen: 3 },
     'US Fish and Wildlife Service, habitat suitability of channel catfish (1982)',
     bySpecies,
     `temperatures and oxygen floor read but for 5 °C; ${NITROGEN_FROM_MEMORY}; carbon dioxide common practice`,
   ),
   'rainbow trout': limits(
     {
+      largest: 25.4,
       survives: [0, 25],
       growsBest: [13.1, 19],
       ammonia: 0.5,
@@ -139,13 +145,13 @@ const table = {
     `temperatures read; ${NITROGEN_FROM_MEMORY}; ${PRACTICE}`,
   ),
   barramundi: limits(
-    { survives: [16, 35], growsBest: [27, 33], ammonia: 1, nitrite: 1, oxygen: 4 },
+    { largest: 60, survives: [16, 35], growsBest: [27, 33], ammonia: 1, nitrite: 1, oxygen: 4 },
     'Schipp, Bosmans and Humphrey, Northern Territory Barramundi Farming Handbook (2007); Katersky and Carter (2007)',
     bySpecies,
     `temperatures read; ${NITROGEN_FROM_MEMORY}; ${PRACTICE}`,
   ),
   'flathead mullet': limits(
-    { survives: [8, 32], growsBest: [20, 27], ammonia: 1, nitrite: 1, oxygen: 4 },
+    { largest: 8, survives: [8, 32], growsBest: [20, 27], ammonia: 1, nitrite: 1, oxygen: 4 },
     bySpecies,
     bySpecies,
     `from memory; ${PRACTICE}`,
@@ -166,6 +172,21 @@ export function fishLimits(kind: FishKind): FishLimits {
 export function survivalRange(kind: FishKind): readonly [low: number, high: number] {
   const { survives, growsBest } = fishLimits(kind);
   return survives ?? growsBest;
+}
+
+/** Where fish of any kind, or of one, can be said to grow: temperatures, °C, and the largest mass of one, kg. */
+export function growthRange(kind?: FishKind): {
+  readonly coolest: number;
+  readonly warmest: number;
+  readonly largest: number;
+} {
+  if (kind !== undefined) {
+    const { growsBest, largest } = fishLimits(kind);
+    return { coolest: survivalRange(kind)[0], warmest: growsBest[1], largest };
+  }
+  const all = fishKinds.map(fishLimits);
+  const warmest = Math.max(...all.map(({ growsBest }) => growsBest[1]));
+  return { coolest: 0, warmest, largest: Math.max(...all.map(({ largest }) => largest)) };
 }
 
 /** Whether the un-ionized limit is the stricter one of trout and their kin. */

@@ -4,6 +4,7 @@ import {
   filterNitrify,
   filterOxygen,
   nitrificationLimits,
+  nitrificationLine,
 } from '../../../src/formulas/filter/nitrification';
 
 describe('nitrification at a temperature', () => {
@@ -13,7 +14,7 @@ describe('nitrification at a temperature', () => {
   });
 
   it('takes the lower: ammonia in colder water than the reference, oxygen in warmer', () => {
-    for (const temperature of [1, 10, 19, 20, 21, 30, 40]) {
+    for (const temperature of [14, 19, 20, 21, 27]) {
       const both = [filterNitrify(1, temperature, 20, 'ammonia'), filterNitrify(1, temperature, 20, 'oxygen')];
       expect(filterNitrify(1, temperature, 20, 'lower')).toBe(Math.min(...both));
     }
@@ -21,25 +22,37 @@ describe('nitrification at a temperature', () => {
 
   it('comes back to the rate it started from', () => {
     for (const limit of ['ammonia', 'oxygen'] as const) {
-      expect(filterNitrify(filterNitrify(0.469, 8, 25, limit), 25, 8, limit)).toBeCloseTo(0.469, 12);
+      expect(filterNitrify(filterNitrify(0.469, 14, 25, limit), 25, 14, limit)).toBeCloseTo(0.469, 12);
       expect(filterNitrify(0.469, 25, 25, limit)).toBeCloseTo(0.469, 15);
     }
   });
 
   it('falls near 1 °C to the 18 ± 5.1 % that Hoang et al., Water Research 49:215 (2014), measured', () => {
-    expect(Math.abs(filterNitrify(1, 1, 20, 'lower') - 0.18)).toBeLessThan(0.051);
+    expect(Math.abs(nitrificationLine(1, 1, 20, 'lower') - 0.18)).toBeLessThan(0.051);
   });
 
   it('grows with warmth, whatever holds it back', () => {
     for (const limit of nitrificationLimits) {
       for (let t = 0; t < 40; t++) {
-        expect(filterNitrify(1, t + 1, 20, limit)).toBeGreaterThan(filterNitrify(1, t, 20, limit));
+        expect(nitrificationLine(1, t + 1, 20, limit)).toBeGreaterThan(nitrificationLine(1, t, 20, limit));
       }
     }
   });
 
   it('never falls under nothing', () => {
-    expect(filterNitrify(1, -20, 20, 'lower')).toBe(0);
+    expect(nitrificationLine(1, -20, 20, 'lower')).toBe(0);
+  });
+
+  it('is not available outside the temperatures that were studied', () => {
+    for (const [temperature, reference] of [
+      [4, 20],
+      [13.9, 20],
+      [27.1, 20],
+      [20, 10],
+      [20, 30],
+    ] as const) {
+      expect(() => filterNitrify(1, temperature, reference, 'lower')).toThrow(/14|studied/);
+    }
   });
 });
 

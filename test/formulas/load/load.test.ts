@@ -81,15 +81,24 @@ describe('circulation', () => {
 describe('the table of wastes', () => {
   it('runs from low to high in every row', () => {
     const range = { low: 0.2, typical: 0.3, high: 0.5 };
-    for (const row of loadTable(1, 0.3, {
-      solidsShare: range,
-      ammoniaFactor: range,
-      oxygenFish: range,
-      oxygenSystem: range,
-    })) {
+    const oxygenSystem = { low: 0.38, typical: 1.25, high: 1.3 };
+    const factors = { solidsShare: range, ammoniaFactor: range, oxygenFish: range, oxygenSystem };
+    for (const row of loadTable(1, 0.3, factors)) {
       expect(row.low.si).toBeLessThan(row.typical.si);
       expect(row.typical.si).toBeLessThan(row.high.si);
     }
+  });
+
+  it('lets the least oxygen of a system rise with the protein that is nitrified: 0.25 + protein x 0.092 x 4.57', () => {
+    const factors = {
+      solidsShare: { low: 0.2, typical: 0.3, high: 0.5 },
+      ammoniaFactor: { low: 0.069, typical: 0.092, high: 0.098 },
+      oxygenFish: { low: 0.25, typical: 0.4, high: 0.5 },
+      oxygenSystem: { low: 0.38, typical: 1.25, high: 1.25 },
+    };
+    const least = (protein: number) => loadTable(1, protein, factors)[3]?.low.si;
+    expect(least(0.32)).toBeCloseTo(0.3845, 3);
+    expect(least(0.45)).toBeCloseTo(0.4392, 3);
   });
 });
 

@@ -24,6 +24,13 @@ describe('readFittings', () => {
     }
   });
 
+  it('has a sweep of 90° that is easier than an elbow, and not the figure of a 45° bend', () => {
+    const [sweep, elbow, bend] = ['sweep', 'elbow', 'elbow 45'].map((name) => readFittings(name).bores);
+    expect(sweep).toBe(14);
+    expect(sweep).toBeLessThan(bend ?? 0);
+    expect(bend).toBeLessThan(elbow ?? 0);
+  });
+
   it('is nothing for nothing', () => {
     expect(readFittings(' ')).toEqual(noFittings);
   });

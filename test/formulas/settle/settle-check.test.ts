@@ -25,6 +25,22 @@ describe('settleOverflow', () => {
   });
 });
 
+describe('the measured rate', () => {
+  const said = (flow: number) =>
+    settleCheck({ ...bank, flow, diameter: 0.3048 * Math.sqrt(4 / Math.PI), count: 1, bore: 0.02 }).map(
+      ({ text }) => text,
+    );
+
+  it('is not faster than itself, however it is printed, and a faster one is', () => {
+    for (const gpm of [4.56, 4.6]) expect(said(gpm * GPM).join(' ')).not.toContain('faster than');
+    expect(said(4.7 * GPM).join(' ')).toContain('faster than');
+  });
+
+  it('does not take an inlet as wide as the drum', () => {
+    expect(() => settleCheck({ ...bank, bore: bank.diameter })).toThrow(/bore/);
+  });
+});
+
 describe('settleDrums', () => {
   it('buys the least whole number that keeps to the limit', () => {
     for (let gpm = 1; gpm < 200; gpm += 7) {

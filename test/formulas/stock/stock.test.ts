@@ -44,6 +44,18 @@ describe('growth', () => {
     expect(() => stockGrow(0.01, DAY, 11, 1.74)).toThrow(/per cent form.*divide it by 10/);
     expect(() => stockGrow(0.01, DAY, 11, 0.00174)).toThrow(/multiply it by 100/);
   });
+
+  it('makes no fish larger than any on record, and none in water that no species grows in', () => {
+    expect(() => stockGrow(0.1, 3650 * DAY, 30, 0.4)).toThrow(/on record/);
+    expect(() => stockGrow(0.1, 600 * DAY, 28, 0.1, 'tilapia')).toThrow(/tilapia on record/);
+    expect(stockGrow(0.1, 600 * DAY, 28, 0.1)).toBeGreaterThan(4.3);
+    expect(() => stockGrow(70, DAY, 20, 0.1)).toThrow(/fishMass/);
+    expect(() => stockGrow(0.1, DAY, 35, 0.1)).toThrow(/temperature/);
+    expect(() => stockGrow(0.1, DAY, 22, 0.1, 'rainbow trout')).toThrow(/temperature/);
+    expect(() => stockGrow(0.1, DAY, 12, 0.1, 'tilapia')).toThrow(/temperature/);
+    expect(() => stockSchedule({ ...season, target: 61 })).toThrow(/on record/);
+    expect(() => stockSchedule({ ...season, temperature: 35 })).toThrow(/temperature/);
+  });
 });
 
 describe('a season', () => {

@@ -70,6 +70,9 @@ describe('tankDrain', () => {
 
   it('cannot have a drain wider than the floor it is in', () => {
     expect(() => tankDrain({ ...drum, drain: 0.11 })).toThrow(/coneBottom/);
-    expect(() => tankDrain({ ...drum, coneHeight: 0, drain: 0.6 })).toThrow(/drain/);
+    for (const drain of [0.6, 0.57, 0.29]) {
+      expect(() => tankDrain({ ...drum, coneHeight: 0, drain })).toThrow(/half the drum/);
+    }
+    expect(tankDrain({ ...drum, coneHeight: 0, drain: 0.285 })).toBeGreaterThan(0);
   });
 });

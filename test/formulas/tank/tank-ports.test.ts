@@ -21,6 +21,12 @@ describe('tankWeight', () => {
     expect([water, base, total, aLeg]).toEqual([200, 30, 240, 60]);
   });
 
+  it('gives the load of each of two legs that carry all, as on uneven ground', () => {
+    expect(tankWeight(0.2, 0.05, 600, 10, 4).onTwo).toBe(120);
+    expect(tankWeight(0.2, 0.05, 600, 10, 3).onTwo).toBe(120);
+    expect(tankWeight(0.2, 0.05, 600, 10, 1).onTwo).toBe(240);
+  });
+
   it('makes a full drum about a quarter of a tonne', () => {
     expect(Math.abs(tankWeight(0.2137, 0.03, 700, 9, 4).total - 250)).toBeLessThan(10);
   });

@@ -73,23 +73,23 @@ function heldBy(column: 'B' | 'C'): string {
   return `FILTER('Base mix'!$${column}$5:$${column}$${last},'Base mix'!$A$5:$A$${last}<>"")`;
 }
 
-/** How tall the stand has to be, what a leg of it bears, and where inlet and outlet go. */
+/** How tall the stand has to be, the load per leg, and where inlet and outlet go. */
 export function standSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
   const widths = [30, 16, 16, 16, 16, 30];
   const draft = framed({
     name: 'Stand and ports',
-    title: 'Stand, weight a leg, inlet and outlet',
-    step: 'The stand is as tall as the pail under the valve asks; every leg bears its share only on firm, level ground.',
+    title: 'Stand, load per leg, inlet and outlet',
+    step: 'The stand is as tall as the pail under the valve asks; legs share the load only on firm, level ground: build each for the load if two carry all.',
     caution: cautions.weight,
     widths,
   });
   draft
     .put('A4', 'Drum', 'heading')
-    .fill('B4:E4', 'heading')
+    .fill('B4:F4', 'heading')
     .height(4, 32)
     .fill(`A5:A${last}`, 'result')
-    .fill(`B5:E${last}`, formatted('result', formats.one))
+    .fill(`B5:F${last}`, formatted('result', formats.one))
     .put('A5', `=${ofUsed('drum')}`, 'result')
     .put('B4', `=SILT.TANK.WEIGHT(SiltUnits,${heldBy('C')},${heldBy('B')},$B$19,$B$20,$B$21,TRUE)`, 'heading')
     .put('A15', 'The stand', 'section')
