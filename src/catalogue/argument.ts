@@ -61,6 +61,14 @@ export interface ReaderArgument<T = unknown> extends Described {
 export interface TableArgument<C extends Columns = Columns> extends Described {
   readonly table: C;
   readonly optional?: true;
+  /** Rows that cannot be read are handed over with their fault, where the function can do with the others. */
+  readonly faulty?: 'kept';
+}
+
+/** A row of a table that could not be read, with its number and why. */
+export interface FaultyRow {
+  readonly row: number;
+  readonly fault: CellFault;
 }
 
 /**
@@ -112,7 +120,7 @@ type ArgumentValue<A> = A extends { readonly choice: readonly (infer C)[] }
   : A extends { readonly reader: (value: CellValue, profile: Profile) => infer T }
     ? Whether<A, T>
     : A extends { readonly table: infer C extends Columns }
-      ? Whether<A, readonly TableRow<C>[]>
+      ? Whether<A, readonly (A extends { readonly faulty: 'kept' } ? TableRow<C> | FaultyRow : TableRow<C>)[]>
       : A extends { readonly cells: true }
         ? readonly (readonly (CellValue | CellFault)[])[]
         : Whether<A, number>;

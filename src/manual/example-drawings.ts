@@ -29,7 +29,7 @@ const drawings: Readonly<Record<string, () => Drawing>> = {
   'CUT.PLAN': () => {
     const patterns = [pattern(22.5, 9.25, 2, 0.75), pattern(20, 8, 2, 0.75), pattern(18, 7, 2, 0.75)];
     const sheet = { sheetLength: 96 * INCH, sheetWidth: 48 * INCH };
-    const plan = cutPlan(patterns, sheet.sheetLength, sheet.sheetWidth, 0.25 * INCH);
+    const plan = cutPlan(patterns, { ...sheet, gap: 0.25 * INCH });
     return cutPlanDrawing({ patterns, plan, ...sheet, profile });
   },
   'TANK.PORTS': () =>

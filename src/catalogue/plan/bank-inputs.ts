@@ -33,6 +33,7 @@ export const bankInputs = {
   rivetSpacing: { ...length, default: 'coefficient', meaning: 'the most between rivets' },
   sheetLength: { ...length, required: true, meaning: 'length of a sheet' },
   sheetWidth: { ...length, required: true, meaning: 'width of a sheet' },
+  gap: { ...room, default: 0, meaning: 'kept between pieces and from the sheet’s edge' },
   baseRise: { ...room, default: 0, meaning: 'cone’s bottom above the drum floor' },
   mixParts: { ...mixParts, default: 'coefficient' },
   pipeSize: pipeInput,

@@ -2,6 +2,7 @@ import type { CutRow, PlacedPattern } from '../../formulas/cut/cut-plan';
 import type { Profile } from '../../units/profile';
 import type { CellValue } from '../argument';
 import { patternColumns, planColumns } from '../pattern-columns';
+import { isBlank } from './blank';
 import { readTable } from './read-table';
 
 type Cells = readonly (readonly CellValue[])[];
@@ -11,7 +12,8 @@ export function readPatterns(name: string, cells: Cells, profile: Profile): read
   return readTable(name, patternColumns, cells, profile) as unknown as readonly PlacedPattern[];
 }
 
-/** Plan rows as CUT.PLAN spills them, read into SI. */
+/** Plan rows as CUT.PLAN spills them, read into SI; rows that say why a pattern was not laid are left out. */
 export function readPlan(name: string, cells: Cells, profile: Profile): readonly CutRow[] {
-  return readTable(name, planColumns, cells, profile) as unknown as readonly CutRow[];
+  const laid = cells.filter(([pattern, piece]) => typeof pattern !== 'number' || !isBlank(piece));
+  return readTable(name, planColumns, laid, profile) as unknown as readonly CutRow[];
 }

@@ -1,7 +1,7 @@
 import type { Profile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
 import { wordText } from '../../units/text';
-import type { CellValue, Column, Columns } from '../argument';
+import type { CellFault, CellValue, Column, Columns } from '../argument';
 import { ArgumentError, asArgumentError, withPlace } from './argument-error';
 import { isBlank } from './blank';
 import { allowed } from './bounds';
@@ -11,13 +11,15 @@ import { figureReader, missing } from './read-figure';
 /**
  * Reads a table into rows of named values. All-blank rows and one heading row are skipped, columns to the right of the
  * known ones ignored. Messages name a column by the heading that stands over it. `row` counts from the first row under
- * the headings, blank rows included, as a reader would count.
+ * the headings, blank rows included, as a reader would count. Where faulty rows are kept, one that holds an error or does
+ * not read is a row with its `fault` instead.
  */
 export function readTable(
   name: string,
   columns: Columns,
-  lines: readonly (readonly CellValue[])[],
+  lines: readonly (readonly (CellValue | CellFault)[])[],
   profile: Profile,
+  faulty: 'refused' | 'kept' = 'refused',
 ): readonly Readonly<Record<string, unknown>>[] {
   const keys = Object.keys(columns);
   const specs = Object.values(columns);
@@ -32,26 +34,39 @@ export function readTable(
         : `${widest} column${widest === 1 ? '' : 's'}`;
     throw new ArgumentError(`${name}: ${given} is not allowed; give rows of ${list}`);
   }
-  let first = lines.findIndex((line) => !line.every(isBlank));
+  const first = lines.findIndex((line) => !line.every(isBlank));
   const top = lines[first] ?? [];
   const hasHeadings = isHeading(top, specs, profile);
-  if (hasHeadings) first++;
   const readers = specs.map((spec, j) => {
     const typed = hasHeadings && !isBlank(top[j]) ? wordText(String(top[j])) : undefined;
     return columnReader(typed ?? names[j] ?? '', spec);
   });
   const rows: Record<string, unknown>[] = [];
-  for (let i = Math.max(first, 0); i < lines.length; i++) {
-    const line = lines[i]!;
-    if (line.slice(0, keys.length).every(isBlank)) continue;
-    const row: Record<string, unknown> = { row: i - first + 1 };
-    withPlace(`${name}: row ${row.row}, `, () => {
-      for (let j = 0; j < keys.length; j++) row[keys[j]!] = readers[j]!(line[j] ?? '', profile);
-    });
-    rows.push(row);
+  for (const [i, line] of lines.slice(hasHeadings ? first + 1 : 0).entries()) {
+    const cells = line.slice(0, keys.length);
+    if (cells.every(isBlank)) continue;
+    const row: Record<string, unknown> = { row: i + 1 };
+    try {
+      withPlace(`${name}: row ${i + 1}, `, () => {
+        for (const [j, key] of keys.entries()) row[key] = readers[j]?.(figureOf(cells[j] ?? ''), profile);
+      });
+      rows.push(row);
+    } catch (error) {
+      if (faulty === 'refused' || !isFault(error)) throw error;
+      rows.push({ row: i + 1, fault: error });
+    }
   }
   if (rows.length === 0) throw new ArgumentError(`${name}: no rows were given; give rows of ${list}`);
   return rows;
+}
+
+function figureOf(value: CellValue | CellFault): CellValue {
+  if (typeof value === 'object') throw value;
+  return value;
+}
+
+function isFault(error: unknown): error is CellFault {
+  return error instanceof Error && 'code' in error && typeof error.code === 'string';
 }
 
 /** The reader of a column, made once a table; its complaints begin with the column's name. */
@@ -82,12 +97,12 @@ function plainText(value: CellValue): string {
 }
 
 /** A heading row has no number in it, and text that does not read as a figure where the first figure should stand. */
-function isHeading(line: readonly CellValue[], specs: readonly Column[], profile: Profile): boolean {
-  if (line.some((value) => typeof value === 'number')) return false;
+function isHeading(line: readonly (CellValue | CellFault)[], specs: readonly Column[], profile: Profile): boolean {
+  if (line.some((value) => typeof value === 'number' || typeof value === 'object')) return false;
   const place = specs.findIndex((spec) => !('text' in spec));
   const spec = specs[place];
   const value = line[place];
-  if (spec === undefined || value === undefined || isBlank(value)) return false;
+  if (spec === undefined || value === undefined || typeof value === 'object' || isBlank(value)) return false;
   try {
     if ('kind' in spec) readQuantity(profile, spec.kind, value);
     else if ('reader' in spec) spec.reader(value, profile);

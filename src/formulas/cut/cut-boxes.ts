@@ -3,8 +3,9 @@
  * rows are not. The free room of a sheet is kept as all largest empty rectangles (the maximal rectangles of Jylänki, 2010).
  */
 import type { Job } from './cut-job';
-import type { Layout, Spot } from './cut-layout';
+import { isShorter, type Layout, layoutOf, momentOf, type Spot } from './cut-layout';
 import type { Rows } from './cut-rows';
+import type { StepBudget } from './cut-sheet';
 
 interface Room {
   readonly x: number;
@@ -22,34 +23,55 @@ const measures: readonly Badness[] = [
   (_length, _width, room) => room.x + room.y * 1e-6,
 ];
 
-/** The layouts of boxes in each order and by each way to choose a room; the gap is added to every box and to the sheet. */
-export function layBoxes(job: Job, orders: readonly (readonly number[])[]): readonly Layout[] {
-  return orders.flatMap((order) => measures.map((badness) => layInOrder(job, order, badness)));
+/**
+ * The layouts of boxes in each order and by each way to choose a room; the gap is added to every box and to the sheet.
+ * Once the steps are spent, no more than one layout is made, and a piece is looked for room on the last sheet alone.
+ */
+export function layBoxes(
+  job: Job,
+  orders: readonly (readonly number[])[],
+  budget: StepBudget,
+  mostSteps: number,
+): Layout {
+  let best: Layout | undefined;
+  for (const order of orders) {
+    for (const badness of measures) {
+      if (best !== undefined && budget.spent > mostSteps) return best;
+      const layout = layInOrder(job, order, badness, budget, mostSteps);
+      if (best === undefined || isShorter(layout, best, job)) best = layout;
+    }
+  }
+  if (best === undefined) throw new Error('there was no order to lay pieces in');
+  return best;
 }
 
-function layInOrder(job: Job, order: readonly number[], badness: Badness): Layout {
+function layInOrder(
+  job: Job,
+  order: readonly number[],
+  badness: Badness,
+  budget: StepBudget,
+  mostSteps: number,
+): Layout {
+  const { gap } = job.sheet;
   const sheets: Room[][] = [];
   const spots: Spot[] = [];
-  let moment = 0;
   for (const item of order) {
-    const shape = job.shapes[job.items[item]!]!;
+    const { usual } = job.shapeOf(item).families;
     let spot: Spot | undefined;
-    for (let sheet = 0; spot === undefined; sheet++) {
-      if (sheet === sheets.length)
-        sheets.push([{ x: 0, y: 0, length: job.length + job.gap, width: job.width + job.gap }]);
-      const found = bestRoom(sheets[sheet]!, shape.families[2]!, job.gap, badness);
+    for (let sheet = budget.spent > mostSteps ? Math.max(0, sheets.length - 1) : 0; spot === undefined; sheet++) {
+      const rooms = sheets[sheet] ?? [{ x: 0, y: 0, length: job.length + gap, width: job.width + gap }];
+      budget.spent += 2 * rooms.length * usual.length;
+      sheets[sheet] = rooms;
+      const found = bestRoom(rooms, usual, gap, badness);
       if (found === undefined) continue;
       const { room, rows } = found;
       spot = { item, rows, sheet, x: room.x, y: room.y };
-      const box = { x: room.x, y: room.y, length: rows.length + job.gap, width: rows.width + job.gap };
-      sheets[sheet] = largestOnly(sheets[sheet]!.flatMap((free) => around(free, box)));
+      const box = { x: room.x, y: room.y, length: rows.length + gap, width: rows.width + gap };
+      sheets[sheet] = largestOnly(rooms, box, budget);
     }
     spots.push(spot);
-    moment += shape.area * (spot.sheet * job.length + spot.x + spot.rows.middleX);
   }
-  const last = sheets.length - 1;
-  const used = Math.max(...spots.filter(({ sheet }) => sheet === last).map(({ x, rows }) => x + rows.length));
-  return { spots, sheets: sheets.length, used, moment };
+  return layoutOf(spots, momentOf(spots, job));
 }
 
 /** Equal sizes may differ by rounding. */
@@ -87,15 +109,20 @@ function around(room: Room, box: Room): readonly Room[] {
   return left;
 }
 
-/** Rooms that are not within another one. */
-function largestOnly(rooms: readonly Room[]): Room[] {
+/** More rooms than this are not kept of a sheet; the smallest ones are given up. */
+const mostRooms = 200;
+
+/** The rooms that a box leaves, without those that are within another one. */
+function largestOnly(rooms: readonly Room[], box: Room, budget: StepBudget): Room[] {
   const within = (one: Room, other: Room) =>
     one.x >= other.x &&
     one.y >= other.y &&
     one.x + one.length <= other.x + other.length &&
     one.y + one.width <= other.y + other.width;
   const kept: Room[] = [];
-  for (const room of [...rooms].sort((a, b) => b.length * b.width - a.length * a.width)) {
+  const left = rooms.flatMap((free) => around(free, box));
+  for (const room of left.sort((a, b) => b.length * b.width - a.length * a.width).slice(0, mostRooms)) {
+    budget.spent += kept.length;
     if (!kept.some((other) => within(room, other))) kept.push(room);
   }
   return kept;

@@ -3,15 +3,15 @@
  */
 import type { Job } from './cut-job';
 import type { Rows } from './cut-rows';
-import { emptySheet, leftmost, type Sheet, type StepBudget, take } from './cut-sheet';
+import { copyOfSheet, emptySheet, leftmost, type Sheet, type StepBudget, take } from './cut-sheet';
 
 /** What of a piece is kept left: the middle of its area, its right end, the middle of its box, or its left end. */
 export type Rule = 'weight' | 'right' | 'middle' | 'left';
 
-/** What decides a layout: the order of the pieces, the family of turns or the one turn that each may take, and the rule. */
+/** What decides a layout: the order of the pieces, the turns or the one turn that each may take, and the rule. */
 export interface Recipe {
   readonly order: readonly number[];
-  readonly choices: readonly (number | Rows)[];
+  readonly choices: readonly (readonly Rows[])[];
   readonly rule: Rule;
 }
 
@@ -38,49 +38,106 @@ export function lengthOf({ sheets, used }: Layout, job: Job): number {
   return (sheets - 1) * job.length + used;
 }
 
-/** The layout of a recipe; undefined where it would need more length than the limit, or more steps than there are left. */
+/** Fewer sheets, then less of the last one, then pieces that lie farther left. */
+export function isShorter(one: Layout, other: Layout, job: Job): boolean {
+  if (one.sheets !== other.sheets) return one.sheets < other.sheets;
+  const difference = lengthOf(one, job) - lengthOf(other, job);
+  return difference < -1e-9 || (difference < 1e-9 && one.moment < other.moment);
+}
+
+/** The turns of a piece, by what two pieces that may take the same ones share. */
+type Turns = Rows | readonly Rows[];
+
+/** Pieces laid so far, from which a layout can be taken up again. */
+export interface Begun {
+  readonly sheets: readonly Sheet[];
+  readonly spots: readonly Spot[];
+  readonly moment: number;
+  /** The first sheet that may take a piece of these turns: what a sheet refused once it refuses for good. */
+  readonly openSheets: ReadonlyMap<Turns, number>;
+}
+
+export interface LayingLimits {
+  /** Sheet that may be needed in all, m. */
+  readonly length: number;
+  readonly budget: StepBudget;
+  /** Steps of the budget at which laying is given up. */
+  readonly mostSteps: number;
+}
+
+const nothingLaid: Begun = { sheets: [], spots: [], moment: 0, openSheets: new Map() };
+
+/**
+ * The layout of a recipe; undefined where it would need more length than the limit, or more steps than there are left.
+ * `kept` is handed a copy of what has been laid, before every piece at a multiple of `keepEvery`.
+ */
 export function lay(
   job: Job,
   recipe: Recipe,
-  limit: number,
-  effort: StepBudget,
-  mostSteps: number,
+  limits: LayingLimits,
+  begun: Begun = nothingLaid,
+  keepEvery = Infinity,
+  kept: (begun: Begun) => void = () => {},
 ): Layout | undefined {
-  const sheets: Sheet[] = [];
-  const spots: Spot[] = [];
-  const refused = new Set<string>();
-  let moment = 0;
-  for (const item of recipe.order) {
-    const kind = job.items[item]!;
-    const shape = job.shapes[kind]!;
-    const choice = recipe.choices[item]!;
-    const options = typeof choice === 'number' ? shape.families[choice]! : [choice];
+  const sheets = begun.sheets.map(copyOfSheet);
+  const spots = [...begun.spots];
+  const openSheets = new Map(begun.openSheets);
+  let { moment } = begun;
+  for (let place = spots.length; place < recipe.order.length; place++) {
+    if (place % keepEvery === 0) {
+      kept({ sheets: sheets.map(copyOfSheet), spots: [...spots], moment, openSheets: new Map(openSheets) });
+    }
+    const item = recipe.order[place] as number;
+    const turns = recipe.choices[item] as readonly Rows[];
     let spot: Spot | undefined;
-    for (let sheet = 0; spot === undefined; sheet++) {
-      const room = Math.min(job.length, limit - sheet * job.length);
-      if (room <= 0 || effort.spent > mostSteps) return undefined;
-      // What a sheet refused once it refuses for good, as sheets only fill up.
-      const name = `${sheet} ${kind} ${typeof choice === 'number' ? choice : choice.turn}`;
-      if (refused.has(name)) continue;
-      if (sheet === sheets.length) sheets.push(emptySheet(job.rowCount));
-      const found = bestPlace(sheets[sheet]!, options, recipe.rule, room * (1 + 1e-12), effort);
-      if (found === undefined) {
-        refused.add(name);
-        continue;
-      }
-      take(sheets[sheet]!, job.grown(found.rows), found.x, found.row, effort);
+    const name = turns[0] !== undefined && turns.length === 1 ? turns[0] : turns;
+    for (let sheet = openSheets.get(name) ?? 0; spot === undefined; sheet++) {
+      const room = Math.min(job.length, limits.length - sheet * job.length);
+      if (room <= 0 || limits.budget.spent > limits.mostSteps) return undefined;
+      const on = sheets[sheet] ?? emptySheet(job.rowCount);
+      sheets[sheet] = on;
+      const found = bestPlace(on, turns, recipe.rule, room * (1 + 1e-12), limits.budget);
+      if (found === undefined) continue;
+      openSheets.set(name, sheet);
+      take(on, job.grown(found.rows), found.x, found.row, limits.budget);
       spot = { item, rows: found.rows, sheet, x: found.x, y: found.row * job.rowHeight };
     }
     spots.push(spot);
-    moment += shape.area * (spot.sheet * job.length + spot.x + spot.rows.middleX);
+    moment += job.shapeOf(item).area * (spot.sheet * job.length + spot.x + spot.rows.middleX);
   }
   return layoutOf(spots, moment);
+}
+
+/** What of the pieces in an order goes on one sheet, each where it is laid best; pieces that do not are left out. */
+export function fillSheet(job: Job, { order, choices, rule }: Recipe, budget: StepBudget): readonly Spot[] {
+  const sheet = emptySheet(job.rowCount);
+  const spots: Spot[] = [];
+  const refused = new Set<readonly Rows[]>();
+  for (const item of order) {
+    const turns = choices[item] as readonly Rows[];
+    if (refused.has(turns)) continue;
+    const place = bestPlace(sheet, turns, rule, job.length * (1 + 1e-12), budget);
+    if (place === undefined) {
+      refused.add(turns);
+      continue;
+    }
+    take(sheet, job.grown(place.rows), place.x, place.row, budget);
+    spots.push({ item, rows: place.rows, sheet: 0, x: place.x, y: place.row * job.rowHeight });
+  }
+  return spots;
 }
 
 export function layoutOf(spots: readonly Spot[], moment: number): Layout {
   const last = spots.reduce((most, { sheet }) => Math.max(most, sheet), 0);
   const used = spots.reduce((most, { sheet, x, rows }) => (sheet === last ? Math.max(most, x + rows.length) : most), 0);
   return { spots, sheets: last + 1, used, moment };
+}
+
+export function momentOf(spots: readonly Spot[], job: Job): number {
+  return spots.reduce(
+    (sum, { item, sheet, x, rows }) => sum + job.shapeOf(item).area * (sheet * job.length + x + rows.middleX),
+    0,
+  );
 }
 
 interface Place {
@@ -92,20 +149,22 @@ interface Place {
 /** The place that keeps the piece farthest left by the rule, over all turns offered and all rows. */
 function bestPlace(
   sheet: Sheet,
-  options: readonly Rows[],
+  turns: readonly Rows[],
   rule: Rule,
   room: number,
-  effort: StepBudget,
+  budget: StepBudget,
 ): Place | undefined {
   let place: Place | undefined;
   let least = Infinity;
-  for (const rows of options) {
+  for (const rows of turns) {
     const offset = offsetOf(rows, rule);
     const bounds = boundsOf(sheet, rows);
+    budget.spent += bounds.length;
     for (let row = 0; row < bounds.length; row++) {
       const most = Math.min(room - rows.length, least - offset - 1e-9);
-      if (bounds[row]! > most) continue;
-      const x = leftmost(sheet, rows, row, bounds[row]!, most, effort);
+      const bound = bounds[row] as number;
+      if (bound > most) continue;
+      const x = leftmost(sheet, rows, row, bound, most, budget);
       bounds[row] = x;
       if (x > most) continue;
       least = x + offset;

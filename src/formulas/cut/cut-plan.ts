@@ -4,9 +4,9 @@
 import type { PatternRow } from '../cone/cone-pattern';
 import { readPattern } from '../cone/read-pattern';
 import { Refusal } from '../refusal';
-import { type Job, prepareJob, type SheetSize } from './cut-job';
+import { type Job, prepareJob, type Shape, type SheetSize } from './cut-job';
 import type { Spot } from './cut-layout';
-import { shortestLayout } from './cut-search';
+import { bestLayout } from './cut-repeat';
 import { type Piece, pieceArea } from './piece';
 import { mostPieces, piecesThatFit } from './piece-fit';
 
@@ -46,70 +46,105 @@ interface Wanted {
 /** More pieces than this are not laid out at once. */
 const mostCutPieces = 1000;
 
+/** The stock that pieces are cut from, m. */
+export interface SheetStock {
+  readonly sheetLength: number;
+  readonly sheetWidth: number;
+  readonly gap: number;
+}
+
+export interface PlanOptions {
+  /** How long the search is, times its usual length. */
+  readonly effort?: number;
+  /** What the units of the rows are called, for the refusal of a row that was made under others. */
+  readonly under?: string;
+}
+
+/** A pattern row that cannot be laid, and why. */
+export interface NotLaid {
+  readonly pattern: number;
+  readonly refusal: Refusal;
+  /** Whether its piece goes on the sheet at no turn. */
+  readonly tooLarge: boolean;
+}
+
+export interface CutPlan {
+  readonly rows: readonly CutRow[];
+  readonly sheets: CutSheets;
+  readonly notLaid: readonly NotLaid[];
+}
+
 /**
  * Where each piece lies: true shapes, any rotation, as few sheets and then as little of the last one as the search finds.
  *
  * Pieces keep the gap from each other and from the sheet's edge, and never overlap. The same input gives the same plan.
- * `under` is what the units of the rows are called, for the refusal of a row that was made under others.
- * Cannot lay a piece that goes on the sheet at no turn, a row whose numbers disagree, or more than 1000 pieces.
+ * Cannot lay a piece that goes on the sheet at no turn, a row whose numbers disagree, or more than 1000 pieces. A row that
+ * cannot be laid leaves the others whole; it is refused where there is no other.
  * Source: rows of intervals and bottom-left placement, improved by small changes (Bennell and Oliveira, 2009, a tutorial
  * in irregular shape packing problems).
  */
-export function cutPlan(
+export function layPatterns(
   patterns: readonly PlacedPattern[],
-  sheetLength: number,
-  sheetWidth: number,
-  gap: number,
-  under?: string,
-): readonly CutRow[] {
-  return planOf(patterns, { length: sheetLength, width: sheetWidth, gap }, under).rows;
-}
-
-/** What the plan takes: sheets to buy, areas, the share of what is bought that is used, and the last sheet's length used. Cannot and source as cutPlan. */
-export function cutSheets(
-  patterns: readonly PlacedPattern[],
-  sheetLength: number,
-  sheetWidth: number,
-  gap: number,
-  under?: string,
-): CutSheets {
-  return planOf(patterns, { length: sheetLength, width: sheetWidth, gap }, under).sheets;
-}
-
-interface Plan {
-  readonly rows: readonly CutRow[];
-  readonly sheets: CutSheets;
-}
-
-/** A sheet asks for the plan and for its totals with the same figures, so the latest plans are kept. */
-const latest = new Map<string, Plan>();
-const mostKept = 8;
-
-function planOf(patterns: readonly PlacedPattern[], sheet: SheetSize, under?: string): Plan {
-  const name = JSON.stringify([patterns, sheet]);
+  stock: SheetStock,
+  { effort = 1, under }: PlanOptions = {},
+): CutPlan {
+  const { sheetLength, sheetWidth, gap } = stock;
+  const name = JSON.stringify([patterns, sheetLength, sheetWidth, gap, effort]);
   const kept = latest.get(name);
   if (kept !== undefined) return kept;
-  const plan = newPlan(patterns, sheet, under);
-  if (latest.size >= mostKept) latest.delete(latest.keys().next().value!);
+  const plan = newPlan(patterns, stock, effort, under);
+  // What is not laid says why in the units of the call.
+  if (plan.notLaid.length > 0) return plan;
+  const oldest = latest.keys().next();
+  if (latest.size >= mostKept && !oldest.done) latest.delete(oldest.value);
   latest.set(name, plan);
   return plan;
 }
 
-function newPlan(patterns: readonly PlacedPattern[], sheet: SheetSize, under?: string): Plan {
-  const wanted = wantedPieces(patterns, sheet, under);
-  const job = prepareJob(
-    wanted.map(({ piece }) => piece),
-    sheet,
-  );
-  const tooLarge = wanted.find((_, item) => job.shapes[job.items[item]!]!.families[0]!.length === 0);
-  if (tooLarge !== undefined) throw refusalOf(tooLarge, job);
-  const layout = shortestLayout(job);
-  const spots = inReadingOrder(leastUsedLast(layout.spots), job.items);
-  const rows = spots.map(({ item, rows: { turn, originX, originY }, sheet: on, x, y }): CutRow => {
-    const { pattern, number, piece } = wanted[item]!;
+/** A sheet asks for the plan and for its totals with the same figures, so the latest plans are kept. */
+const latest = new Map<string, CutPlan>();
+const mostKept = 8;
+
+/** The plan's rows. Cannot leave a row out: otherwise as layPatterns. */
+export function cutPlan(
+  patterns: readonly PlacedPattern[],
+  stock: SheetStock,
+  options?: PlanOptions,
+): readonly CutRow[] {
+  return wholePlan(patterns, stock, options).rows;
+}
+
+/**
+ * What the plan takes: sheets to buy, areas, the share of what is bought that is used, and the last sheet's length used.
+ * Cannot leave a row out, as a count that does would buy too little: otherwise as layPatterns.
+ */
+export function cutSheets(patterns: readonly PlacedPattern[], stock: SheetStock, options?: PlanOptions): CutSheets {
+  return wholePlan(patterns, stock, options).sheets;
+}
+
+function wholePlan(patterns: readonly PlacedPattern[], stock: SheetStock, options?: PlanOptions): CutPlan {
+  const plan = layPatterns(patterns, stock, options);
+  if (plan.notLaid[0] !== undefined) throw plan.notLaid[0].refusal;
+  return plan;
+}
+
+function newPlan(
+  patterns: readonly PlacedPattern[],
+  stock: SheetStock,
+  effort: number,
+  under: string | undefined,
+): CutPlan {
+  const sheet = { length: stock.sheetLength, width: stock.sheetWidth, gap: stock.gap };
+  const { wanted, notLaid, job } = wantedPieces(patterns, sheet, under);
+  if (wanted.length === 0 && notLaid[0] !== undefined) throw notLaid[0].refusal;
+  const layout = bestLayout(job, effort);
+  const spots = inReadingOrder(leastUsedLast(layout.spots), job);
+  const rows = spots.flatMap(({ item, rows: { turn, originX, originY }, sheet: on, x, y }): readonly CutRow[] => {
     const corner = { x: sheet.gap + x, y: sheet.gap + y };
-    const place = piece.shape === 'sector' ? { x: corner.x + originX, y: corner.y + originY } : corner;
-    return { pattern, piece: number, sheet: on + 1, ...place, direction: wholeTurnLess(turn) };
+    return wanted.slice(item, item + 1).map(({ pattern, number, piece }) => {
+      const place = piece.shape === 'sector' ? { x: corner.x + originX, y: corner.y + originY } : corner;
+      return { pattern, piece: number, sheet: on + 1, ...place, direction: wholeTurnLess(turn) };
+    });
   });
   const areaUsed = wanted.reduce((sum, { piece }) => sum + pieceArea(piece), 0);
   const areaBought = layout.sheets * sheet.length * sheet.width;
@@ -121,11 +156,16 @@ function newPlan(patterns: readonly PlacedPattern[], sheet: SheetSize, under?: s
   return {
     rows,
     sheets: { sheets: layout.sheets, areaUsed, areaBought, shareUsed, lengthUsed: sheet.gap + lengthUsed },
+    notLaid,
   };
 }
 
-/** Reads every row, and refuses what cannot be laid. */
-function wantedPieces(patterns: readonly PlacedPattern[], sheet: SheetSize, under?: string): readonly Wanted[] {
+/** Reads every row, prepares its pieces, and keeps apart what cannot be laid. */
+function wantedPieces(
+  patterns: readonly PlacedPattern[],
+  sheet: SheetSize,
+  under: string | undefined,
+): { readonly wanted: readonly Wanted[]; readonly notLaid: readonly NotLaid[]; readonly job: Job } {
   const length = sheet.length - 2 * sheet.gap;
   const width = sheet.width - 2 * sheet.gap;
   if (length <= 0 || width <= 0) {
@@ -137,14 +177,35 @@ function wantedPieces(patterns: readonly PlacedPattern[], sheet: SheetSize, unde
   if (count > mostCutPieces) {
     throw new Refusal('patterns', `${count} pieces are too many to lay out at once; give up to ${mostCutPieces}`);
   }
-  return patterns.flatMap((row, i) => {
+  const read: Wanted[] = [];
+  const notLaid: NotLaid[] = [];
+  for (const [i, row] of patterns.entries()) {
     const pattern = row.row ?? i + 1;
-    const piece = readPattern(row, 'patterns', pattern, under);
-    return Array.from({ length: row.pieces }, (_, j): Wanted => ({ pattern, number: j + 1, of: row.pieces, piece }));
-  });
+    try {
+      const piece = readPattern(row, 'patterns', pattern, under);
+      for (let number = 1; number <= row.pieces; number++) read.push({ pattern, number, of: row.pieces, piece });
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      notLaid.push({ pattern, refusal: error, tooLarge: false });
+    }
+  }
+  const prepare = (some: readonly Wanted[]) =>
+    prepareJob(
+      some.map(({ piece }) => piece),
+      sheet,
+    );
+  const job = prepare(read);
+  const wanted = read.filter((_, item) => job.shapeOf(item).families.every.length > 0);
+  if (wanted.length === read.length) return { wanted, notLaid, job };
+  for (const [item, { piece, of, pattern, number }] of read.entries()) {
+    if (number > 1 || job.shapeOf(item).families.every.length > 0) continue;
+    notLaid.push({ pattern, refusal: largeRefusal(piece, of, pattern, length, width), tooLarge: true });
+  }
+  notLaid.sort((one, other) => one.pattern - other.pattern);
+  return { wanted, notLaid, job: prepare(wanted) };
 }
 
-function refusalOf({ piece, of, pattern }: Wanted, { length, width }: Job): Refusal {
+function largeRefusal(piece: Piece, of: number, pattern: number, length: number, width: number): Refusal {
   const cutIn = (count: number): Piece =>
     piece.shape === 'sector'
       ? { ...piece, angle: (piece.angle * of) / count }
@@ -170,14 +231,20 @@ function rightEnd({ x, rows }: Spot): number {
 }
 
 /** Pieces that are alike are numbered from the first sheet on and from left to right; rows stand as they were asked for. */
-function inReadingOrder(spots: readonly Spot[], items: readonly number[]): readonly Spot[] {
+function inReadingOrder(spots: readonly Spot[], job: Job): readonly Spot[] {
   const sorted = [...spots].sort((a, b) => a.sheet - b.sheet || a.x - b.x || a.y - b.y);
-  const queues = new Map<number, Spot[]>();
-  for (const spot of sorted) {
-    const kind = items[spot.item]!;
-    queues.set(kind, [...(queues.get(kind) ?? []), spot]);
+  const alike = new Map<Shape, { readonly items: number[]; taken: number }>();
+  for (const item of job.pieces.keys()) {
+    const shape = job.shapeOf(item);
+    const found = alike.get(shape) ?? { items: [], taken: 0 };
+    found.items.push(item);
+    alike.set(shape, found);
   }
-  return items.map((kind, item) => ({ ...queues.get(kind)!.shift()!, item }));
+  const ordered = sorted.map((spot) => {
+    const queue = alike.get(job.shapeOf(spot.item));
+    return { ...spot, item: queue?.items[queue.taken++] ?? spot.item };
+  });
+  return ordered.sort((a, b) => a.item - b.item);
 }
 
 /** The turn from 0 to less than a whole one, free of what rounding left of a whole turn. */

@@ -7,6 +7,8 @@ import { pieceRows, type Rows } from './cut-rows';
 import { emptySheet, type Grown, grownBy, leftmost, type Sheet, type StepBudget, take } from './cut-sheet';
 
 const fineRows = 1920;
+/** Of more unlike shapes than this fine rows would take too long to make. */
+const mostShapes = 200;
 
 interface Fine {
   readonly rows: Rows;
@@ -15,6 +17,7 @@ interface Fine {
 
 /** The finer layout; undefined where a piece no longer finds room near its place. */
 export function polished(job: Job, layout: Layout, effort: StepBudget): Layout | undefined {
+  if (job.shapes.length > mostShapes) return undefined;
   const finer = fineRows / job.rowCount;
   const rowHeight = job.width / fineRows;
   const known = new Map<Rows, Fine>();
@@ -22,8 +25,8 @@ export function polished(job: Job, layout: Layout, effort: StepBudget): Layout |
   const spots: Spot[] = [];
   let moment = 0;
   for (const { item, rows, sheet, y } of layout.spots) {
-    const { piece, area } = job.shapes[job.items[item]!]!;
-    const fine = known.get(rows) ?? fineOf(piece, rows.turn, rowHeight, job.gap);
+    const { piece, area } = job.shapeOf(item);
+    const fine = known.get(rows) ?? fineOf(piece, rows.turn, rowHeight, job.sheet.gap);
     known.set(rows, fine);
     const row = Math.round(y / rowHeight);
     const last = Math.min(fineRows - fine.rows.count, row + finer);
@@ -47,5 +50,5 @@ export function polished(job: Job, layout: Layout, effort: StepBudget): Layout |
 
 function fineOf(piece: Parameters<typeof pieceRows>[0], turn: number, rowHeight: number, gap: number): Fine {
   const rows = pieceRows(piece, turn, rowHeight);
-  return { rows, grown: grownBy(rows, gap, rowHeight) };
+  return { rows, grown: grownBy(rows, gap, rowHeight, fineRows) };
 }

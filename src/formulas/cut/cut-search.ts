@@ -4,99 +4,111 @@
  * It ends by steps counted and not by a clock, so that the same pieces give the same plan on any machine.
  */
 import { layBoxes } from './cut-boxes';
-import type { Job } from './cut-job';
-import { type Layout, lay, lengthOf, type Recipe, type Rule } from './cut-layout';
+import { familyNames, type Job } from './cut-job';
+import { type Begun, isShorter, type Layout, lay, lengthOf, type Recipe, type Rule } from './cut-layout';
 import { polished } from './cut-polish';
 import type { Rows } from './cut-rows';
 import type { StepBudget } from './cut-sheet';
+import { randomNumbers } from './random-numbers';
 
 /** About a quarter of a second. */
-const mostSteps = 20e6;
-/** What the starts may take of it. */
-const startSteps = 10e6;
-const mostChanges = 800;
+const stepsAnEffort = 20e6;
+/** What boxes and the starts may take of it. */
+const shareOfBoxes = 0.15;
+const shareOfStarts = 0.5;
+const changesAnEffort = 800;
+/** So many changes without a gain end the search of a few pieces. */
+const idleAnEffort = 250;
 
 const rules: readonly Rule[] = ['weight', 'right', 'middle', 'left'];
-const everyTurn = 3;
 
-/** The shortest layout found: fewest sheets, then the least length of the last one. */
-export function shortestLayout(job: Job): Layout {
-  const effort: StepBudget = { spent: 0 };
-  const inOrders = orders(job);
-  let best = layBoxes(job, inOrders).reduce((one, other) => (shorter(other, one, job) ? other : one));
+/** The shortest layout found: fewest sheets, then the least length of the last one. It ends early once `enough` sheets do. */
+export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
+  const mostSteps = stepsAnEffort * effort;
+  const budget: StepBudget = { spent: 0 };
+  const inOrders = ordersOf(job);
+  let best = layBoxes(job, inOrders, budget, mostSteps * shareOfBoxes);
   let recipe = recipeOf(best);
-  const tried = (next: Recipe, most: number) => {
-    const found = lay(job, next, lengthOf(best, job) + 1e-9, effort, most);
-    if (found === undefined || !shorter(found, best, job)) return;
+  let begun: Begun[] = [];
+  let idle = 0;
+  const keepEvery = Math.max(4, Math.ceil(job.pieces.length / 12));
+  const tried = (next: Recipe, steps: number, from?: Begun) => {
+    const limits = { length: lengthOf(best, job) + 1e-9, budget, mostSteps: steps };
+    const found = lay(job, next, limits, from);
+    if (found === undefined || !isShorter(found, best, job)) return;
     best = found;
-    recipe = next;
+    recipe = { ...next, choices: turnsTaken(found) };
+    begun = [];
+    idle = 0;
   };
   for (const order of inOrders) {
-    for (const family of [everyTurn, 2, 1, 0]) {
-      for (const rule of rules) tried({ order, choices: order.map(() => family), rule }, startSteps);
+    for (const family of familyNames) {
+      const choices = job.pieces.map((_, item) => job.shapeOf(item).families[family]);
+      for (const rule of rules) {
+        if (best.sheets > enough) tried({ order, choices, rule }, mostSteps * shareOfStarts);
+      }
     }
   }
   const random = randomNumbers();
-  for (let i = 0; i < mostChanges && effort.spent < mostSteps; i++) {
-    tried(changed(recipe, best, job, random), mostSteps);
+  idle = 0;
+  for (let i = 0; i < changesAnEffort * effort && idle < idleAnEffort * effort; i++, idle++) {
+    if (budget.spent > mostSteps || best.sheets <= enough) break;
+    if (begun.length === 0) {
+      const limits = { length: Infinity, budget, mostSteps };
+      lay(job, recipe, limits, undefined, keepEvery, (one) => begun.push(one));
+    }
+    const { next, first } = changed(recipe, job, random);
+    tried(next, mostSteps, begun[Math.min(begun.length - 1, Math.floor(first / keepEvery))]);
   }
-  const finer = polished(job, best, effort);
-  return finer !== undefined && shorter(finer, best, job) ? finer : best;
+  const finer = polished(job, best, budget);
+  return finer !== undefined && isShorter(finer, best, job) ? finer : best;
 }
 
 /** A recipe that lays pieces much as they lie. */
-function recipeOf({ spots }: Layout): Recipe {
-  const order = [...spots].sort((a, b) => a.sheet - b.sheet || a.x - b.x || a.y - b.y).map(({ item }) => item);
-  const choices: Rows[] = [];
-  for (const { item, rows } of spots) choices[item] = rows;
-  return { order, choices, rule: 'weight' };
+function recipeOf(layout: Layout): Recipe {
+  const order = [...layout.spots].sort((a, b) => a.sheet - b.sheet || a.x - b.x || a.y - b.y).map(({ item }) => item);
+  return { order, choices: turnsTaken(layout), rule: 'weight' };
 }
 
-function shorter(one: Layout, other: Layout, job: Job): boolean {
-  if (one.sheets !== other.sheets) return one.sheets < other.sheets;
-  const difference = lengthOf(one, job) - lengthOf(other, job);
-  return difference < -1e-9 || (difference < 1e-9 && one.moment < other.moment);
+/** The one turn that each piece took, which is quick to lay again. */
+function turnsTaken({ spots }: Layout): readonly (readonly Rows[])[] {
+  const choices: (readonly Rows[])[] = [];
+  for (const { item, rows } of spots) choices[item] = [rows];
+  return choices;
 }
 
 /** Large pieces first, by area and by how long they are; what is equal keeps its order. */
-function orders(job: Job): readonly (readonly number[])[] {
+export function ordersOf(job: Job): readonly (readonly number[])[] {
   const by = (size: (shape: Job['shapes'][number]) => number) => {
-    const sizes = job.shapes.map(size);
-    const sizeOf = (item: number) => sizes[job.items[item]!]!;
-    return job.items.map((_, i) => i).sort((a, b) => sizeOf(b) - sizeOf(a) || a - b);
+    const sizes = new Map(job.shapes.map((shape) => [shape, size(shape)]));
+    const sizeOf = (item: number) => sizes.get(job.shapeOf(item)) ?? 0;
+    return job.pieces.map((_, item) => item).sort((a, b) => sizeOf(b) - sizeOf(a) || a - b);
   };
   const byArea = by(({ area }) => area);
-  const byLength = by(({ families }) => Math.max(...families[everyTurn]!.map(({ length }) => length)));
+  const byLength = by(({ families }) => Math.max(...families.every.map(({ length }) => length)));
   return byArea.every((item, i) => item === byLength[i]) ? [byArea] : [byArea, byLength];
 }
 
 /**
  * A recipe with up to three small changes: two pieces change places in the order, a piece moves in it, a piece takes one
- * other turn or is free to take any. The other pieces keep the turn that they took, which is quick to lay.
+ * other turn or is free to take any. `first` is the first place of the order that is laid otherwise than before.
  */
-function changed(recipe: Recipe, layout: Layout, job: Job, random: () => number): Recipe {
+function changed(recipe: Recipe, job: Job, random: () => number): { readonly next: Recipe; readonly first: number } {
   const order = [...recipe.order];
   const choices = [...recipe.choices];
-  for (const { item, rows } of layout.spots) choices[item] = rows;
   const pick = (count: number) => Math.floor(random() * count);
+  let first = order.length;
   for (let changes = 1 + pick(3); changes > 0; changes--) {
     const kind = pick(4);
     const at = pick(order.length);
-    const item = order[at]!;
+    const item = order[at] as number;
     const to = pick(order.length);
-    const turns = job.shapes[job.items[item]!]!.families[everyTurn]!;
-    if (kind === 0) [order[at], order[to]] = [order[to]!, item];
+    const { every } = job.shapeOf(item).families;
+    first = Math.min(first, at, kind < 2 ? to : at);
+    if (kind === 0) [order[at], order[to]] = [order[to] as number, item];
     else if (kind === 1) order.splice(to, 0, ...order.splice(at, 1));
-    else choices[item] = kind === 2 ? turns[pick(turns.length)]! : everyTurn;
+    else choices[item] = kind === 2 ? every.slice(pick(every.length)).slice(0, 1) : every;
   }
-  return { order, choices, rule: random() < 0.8 ? recipe.rule : rules[pick(rules.length)]! };
-}
-
-/** The same numbers from 0 to 1 each time, by a linear congruential rule (Numerical Recipes' constants). */
-function randomNumbers(): () => number {
-  let state = 12345;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
+  if (random() < 0.8) return { next: { order, choices, rule: recipe.rule }, first };
+  return { next: { order, choices, rule: rules[pick(rules.length)] as Rule }, first: 0 };
 }

@@ -31,6 +31,14 @@ export function emptySheet(rowCount: number): Sheet {
   };
 }
 
+export function copyOfSheet({ taken, ends, bounds }: Sheet): Sheet {
+  return {
+    taken: taken.map((stretches) => stretches.slice()),
+    ends: ends.slice(),
+    bounds: new Map(Array.from(bounds, ([rows, least]) => [rows, least.slice()])),
+  };
+}
+
 /**
  * The least place at or after `from` that a piece with its bottom on a row can take, or some place over the limit.
  * Every row pushes the piece right until it is clear, round and round until no row pushes any more.
@@ -117,8 +125,9 @@ export interface Grown {
   readonly stretches: Float64Array;
 }
 
-export function grownBy(rows: Rows, gap: number, rowHeight: number): Grown {
-  const below = gap > 0 ? Math.ceil(gap / rowHeight) : 0;
+/** Rows that lie beyond a sheet of so many rows wherever the piece is are left out, as a gap may be far wider than it. */
+export function grownBy(rows: Rows, gap: number, rowHeight: number, sheetRows: number): Grown {
+  const below = gap > 0 ? Math.min(sheetRows, Math.ceil(gap / rowHeight)) : 0;
   const starts = new Int32Array(rows.count + 2 * below + 1);
   const all: number[] = [];
   for (let i = 0; i < rows.count + 2 * below; i++) {

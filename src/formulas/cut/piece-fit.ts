@@ -33,13 +33,21 @@ export function bestTurn(
   return best;
 }
 
+/** Length and width that a piece takes along and across the sheet, by its turn. */
+export function turnedBox(piece: Piece): (turn: number) => { readonly length: number; readonly width: number } {
+  const reach = reachOf(piece);
+  return (turn) => ({
+    length: reach(-turn) + reach(Math.PI - turn),
+    width: reach(Math.PI / 2 - turn) + reach(-Math.PI / 2 - turn),
+  });
+}
+
 /** The larger of the shares that a piece takes of the length and of the width of a rectangle, by its turn. */
 function shareAt(piece: Piece, length: number, width: number): (turn: number) => number {
-  const reach = reachOf(piece);
+  const box = turnedBox(piece);
   return (turn) => {
-    const along = reach(-turn) + reach(Math.PI - turn);
-    const across = reach(Math.PI / 2 - turn) + reach(-Math.PI / 2 - turn);
-    return Math.max(along / length, across / width);
+    const taken = box(turn);
+    return Math.max(taken.length / length, taken.width / width);
   };
 }
 

@@ -17,6 +17,8 @@ export interface Bank {
   readonly rivetSpacing: number;
   readonly sheetLength: number;
   readonly sheetWidth: number;
+  /** Kept between pieces and from the sheet's edge. */
+  readonly gap: number;
   /** Cone's bottom above the drum floor. */
   readonly baseRise: number;
   /** Light aggregate to 1 of cement. */

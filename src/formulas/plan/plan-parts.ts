@@ -43,14 +43,19 @@ function refuseTallCone({ drumHeight, coneHeight, baseRise }: Bank): void {
 }
 
 function coneParts(bank: Bank, pattern: PatternRow): readonly Part[] {
-  const { drums, pieces, lap, rivetSpacing, sheetLength, sheetWidth } = bank;
+  const { drums, pieces, lap, rivetSpacing, gap } = bank;
   const { slant } = pattern;
   const patterns = Array.from({ length: drums }, () => pattern);
-  const { sheets } = cutSheets(patterns, sheetLength, sheetWidth, 0);
+  const { sheets } = cutSheets(patterns, bank);
   const seam = coneRivets(slant, rivetSpacing, Math.min(rivetSpacing, slant) / 2);
   const joint = lap > 0 ? '' : '; they want a lap';
   return [
-    counted('sheet for cones', sheets, `CUT.SHEETS: ${drums * pieces} pieces, no gap`, 'sheet'),
+    counted(
+      'sheet for cones',
+      sheets,
+      { text: `CUT.SHEETS: ${drums * pieces} pieces, gap {gap:dimension}`, figures: { gap } },
+      'sheet',
+    ),
     counted('rivets', seam * pieces * drums, {
       text: `CONE.RIVETS: ${seam} along {slant:dimension}, seams ${pieces * drums}${joint}`,
       figures: { slant },

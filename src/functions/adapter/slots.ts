@@ -29,7 +29,11 @@ export function slot(name: string, spec: Argument): Slot {
       spec,
       broadcasts: false,
       read: (value, profile) =>
-        spec.optional && isBlank(value) ? undefined : readTable(name, spec.table, plainRows(value), profile),
+        spec.optional && isBlank(value)
+          ? undefined
+          : spec.faulty === 'kept'
+            ? readTable(name, spec.table, openRows(value), profile, 'kept')
+            : readTable(name, spec.table, plainRows(value), profile),
     };
   }
   if ('cells' in spec) {

@@ -22,9 +22,9 @@ export interface CutComparison {
 /** Plans every reference set once, and packs its boxes. */
 export function compareCutPlans(sets: readonly ReferenceSet[] = referenceSets): readonly CutComparison[] {
   return sets.map((set) => {
-    const { name, patterns, sheetLength, sheetWidth, gap } = set;
+    const { name, patterns, sheetLength, sheetWidth } = set;
     const begun = performance.now();
-    const total = cutSheets(patterns, sheetLength, sheetWidth, gap);
+    const total = cutSheets(patterns, set);
     const milliseconds = performance.now() - begun;
     const boxes = fewestBoxSheets(set);
     const upToLastCut = ({ sheets, lengthUsed }: { readonly sheets: number; readonly lengthUsed: number }) =>

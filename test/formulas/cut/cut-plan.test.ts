@@ -8,11 +8,12 @@ import { referenceSets } from '../../../src/tools/bench/cut-reference-sets';
 import { farthestOver, laidOutlines, largestOverlap, leastDistance } from './laid-outlines';
 
 const plain = { pieces: 1, lap: 0, thickness: 0, measured: 'middle', clearance: 0 } as const;
+const stock = (sheetLength: number, sheetWidth: number, gap: number) => ({ sheetLength, sheetWidth, gap });
 /** Shared along a whole edge of a meter, rounding to a tenth of a micrometer makes a tenth of a square millimeter. */
 const touching = 0.1;
 
 function check(patterns: readonly PatternRow[], length: number, width: number, gap: number): void {
-  const plan = cutPlan(patterns, length, width, gap);
+  const plan = cutPlan(patterns, stock(length, width, gap));
   const laid = laidOutlines(patterns, plan);
   expect(plan).toHaveLength(patterns.reduce((sum, { pieces }) => sum + pieces, 0));
   expect(farthestOver(laid, length * 1000, width * 1000, gap * 1000)).toBeLessThan(1e-6);
@@ -27,8 +28,8 @@ describe('a cut plan of a reference set', () => {
     'lays $name without an overlap and on the sheet, and takes the sheets that its rows say',
     ({ patterns, sheetLength, sheetWidth, gap }) => {
       check(patterns, sheetLength, sheetWidth, gap);
-      const plan = cutPlan(patterns, sheetLength, sheetWidth, gap);
-      const total = cutSheets(patterns, sheetLength, sheetWidth, gap);
+      const plan = cutPlan(patterns, stock(sheetLength, sheetWidth, gap));
+      const total = cutSheets(patterns, stock(sheetLength, sheetWidth, gap));
       const last = laidOutlines(patterns, plan)
         .filter(({ sheet }) => sheet === total.sheets)
         .flatMap(({ outline }) => outline.map(({ x }) => x));
@@ -54,7 +55,7 @@ describe('a cut plan of a reference set', () => {
 describe('the polygon library', () => {
   it('sees a piece that lies a tenth of a millimeter on another', () => {
     const half = conePattern({ ...plain, top: 0.5, bottom: 0.5, height: 0.5, pieces: 2 });
-    const plan = cutPlan([half], 2, 1, 0);
+    const plan = cutPlan([half], stock(2, 1, 0));
     const moved = plan.map((row, i) =>
       i === 0 ? { ...row, x: row.x, y: row.y + 1e-4 } : { ...row, x: plan[0]!.x, y: plan[0]!.y + 0.5 },
     );
@@ -108,10 +109,10 @@ describe('a cut plan', () => {
 
   it('is the same each time it is made', () => {
     const { patterns, sheetLength, sheetWidth, gap } = referenceSets.find(({ name }) => name === 'sixty mixed pieces')!;
-    const once = cutPlan(patterns, sheetLength, sheetWidth, gap);
+    const once = cutPlan(patterns, stock(sheetLength, sheetWidth, gap));
     // Other figures in between push the kept plans out.
-    for (let i = 0; i < 10; i++) cutPlan(patterns.slice(0, 1), sheetLength + i, sheetWidth, gap);
-    const again = cutPlan(patterns, sheetLength, sheetWidth, gap);
+    for (let i = 0; i < 10; i++) cutPlan(patterns.slice(0, 1), stock(sheetLength + i, sheetWidth, gap));
+    const again = cutPlan(patterns, stock(sheetLength, sheetWidth, gap));
     expect(again).not.toBe(once);
     expect(again).toEqual(once);
   });
@@ -121,7 +122,7 @@ describe('a cut plan', () => {
       conePattern({ ...plain, top: 0.4, bottom: 0.1, height: 0.2, pieces: 3 }),
       conePattern({ ...plain, top: 0.3, bottom: 0.1, height: 0.2 }),
     ];
-    const names = cutPlan(patterns, 2, 1, 0).map(({ pattern, piece }) => `${pattern}.${piece}`);
+    const names = cutPlan(patterns, stock(2, 1, 0)).map(({ pattern, piece }) => `${pattern}.${piece}`);
     expect(names).toEqual(['1.1', '1.2', '1.3', '2.1']);
   });
 
@@ -130,9 +131,7 @@ describe('a cut plan', () => {
     const sleeve = conePattern({ ...plain, top: 1 / Math.PI, bottom: 1 / Math.PI, height: 1 / 7 });
     const total = cutSheets(
       Array.from({ length: 14 }, () => sleeve),
-      2,
-      1,
-      0,
+      stock(2, 1, 0),
     );
     expect(total.sheets).toBe(1);
     expect(total.shareUsed).toBeCloseTo(1, 12);
@@ -141,40 +140,40 @@ describe('a cut plan', () => {
 
   it('lays a half disc that takes the whole sheet', () => {
     const half = conePattern({ ...plain, top: 1, bottom: 0, height: Math.sqrt(3) / 2 });
-    expect(cutSheets([half], 2, 1, 0)).toMatchObject({ sheets: 1 });
-    expect(() => cutSheets([half], 1.999, 1, 0)).toThrow('does not go on the sheet');
+    expect(cutSheets([half], stock(2, 1, 0))).toMatchObject({ sheets: 1 });
+    expect(() => cutSheets([half], stock(1.999, 1, 0))).toThrow('does not go on the sheet');
   });
 
   it('tells the pattern row that is too large, and in how many pieces it would fit', () => {
     const small = conePattern({ ...plain, top: 0.3, bottom: 0.1, height: 0.1 });
     const large = conePattern({ ...plain, top: 1.5, bottom: 0.1, height: 0.7 });
-    expect(() => cutPlan([small, large], 2, 1, 0)).toThrow(
+    expect(() => cutPlan([small, large], stock(2, 1, 0))).toThrow(
       /^patterns: row 2 in one piece does not go on the sheet at any turn; it would fit in \d+ pieces$/,
     );
-    const enough = Number(/in (\d+) pieces/.exec(messageOf(() => cutPlan([large], 2, 1, 0)))![1]);
+    const enough = Number(/in (\d+) pieces/.exec(messageOf(() => cutPlan([large], stock(2, 1, 0))))![1]);
     const inPieces = (pieces: number) => conePattern({ ...plain, top: 1.5, bottom: 0.1, height: 0.7, pieces });
     check([inPieces(enough)], 2, 1, 0);
-    expect(() => cutPlan([inPieces(enough - 1)], 2, 1, 0)).toThrow('does not go on the sheet');
-    expect(() => cutPlan([large], 0.1, 0.05, 0)).toThrow('nor would it in up to 60');
+    expect(() => cutPlan([inPieces(enough - 1)], stock(2, 1, 0))).toThrow('does not go on the sheet');
+    expect(() => cutPlan([large], stock(0.1, 0.05, 0))).toThrow('nor would it in up to 60');
   });
 
   it('cannot keep a gap that leaves no sheet, or lay more pieces than it can look at', () => {
     const small = conePattern({ ...plain, top: 0.3, bottom: 0.1, height: 0.1 });
-    expect(() => cutPlan([small], 2, 1, 0.5)).toThrow('gap');
+    expect(() => cutPlan([small], stock(2, 1, 0.5))).toThrow('gap');
     expect(() =>
       cutPlan(
         Array.from({ length: 1001 }, () => small),
-        2,
-        1,
-        0,
+        stock(2, 1, 0),
       ),
     ).toThrow('give up to 1000');
   });
 
   it('refuses a row whose numbers disagree, by its place in the table', () => {
     const small = conePattern({ ...plain, top: 0.3, bottom: 0.1, height: 0.1 });
-    expect(() => cutPlan([small, { ...small, area: 2 * small.area }], 2, 1, 0)).toThrow('row 2 was not made under');
-    expect(() => cutPlan([{ ...small, slant: 1, row: 5 }], 2, 1, 0)).toThrow('row 5 was not made under');
+    expect(() => cutPlan([small, { ...small, area: 2 * small.area }], stock(2, 1, 0))).toThrow(
+      'row 2 was not made under',
+    );
+    expect(() => cutPlan([{ ...small, slant: 1, row: 5 }], stock(2, 1, 0))).toThrow('row 5 was not made under');
   });
 });
 

@@ -15,6 +15,7 @@ const bank: Bank = {
   rivetSpacing: 1.5 * inch,
   sheetLength: 96 * inch,
   sheetWidth: 48 * inch,
+  gap: 0,
   baseRise: 0,
   mixParts: 6,
   pipeSize: '2 in pipe',

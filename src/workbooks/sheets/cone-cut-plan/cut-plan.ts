@@ -5,7 +5,7 @@ import { formats, formatted } from '../styles';
 import { settings } from './drums';
 import { patternNames, patternRows, usedPatterns } from './patterns';
 
-const stock = `${settings.sheetLength},${settings.sheetWidth},${settings.gap}`;
+const stock = `${settings.sheetLength},${settings.sheetWidth},${settings.gap},1`;
 /** Room for so many pieces: eight drums of eight. */
 const mostPieces = 64;
 

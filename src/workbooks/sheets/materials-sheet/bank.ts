@@ -25,6 +25,7 @@ const inputs: readonly (readonly [
   ['rivet spacing', 1.5, 40, 'dimension', 'at most'],
   ['sheet length', 96, 2000, 'dimension', 'as sold'],
   ['sheet width', 48, 1000, 'dimension', 'as sold'],
+  ['gap', 0.25, 5, 'dimension', 'between pieces and from the sheet’s edge'],
   ['base rise', 1, 25, 'dimension', 'cone’s foot above the drum floor'],
   ['mix parts', 6, 6, undefined, 'of light aggregate to 1 of cement, by volume'],
   ['pipe size', '2', '63 mm', undefined, 'nominal, as the shop calls it'],
