@@ -1,4 +1,4 @@
-import { Workbox } from 'workbox-window';
+import { messageSW, Workbox } from 'workbox-window';
 import { type UpdateReply, updateRequest } from '../offline/update-request';
 import { part } from './page-parts';
 
@@ -23,7 +23,8 @@ function offer(workbox: Workbox, isUnsaved: () => boolean): void {
       text.textContent = 'Save your work first; then press Change over again.';
       return;
     }
-    const reply: UpdateReply = await workbox.messageSW(updateRequest);
+    const waiting = (await navigator.serviceWorker.getRegistration())?.waiting;
+    const reply: UpdateReply = waiting ? await messageSW(waiting, updateRequest) : 'updating';
     if (reply === 'updating') return;
     text.textContent =
       'Another page of the workbench is open. Save your work there and close it; then press Change over again.';
