@@ -1,3 +1,4 @@
+import type { CellResult } from '../../hosts/workbook-model';
 import { cellByCell, compared, first, type Grid, isTrue, NotFollowed, numberIn, single, widthOf } from './grid';
 
 /** The few ordinary worksheet functions that stand around a call of ours where it picks rows of a table. */
@@ -27,14 +28,37 @@ const functions: Readonly<Record<string, (...given: readonly Grid[]) => Grid>> =
       return place + 1;
     });
   },
-  IF: (asked = [], then = single(true), otherwise = single(false)) =>
-    cellByCell([asked, then, otherwise], (test, yes, no) => (isTrue(test!) ? yes! : no!)),
+  IF: (asked = [], then = single(true), otherwise = single(false)) => {
+    // An error in the branch that is not taken does not matter, so that only the place in each is worked out first.
+    const places = cellByCell([asked, numbered(then), numbered(otherwise)], (test, yes, no) =>
+      isTrue(test ?? '') ? `then ${yes}` : `otherwise ${no}`,
+    );
+    return places.map((line) => line.map((place) => valueAt(place, then, otherwise)));
+  },
+  ISNUMBER: (values = []) => values.map((line) => line.map((value) => typeof value === 'number')),
+  COLUMNS: (table = []) => single(widthOf(table)),
+  ROWS: (table = []) => single(table.length),
+  SEQUENCE: (rows = single(1), columns = single(1), start = single(1)) =>
+    Array.from({ length: whole(rows) }, (_, down) =>
+      Array.from({ length: whole(columns) }, (__, over) => whole(start) + down * whole(columns) + over),
+    ),
   VSTACK: (...tables) => {
     const wide = Math.max(...tables.map(widthOf));
     return tables.flatMap((table) => table.map((line) => [...line, ...new Array(wide - line.length).fill('')]));
   },
   CHOOSEROWS: (table = [], ...rows) => rows.flatMap((row) => row.flat()).map((row) => table[numberIn(row) - 1] ?? []),
 };
+
+/** The places of a table's cells, in the shape of the table. */
+function numbered(table: Grid): Grid {
+  return table.map((line, row) => line.map((_, column) => `${row} ${column}`));
+}
+
+function valueAt(place: CellResult, then: Grid, otherwise: Grid): CellResult {
+  if (typeof place === 'object') return place;
+  const [branch, row, column] = String(place).split(' ');
+  return (branch === 'then' ? then : otherwise)[Number(row)]?.[Number(column)] ?? '';
+}
 
 function whole(grid: Grid): number {
   return Math.trunc(numberIn(first(grid)));

@@ -27,14 +27,15 @@ export interface Frame {
   readonly widths: readonly number[];
 }
 
-/** Columns that the head of a sheet may run over, so that what can hurt is read without scrolling to the right. */
-const headCharacters = 125;
+/** What a window of 1280 pixels shows of a sheet beside the task pane, so that a caution is read without scrolling. */
+const headPixels = 870;
 
-/** How many of the columns the head runs over, and their width together. */
+/** How many of the columns the head runs over, and their width together in characters. */
 function headColumns(widths: readonly number[]): { readonly count: number; readonly across: number } {
-  let across = 0;
+  let [across, pixels] = [0, 0];
   for (const [index, width] of widths.entries()) {
-    if (index > 0 && across + width > headCharacters) return { count: index, across };
+    pixels += 7 * width + 5;
+    if (index > 0 && pixels > headPixels) return { count: index, across };
     across += width;
   }
   return { count: widths.length, across };

@@ -1,11 +1,12 @@
 import { cellName, parseRange } from '../../hosts/address';
 import type { CellData, CellScalar, CellStyle, SheetData, Validation } from '../workbook-model';
-import { type StyleName, styles } from './styles';
+import { alarmed, type StyleName, styles } from './styles';
 
 /** A profile that ready-made sheets are written for. */
 export type ReadyProfile = 'US' | 'metric';
 
 type Style = StyleName | CellStyle;
+type Condition = NonNullable<SheetData['conditions']>[number];
 
 function styleOf(style: Style): CellStyle {
   return typeof style === 'string' ? styles[style] : style;
@@ -16,6 +17,7 @@ export class SheetDraft {
   private readonly cells = new Map<string, CellData>();
   private readonly merges: string[] = [];
   private readonly validations: Validation[] = [];
+  private readonly conditions: Condition[] = [];
   private readonly heights: Record<number, number> = {};
   readonly name: string;
 
@@ -63,6 +65,24 @@ export class SheetDraft {
     return this;
   }
 
+  /**
+   * Sentences that a function spills down from a cell, shown in wrapped rows of merged cells, since a spill neither wraps
+   * over columns nor stays in view. `first` is the first of those rows.
+   */
+  sentences(formula: string, spill: string, first: string, rows: number): this {
+    const from = parseRange(spill);
+    const shown = parseRange(first);
+    if (from === undefined || shown === undefined) return this;
+    this.put(spill, formula, 'note');
+    for (let down = 0; down < rows; down += 1) {
+      const source = cellName(from.row + down, from.column);
+      const left = cellName(shown.row + down, shown.column);
+      const right = cellName(shown.row + down, shown.column + shown.columns - 1);
+      this.wide(`${left}:${right}`, `=IF(${source}="","",${source})`, 'text', 31);
+    }
+    return this;
+  }
+
   height(row: number, points: number): this {
     this.heights[row - 1] = points;
     return this;
@@ -95,17 +115,24 @@ export class SheetDraft {
       formulas: [source],
       prompt,
       promptTitle: 'Choose',
-      errorStyle: 'stop',
+      errorStyle: 'information',
     });
   }
 
-  sheet(rest: Omit<SheetData, 'name' | 'cells' | 'merges' | 'validations' | 'rowHeights'>): SheetData {
+  /** Colors cells for which a formula, written for the first of them, holds. */
+  alarm(range: string, formula: string): this {
+    this.conditions.push({ range, formula, style: alarmed });
+    return this;
+  }
+
+  sheet(rest: Omit<SheetData, 'name' | 'cells' | 'merges' | 'validations' | 'conditions' | 'rowHeights'>): SheetData {
     const cells = [...this.cells.values()].sort((a, b) => a.row - b.row || a.column - b.column);
     return {
       name: this.name,
       cells,
       ...(this.merges.length > 0 ? { merges: this.merges } : {}),
       ...(this.validations.length > 0 ? { validations: this.validations } : {}),
+      ...(this.conditions.length > 0 ? { conditions: this.conditions } : {}),
       rowHeights: this.heights,
       ...rest,
     };

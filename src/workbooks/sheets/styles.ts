@@ -22,6 +22,9 @@ export const styles = {
   note: { italic: true, fontColor: '595959' },
 } as const satisfies Readonly<Record<string, CellStyle>>;
 
+/** How a cell looks whose figure cannot be meant or endangers fish, whatever its own style. */
+export const alarmed: CellStyle = { bold: true, fontColor: 'B00020', fill: 'FDE0E0' };
+
 export type StyleName = keyof typeof styles;
 
 /** A named style with a number format of its own. */

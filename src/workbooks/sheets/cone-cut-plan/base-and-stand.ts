@@ -1,13 +1,16 @@
 import type { SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
+import { chooser } from '../chooser';
 import { columnWidths, framed, print, unitOf, withUnit } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
-import { drumColumn, mostDrums, ofUsed, settings } from './drums';
-import { drumAt } from './patterns';
+import { mostDrums, ofUsed, settings } from './drums';
+import { ofDrum, patternNames } from './patterns';
 
 const last = 4 + mostDrums;
 const total = last + 1;
+/** Drums whose base mix or water could not be figured. */
+const withoutFigure = `SUM((A5:A${last}<>"")*(1-ISNUMBER(B5:B${last})*ISNUMBER(C5:C${last})))`;
 
 /** Light base mix behind each cone, water above it, and what to buy. */
 export function baseMixSheet(profile: ReadyProfile): SheetData {
@@ -39,9 +42,15 @@ export function baseMixSheet(profile: ReadyProfile): SheetData {
       formatted('result', formats.one),
     )
     .fill(`C5:C${last}`, formatted('result', formats.one))
-    .put(`A${total}`, 'All drums', 'total')
-    .put(`B${total}`, `=SUM(B5:B${last})`, formatted('total', formats.two))
-    .put(`C${total}`, `=SUM(C5:C${last})`, formatted('total', formats.one))
+    .put(
+      `A${total}`,
+      `="All drums"&IF(${withoutFigure}=0,"",", "&${withoutFigure}&" left out")`,
+      'total',
+      'A drum that could not be figured is left out of the sums and of what to buy.',
+    )
+    .put(`B${total}`, `=SUM(IF(ISNUMBER(B5:B${last}),B5:B${last},0))`, formatted('total', formats.two))
+    .put(`C${total}`, `=SUM(IF(ISNUMBER(C5:C${last}),C5:C${last},0))`, formatted('total', formats.one))
+    .alarm(`A${total}`, `=${withoutFigure}>0`)
     .put('A15', 'How it is mixed', 'section')
     .put('A16', 'Cone’s foot above the floor')
     .put('B16', us ? 1 : 25, 'input')
@@ -113,21 +122,26 @@ export function standSheet(profile: ReadyProfile): SheetData {
     .put('A22', withUnit('Height of the stand', 'dimension'), 'total')
     .put('B22', '=SILT.TANK.STAND(SiltUnits,B16,B17,B18)', formatted('total', formats.one))
     .put('A24', 'Inlet and outlet', 'section')
-    .put('A25', 'Drum')
-    .put('B25', 'Fern', 'input')
-    .choiceFrom('B25', drumColumn('drum'), 'the drum whose ports are worked out below')
-    .put('C25', `=${drumAt('B25')}`, 'result')
-    .put('D25', 'which drum of the list', 'note')
+    .put('A25', 'Drum (number or name)')
     .fill('A26:D26', 'heading')
     .height(26, 32)
     .fill('A27:A28', 'result')
     .fill('B27:D28', formatted('result', formats.one))
     .put(
       'A26',
-      `=SILT.TANK.PORTS(SiltUnits,INDEX(${drumColumn('depth')},$C$25),SILT.UNIT.READ(SiltUnits,"dimension",INDEX(${drumColumn('height')},$C$25))+SILT.UNIT.READ(SiltUnits,"dimension",'Base mix'!B16),B22,TRUE)`,
+      `=SILT.TANK.PORTS(SiltUnits,${ofDrum('depth', '$C$25')},SILT.UNIT.READ(SiltUnits,"dimension",${ofDrum('height', '$C$25')})+SILT.UNIT.READ(SiltUnits,"dimension",'Base mix'!B16),B22,TRUE)`,
       'heading',
     )
-    .wide('A30:F30', `CAUTION: ${cautions.metals}`, 'caution', 32);
+    .wide('A30:E30', `CAUTION: ${cautions.metals}`, 'caution', 32);
+  chooser(draft, {
+    what: 'drum',
+    list: patternNames,
+    typed: 'B25',
+    place: 'C25',
+    shown: 'D25',
+    listed: 'B24',
+    first: 1,
+  });
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,

@@ -1,13 +1,17 @@
 import type { SheetData } from '../../workbook-model';
+import { chooser } from '../chooser';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
 import { settings } from './drums';
-import { patternNames, patternRows, usedPatterns } from './patterns';
+import { hasPattern, patternNames, patternRows, usedPatterns } from './patterns';
 
 const stock = `${settings.sheetLength},${settings.sheetWidth},${settings.gap},1`;
 /** Room for so many pieces: eight drums of eight. */
 const mostPieces = 64;
+
+/** The names of drums without a pattern, or whose piece the plan says it could not lay (`does not fit: …`). */
+const notLaid = `TEXTJOIN(", ",TRUE,IF((${patternNames}<>"")*((${hasPattern}=FALSE)+COUNTIFS($A$8:$A$${7 + mostPieces},SEQUENCE(ROWS(${patternNames})),$C$8:$C$${7 + mostPieces},"*: *")>0),${patternNames},""))`;
 
 /** Sheets to buy, and where each piece lies on them. */
 export function cutPlanSheet(profile: ReadyProfile): SheetData {
@@ -26,6 +30,12 @@ export function cutPlanSheet(profile: ReadyProfile): SheetData {
     .fill('A5', formatted('total', formats.whole))
     .fill('D5', formatted('total', formats.share))
     .put('A4', `=SILT.CUT.SHEETS(SiltUnits,${usedPatterns},${stock},TRUE)`, 'heading')
+    .wide(
+      'A6:F6',
+      `=IF(${notLaid}="","","Not laid: "&${notLaid}&". The others take sheets: "&IFERROR(MAX($C$8:$C$${7 + mostPieces}),0)&". Look at that row in Patterns, and at what was typed for it in Drums.")`,
+      'alarm',
+      32,
+    )
     .fill('A7:F7', 'heading')
     .height(7, 32)
     .fill(`A8:C${7 + mostPieces}`, formatted('result', formats.whole))
@@ -49,9 +59,7 @@ export function markingOutSheet(profile: ReadyProfile): SheetData {
     widths,
   });
   draft
-    .put('A4', 'Drum', 'heading')
-    .put('B4', 'Fern', 'input')
-    .choiceFrom('B4', patternNames, 'the drum whose piece is marked out')
+    .put('A4', 'Drum (number or name)', 'heading')
     .put('C4', 'Degrees between marks', 'heading')
     .put('D4', 15, 'input')
     .height(4, 32)
@@ -59,7 +67,16 @@ export function markingOutSheet(profile: ReadyProfile): SheetData {
     .height(6, 32)
     .fill('A7:A60', 'result')
     .fill('B7:G60', formatted('result', formats.two))
-    .put('A6', `=SILT.CONE.MARKS(SiltUnits,INDEX(${patternRows},MATCH(B4,${patternNames},0),0),D4,TRUE)`, 'heading');
+    .put('A6', `=SILT.CONE.MARKS(SiltUnits,INDEX(${patternRows},E4,0),D4,TRUE)`, 'heading');
+  chooser(draft, {
+    what: 'drum',
+    list: patternNames,
+    typed: 'B4',
+    place: 'E4',
+    shown: 'F4',
+    listed: 'A5',
+    first: 1,
+  });
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 6,

@@ -1,6 +1,7 @@
 import type { SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print, withUnit } from '../frame';
+import { cautionWord, type Likely, likelyNote, readAs } from '../likely';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
 
@@ -40,10 +41,63 @@ export function ofUsed(name: keyof typeof columns): string {
 
 const tape = 'Text with a unit is read as it stands: 22 1/2 in, 57 1/2 cm. Type 0 1/2, not 1/2, which becomes a date.';
 
+const settingNotes: readonly (readonly [row: number, likely: Likely, meaning: string])[] = [
+  [15, ['0.2 mm', '10 mm'], 'of the plastic or metal sheet that the cones are cut from'],
+  [17, ['0 mm', '50 mm'], 'all round, between cone and drum, for sealant'],
+  [18, ['300 mm', '12 m'], 'as sold; the pieces lie along it'],
+  [19, ['200 mm', '3 m'], 'as sold'],
+  [20, ['0 mm', '100 mm'], 'and from the sheet’s edge: the saw and a shaking hand'],
+];
+
+/** What can be wrong with the sizes of a drum: the columns that are colored, the words by which they are found. */
+const faults = [
+  { columns: ['C', 'D'], words: 'diameter' },
+  { columns: ['F', 'F'], words: 'drain' },
+  { columns: ['G', 'G'], words: 'cone' },
+  { columns: ['H', 'H'], words: 'pieces' },
+  { columns: ['I', 'I'], words: 'lap' },
+  { columns: ['J', 'J'], words: 'water' },
+] as const;
+
+/** What cannot be meant in the row of each drum, each row its own faults; blank where nothing is. */
+function drumFaults(): string {
+  const column = (letter: string): string => `${letter}5:${letter}${last}`;
+  const size = (letter: string): string => `IFERROR(${readAs('dimension', column(letter))},-1)`;
+  const bound = (text: string): string => readAs('dimension', `"${text}"`);
+  const diameter = `IF(ISNUMBER(${column('K')}),${column('K')},9.9E+99)`;
+  const caution = (condition: string, words: string): string => `IF(${condition},"${words} ","")`;
+  const unread = (letter: string): string => `(${column(letter)}<>"")*(${size(letter)}=-1)`;
+  const told = (letter: string, condition: string): string => `(${column(letter)}<>"")*(${condition})`;
+  const none = (letter: string): string => `(${column(letter)}="")+(${size(letter)}=0)>0`;
+  return `IF((${column('A')}="")*(${column('C')}="")*(${column('D')}=""),"",${[
+    caution(`${column('A')}=""`, 'Give the drum a name.'),
+    caution(`(${column('C')}="")*(${column('D')}="")`, 'Give the diameter, or the girth.'),
+    caution(`ISERROR(${column('K')})`, 'The diameter cannot be read: see column K.'),
+    caution(
+      `ISNUMBER(${column('K')})*((${diameter}<${bound('150 mm')})+(${diameter}>${bound('1500 mm')}))`,
+      'No drum has this diameter: check the number and its unit.',
+    ),
+    caution(none('F'), 'A drain of 0 lets nothing out.'),
+    caution(unread('F'), 'The drain bore cannot be read.'),
+    caution(told('F', `${size('F')}>=${diameter}`), 'The drain is as wide as the drum.'),
+    caution(none('G'), 'The cone has no height.'),
+    caution(unread('G'), 'The height of the cone cannot be read.'),
+    caution(told('G', `${size('G')}>${diameter}`), 'The cone is taller than the drum is wide.'),
+    caution(
+      told('H', `IFERROR((${column('H')}<1)+(${column('H')}<>INT(${column('H')}))>0,TRUE)`),
+      'The pieces have to be a whole number.',
+    ),
+    caution(unread('I'), 'The lap cannot be read.'),
+    caution(told('I', `${size('I')}>${diameter}/4`), 'A lap this wide cannot be meant.'),
+    caution(unread('J'), 'The depth of water cannot be read.'),
+    caution(told('J', `${size('J')}>${bound('3 m')}`), 'No drum holds water this deep.'),
+  ].join('&')})`;
+}
+
 /** The measured drums, the cones to go into them, and the sheet stock. */
 export function drumsSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
-  const widths = [20, 26, 13, 11, 9, 10, 11, 9, 9, 13, 14, 14];
+  const widths = [16, 16, 11, 10, 8, 9, 9, 8, 8, 10, 10, 10, 60];
   const draft = framed({
     name: 'Drums',
     title: 'Measured drums, and the cone that goes into each',
@@ -68,6 +122,7 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
     .put('J4', withUnit('Water above cone', 'dimension'), 'heading')
     .put('K4', withUnit('Diameter used', 'dimension'), 'heading')
     .put('L4', withUnit('Height for 45°', 'dimension'), 'heading')
+    .put('M4', 'Look here', 'heading')
     .height(4, 48)
     .fill(`A5:J${last}`, 'input')
     .fill(`K5:L${last}`, formatted('result', formats.two))
@@ -87,14 +142,23 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
       `=IF(A5:A${last}="","",SILT.CONE.HEIGHT(SiltUnits,K5:K${last},F5:F${last},45))`,
       formatted('result', formats.two),
     )
+    .put('M5', `=${drumFaults()}`, 'note')
+    .wide(
+      `A${last + 1}:K${last + 1}`,
+      `=IF(TEXTJOIN("",TRUE,M5:M${last})="","","Look at "&TEXTJOIN(" ",TRUE,IF(M5:M${last}="","",A5:A${last}&": "&M5:M${last})))`,
+      'alarm',
+      32,
+    )
     .choice(`H5:H${last}`, ['1', '2', '3', '4', '6', '8'], 'Equal pieces that make the cone', false);
+
+  for (const { columns: at, words } of faults)
+    draft.alarm(`${at[0]}5:${at[1]}${last}`, `=ISNUMBER(SEARCH("${words}",$M5))`);
 
   draft
     .put('A14', 'For every cone', 'section')
     .across('A15', ['Sheet thickness', ''], 'label')
     .put('C15', us ? 0.0625 : 1.5, 'input')
     .put('D15', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
-    .put('E15', 'of the plastic or metal sheet that the cones are cut from', 'note')
     .put('A16', 'What the tape read')
     .put(
       'C16',
@@ -106,23 +170,25 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
     .put('A17', 'Gap at the rim')
     .put('C17', us ? 0.125 : 3, 'input')
     .put('D17', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
-    .put('E17', 'all round, between cone and drum, for sealant', 'note')
     .put('A18', 'Length of a sheet')
     .put('C18', us ? 96 : 2000, 'input')
     .put('D18', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
-    .put('E18', 'as sold; the pieces lie along it', 'note')
     .put('A19', 'Width of a sheet')
     .put('C19', us ? 48 : 1000, 'input')
     .put('D19', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
     .put('A20', 'Gap between pieces')
     .put('C20', us ? 0.25 : 5, 'input')
     .put('D20', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
-    .put('E20', 'and from the sheet’s edge: the saw and a shaking hand', 'note')
     .choice('C16', ['fit', 'inside', 'outside', 'middle'], 'What diameters and height were measured of');
+  for (const [row, likely, meaning] of settingNotes) {
+    draft
+      .put(`E${row}`, likelyNote(`C${row}`, 'dimension', likely, meaning), 'note')
+      .alarm(`C${row}`, `=LEFT(E${row},${cautionWord.length})="${cautionWord}"`);
+  }
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
     tabColor: 'E0B400',
-    print: print(profile, 'A1:L20'),
+    print: print(profile, 'A1:M20'),
   });
 }

@@ -1,26 +1,31 @@
 import type { SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
+import { chooser } from '../chooser';
 import { columnWidths, framed, print, withUnit } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
-import { drumColumn, mostDrums, ofUsed, settings } from './drums';
+import { mostDrums, ofUsed, settings } from './drums';
 
 const last = 4 + mostDrums;
 
 /** The pattern rows, names beside them; an unused row is blank. */
 export const patternNames = `Patterns!$A$5:$A$${last}`;
 export const patternRows = `Patterns!$B$5:$K$${last}`;
-/** The pattern rows that are used, for functions that take a table. */
-export const usedPatterns = `FILTER(${patternRows},${patternNames}<>"")`;
-
-/** The row, counted from 1, of the drum that a cell names. */
-export function drumAt(cell: string): string {
-  return `MATCH(${cell},${drumColumn('drum')},0)`;
+/** Whether the row of a drum could be figured. */
+export const hasPattern = `ISNUMBER(Patterns!$B$5:$B$${last})`;
+/**
+ * The pattern rows for functions that take a table. One that could not be figured goes as a blank row, so that the others
+ * are laid all the same and keep their numbers.
+ */
+export const usedPatterns = `FILTER(IF(${hasPattern},${patternRows},""),${patternNames}<>"")`;
+/** A figure of the drum at a place among those that have a name, as the list of patterns counts them. */
+export function ofDrum(name: Parameters<typeof ofUsed>[0], place: string): string {
+  return `INDEX(${ofUsed(name)},${place})`;
 }
 
 /** One pattern row a drum, and what is to be said against one of them. */
 export function patternsSheet(profile: ReadyProfile): SheetData {
-  const widths = [16, 12, 11, 12, 12, 13, 13, 13, 11, 9, 9];
+  const widths = [17, 11, 10, 10, 10, 11, 11, 11, 10, 8, 8];
   const draft = framed({
     name: 'Patterns',
     title: 'Pattern rows: what to mark and cut',
@@ -28,7 +33,7 @@ export function patternsSheet(profile: ReadyProfile): SheetData {
     caution: 'Cut edges are sharp: gloves and goggles, and a piece clamped down before it is cut.',
     widths,
   });
-  const of = (name: Parameters<typeof drumColumn>[0]): string => `INDEX(${drumColumn(name)},$C$15)`;
+  const of = (name: Parameters<typeof ofUsed>[0]): string => ofDrum(name, '$C$15');
   draft
     .fill('A4:K4', 'heading')
     .put('A4', 'Drum', 'heading')
@@ -43,24 +48,30 @@ export function patternsSheet(profile: ReadyProfile): SheetData {
       'heading',
     )
     .put('A14', 'What to look at first', 'section')
-    .put('A15', 'Drum')
-    .put('B15', 'Fern', 'input')
-    .choiceFrom('B15', drumColumn('drum'), 'the drum whose cone is checked below')
-    .put('C15', `=${drumAt('B15')}`, 'result')
-    .put('D15', 'which drum of the list', 'note')
-    .put(
-      'A16',
+    .put('A15', 'Drum (no. or name)')
+    .sentences(
       `=SILT.CONE.CHECK(SiltUnits,${of('diameter')}-2*IF(${settings.clearance}="",0,SILT.UNIT.READ(SiltUnits,"dimension",${settings.clearance})),${of('drain')},${of('height')},${of('pieces')},${of('lap')},${settings.thickness},${of('diameter')},${settings.sheetLength},${settings.sheetWidth})`,
-      'label',
+      'M16',
+      'A16:J16',
+      9,
     )
     .put('A26', withUnit('Rivets along one seam, no further apart than', 'dimension'))
     .put('F26', profile === 'US' ? 1.5 : 40, 'input')
     .put(
       'G26',
-      `=SILT.CONE.RIVETS(SiltUnits,INDEX(Patterns!$C$5:$C$${last},MATCH(B15,${patternNames},0)),F26)`,
+      `=SILT.CONE.RIVETS(SiltUnits,INDEX(Patterns!$C$5:$C$${last},C15),F26)`,
       formatted('result', formats.whole),
     )
     .put('H26', `rivets. ${cautions.metals}`, 'note');
+  chooser(draft, {
+    what: 'drum',
+    list: patternNames,
+    typed: 'B15',
+    place: 'C15',
+    shown: 'D15',
+    listed: 'C14',
+    first: 1,
+  });
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,

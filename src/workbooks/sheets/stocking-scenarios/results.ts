@@ -2,10 +2,11 @@ import { numberFormats } from '../../../catalogue/number-formats';
 import { compareRows, type ResultKey, resultKeys, scenarioResults } from '../../../catalogue/plan/scenario-results';
 import type { ChartData, SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
+import { chooser } from '../chooser';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formatted } from '../styles';
-import { scenarioHeadings, scenarioRange, scenarioTitles } from './scenarios';
+import { chosenScenario, scenarioRange, scenarioTitles } from './scenarios';
 
 /** The row of a result on the sheet Compare, counted from 1. */
 function resultRow(key: ResultKey): number {
@@ -78,11 +79,9 @@ export function limitSheet(profile: ReadyProfile): SheetData {
     caution: cautions.electricity,
     widths,
   });
-  const chosen = `FILTER(${scenarioRange},(${scenarioHeadings}="input")+(${scenarioHeadings}=$B$4))`;
+  const chosen = chosenScenario('$C$4');
   draft
-    .put('A4', 'Scenario', 'heading')
-    .put('B4', '350 fish', 'input')
-    .choiceFrom('B4', scenarioTitles, 'a column of Scenarios')
+    .put('A4', 'Scenario (number or name)', 'heading')
     .fill('A6:E6', 'heading')
     .fill('A7:E18', 'result')
     .fill('B7:B18', formatted('result', '#,##0.0##'))
@@ -90,7 +89,16 @@ export function limitSheet(profile: ReadyProfile): SheetData {
     .fill('D7:D18', formatted('result', '0%'))
     .put('A6', `=SILT.PLAN.LIMIT(SiltUnits,${chosen},TRUE)`, 'heading')
     .put('A20', 'Cautions for this scenario', 'section')
-    .put('A21', `=SILT.PLAN.CHECK(SiltUnits,${chosen})`, 'label');
+    .sentences(`=SILT.PLAN.CHECK(SiltUnits,${chosen})`, 'G21', 'A21:D21', 20);
+  chooser(draft, {
+    what: 'scenario',
+    list: scenarioTitles,
+    typed: 'B4',
+    place: 'C4',
+    shown: 'D4',
+    listed: 'A5',
+    first: 2,
+  });
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,

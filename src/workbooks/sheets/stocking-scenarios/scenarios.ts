@@ -6,6 +6,7 @@ import { readProfile } from '../../../units/profile';
 import type { SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf } from '../frame';
+import { type Likely, unlikelyAmong } from '../likely';
 import type { ReadyProfile } from '../sheet-draft';
 import { formatted } from '../styles';
 
@@ -52,6 +53,22 @@ const inputs: Partial<Record<InputKey, Input>> = {
   potashPrice: { US: same(0.7), metric: same(1.5) },
 };
 
+/** The least and the most of a size that anyone would mean. */
+const likely: Partial<Record<InputKey, Likely>> = {
+  fishMass: ['0.2 g', '20 kg'],
+  temperature: ['1 °C', '40 °C'],
+  coldestWater: ['1 °C', '40 °C'],
+  hottestWater: ['1 °C', '40 °C'],
+  tankVolume: ['50 L', '2000000 L'],
+  pumpFlow: ['0.5 L/min', '100000 L/min'],
+  airSupply: ['0.001 kg/h', '1000 kg/h'],
+  drumDiameter: ['150 mm', '1500 mm'],
+  padArea: ['0.01 m2', '20 m2'],
+  mediaVolume: ['1 L', '1000000 L'],
+  bedArea: ['0.1 m2', '100000 m2'],
+  bedDepth: ['50 mm', '1000 mm'],
+};
+
 const titles = ['120 fish', '350 fish', '800 fish', '100, gravel beds'];
 const keys = inputKeys.filter((key) => inputs[key] !== undefined);
 const last = 4 + keys.length;
@@ -60,10 +77,16 @@ const symbols = readProfile('metric').units;
 /** Names and one column a scenario, headings on top. */
 export const scenarioRange = `Scenarios!$B$4:$F$${last}`;
 export const scenarioTitles = 'Scenarios!$C$4:$F$4';
-export const scenarioHeadings = 'Scenarios!$B$4:$F$4';
+const scenarioHeadings = 'Scenarios!$B$4:$F$4';
+
+/** The names of inputs, and the column of the scenario whose place a cell holds. */
+export function chosenScenario(place: string): string {
+  const places = `SEQUENCE(1,COLUMNS(${scenarioHeadings}),0)`;
+  return `FILTER(${scenarioRange},(${places}=0)+(${places}=${place}))`;
+}
 
 export function scenariosSheet(profile: ReadyProfile): SheetData {
-  const widths = [12, 20, 18, 18, 18, 18];
+  const widths = [11, 18, 14, 14, 14, 14, 2, 50];
   const draft = framed({
     name: 'Scenarios',
     title: 'Scenarios: one column a farm',
@@ -72,6 +95,7 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
     widths,
   });
   draft.put('A4', 'unit', 'heading').put('B4', 'input', 'heading').across('C4', titles, 'heading');
+  draft.put('H4', 'Look here', 'heading');
   keys.forEach((key, index) => {
     const row = 5 + index;
     const spec: NamedInput = scenarioInputs[key];
@@ -81,6 +105,12 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
     draft
       .put(`B${row}`, inputName(scenarioInputs, key), 'heading')
       .across(`C${row}`, profile === 'US' ? US : metric, style);
+    const sizes = likely[key];
+    if ('kind' in spec && sizes !== undefined) {
+      draft
+        .put(`H${row}`, unlikelyAmong(`C${row}:F${row}`, '$C$4:$F$4', spec.kind, sizes), 'note')
+        .alarm(`C${row}:F${row}`, `=ISNUMBER(SEARCH(C$4,$H${row}))`);
+    }
     const words = wordsOf(spec);
     if (words.length > 0) draft.choice(`C${row}:F${row}`, words, spec.meaning, 'choice' in spec);
   });
@@ -89,7 +119,7 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
     frozenRows: 4,
     frozenColumns: 2,
     tabColor: 'E0B400',
-    print: print(profile, `A1:F${last}`, { landscape: false, fitToHeight: 1 }),
+    print: print(profile, `A1:H${last}`, { fitToHeight: 1 }),
   });
 }
 

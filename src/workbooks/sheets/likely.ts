@@ -1,0 +1,52 @@
+import type { Kind } from '../../units/kinds';
+
+/** The least and the most that anyone would mean, as text with a unit, or bare where nothing is measured. */
+export type Likely = readonly [least: string, most: string];
+
+/** How a note begins that is shown in place of the meaning of a figure. */
+export const cautionWord = 'CAUTION';
+
+/** Reads a size under the workbook's units; a kind left out is a bare number. */
+export function readAs(kind: Kind | undefined, entry: string): string {
+  return kind === undefined ? `(0+${entry})` : `SILT.UNIT.READ(SiltUnits,"${kind}",${entry})`;
+}
+
+/** Text as a formula holds it. */
+function quoted(text: string): string {
+  return `"${text.replaceAll('"', '""')}"`;
+}
+
+/**
+ * A formula for the cell beside a typed figure: what it means, or a caution where the figure cannot be read or is not
+ * likely, which a slip of the unit makes it. `unless` are further cautions: a condition with what to say.
+ */
+export function likelyNote(
+  typed: string,
+  kind: Kind | undefined,
+  [least, most]: Likely,
+  meaning: string,
+  unless: readonly (readonly [condition: string, words: string])[] = [],
+): string {
+  const bound = (text: string): string => (kind === undefined ? text : readAs(kind, quoted(text)));
+  const unit = kind === undefined ? '""' : `" "&SILT.UNIT.LABEL(SiltUnits,"${kind}")`;
+  const more = unless.reduceRight(
+    (rest, [condition, words]) => `IF(IFERROR(${condition},FALSE),${quoted(`${cautionWord}: ${words}`)},${rest})`,
+    quoted(meaning),
+  );
+  const usual = `"${cautionWord}: "&ROUND(size,4)&${unit}&" is not likely; usual is "&ROUND(least,2)&" to "&ROUND(most,2)&${unit}&". Check the number and its unit."`;
+  const judged = `LET(size,${readAs(kind, typed)},least,${bound(least)},most,${bound(most)},IF(ISNUMBER(size),IF((size<least)+(size>most),${usual},${more}),${quoted(`${cautionWord}: this cannot be read as a ${kind ?? 'number'}.`)}))`;
+  return `=IF(ISBLANK(${typed}),${quoted(meaning)},${judged})`;
+}
+
+/**
+ * A formula for the cell beside several typed ones: which of them, by their titles, are not likely, and what is usual.
+ * Nothing is not given, and so never unlikely.
+ */
+export function unlikelyAmong(cells: string, titles: string, kind: Kind, [least, most]: Likely): string {
+  const size = readAs(kind, cells);
+  const bound = (text: string): string => readAs(kind, quoted(text));
+  const outside = `IFERROR((${size}<${bound(least)})+(${size}>${bound(most)})>0,FALSE)`;
+  const isGiven = kind === 'temperature' ? `NOT(ISBLANK(${cells}))` : `NOT(ISBLANK(${cells}))*IFERROR(${size}>0,FALSE)`;
+  const shown = (text: string): string => `ROUND(${bound(text)},IF(${bound(text)}<10,2,0))`;
+  return `=IF(SUM(${isGiven}*${outside})=0,"","${cautionWord}: "&TEXTJOIN(", ",TRUE,IF(${isGiven}*${outside},${titles},""))&": not likely. Usual: "&${shown(least)}&" to "&${shown(most)}&" "&SILT.UNIT.LABEL(SiltUnits,"${kind}")&".")`;
+}
