@@ -1,39 +1,61 @@
+import type { Kind } from '../../../units/kinds';
 import type { SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf } from '../frame';
+import { cautionWord, type Likely, likelyNote, readAs } from '../likely';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
+import { ownItems, ownRows } from './own-parts';
 
 type Entry = number | string;
 
-/** Name, value under US, value under metric, kind of the value, what it means. */
+/** Name, value under US, value under metric, kind of the value, what is likely, what it means. */
 const inputs: readonly (readonly [
   name: string,
   us: Entry,
   metric: Entry,
-  kind: string | undefined,
+  kind: Kind | undefined,
+  likely: Likely | undefined,
   meaning: string,
 ])[] = [
-  ['drums', 4, 4, undefined, 'in the bank, side by side'],
-  ['drum diameter', 22.5, 570, 'dimension', 'inside'],
-  ['drum height', 33, 850, 'dimension', 'inside'],
-  ['cone bottom', 4, 100, 'dimension', 'bore of the drain that the cone ends at'],
-  ['cone height', 9.25, 240, 'dimension', '45 degrees or steeper: see the cone cut plan'],
-  ['pieces', 1, 1, undefined, 'that a cone is cut in'],
-  ['lap', 0.75, 20, 'dimension', 'strip for the seam'],
-  ['thickness', 0.0625, 1.5, 'dimension', 'of the sheet'],
-  ['rivet spacing', 1.5, 40, 'dimension', 'at most'],
-  ['sheet length', 96, 2000, 'dimension', 'as sold'],
-  ['sheet width', 48, 1000, 'dimension', 'as sold'],
-  ['gap', 0.25, 5, 'dimension', 'between pieces and from the sheet’s edge'],
-  ['base rise', 1, 25, 'dimension', 'cone’s foot above the drum floor'],
-  ['mix parts', 6, 6, undefined, 'of light aggregate to 1 of cement, by volume'],
-  ['pipe size', '2', '63 mm', undefined, 'nominal, as the shop calls it'],
-  ['wall seal', 'grommet', 'grommet', undefined, 'grommet or bulkhead'],
-  ['container height', 14.5, 370, 'dimension', 'of the pail under the valve'],
-  ['drain drop', 6, 150, 'dimension', 'valve below the stand’s top'],
-  ['legs', 4, 4, undefined, 'of a stand'],
+  ['drums', 4, 4, undefined, ['1', '100'], 'in the bank, side by side'],
+  ['drum diameter', 22.5, 570, 'dimension', ['150 mm', '1500 mm'], 'inside'],
+  ['drum height', 33, 850, 'dimension', ['200 mm', '2500 mm'], 'inside'],
+  ['cone bottom', 4, 100, 'dimension', ['10 mm', '300 mm'], 'bore of the drain that the cone ends at'],
+  ['cone height', 9.25, 240, 'dimension', ['30 mm', '1500 mm'], '45 degrees or steeper: see the cone cut plan'],
+  ['pieces', 1, 1, undefined, ['1', '24'], 'that a cone is cut in'],
+  ['lap', 0.75, 20, 'dimension', ['0 mm', '100 mm'], 'strip for the seam'],
+  ['thickness', 0.0625, 1.5, 'dimension', ['0 mm', '10 mm'], 'of the sheet'],
+  ['rivet spacing', 1.5, 40, 'dimension', ['5 mm', '300 mm'], 'at most'],
+  ['sheet length', 96, 2000, 'dimension', ['300 mm', '12 m'], 'as sold'],
+  ['sheet width', 48, 1000, 'dimension', ['200 mm', '3 m'], 'as sold'],
+  ['gap', 0.25, 5, 'dimension', ['0 mm', '100 mm'], 'between pieces and from the sheet’s edge'],
+  ['base rise', 1, 25, 'dimension', ['0 mm', '500 mm'], 'cone’s foot above the drum floor'],
+  ['mix parts', 6, 6, undefined, ['1', '20'], 'of light aggregate to 1 of cement, by volume'],
+  ['pipe size', '2', '63 mm', undefined, undefined, 'nominal, as the shop calls it'],
+  ['wall seal', 'grommet', 'grommet', undefined, undefined, 'grommet or bulkhead'],
+  ['container height', 14.5, 370, 'dimension', ['50 mm', '1200 mm'], 'of the pail under the valve'],
+  ['drain drop', 6, 150, 'dimension', ['0 mm', '1000 mm'], 'valve below the stand’s top'],
+  ['legs', 4, 4, undefined, ['1', '12'], 'of a stand'],
 ];
+
+function cellOf(name: string): string {
+  return `B${5 + inputs.findIndex(([one]) => one === name)}`;
+}
+
+/** Whether one size is not less than another, where both can be read. */
+function notLess(one: string, other: string): string {
+  return `${readAs('dimension', cellOf(one))}>=${readAs('dimension', cellOf(other))}`;
+}
+
+/** What cannot be meant beside the other sizes of the bank. */
+const beside: Readonly<Record<string, readonly (readonly [condition: string, words: string])[]>> = {
+  'cone bottom': [[notLess('cone bottom', 'drum diameter'), 'the drain is as wide as the drum.']],
+  'cone height': [
+    [notLess('cone height', 'drum height'), 'the cone is as tall as the drum.'],
+    [notLess('cone height', 'drum diameter'), 'the cone is taller than the drum is wide.'],
+  ],
+};
 
 const last = 4 + inputs.length;
 /** Names and values, as PLAN.PARTS takes them. */
@@ -51,12 +73,13 @@ export function bankSheet(profile: ReadyProfile): SheetData {
     widths,
   });
   draft.across('A4', ['Input', 'Value', 'Unit', 'Meaning'], 'heading');
-  inputs.forEach(([name, us, metric, kind, meaning], index) => {
+  inputs.forEach(([name, us, metric, kind, likely, meaning], index) => {
     const row = 5 + index;
     draft
       .put(`A${row}`, name, 'heading')
       .put(`B${row}`, profile === 'US' ? us : metric, 'input')
-      .put(`D${row}`, meaning, 'note');
+      .put(`D${row}`, likely ? likelyNote(`B${row}`, kind, likely, meaning, beside[name]) : meaning, 'note')
+      .alarm(`B${row}`, `=LEFT(D${row},${cautionWord.length})="${cautionWord}"`);
     if (kind !== undefined) draft.put(`C${row}`, unitOf(kind), 'note');
   });
   const seal = 5 + inputs.findIndex(([name]) => name === 'wall seal');
@@ -71,13 +94,17 @@ export function bankSheet(profile: ReadyProfile): SheetData {
 
 /** Rows that the bill of materials may have. */
 const mostParts = 26;
-const lastPart = 4 + mostParts;
+const lastOfBank = 4 + mostParts;
+/** What the bank takes, without parts of one's own. */
+export const bankPartNames = `Parts!$A$5:$A$${lastOfBank}`;
+export const bankPartUnits = `Parts!$C$5:$C$${lastOfBank}`;
+const lastPart = lastOfBank + ownRows;
 export const partRows = `Parts!$A$5:$C$${lastPart}`;
 export const partNames = `Parts!$A$5:$A$${lastPart}`;
 
 /** Everything that is bought, with how each quantity was figured. */
 export function partsSheet(profile: ReadyProfile): SheetData {
-  const widths = [22, 10, 8, 85];
+  const widths = [22, 10, 8, 80];
   const draft = framed({
     name: 'Parts',
     title: 'What the bank takes, and how each quantity was figured',
@@ -89,7 +116,9 @@ export function partsSheet(profile: ReadyProfile): SheetData {
     .fill('A4:D4', 'heading')
     .fill(`A5:D${lastPart}`, 'result')
     .fill(`B5:B${lastPart}`, formatted('result', formats.two))
-    .put('A4', `=SILT.PLAN.PARTS(SiltUnits,${bankRange},TRUE)`, 'heading');
+    .put('A4', `=SILT.PLAN.PARTS(SiltUnits,${bankRange},TRUE)`, 'heading')
+    .put(`A${lastOfBank + 1}`, `=${ownItems}`, 'result')
+    .put(`D${lastOfBank + 1}`, `=IF(A${lastOfBank + 1}:A${lastPart}="","","your own: see Materials")`, 'result');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,

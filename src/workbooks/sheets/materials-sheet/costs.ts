@@ -3,20 +3,24 @@ import { cautions } from '../cautions';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted, styles } from '../styles';
-import { drumCount, partNames, partRows } from './bank';
-import { usedPrices } from './prices';
+import { bankPartNames, bankPartUnits, drumCount, partNames, partRows } from './bank';
+import { firstOwn, lastOwn, ownVerdicts } from './own-parts';
+import { priceNames, usedPrices } from './prices';
 
-const lastLine = 32;
-/** The total at the foot of the materials, whose text also counts items without a price. */
-const total = `INDEX(Materials!$D$7:$D$${lastLine},MATCH("total*",Materials!$A$7:$A$${lastLine},0))`;
+const headRow = lastOwn + 2;
+const lastLine = headRow + 34;
+const listed = (letter: string): string => `Materials!$${letter}$${headRow + 1}:$${letter}$${lastLine}`;
+/** The last row of the materials, whose text also counts items without a price. */
+const ofLastRow = (letter: string): string =>
+  `INDEX(${listed(letter)},MAX(1,(${listed('A')}<>"")*SEQUENCE(ROWS(${listed('A')}))))`;
 
-/** The costed materials list in whole packs. */
+/** Parts of one's own, then the costed materials list in whole packs. */
 export function materialsSheet(profile: ReadyProfile): SheetData {
-  const widths = [44, 14, 14, 14, 30];
+  const widths = [44, 14, 14, 14, 36];
   const draft = framed({
     name: 'Materials',
     title: 'Materials: needed, packs to buy, cost',
-    step: 'Whole packs, for the whole bank. An item without a price says so in its row and in the total.',
+    step: 'Type parts of your own in the first rows; they join the list and its total. Below, whole packs for the whole bank. An item without a price says so in its row and in the total.',
     widths,
   });
   draft
@@ -27,17 +31,33 @@ export function materialsSheet(profile: ReadyProfile): SheetData {
       formatted('input', '0%'),
       'A share of each item, in whole packs: for what is broken, lost or cut wrong.',
     )
-    .fill('A6:D6', 'heading')
-    .fill(`A7:A${lastLine}`, 'result')
-    .fill(`B7:B${lastLine}`, formatted('result', formats.two))
-    .fill(`C7:C${lastLine}`, formatted('result', formats.whole))
-    .fill(`D7:D${lastLine}`, formatted('result', formats.money))
-    .put('A6', `=SILT.COST.LINES(FILTER(${partRows},${partNames}<>""),${usedPrices},B4,TRUE)`, 'heading');
+    .put('C4', 'Total', 'total')
+    .put('D4', `=${ofLastRow('D')}`, formatted('total', formats.money))
+    .put('E4', `=IF(${ofLastRow('A')}="total","",${ofLastRow('A')})`, 'note')
+    .put('A6', 'Parts of your own', 'section')
+    .across('A7', ['item', 'quantity', 'unit', 'price of one', 'in the list and its total'], 'heading')
+    .fill(`A${firstOwn}:C${lastOwn}`, 'input')
+    .fill(`D${firstOwn}:D${lastOwn}`, formatted('input', formats.money))
+    .fill(`E${firstOwn}:E${lastOwn}`, 'result')
+    .across(`A${firstOwn}`, ['float switch', 1, 'each'], 'input')
+    .put(`D${firstOwn}`, 17.5, formatted('input', formats.money))
+    .put(
+      `E${firstOwn}`,
+      `=${ownVerdicts({ partNames: bankPartNames, partUnits: bankPartUnits, priceNames })}`,
+      'result',
+    )
+    .alarm(`A${firstOwn}:E${lastOwn}`, `=LEFT($E${firstOwn},3)="not"`)
+    .fill(`A${headRow}:D${headRow}`, 'heading')
+    .fill(`A${headRow + 1}:A${lastLine}`, 'result')
+    .fill(`B${headRow + 1}:B${lastLine}`, formatted('result', formats.two))
+    .fill(`C${headRow + 1}:C${lastLine}`, formatted('result', formats.whole))
+    .fill(`D${headRow + 1}:D${lastLine}`, formatted('result', formats.money))
+    .put(`A${headRow}`, `=SILT.COST.LINES(FILTER(${partRows},${partNames}<>""),${usedPrices},B4,TRUE)`, 'heading');
   return draft.sheet({
     columnWidths: columnWidths(widths),
-    frozenRows: 6,
+    frozenRows: 4,
     tabColor: '1F7A8C',
-    print: print(profile, `A1:D${lastLine}`, { landscape: false, titleRows: '1:6' }),
+    print: print(profile, `A1:E${lastLine}`, { landscape: false, titleRows: '1:4' }),
   });
 }
 
@@ -64,7 +84,7 @@ export function buildOrBuySheet(profile: ReadyProfile): SheetData {
     .put('A6', 'What an hour of yours is worth', 'heading')
     .put('B6', 18, formatted('input', formats.money))
     .put('A7', 'Materials for one', 'heading')
-    .put('B7', `=${total}/${drumCount}`, formatted('result', formats.money))
+    .put('B7', `=Materials!D4/${drumCount}`, formatted('result', formats.money))
     .fill('B9:E9', 'heading')
     .fill('B10:D10', formatted('total', formats.money))
     .fill('E10', formatted('total', formats.share))

@@ -3,6 +3,7 @@ import type { SheetData } from '../../workbook-model';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
+import { ownPrice, ownRows } from './own-parts';
 
 type Price = readonly [item: string, packSize: number, packPrice: number, unit: string, pack: string];
 
@@ -49,9 +50,10 @@ const measured: Readonly<Record<ReadyProfile, readonly MeasuredPrice[]>> = {
 
 /** Rows that the price table may grow to. */
 const lastPrice = 64;
-const names = `Prices!$A$5:$A$${lastPrice}`;
-/** The rows that are filled in. */
-export const usedPrices = `FILTER(Prices!$A$5:$D$${lastPrice},${names}<>"")`;
+export const priceNames = `Prices!$A$5:$A$${lastPrice}`;
+const lastOwnPrice = lastPrice + ownRows;
+/** The rows that are filled in, those of own parts included. */
+export const usedPrices = `FILTER(Prices!$A$5:$D$${lastOwnPrice},Prices!$A$5:$A$${lastOwnPrice}<>"")`;
 
 /** What packs cost where you buy: a table to edit. */
 export function pricesSheet(profile: ReadyProfile): SheetData {
@@ -59,7 +61,7 @@ export function pricesSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Prices',
     title: 'Prices: what you pay for a pack',
-    step: 'Type over the sizes and prices with your shop’s; add rows at the foot. What is measured is typed as it is sold, with its unit, and its pack size follows. An item is found by its name as Parts gives it; the prices here are invented.',
+    step: 'Type over the sizes and prices with your shop’s; add rows at the foot for items that stand in Parts or among the parts of your own in Materials. What is measured is typed as it is sold, with its unit, and its pack size follows. An item is found by its name as Parts gives it; the prices here are invented.',
     widths,
   });
   const common = (row: number, item: string, packPrice: number, pack: string): void => {
@@ -82,6 +84,13 @@ export function pricesSheet(profile: ReadyProfile): SheetData {
       .put(`E${row}`, sold, 'input');
     common(row, item, packPrice, pack);
   });
+  const own = lastPrice + 1;
+  draft
+    .put(`A${own}`, `=${ownPrice('item')}`, 'note')
+    .put(`B${own}`, `=${ownPrice('pack size')}`, 'note')
+    .put(`C${own}`, `=${ownPrice('price')}`, 'note')
+    .put(`D${own}`, `=${ownPrice('unit')}`, 'note')
+    .put(`F${own}`, `=IF(A${own}:A${lastOwnPrice}="","","your own: see Materials")`, 'note');
   const last = 4 + counted.length + measured[profile].length;
   draft
     .validate({

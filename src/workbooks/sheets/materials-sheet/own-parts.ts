@@ -1,0 +1,50 @@
+/** Parts of one's own on the sheet Materials, and how the sheets Parts and Prices take them up at their foot. */
+export const firstOwn = 8;
+export const ownRows = 8;
+export const lastOwn = firstOwn + ownRows - 1;
+
+type OwnColumn = 'item' | 'quantity' | 'unit' | 'price' | 'verdict';
+const letters: Readonly<Record<OwnColumn, string>> = { item: 'A', quantity: 'B', unit: 'C', price: 'D', verdict: 'E' };
+
+export function ownColumn(name: OwnColumn): string {
+  return `Materials!$${letters[name]}$${firstOwn}:$${letters[name]}$${lastOwn}`;
+}
+
+/** How the verdict of a row begins that is in the list, and the whole of it where its own price is taken. */
+export const counted = 'counted';
+
+/** Own parts for the foot of Parts: name, quantity and unit; a row that cannot be counted stays blank. */
+export const ownItems = `IF(LEFT(${ownColumn('verdict')},${counted.length})="${counted}",Materials!$A$${firstOwn}:$C$${lastOwn},"")`;
+
+/** One column of own parts for the foot of Prices: only of those whose price is taken from their own row. */
+export function ownPrice(of: 'item' | 'pack size' | 'price' | 'unit'): string {
+  return `IF(${ownColumn('verdict')}="${counted}",${of === 'pack size' ? '1' : ownColumn(of)},"")`;
+}
+
+/** Columns of the lists that own parts join. */
+export interface Lists {
+  readonly partNames: string;
+  readonly partUnits: string;
+  readonly priceNames: string;
+}
+
+/** What is said of each row of own parts: counted or not, and why. */
+export function ownVerdicts({ partNames, partUnits, priceNames }: Lists): string {
+  const [item, quantity, unit, price] = (['item', 'quantity', 'unit', 'price'] as const).map(ownColumn);
+  const listedUnit = `IFERROR(INDEX(${partUnits},MATCH(${item},${partNames},0)),${unit})`;
+  const faults: readonly (readonly [condition: string, words: string])[] = [
+    [`${item}=""`, 'give a name'],
+    [`NOT(ISNUMBER(${quantity}))`, 'give the quantity as a number'],
+    [`${quantity}<0`, 'the quantity is less than 0'],
+    [`(${price}<>"")*NOT(ISNUMBER(${price}))`, 'give the price as a number'],
+    [`(${price}<>"")*(${price}<0)`, 'the price is less than 0'],
+    [`COUNTIF(${item},${item})>1`, 'this name appears twice'],
+    [`(${unit}<>"")*(${listedUnit}<>"")*(${listedUnit}<>${unit})`, 'Parts has it in another unit'],
+  ];
+  const fine = `IF(COUNTIF(${priceNames},${item})>0,"${counted}, at the price in Prices",IF(${price}="","${counted}, but it has no price","${counted}"))`;
+  const judged = faults.reduceRight(
+    (rest, [condition, words]) => `IF(${condition},"not counted: ${words}",${rest})`,
+    fine,
+  );
+  return `IF((${item}="")*(${quantity}="")*(${price}=""),"",${judged})`;
+}
