@@ -26,7 +26,7 @@ const alkalis = [
 
 /** One test judged in words. */
 export function verdictSheet(profile: ReadyProfile): SheetData {
-  const widths = [26, 13, 10, 10, 15, 50];
+  const widths = [22, 13, 9, 9, 14, 50];
   const draft = framed({
     name: 'Verdict',
     title: 'One test, judged in words',
@@ -40,8 +40,14 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
     .put('B4', 'tilapia', 'input')
     .put('A5', 'Day of the test', 'heading')
     .put('B5', 46_118, formatted('input', formats.date))
-    .put('C5', `=MATCH(B5,${testColumn('date')},0)`, 'result')
-    .put('D5', 'which test of the list', 'note')
+    .put('C5', `=IFERROR(MATCH(B5,${testColumn('date')},0),IFERROR(MATCH(9.9E+307,${testColumn('date')}),1))`, 'result')
+    .put(
+      'D5',
+      `=IF(ISNUMBER(MATCH(B5,${testColumn('date')},0)),"test "&C5&" of the list","No test on that day; shown is the last, of "&TEXT(INDEX(${testColumn('date')},C5),"yyyy-mm-dd"))`,
+      'note',
+    )
+    .alarm('B5', '=LEFT(D5,3)="No "')
+    .alarm('D5', '=LEFT(D5,3)="No "')
     .put('A6', withUnit('Un-ionized ammonia N allowed', 'concentration'), 'heading')
     .put(
       'B6',
@@ -62,22 +68,19 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
     .fill('E9:E18', 'tall')
     .fill('F9:F18', { ...styles.tall, wrap: true })
     .put('A8', `=SILT.WATER.CHECK(SiltUnits,B4,${readings},0,${readingAt('alkalinity')},"-","N",B7,TRUE)`, 'heading')
+    .put('H7', 'Limits of the species, which the verdicts of the sheet Tests use', 'note')
+    .fill('H8:U8', 'heading')
+    .fill('H9:U9', 'result')
+    .put('H8', '=SILT.STOCK.SPECIES(SiltUnits,B4,TRUE)', 'heading')
     .choice('B4', species, 'the fish that you keep')
-    .choiceFrom('B5', testColumn('date'), 'a day of the sheet Tests');
+    .choiceFrom('B5', testColumn('date'), 'a day of the sheet Tests; for any other the last test is shown');
   // What to do about ammonia takes six lines, and a spill does not make its rows taller.
   for (let row = 9; row <= 18; row += 1) draft.height(row, row === 11 || row === 12 ? 94 : 32);
-  draft.height(6, 32);
+  draft.height(6, 32).alarm('E9:E18', '=AND(E9<>"",E9<>"within limits",E9<>"not measured")');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 8,
     tabColor: '1F7A8C',
-    conditions: [
-      {
-        range: 'E9:E18',
-        formula: '=AND(E9<>"",E9<>"within limits",E9<>"not measured")',
-        style: { bold: true, fontColor: 'B00020', fill: 'FDE0E0' },
-      },
-    ],
     print: print(profile, 'A1:F18', { titleRows: '1:3' }),
   });
 }
@@ -85,7 +88,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
 /** How long the fish have, and the alkali to add. */
 export function careSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
-  const widths = [44, 22, 24, 34];
+  const widths = [44, 22, 24, 32];
   const draft = framed({
     name: 'Oxygen and alkali',
     title: 'How long the fish have, and what to add',

@@ -2,7 +2,7 @@ import type { ChartData, SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
-import { formats, formatted } from '../styles';
+import { formats, formatted, styles } from '../styles';
 
 /** A year of weeks. */
 const last = 62;
@@ -47,6 +47,68 @@ const weeks: readonly (readonly (number | null)[])[] = [
   [26, 7.4, 0.5, 0.06, 33, 5.6, 80],
 ];
 
+const unitStyle = { ...styles.note, wrap: true, vertical: 'top' } as const;
+
+const tooMuch = 'too much un-ionized';
+/** Limits of the chosen species, as STOCK.SPECIES gives them on the sheet Verdict. */
+const speciesLimit = {
+  survivesFrom: 'Verdict!$I$9',
+  survivesTo: 'Verdict!$J$9',
+  oxygenFloor: 'Verdict!$M$9',
+  ammonia: 'Verdict!$N$9',
+  nitrite: 'Verdict!$P$9',
+  phFrom: 'Verdict!$R$9',
+  phTo: 'Verdict!$S$9',
+} as const;
+
+/** A limit that WATER.CHECK gives beside a reading. */
+function checkedLimit(reading: string, side: 'low' | 'high'): string {
+  const column = side === 'low' ? 'C' : 'D';
+  return `IFERROR(INDEX(Verdict!$${column}$9:$${column}$19,MATCH("${reading}",Verdict!$A$9:$A$19,0)),"")`;
+}
+
+/** What is said of a reading, and the typed column that it colors. */
+const judged = [
+  { column: 'D', words: tooMuch },
+  { column: 'D', words: 'ammonia too' },
+  { column: 'C', words: 'pH too' },
+  { column: 'G', words: 'oxygen too' },
+  { column: 'E', words: 'nitrite too' },
+  { column: 'F', words: 'nitrate too' },
+  { column: 'B', words: 'temperature too' },
+  { column: 'H', words: 'alkalinity too' },
+] as const;
+
+/** A verdict a row: by the limits of the species that the sheet Verdict shows, the most dangerous first. */
+function verdicts(): string {
+  const test = (reading: Reading, side: '<' | '>', bound: string, words: string): string => {
+    const typed = testColumn(reading);
+    // Read as a temperature, so that a change of units finds and converts what was typed.
+    const values = reading === 'temperature' ? `IFERROR(SILT.UNIT.READ(SiltUnits,"temperature",${typed}),"")` : typed;
+    return `IF(ISNUMBER(${typed})*ISNUMBER(${bound})*(${values}${side}${bound}),"${words}, ","")`;
+  };
+  const unionized = `I6:I${last}`;
+  const allowed = 'Verdict!$B$6';
+  const parts = [
+    `IF(ISNUMBER(${unionized})*(${unionized}>${allowed}),"${tooMuch}, ","")`,
+    test('oxygen', '<', speciesLimit.oxygenFloor, 'oxygen too low'),
+    test('ammonia', '>', speciesLimit.ammonia, 'ammonia too high'),
+    test('nitrite', '>', speciesLimit.nitrite, 'nitrite too high'),
+    test('pH', '<', speciesLimit.phFrom, 'pH too low'),
+    test('pH', '>', speciesLimit.phTo, 'pH too high'),
+    test('temperature', '<', speciesLimit.survivesFrom, 'temperature too low'),
+    test('temperature', '>', speciesLimit.survivesTo, 'temperature too high'),
+    test('nitrate', '>', checkedLimit('nitrate', 'high'), 'nitrate too high'),
+    test('alkalinity', '<', checkedLimit('alkalinity', 'low'), 'alkalinity too low'),
+    `IF(ISTEXT(${testColumn('nitrite')})+ISTEXT(${testColumn('nitrate')})+ISTEXT(${testColumn('oxygen')}),"text is judged in Verdict, ","")`,
+  ].join('&');
+  const within = `IF(ISNUMBER(${unionized}),IF(${unionized}>${allowed}/2,"watch","within limits"),"ammonia not judged")`;
+  const taken = (['temperature', 'pH', 'ammonia', 'nitrite', 'nitrate', 'oxygen', 'alkalinity'] as const)
+    .map((reading) => `(${testColumn(reading)}<>"")`)
+    .join('+');
+  return `LET(words,${parts},IF((${taken})=0,"",IF(words="",${within},LEFT(words,LEN(words)-2))))`;
+}
+
 /** The weeks that the charts show: those of the book as it is made. */
 const charted = (letter: string): string => `Tests!$${letter}$6:$${letter}$${5 + weeks.length}`;
 
@@ -67,26 +129,24 @@ function chart(title: string, place: string, letters: readonly string[], more: P
 
 /** The weekly tests, and what of each ammonia reading is un-ionized. */
 export function testsSheet(profile: ReadyProfile): SheetData {
-  const widths = [13, 13, 9, 12, 12, 12, 12, 18, 14, 16, 22];
+  const widths = [11, 12, 6, 9, 8, 8, 8, 10, 10, 10, 22];
   const draft = framed({
     name: 'Tests',
     title: 'Weekly water tests',
-    step: 'One row a test. Leave a reading that was not taken empty. Nitrogen readings are as N; text says its own: 40 mg/L as NO3. Here only un-ionized ammonia is judged; total ammonia may have a lower limit for your fish: see Verdict.',
+    step: 'One row a test. Leave a reading that was not taken empty. Nitrogen readings are as N; text says its own: 40 mg/L as NO3. The verdict is by the limits of the species chosen in Verdict, where one test is judged with what to do.',
     caution: cautions.water,
     widths,
   });
   const both = (...readings: Reading[]): string => readings.map((reading) => `(${testColumn(reading)}="")`).join('+');
   const missing = both('ammonia', 'pH', 'temperature');
   draft
-    .put('A4', 'yyyy-mm-dd', 'note')
-    .put('B4', unitOf('temperature'), 'note')
-    .put('D4', unitOf('concentration'), 'note')
-    .put('E4', unitOf('concentration'), 'note')
-    .put('F4', unitOf('concentration'), 'note')
-    .put('G4', unitOf('concentration'), 'note')
-    .put('H4', unitOf('alkalinity'), 'note')
-    .put('I4', unitOf('concentration'), 'note')
-    .put('J4', unitOf('concentration'), 'note')
+    .fill('A4:K4', unitStyle)
+    .put('A4', 'yyyy-mm-dd', unitStyle)
+    .put('B4', unitOf('temperature'), unitStyle)
+    .put('H4', unitOf('alkalinity'), unitStyle)
+    .height(4, 32);
+  for (const column of 'DEFGIJ') draft.put(`${column}4`, unitOf('concentration'), unitStyle);
+  draft
     .across(
       'A5',
       [
@@ -100,11 +160,11 @@ export function testsSheet(profile: ReadyProfile): SheetData {
         'Alkalinity',
         'Un-ionized N',
         'Ammonia N at that limit',
-        'Un-ionized N is',
+        'Verdict',
       ],
       'heading',
     )
-    .height(5, 32)
+    .height(5, 48)
     .fill(`A6:A${last}`, formatted('input', formats.date))
     .fill(`B6:H${last}`, 'input')
     .fill(`I6:I${last}`, formatted('result', '0.0000'))
@@ -133,23 +193,17 @@ export function testsSheet(profile: ReadyProfile): SheetData {
       `=IF(${both('pH', 'temperature')},"",SILT.WATER.LIMIT(SiltUnits,Verdict!$B$6,${testColumn('pH')},${testColumn('temperature')}))`,
       formatted('result', formats.two),
     )
-    .put(
-      'K6',
-      `=IF(I6:I${last}="","",IF(I6:I${last}>Verdict!$B$6,"too much un-ionized",IF(I6:I${last}>Verdict!$B$6/2,"watch","within limits")))`,
-      'result',
-    );
+    .put('K6', `=${verdicts()}`, 'result');
+  for (const { column, words } of judged)
+    draft.alarm(`${column}6:${column}${last}`, `=ISNUMBER(SEARCH("${words}",$K6))`);
+  draft
+    .alarm(`I6:I${last}`, `=ISNUMBER(SEARCH("${tooMuch}",$K6))`)
+    .alarm(`K6:K${last}`, '=ISNUMBER(SEARCH("too ",K6))');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 5,
     frozenColumns: 1,
     tabColor: 'E0B400',
-    conditions: [
-      {
-        range: `K6:K${last}`,
-        formula: '=K6="too much un-ionized"',
-        style: { bold: true, fontColor: 'B00020', fill: 'FDE0E0' },
-      },
-    ],
     charts: [
       chart('Ammonia and nitrite', 'M4:U19', ['D', 'E'], { valueTitle: 'mg/L as N', valueFormat: '0.0' }),
       chart('Un-ionized ammonia', 'M21:U36', ['I'], { valueTitle: 'mg/L as N', valueFormat: '0.000' }),
