@@ -1,10 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { functionLibrary } from '../../../src/functions/function-library';
+import { sourceFunctions } from '../../../src/hosts/univer/source-functions';
 import { drawingsOf } from '../../../src/task-pane/drawings/drawings-of';
 import type { Recognized } from '../../../src/task-pane/drawings/recognition';
 import { recognize, whatToSelect } from '../../../src/task-pane/drawings/recognize';
+import { calculateWorkbook } from '../../../src/workbooks/calculate';
+import { readyMade } from '../../../src/workbooks/sheets/ready-made';
 import { MemoryHost } from '../memory-host';
 import { sampleHost } from '../sample-host';
+import { hostOfData } from '../workbook-host';
 
 async function look(host: MemoryHost, sheet: string, address: string, units: string | undefined = 'US') {
   host.choose(sheet, address);
@@ -143,5 +147,19 @@ describe('scenarios', async () => {
     expect(await said(new MemoryHost({ S: cells }), 'S', 'B2')).toMatch(
       /^The scenario in S!A1:B3 cannot be drawn: .*fish count: many is not allowed/,
     );
+  });
+});
+
+describe('a cut plan beside which a bad drum is named', () => {
+  test('is drawn with the pieces of the good ones', async () => {
+    const made = readyMade.find(({ id }) => id === 'cone-cut-plan')?.build('US');
+    if (made === undefined) throw new Error('there is no such workbook');
+    const sheets = made.sheets.map((sheet) => ({
+      ...sheet,
+      cells: sheet.cells.map((cell) => (cell.value === 21.75 ? { ...cell, value: '22,3' } : cell)),
+    }));
+    const host = hostOfData(await calculateWorkbook(await sourceFunctions(), { ...made, sheets }));
+    const { request } = await seen(host, 'Cut plan', 'C9');
+    expect(drawingsOf(request)[0]?.notes[0]).toMatch(/^2 pieces of 2 patterns on 1 sheet\./);
   });
 });

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { parseRange } from '../../src/hosts/address';
+import { readyMade, readyProfiles } from '../../src/workbooks/sheets/ready-made';
+
+/** What a window of 1280 pixels leaves for cells beside the row numbers and the task pane of the workbench. */
+const inView = 885;
+const pixels = (characters: number): number => 7 * characters + 5;
+
+/** Sheets with cells that warn, and the column in which they do it. */
+const warnings: readonly (readonly [id: string, sheet: string, lastColumn: number])[] = [
+  ['water-book', 'Tests', 10],
+  ['water-book', 'Verdict', 5],
+  ['materials-sheet', 'Bank', 3],
+  ['materials-sheet', 'Materials', 4],
+];
+
+describe.each(readyProfiles)('at 1280 pixels (%s)', (profile) => {
+  it.each(readyMade.map(({ id }) => id))('no caution of %s is cut off', (id) => {
+    const book = readyMade.find((one) => one.id === id)?.build(profile);
+    for (const { name, merges = [], columnWidths = {}, cells } of book?.sheets ?? []) {
+      for (const merge of merges) {
+        const range = parseRange(merge);
+        if (range === undefined) continue;
+        const across = Array.from({ length: range.columns }, (_, at) => pixels(columnWidths[range.column + at] ?? 9));
+        expect([name, merge, across.reduce((sum, width) => sum + width, 0) <= inView]).toEqual([name, merge, true]);
+        const cell = cells.find((one) => one.row === range.row && one.column === range.column);
+        expect([name, merge, cell?.style?.wrap ?? range.row === 0]).toEqual([name, merge, true]);
+      }
+    }
+  });
+
+  it.each(warnings)('%s, %s shows its verdicts', (id, sheet, lastColumn) => {
+    const book = readyMade.find((one) => one.id === id)?.build(profile);
+    const widths = book?.sheets.find((one) => one.name === sheet)?.columnWidths ?? {};
+    let across = 0;
+    for (let column = 0; column <= lastColumn; column += 1) across += pixels(widths[column] ?? 9);
+    expect(across).toBeLessThanOrEqual(inView);
+  });
+
+  it('a dangerous reading colors the cell that was typed', () => {
+    const book = readyMade.find((one) => one.id === 'water-book')?.build(profile);
+    const conditions = book?.sheets.find((one) => one.name === 'Tests')?.conditions ?? [];
+    for (const column of 'BCDEFGHIK') {
+      const rule = conditions.find(({ range }) => range.startsWith(`${column}6:`));
+      expect([column, rule?.style.fill]).toEqual([column, 'FDE0E0']);
+      // Colors may not call functions of an add-in.
+      expect(rule?.formula).not.toMatch(/SILT/);
+    }
+  });
+});

@@ -1,0 +1,215 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { readyProfiles } from '../../src/workbooks/sheets/ready-made';
+import { type OpenReadyMade, openReadyMade } from './open-ready-made';
+
+let open: OpenReadyMade | undefined;
+const opened = async (...of: Parameters<typeof openReadyMade>): Promise<OpenReadyMade> => {
+  open = await openReadyMade(...of);
+  return open;
+};
+afterEach(() => {
+  open?.book.dispose();
+  open = undefined;
+});
+
+const isError = (value: unknown): boolean => typeof value === 'object';
+
+describe('names that people change', () => {
+  it('leave no table of the cone cut plan in error, and a chooser says what it shows', async () => {
+    const { type, value, values } = await opened('cone-cut-plan', 'US');
+    await type({ 'Drums!A5': 'Yarrow', 'Patterns!B15': 'Fern', 'Stand and ports!B25': 'sedge', 'Marking out!B4': 9 });
+    expect(value('Patterns', 'D15')).toBe('No drum Fern is in the list; shown is drum 1: Yarrow');
+    expect(value('Stand and ports', 'D25')).toBe('drum 3: Sedge');
+    expect(value('Marking out', 'F4')).toBe('No drum 9 is in the list; shown is drum 1: Yarrow');
+    expect(value('Marking out', 'A5')).toBe('drums: 1: Yarrow; 2: Moss; 3: Sedge');
+    for (const [sheet, range] of [
+      ['Patterns', 'A4:K26'],
+      ['Stand and ports', 'A4:E28'],
+      ['Marking out', 'A4:G30'],
+      ['Cut plan', 'A4:F12'],
+    ] as const)
+      expect(values(sheet, range).flat().filter(isError)).toEqual([]);
+  });
+
+  it('choose the drum of that number, whatever it is called', async () => {
+    const { type, value } = await opened('cone-cut-plan', 'metric');
+    await type({ 'Drums!A6': 'Reed', 'Marking out!B4': 2 });
+    expect(value('Marking out', 'F4')).toBe('drum 2: Reed');
+    // Two pieces a cone: each spans half the angle of the row, and marks end at it.
+    const sector = value('Patterns', 'F6');
+    await type({ 'Marking out!B4': 'Reed' });
+    expect(value('Marking out', 'E4')).toBe(2);
+    expect(typeof sector).toBe('number');
+  });
+
+  it('of scenarios change without emptying the limits, by number or by name', async () => {
+    const { type, value, values } = await opened('stocking-scenarios', 'US');
+    const before = values('Limit', 'A6:E17');
+    await type({ 'Scenarios!D4': 'four hundred' });
+    expect(values('Limit', 'A6:E17')).toEqual(before);
+    expect(value('Limit', 'D4')).toBe('scenario 2: four hundred');
+    await type({ 'Limit!B4': '350 fish' });
+    expect(value('Limit', 'D4')).toBe('No scenario 350 fish is in the list; shown is scenario 1: 120 fish');
+    expect(values('Limit', 'A6:E17').flat().filter(isError)).toEqual([]);
+    await type({ 'Limit!B4': '', 'Scenarios!E4': '120 fish' });
+    expect(value('Limit', 'D4')).toBe('No scenario is chosen; shown is scenario 1: 120 fish');
+    expect(values('Limit', 'A6:E17').flat().filter(isError)).toEqual([]);
+  });
+
+  it('show the last test where the chosen day was cleared', async () => {
+    const { type, value, values } = await opened('water-book', 'metric');
+    await type({ 'Tests!A11': 46_119 });
+    expect(value('Verdict', 'D5')).toBe('No test on that day; shown is the last, of 2026-05-18');
+    expect(values('Verdict', 'A8:F17').flat().filter(isError)).toEqual([]);
+  });
+});
+
+describe('parts of one’s own', () => {
+  it.each(readyProfiles)('are counted in the list and in the total (%s)', async (profile) => {
+    const { type, value, values } = await opened('materials-sheet', profile);
+    const before = value('Materials', 'D4') as number;
+    const forOne = value('Build or buy', 'B7') as number;
+    await type({
+      'Materials!A9': 'shade cloth',
+      'Materials!B9': 3,
+      'Materials!C9': 'each',
+      'Materials!D9': 12.25,
+      // Prices has rivets in boxes of 50 at 6.50: 20 more open a second box beside the 36 of the bank.
+      'Materials!A10': 'Rivets',
+      'Materials!B10': 20,
+    });
+    expect(value('Materials', 'E10')).toBe('counted, at the price in Prices');
+    expect(value('Materials', 'D4')).toBeCloseTo(before + 3 * 12.25 + 6.5, 9);
+    expect(value('Build or buy', 'B7')).toBeCloseTo(forOne + (3 * 12.25 + 6.5) / 4, 9);
+    const items = values('Materials', 'A18:A51').flat();
+    expect(items).toContain('shade cloth');
+    expect(items).toContain('total');
+  });
+
+  it('that cannot be counted say why, and take nothing from the others', async () => {
+    const { type, value, values } = await opened('materials-sheet', 'US');
+    const before = value('Materials', 'D4');
+    await type({
+      'Materials!A9': 'hose',
+      'Materials!B9': '2,5',
+      'Materials!A10': 'pipe',
+      'Materials!B10': 3,
+      'Materials!C10': 'm',
+      'Materials!A11': 'clip',
+      'Materials!B11': 3,
+      'Materials!D11': -1,
+      'Materials!D12': 4,
+    });
+    expect(values('Materials', 'E9:E12').flat()).toEqual([
+      'not counted: give the quantity as a number',
+      'not counted: Parts has it in another unit',
+      'not counted: the price is less than 0',
+      'not counted: give a name',
+    ]);
+    expect(value('Materials', 'D4')).toBe(before);
+    await type({ 'Materials!A9': 'hose', 'Materials!B9': 2 });
+    expect(value('Materials', 'E4')).toBe('total without 1 item that has no price');
+  });
+});
+
+describe('one bad drum', () => {
+  it('is named beside the cut plan, and the good ones are laid under their own numbers', async () => {
+    const { type, value, values } = await opened('cone-cut-plan', 'US');
+    const whole = values('Cut plan', 'A8:A12').flat();
+    expect(whole).toEqual([1, 2, 2, 3, '']);
+    await type({ 'Drums!C6': '22,3' });
+    expect(value('Cut plan', 'A6')).toMatch(/^Not laid: Moss\. The others take sheets: 1\./);
+    expect(values('Cut plan', 'A8:A12').flat()).toEqual([1, 3, '', '', '']);
+    expect(value('Cut plan', 'A5')).toBe(1);
+    expect(value('Base mix', 'A13')).toBe('All drums, 1 left out');
+    expect(value('Base mix', 'B13')).toBeCloseTo(
+      (value('Base mix', 'B5') as number) + (value('Base mix', 'B7') as number),
+      9,
+    );
+    await type({ 'Drums!C6': 21.75 });
+    expect(value('Cut plan', 'A6')).toBe('');
+  });
+});
+
+describe('sizes that cannot be meant', () => {
+  it('get a caution in the row of the drum, each row its own', async () => {
+    const { type, value } = await opened('cone-cut-plan', 'US');
+    expect([5, 6, 7].map((row) => value('Drums', `M${row}`))).toEqual(['', '', '']);
+    expect(value('Drums', 'A13')).toBe('');
+    await type({
+      'Drums!C5': 223,
+      'Drums!F6': 0,
+      'Drums!C7': 9,
+      'Drums!G7': 10,
+      'Drums!A8': 'Reed',
+      'Drums!C8': '22,3',
+    });
+    const said = [5, 6, 7, 8].map((row) => String(value('Drums', `M${row}`)).trim());
+    expect(said[0]).toBe('No drum has this diameter: check the number and its unit.');
+    expect(said[1]).toBe('A drain of 0 lets nothing out.');
+    expect(said[2]).toBe('The cone is taller than the drum is wide.');
+    expect(said[3]).toMatch(/^The diameter cannot be read: see column K\./);
+    expect(value('Drums', 'A13')).toMatch(/^Look at Fern: No drum .*Moss: A drain of 0/);
+    await type({ 'Drums!F7': 10, 'Drums!G7': 4 });
+    expect(String(value('Drums', 'M7')).trim()).toBe('The drain is as wide as the drum.');
+  });
+
+  it('of sheets and of the bank get one beside the cell, in the units of the workbook', async () => {
+    const cones = await opened('cone-cut-plan', 'metric');
+    await cones.type({ 'Drums!C15': '2 in' });
+    expect(cones.value('Drums', 'E15')).toBe(
+      'CAUTION: 50.8 mm is not likely; usual is 0.2 to 10 mm. Check the number and its unit.',
+    );
+    cones.book.dispose();
+    const bank = await opened('materials-sheet', 'US');
+    await bank.type({ 'Bank!B6': 223, 'Bank!B8': 0 });
+    expect(bank.value('Bank', 'D6')).toBe(
+      'CAUTION: 223 in is not likely; usual is 5.91 to 59.06 in. Check the number and its unit.',
+    );
+    expect(bank.value('Bank', 'D8')).toMatch(/^CAUTION: 0 in is not likely/);
+    await bank.type({ 'Bank!B6': 9, 'Bank!B8': 10, 'Bank!B9': 8 });
+    expect(bank.value('Bank', 'D8')).toBe('CAUTION: the drain is as wide as the drum.');
+  });
+
+  it('of a scenario name the column that they stand in', async () => {
+    const { type, value } = await opened('stocking-scenarios', 'US');
+    expect(value('Scenarios', 'H19')).toBe('');
+    await type({ 'Scenarios!D19': 225 });
+    expect(value('Scenarios', 'H19')).toBe('CAUTION: 350 fish: not likely. Usual: 5.91 to 59 in.');
+  });
+});
+
+describe('a water test that endangers fish', () => {
+  it('is told in its own row, and colors the typed cell', async () => {
+    const { type, value, values } = await opened('water-book', 'US');
+    await type({
+      'Tests!D6': 6.5,
+      'Tests!C6': 8.2,
+      'Tests!G7': 2,
+      'Tests!E8': 4,
+      'Tests!B9': 50,
+      'Tests!F10': '40 mg/L as NO3',
+      'Tests!D18': 1,
+      'Tests!D19': 'none',
+    });
+    expect(values('Tests', 'K6:K10').flat()).toEqual([
+      'too much un-ionized, ammonia too high',
+      'oxygen too low',
+      'nitrite too high',
+      'temperature too low',
+      'text is judged in Verdict',
+    ]);
+    expect(values('Tests', 'K13:K18').flat()).toEqual([
+      'within limits',
+      'within limits',
+      'within limits',
+      'within limits',
+      'within limits',
+      'ammonia not judged',
+    ]);
+    // Trout stand less: 23 °C is survived, 26 °C is not (FishBase, Oncorhynchus mykiss: to 25 °C).
+    await type({ 'Verdict!B4': 'rainbow trout' });
+    expect(value('Tests', 'K17')).toMatch(/temperature too high/);
+    expect(value('Tests', 'K13')).not.toMatch(/temperature too high/);
+  });
+});
