@@ -9,6 +9,7 @@ import { filterRows } from './rows/filter';
 import { harvestRows } from './rows/harvest';
 import { harvestGardenRows } from './rows/harvest-garden';
 import { loadRows } from './rows/load';
+import { airTestRow, filterTestRow, loadShareRow, stockOwnRows } from './rows/own-figures';
 import { pipeRows } from './rows/pipe';
 import { planRows } from './rows/plan';
 import { referenceRows } from './rows/reference';
@@ -30,16 +31,20 @@ export const catalogue: readonly CatalogueRow[] = [
   ...tankRows,
   ...waterRows,
   ...stockRows,
+  ...stockOwnRows,
   ...loadRows,
+  loadShareRow,
   ...settleRows,
   ...settleBankRows,
   ...screenRows,
   ...filterRows,
+  filterTestRow,
   ...bedRows,
   ...harvestRows,
   ...harvestGardenRows,
   ...pipeRows,
   ...airRows,
+  airTestRow,
   ...costRows,
   ...planRows,
 ];

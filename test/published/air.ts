@@ -1,3 +1,4 @@
+import { ownFiguresOracle } from '../oracles/own-figures';
 import type { PublishedRow } from './published-row';
 
 const clean = 'ASCE/EWRI 2-06, Measurement of Oxygen Transfer in Clean Water';
@@ -53,4 +54,14 @@ export const airRows: readonly PublishedRow[] = [
     place: 'CRC Handbook of Chemistry and Physics, density of dry air',
     known: 'memory',
   },
+  ...ownFiguresOracle.air.map(
+    ({ name, rows, rate }): PublishedRow => ({
+      call: ['AIR.TEST', 'US', [...rows], 1000, 68],
+      expected: rate,
+      tolerance: 1e-6,
+      source: ownFiguresOracle.library,
+      place: `test/oracles/own-figures.py, ${name}`,
+      known: 'computed',
+    }),
+  ),
 ];

@@ -85,4 +85,12 @@ export const filterPublished: readonly PublishedRow[] = [
   listed(5, 3, 0.79, crab, 'rotating contactors 0.19 to 0.79'),
   listed(6, 2, 0.3, crab, 'bead filters 0.30 to 0.60'),
   listed(7, 3, 0.24, crab, 'fluidized sand 0.24'),
+  {
+    call: ['FILTER.TEST', 'US', '200 gpm', 0.15, 0.075],
+    expected: (200 * 3.785411784 * 1440 * 0.075e-6) / 0.45359237,
+    tolerance: 1e-9,
+    source: 'Mass balance worked by hand',
+    place: '200 gpm that lose 0.075 mg/L of nitrogen',
+    known: 'computed',
+  },
 ];

@@ -1,3 +1,4 @@
+import { ownFiguresOracle } from '../oracles/own-figures';
 import type { PublishedRow } from './published-row';
 
 const leitritz = 'Leitritz and Lewis, Trout and Salmon Culture (1980)';
@@ -242,5 +243,37 @@ export const stockPublished: readonly PublishedRow[] = [
     source: 'NIST Statistical Reference Datasets, univariate',
     place: 'NumAcc1, certified standard deviation 1 of 3',
     known: 'memory',
+  },
+  {
+    call: ['STOCK.COEFFICIENT', 'metric', [...ownFiguresOracle.growth[1].rows]],
+    expected: ownFiguresOracle.growth[1].coefficient,
+    tolerance: 1e-8,
+    source: ownFiguresOracle.library,
+    place: 'test/oracles/own-figures.py, uneven weeks',
+    known: 'computed',
+  },
+  {
+    call: [
+      'STOCK.COEFFICIENT',
+      'US',
+      [
+        [46000, '10 g', '11 °C'],
+        [46100, '100.7 g', '11 °C'],
+        [46200, '350 g', '11 °C'],
+      ],
+    ],
+    expected: 0.222,
+    tolerance: 0.005,
+    source: aquasearch,
+    place: 'example: 10 g, 350 g, 11 °C, 200 days, 0.222; the middle on its curve',
+    known: 'read',
+  },
+  {
+    call: ['STOCK.CONVERSION', 'US', '55 lb', '50 lb'],
+    expected: 1.1,
+    tolerance: 1e-9,
+    source: 'FAO Fisheries Technical Paper 589 (2014)',
+    place: 'section 7.3: total feed over total growth, in one unit',
+    known: 'read',
   },
 ];

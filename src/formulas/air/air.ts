@@ -8,7 +8,7 @@ import { molarMass } from '../water/atomic-mass';
 import { waterOxygen } from '../water/water-oxygen';
 
 /** Growth of transfer per °C. Source: ASCE/EWRI 2-06, Measurement of Oxygen Transfer in Clean Water. */
-const THETA = 1.024;
+export const THETA = 1.024;
 
 export interface Aerator {
   /** Transfer as rated: clean water, 20 °C, 1 atm, no oxygen in it, kg/s. */

@@ -1,0 +1,21 @@
+import { Refusal } from '../refusal';
+
+/**
+ * Dry solids per feed, from the solids drawn off: dry / (captured x feed), dry and feed over the same time.
+ *
+ * `captured` is the share of all solids that the place they were drawn from takes at steady state, not its share a pass. Cannot be
+ * more solids than feed. Source: mass balance.
+ */
+export function loadShare(dry: number, feed: number, captured: number): number {
+  const share = dry / (captured * feed);
+  if (share > 1) {
+    throw new Refusal(
+      'dry',
+      'that is more solids than feed, {share} of it; weigh them dry, over the same days as the feed',
+      {
+        figures: { share: { value: share, like: 'share' } },
+      },
+    );
+  }
+  return share;
+}
