@@ -9,10 +9,11 @@ export interface TrainStage {
   readonly name: string;
   /** What stands in the box under the name: `3 drums, 22.5 in`, `carries 140 fish`. */
   readonly words?: readonly string[];
-  /** What leaves the stage for the next one. */
+  /** What leaves the stage for the next one: the flow, and what is in it. */
   readonly flow?: string;
   readonly solids?: string;
-  readonly nitrogen?: string;
+  readonly ammonia?: string;
+  readonly nitrate?: string;
   /** What is taken out here and leaves the water: `solids pulled 0.4 lb/d`. */
   readonly taken?: string;
   /** Whether this stage is the first limit. */
@@ -31,7 +32,7 @@ export interface TrainDrawingInput {
 /** There is no scale in a diagram: text is 1 high and everything else counts in it. */
 const boxWidth = 24;
 const boxMiddle = 0;
-const gap = 8;
+const gap = 9;
 
 /** The stages of a farm's water down the page, what passes from each to the next, and the first limit. */
 export function trainDrawing({ stages, units, title, returning, notes = [] }: TrainDrawingInput): Drawing {
@@ -76,11 +77,12 @@ function box({ name, limiting }: TrainStage, lines: readonly string[], top: numb
   ];
 }
 
-function passage({ flow, solids, nitrogen }: TrainStage, bottom: number): readonly Entity[] {
+function passage({ flow, solids, ammonia, nitrate }: TrainStage, bottom: number): readonly Entity[] {
   const words = [
     flow === undefined ? '' : `flow ${flow}`,
     solids === undefined ? '' : `solids ${solids}`,
-    nitrogen === undefined ? '' : `nitrogen ${nitrogen}`,
+    ammonia === undefined ? '' : `ammonia as N ${ammonia}`,
+    nitrate === undefined ? '' : `nitrate as N ${nitrate}`,
   ].filter((one) => one !== '');
   return [
     line('mark', 'outline', { x: boxMiddle, y: bottom }, { x: boxMiddle, y: bottom - gap }),

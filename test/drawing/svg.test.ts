@@ -63,13 +63,13 @@ test('the train says in words which stage is the first limit', () => {
     trainDrawing({
       units: 'US',
       stages: [
-        { name: 'Drums', flow: '20 gpm', solids: '0.4 lb/d', nitrogen: '0.05 lb/d' },
+        { name: 'Drums', flow: '20 gpm', solids: '3 mg/L', ammonia: '0.6 mg/L' },
         { name: 'Pads & screens', limiting: true },
       ],
       returning: 'back to the fish',
     }),
   );
-  for (const words of ['first limit', 'flow 20 gpm', 'solids 0.4 lb/d', 'nitrogen 0.05 lb/d', 'Pads &amp; screens']) {
+  for (const words of ['first limit', 'flow 20 gpm', 'solids 3 mg/L', 'ammonia as N 0.6 mg/L', 'Pads &amp; screens']) {
     expect(svg).toContain(`>${words}</text>`);
   }
 });

@@ -16,6 +16,16 @@ const raceway = (food: number, ppm: number, tolerance: number, number: number): 
   known: 'read',
 });
 
+/** The same raceway the other way round: the level that its ammonia comes to, all of it gone at the end. */
+const level = (food: number, ppm: number, tolerance: number, number: number): PublishedRow => ({
+  call: ['LOAD.LEVEL', 'US', food * 3 * POUNDS_A_DAY, 200, 1],
+  expected: ppm,
+  tolerance,
+  source: piper,
+  place: `page 25, raceway ${number}: ${food} lb of food gives ${ppm} ppm in 200 gpm, printed to two figures`,
+  known: 'read',
+});
+
 export const loadPublished: readonly PublishedRow[] = [
   {
     call: ['LOAD.AMMONIA', 'US', '1 kg/d', '40 %'],
@@ -99,6 +109,9 @@ export const loadPublished: readonly PublishedRow[] = [
   raceway(10, 0.15, 1e-6, 1),
   raceway(15, 0.23, 0.025, 2),
   raceway(35, 0.53, 0.012, 3),
+  level(10, 0.15, 1e-6, 1),
+  level(15, 0.23, 0.025, 2),
+  level(35, 0.53, 0.012, 3),
   {
     call: ['LOAD.FLOW', 'US', 8.34, 1, 1],
     expected: 1e6 / 1440,

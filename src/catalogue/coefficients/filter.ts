@@ -24,7 +24,7 @@ export const filterCoefficients = [
       kind: 'share',
       ...range(0.3, 0.5, 0.8),
       ...practice,
-      meaning: 'share that pads take of the solids which the settler passes on; depends on how fine the pad is',
+      meaning: 'share that pads take of the solids that reach them in one pass; depends on how fine the pad is',
     },
   ]),
   ...ofTopic('FILTER', [

@@ -75,6 +75,65 @@ export const loadCoefficients = ofTopic('LOAD', [
     meaning: 'share of ammonia that a biofilter takes out in one pass; measure in and out of your own',
   },
   {
+    key: 'un-ionized ammonia limit',
+    kind: 'concentration',
+    ...range(0.02, 0.05, 0.05, MILLIGRAMS_PER_LITRE),
+    source: 'UF/IFAS FA16; low end EIFAC Technical Paper 11 (1970), 0.025 mg/L as NH3, from memory',
+    known: 'read',
+    meaning:
+      'un-ionized ammonia nitrogen that the tank may hold: above 0.05 mg/L harms, trout and their kin under half of it; limits differ twice over by species',
+  },
+  {
+    key: 'carbon dioxide limit',
+    kind: 'concentration',
+    ...range(10, 20, 60, MILLIGRAMS_PER_LITRE),
+    ...practice,
+    meaning:
+      'carbon dioxide that the tank may hold: 20 mg/L for trout, tilapia bear 50 and more; limits differ several times by species',
+  },
+  {
+    key: 'solids decay',
+    kind: 'number',
+    ...range(0.03, 0.1, 0.3),
+    source: 'oxygen demand of settled wastes runs down at 0.1 to 0.3 a day at 20 °C, slow part slower',
+    known: 'memory',
+    meaning:
+      'share of the solids in the water that decays a day; authorities differ ten times, warm water is faster, and no one figure was found for fine solids of fish',
+  },
+  {
+    key: 'passive denitrification',
+    kind: 'share',
+    ...range(0.02, 0.1, 0.21),
+    source: 'van Rijn, Tal and Schreier, Aquacultural Engineering 34:364 (2006), 9 to 21 % of nitrogen unaccounted for',
+    known: 'memory',
+    meaning:
+      'share of the nitrogen fed that is denitrified in sludge and slime without a denitrifying filter; systems differ many times',
+  },
+  {
+    key: 'feed phosphorus',
+    kind: 'share',
+    ...range(0.008, 0.011, 0.016),
+    source: 'usual range of fish feeds',
+    known: 'memory',
+    meaning: 'phosphorus as P in the feed; feeds differ twice over, so read it off the bag',
+  },
+  {
+    key: 'fish nitrogen',
+    kind: 'share',
+    ...range(0.024, 0.027, 0.03),
+    source: 'body protein of 15 to 19 % of wet mass, 0.16 of it nitrogen',
+    known: 'memory',
+    meaning: 'nitrogen in the gain of fish, of wet mass; species and sizes differ by a fifth',
+  },
+  {
+    key: 'fish phosphorus',
+    kind: 'share',
+    ...range(0.003, 0.0045, 0.006),
+    source: 'usual range of whole fish',
+    known: 'memory',
+    meaning: 'phosphorus as P in the gain of fish, of wet mass; bony fish have more, and species differ twice over',
+  },
+  {
     key: 'solids limit',
     kind: 'concentration',
     ...range(10, 20, 40, MILLIGRAMS_PER_LITRE),

@@ -6,6 +6,9 @@ import { CENTIMETRES_PER_SECOND } from './scale';
 
 const measured = `${davidson}, at 0.0031 m3/s per m2 (4.6 gpm/ft2)`;
 
+/** 4.6 gpm/ft2 as printed, m/s, which the paper rounds to 0.0031: US gallon and foot are exact. */
+const MEASURED_AT = (4.6 * 3.785411784e-3) / 60 / 0.3048 ** 2;
+
 /** How fish solids settle and what settlers take out. */
 export const settleCoefficients = ofTopic('SETTLE', [
   {
@@ -27,7 +30,7 @@ export const settleCoefficients = ofTopic('SETTLE', [
   {
     key: 'overflow limit',
     kind: 'loading',
-    ...range(40.746 / DAY, 0.0031, 0.0031),
+    ...range(40.746 / DAY, MEASURED_AT, MEASURED_AT),
     source: `${davidson}; low end Wyoming chapter 11 section 13`,
     known: 'read',
     meaning:

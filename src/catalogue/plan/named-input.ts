@@ -1,3 +1,4 @@
+import type { FishLimits } from '../../formulas/water/water-species';
 import type { Kind } from '../../units/kinds';
 import type { Profile } from '../../units/profile';
 import type { Bounds, CellValue } from '../argument';
@@ -20,6 +21,8 @@ export interface FigureInput extends Described, Bounds {
   readonly default?: number | 'coefficient';
   /** A choice of the farmer: PLAN.RANGE never varies it, however far its coefficient is published apart. */
   readonly decided?: true;
+  /** The limit of the species, where one is given, comes before the default. */
+  readonly species?: (limits: FishLimits) => number;
   /** The key of an input before it whose figure is taken. */
   readonly as?: string;
   /** Has to be given. */

@@ -6,14 +6,11 @@ import type { CellFault, MixedCell } from '../argument';
 import { ArgumentError } from '../reading/argument-error';
 import { type InputTable, inputTable, type OpenCell } from '../reading/input-table';
 import { isBlankColumn } from '../reading/named-column';
-import { readScenario, scenarioFactors, withScenario } from './scenario';
+import { readScenario, scenarioFactors, scenarioTitles, withScenario } from './scenario';
 import { scenarioInputs } from './scenario-inputs';
 import { compareRows, type ResultKey, resultKeys, resultName, scenarioResults } from './scenario-results';
 
 type GridCell = MixedCell | CellFault;
-
-/** Titles that the first cell of a heading row may have. */
-export const scenarioTitles = ['input', 'scenario'] as const;
 
 /** Scenarios side by side: names and units of the results, then a column each; a bad column has its error on top. */
 export function planCompare(

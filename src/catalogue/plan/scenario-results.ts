@@ -9,6 +9,8 @@ export interface ScenarioResult {
   readonly kind: Kind;
   readonly format: NumberFormat;
   readonly meaning: string;
+  /** The key spelled in words where absent. */
+  readonly name?: string;
 }
 
 export type ResultKey = keyof PlanResults;
@@ -28,10 +30,31 @@ export const scenarioResults = {
   flowNeeded: { kind: 'flow', format: 'one', meaning: 'flow that keeps every waste within its limit' },
   flowSetBy: { kind: 'choice', format: 'general', meaning: 'the waste that needs the most flow' },
   turnover: { kind: 'minutes', format: 'one', meaning: 'time to pass the tank volume once' },
+  solidsInTank: {
+    kind: 'concentration',
+    format: 'one',
+    meaning: 'dry solids in the water of the tank at steady state',
+  },
+  ammoniaInTank: { kind: 'concentration', format: 'three', meaning: 'total ammonia nitrogen in the tank' },
+  unionizedAmmonia: {
+    name: 'un-ionized ammonia',
+    kind: 'concentration',
+    format: 'four',
+    meaning: 'of that, un-ionized at the highest pH and in the hottest water',
+  },
+  carbonDioxideInTank: { kind: 'concentration', format: 'one', meaning: 'where degassing is given' },
+  nitrateInTank: { kind: 'concentration', format: 'one', meaning: 'nitrate as N in the tank at steady state' },
+  nitrateRisePerDay: {
+    kind: 'concentration',
+    format: 'two',
+    meaning: 'nitrate as N that a day adds to the system volume in new water, or for ever where no water leaves',
+  },
+  nitrateRiseTime: { kind: 'days', format: 'whole', meaning: 'days until nitrate has come nine tenths of its way' },
   drumsNeeded: { kind: 'count', format: 'whole', meaning: 'drums that keep the overflow rate within its limit' },
   overflowRate: { kind: 'loading', format: 'two', meaning: 'in the drums given' },
-  solidsCaptured: { kind: 'daily', format: 'three', meaning: 'dry solids that the drums take a day' },
-  solidsPassedOn: { kind: 'daily', format: 'three', meaning: 'dry solids that leave the drums' },
+  solidsCaptured: { kind: 'daily', format: 'three', meaning: 'dry solids that the drums take a day at steady state' },
+  solidsToPads: { kind: 'daily', format: 'three', meaning: 'dry solids that the pads take a day' },
+  solidsToBeds: { kind: 'daily', format: 'three', meaning: 'dry solids that gravel beds take a day' },
   padsNeeded: { kind: 'count', format: 'whole', meaning: 'pads for one change a day' },
   padChangeInterval: { kind: 'days', format: 'one', meaning: 'days until the pads are full' },
   mediaSurface: { kind: 'area', format: 'whole', meaning: 'media surface that nitrifies the ammonia' },
@@ -57,7 +80,8 @@ export const resultKeys = Object.keys(scenarioResults) as readonly ResultKey[];
 
 /** `slurryPerDay` as a reader would write it: `slurry per day`. */
 export function resultName(key: ResultKey): string {
-  return inWords(key);
+  const { name }: ScenarioResult = scenarioResults[key];
+  return name ?? inWords(key);
 }
 
 /** The last row of PLAN.COMPARE: the names of the inputs that took their default. */

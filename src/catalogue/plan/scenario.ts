@@ -4,7 +4,7 @@ import type { Profile } from '../../units/profile';
 import { wordQuantity } from '../../units/quantity';
 import { coefficient } from '../coefficients/all';
 import { ArgumentError } from '../reading/argument-error';
-import { type InputTable, inputName } from '../reading/input-table';
+import { type InputTable, inputName, inputTable, type OpenCell } from '../reading/input-table';
 import { namedColumn } from '../reading/named-column';
 import { withNamedRefusals } from '../reading/named-refusals';
 import { scenarioInputs } from './scenario-inputs';
@@ -76,8 +76,27 @@ function refuseDisorder(
   throw new ArgumentError(`${place}${low}: ${format(from)} is not allowed; give up to ${high} (${format(to)})`);
 }
 
+/** Titles that the first cell of a heading row may have. */
+export const scenarioTitles = ['input', 'scenario'] as const;
+
+/** Computes for the one scenario of a range of two columns. */
+export function withOneScenario<V>(
+  cells: readonly (readonly OpenCell[])[],
+  profile: Profile,
+  compute: (read: ReadScenario) => V,
+): V {
+  const table = inputTable('scenario', scenarioInputs, cells, scenarioTitles);
+  const read = readScenario(table, 0, 'scenario: ', profile);
+  return withScenario('scenario: ', profile, () => compute(read));
+}
+
 /** What a stage's formula calls an argument, as the scenario calls it. */
-const renamed = { oxygen: 'oxygenAtPowerFailure', floor: 'oxygenFloor', nitrogen: 'nitrogenShare' } as const;
+const renamed = {
+  oxygen: 'oxygenAtPowerFailure',
+  floor: 'oxygenFloor',
+  nitrogen: 'nitrogenShare',
+  spread: 'settlingSpread',
+} as const;
 
 /** Computes with a scenario, a stage's refusal naming the input at fault. */
 export function withScenario<V>(place: string, profile: Profile, compute: () => V): V {

@@ -1,3 +1,4 @@
+import { fishKinds, fishLimits } from '../../formulas/water/water-species';
 import { nearest } from '../../units/nearest';
 import type { Profile } from '../../units/profile';
 import { wordList, wordText } from '../../units/text';
@@ -67,8 +68,9 @@ export function namedColumn<T extends NamedInputs>(
     else if ('required' in spec && spec.required)
       throw new ArgumentError(`${place}${missing(name, spec, table, key, profile)}`);
     else {
-      values[key] = withPlace(place, () => defaultOf(name, spec, values, profile));
-      if (values[key] !== undefined) defaults.push(name);
+      const bySpecies = speciesLimit(spec, values);
+      values[key] = bySpecies ?? withPlace(place, () => defaultOf(name, spec, values, profile));
+      if (values[key] !== undefined) defaults.push(bySpecies === undefined ? name : `${name} (from species)`);
     }
   }
   return { values: values as Named<T>, defaults };
@@ -77,6 +79,13 @@ export function namedColumn<T extends NamedInputs>(
 function missing(name: string, spec: FigureInput, { lines }: InputTable, key: string, profile: Profile): string {
   const given = lines.has(key) ? '0 or blank is not allowed' : 'its row is missing';
   return `${name}: ${given}; give ${allowed(spec, profile)}`;
+}
+
+/** The limit of the species that was given before it. */
+function speciesLimit(spec: NamedInput, { species }: Readonly<Record<string, unknown>>): number | undefined {
+  if (!('species' in spec) || spec.species === undefined) return undefined;
+  const kind = fishKinds.find((one) => one === species);
+  return kind === undefined ? undefined : spec.species(fishLimits(kind));
 }
 
 function defaultOf(

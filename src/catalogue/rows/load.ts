@@ -1,5 +1,7 @@
+import { loadLevel, loadShares } from '../../formulas/balance/waste-balance';
 import { loadAmmonia, loadCarbonDioxide, loadFlow, loadOxygen, loadSolids } from '../../formulas/load/load';
 import { loadFlows, loadTable } from '../../formulas/load/load-flows';
+import { DAY } from '../../formulas/numeric/time';
 import { coefficient, coefficientRange } from '../coefficients/all';
 import { define } from '../define';
 
@@ -9,6 +11,21 @@ const spread = 'Authorities differ several times over: REF.LIST and LOAD.TABLE s
 const feed = { kind: 'daily', atLeast: 0, meaning: 'feed a day' } as const;
 const protein = { kind: 'share', meaning: 'protein in the feed' } as const;
 const scopes = ['fish', 'system'] as const;
+
+const rest = {
+  volume: { kind: 'volume', atLeast: 0, default: 0, meaning: 'water in which the waste decays' },
+  decay: {
+    kind: 'number',
+    atLeast: 0,
+    atMost: 1000,
+    default: 0,
+    per: 'day',
+    meaning: 'share of the waste in it that decays a day, which may exceed 1',
+  },
+  out: { kind: 'volume', atLeast: 0, default: 0, per: 'day', meaning: 'water let out a day, at the level of the tank' },
+} as const;
+const steady =
+  'Well-mixed water; all of the flow goes through every stage. Levels and loads are the steady state: what goes out equals what is made.';
 
 export const loadRows = [
   define({
@@ -121,6 +138,61 @@ export const loadRows = [
     ],
     sources: [balance],
     example: { formula: '=SILT.LOAD.FLOWS("metric",2,32%,1,35%)', gives: 'a row a waste' },
+  }),
+  define({
+    name: 'LOAD.LEVEL',
+    summary: 'Level of a waste in water that comes round again, at steady state.',
+    arguments: {
+      load: { kind: 'daily', atLeast: 0, meaning: 'waste made a day' },
+      flow: { kind: 'flow', atLeast: 0, meaning: 'flow through the train' },
+      removal: { kind: 'share', meaning: 'share that the whole train removes in one pass' },
+      ...rest,
+    },
+    result: { scalar: 'concentration' },
+    compute: ({ load, flow, removal, volume, decay, out }) =>
+      loadLevel(load, removal, { flow, volume, decay: decay / DAY, out: out / DAY }),
+    formula: 'level = load / (flow × removal + decay × volume + out)',
+    notes: [steady, 'Refused where nothing takes the waste, since it would rise without end.'],
+    sources: [balance, 'Losordo and Westers, in Timmons and Losordo, Aquaculture Water Reuse Systems (1994)'],
+    example: { formula: '=SILT.LOAD.LEVEL("metric","328.125 g/d",120,37.1%)', gives: '5.118' },
+  }),
+  define({
+    name: 'LOAD.SHARES',
+    summary: 'What each stage takes of a waste at steady state, and the level after it.',
+    arguments: {
+      load: { kind: 'daily', atLeast: 0, meaning: 'waste made a day' },
+      flow: { kind: 'flow', atLeast: 0, meaning: 'flow through the train' },
+      stages: {
+        table: { stage: { text: true }, removal: { kind: 'share' } },
+        meaning: 'rows of name and share removed in one pass, in order of flow',
+      },
+      ...rest,
+    },
+    result: {
+      rows: {
+        stage: { text: true },
+        share: { kind: 'share', heading: 'share of the load' },
+        taken: { kind: 'daily', heading: 'a day' },
+        level: { kind: 'concentration', heading: 'level after it' },
+      },
+    },
+    compute: ({ load, flow, stages, volume, decay, out }) =>
+      loadShares(
+        load,
+        stages.map(({ stage, removal }) => ({ name: stage, removal })),
+        { flow, volume, decay: decay / DAY, out: out / DAY },
+      ),
+    formula: 'stage j takes flow × level × (1 − r1)…(1 − r(j−1)) × rj',
+    notes: [
+      steady,
+      'A share of the load, not the share a pass: what the first stage lets pass comes round again. Decay and water let out are rows where they take anything, at the level of the tank; the last row is the total.',
+    ],
+    sources: [balance, 'Losordo and Westers, in Timmons and Losordo, Aquaculture Water Reuse Systems (1994)'],
+    example: {
+      formula: '=SILT.LOAD.SHARES("metric","328.125 g/d",120,{"drums",0.371;"pads",0.5})',
+      gives: 'a row a stage',
+    },
+    unpublished: 'The stages share what LOAD.LEVEL gives.',
   }),
   define({
     name: 'LOAD.TABLE',

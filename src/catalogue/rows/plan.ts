@@ -1,17 +1,19 @@
+import { DAY } from '../../formulas/numeric/time';
+import { planBalance } from '../../formulas/plan/plan-balance';
 import { planCheck } from '../../formulas/plan/plan-check';
+import { planFarm } from '../../formulas/plan/plan-farm';
 import { planLimit } from '../../formulas/plan/plan-limit';
-import type { Profile } from '../../units/profile';
 import type { MixedCell } from '../argument';
 import { define } from '../define';
 import { inputKinds } from '../input-kinds';
 import { bankInputs } from '../plan/bank-inputs';
-import { planCompare, scenarioTitles } from '../plan/plan-compare';
+import { planCompare } from '../plan/plan-compare';
 import { planInputs } from '../plan/plan-inputs';
 import { bankParts } from '../plan/plan-parts';
-import { readScenario, scenarioFactors, withScenario } from '../plan/scenario';
+import { scenarioFactors, withOneScenario } from '../plan/scenario';
 import { scenarioInputs } from '../plan/scenario-inputs';
 import { resultKeys, resultName, scenarioResults } from '../plan/scenario-results';
-import { inputName, inputTable, type OpenCell } from '../reading/input-table';
+import { inputName } from '../reading/input-table';
 import { planDatesRow } from './plan-dates';
 
 const stages = 'Each stage’s own function names its source';
@@ -27,17 +29,6 @@ const scenario = {
   inputs: inputKinds(scenarioInputs),
   meaning: 'rows of input name and value, in any order',
 } as const;
-
-/** Computes for the one scenario of a range of two columns. */
-function ofScenario<V>(
-  cells: readonly (readonly OpenCell[])[],
-  profile: Profile,
-  compute: (read: ReturnType<typeof readScenario>) => V,
-): V {
-  const table = inputTable('scenario', scenarioInputs, cells, scenarioTitles);
-  const read = readScenario(table, 0, 'scenario: ', profile);
-  return withScenario('scenario: ', profile, () => compute(read));
-}
 
 /** A figure of a kind, or the words that stand for it. */
 function cell(kind: 'daily' | 'count' | 'share', value: number | string): MixedCell {
@@ -109,8 +100,8 @@ export const planRows = [
       },
     },
     compute: (given, profile) =>
-      ofScenario(given.scenario, profile, (read) =>
-        planLimit(read.scenario, scenarioFactors).rows.map((row) => ({
+      withOneScenario(given.scenario, profile, (read) =>
+        planLimit(planFarm(read.scenario, scenarioFactors)).rows.map((row) => ({
           ...row,
           capacity: cell('daily', row.capacity),
           fish: cell('count', row.fish),
@@ -126,6 +117,38 @@ export const planRows = [
     ],
     sources: [stages],
     example: { formula: `=SILT.PLAN.LIMIT("metric",${smallFarm},TRUE)`, gives: 'a row a stage' },
+  }),
+  define({
+    name: 'PLAN.BALANCE',
+    summary: 'Where solids, nitrogen and phosphorus of a farm go in a day at steady state.',
+    arguments: { scenario },
+    result: {
+      rows: {
+        where: { text: true },
+        solids: { kind: 'portion' },
+        nitrogen: { kind: 'portion', blank: true },
+        phosphorus: { kind: 'portion', blank: true },
+      },
+    },
+    compute: (given, profile) =>
+      withOneScenario(given.scenario, profile, (read) =>
+        planBalance(planFarm(read.scenario, scenarioFactors)).map(({ where, solids, nitrogen, phosphorus }) => ({
+          where,
+          solids: solids * DAY,
+          nitrogen: nitrogen === undefined ? undefined : nitrogen * DAY,
+          phosphorus: phosphorus === undefined ? undefined : phosphorus * DAY,
+        })),
+      ),
+    formula: 'each row from the level in the water; traced is their sum, not traced is in less traced',
+    notes: [
+      ...scenarioNotes,
+      'In is solids made, nitrogen and phosphorus fed. Fish keep gain (feed / conversion) × their share; without conversion that row is blank and what they keep is not traced. Phosphorus that fish excrete dissolved is not traced either.',
+      'Solids that decay in the water are under air, as carbon dioxide; their nitrogen and phosphorus go on dissolved. Only nitrogen that is denitrified goes to air. Nitrate let out is counted less what the source water brings in.',
+      local,
+    ],
+    sources: ['Mass balance of each stage', stages],
+    example: { formula: `=SILT.PLAN.BALANCE("metric",${smallFarm},TRUE)`, gives: 'a row a place' },
+    unpublished: 'A sum that has to close; what goes into it is checked where it is made.',
   }),
   define({
     name: 'PLAN.PARTS',
@@ -169,7 +192,7 @@ export const planRows = [
     arguments: { scenario },
     result: { lines: true },
     compute: (given, profile) =>
-      ofScenario(given.scenario, profile, (read) => planCheck(read.scenario, scenarioFactors)),
+      withOneScenario(given.scenario, profile, (read) => planCheck(read.scenario, scenarioFactors)),
     notes: [...scenarioNotes, worst, local],
     sources: [stages, 'Limits of fish by species: see WATER.CHECK', 'Raw manure: 7 CFR 205.203(c)(1)'],
     example: { formula: `=SILT.PLAN.CHECK("metric",${smallFarm})`, gives: 'sentences, one a row' },

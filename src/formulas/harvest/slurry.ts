@@ -27,3 +27,8 @@ export function harvestSlurry(dry: number, slurrySolids: number): number {
 export function slurryDry(volume: number, slurrySolids: number): number {
   return volume * slurrySolids * SLURRY_DENSITY;
 }
+
+/** Water in the slurry that holds so much dry solids, m3: V (1 - s). Source: as for harvestSlurry. */
+export function slurryWater(dry: number, slurrySolids: number): number {
+  return harvestSlurry(dry, slurrySolids) * (1 - slurrySolids);
+}

@@ -1,27 +1,24 @@
 /**
- * Cautions over solids: what settles them, what is assumed of it, how often pads and beds want hands, and raw solids on food.
+ * Cautions over solids: what settles them, what is assumed of it, how often pads and beds need work, and raw solids on food.
  */
+
+import { settlingRate } from '../balance/farm-model';
 import { bedDays } from '../bed/bed';
 import { screenDays } from '../filter/screen';
 import { WAIT_CLEAR, WAIT_TOUCHING } from '../harvest/harvest';
 import { DAY } from '../numeric/time';
 import { settleOverflow } from '../settle/settle-drums';
-import { isFitted, type Scenario, type ScenarioFactors } from './plan-scenario';
+import { bedsCatchAllSolids, type Farm } from './plan-farm';
+import { isFitted } from './plan-scenario';
 import { LEAST_BED_DAYS } from './plan-stages';
-import { bedsCatchSolids, settlerCapture, settlingRate, type Train } from './plan-train';
 import type { PossibleCaution } from './possible-caution';
 
 /** Cautions over solids, drums, pads and beds. */
-export function solidsCautions(scenario: Scenario, factors: ScenarioFactors, train: Train): readonly PossibleCaution[] {
-  return [
-    overflowCaution(scenario, factors, train),
-    ...captureCautions(scenario, factors),
-    ...changeCautions(scenario, train),
-    ...rawCautions(scenario, train),
-  ];
+export function solidsCautions(farm: Farm): readonly PossibleCaution[] {
+  return [overflowCaution(farm), ...captureCautions(farm), ...changeCautions(farm), ...rawCautions(farm)];
 }
 
-function overflowCaution(scenario: Scenario, factors: ScenarioFactors, { flow }: Train): PossibleCaution {
+function overflowCaution({ scenario, factors, flow }: Farm): PossibleCaution {
   const { settler, drums, drumDiameter, overflowLimit } = scenario;
   if (!isFitted(drums) || drumDiameter === undefined || typeof flow !== 'number') return undefined;
   const overflow = settleOverflow(flow, drumDiameter, drums);
@@ -38,16 +35,18 @@ function overflowCaution(scenario: Scenario, factors: ScenarioFactors, { flow }:
   return { text: `${rises}, over the overflow limit, {overflowLimit:loading}: more drums, or less flow.`, figures };
 }
 
-function captureCautions(scenario: Scenario, factors: ScenarioFactors): readonly PossibleCaution[] {
+function captureCautions({ scenario, settler: partsAt, balance }: Farm): readonly PossibleCaution[] {
   const { settler, drums, pads } = scenario;
   if (drums === 'none') {
-    if (isFitted(pads)) return ['There are no drums: pads take all the solids and want changing the oftener for it.'];
-    return bedsCatchSolids(scenario)
+    if (isFitted(pads)) return ['There are no drums: pads take all the solids and need changing more often.'];
+    return bedsCatchAllSolids(scenario)
       ? ['Gravel beds catch all the solids: keep few fish, let worms in, and clean a bed before it goes sour.']
       : ['Nothing takes solids out: no drums, no pads, no beds. They rot in the tank.'];
   }
-  const figures = { share: settlerCapture(scenario, factors), rate: settlingRate(scenario) };
-  const share = 'A share of {share:share} captured';
+  const { shares, taken } = partsAt(balance.flow);
+  const pass = shares.reduce((sum, part, i) => sum + part * (taken[i] ?? 0), 0);
+  const figures = { share: pass, rate: settlingRate(scenario, balance.flow) };
+  const share = 'A share of {share:share} captured in one pass';
   const found: PossibleCaution[] = [
     drums === undefined && { text: `Drums are not given. ${share} is counted on all the same.`, figures },
   ];
@@ -60,10 +59,13 @@ function captureCautions(scenario: Scenario, factors: ScenarioFactors): readonly
   return [...found, { text, figures }];
 }
 
-function changeCautions(scenario: Scenario, { onPads, onBeds }: Train): readonly PossibleCaution[] {
+function changeCautions({ scenario, balance }: Farm): readonly PossibleCaution[] {
   const { pads, padArea, padHolding, bedArea, bedDepth, bedHolding } = scenario;
-  const changed = isFitted(pads) && padArea !== undefined ? screenDays(onPads, pads * padArea, padHolding) : DAY;
-  const cleaned = isFitted(bedArea) ? bedDays(onBeds, bedArea * bedDepth, bedHolding) : LEAST_BED_DAYS * DAY;
+  const changed =
+    isFitted(pads) && padArea !== undefined ? screenDays(balance.solids.pads, pads * padArea, padHolding) : DAY;
+  const cleaned = isFitted(bedArea)
+    ? bedDays(balance.solids.beds, bedArea * bedDepth, bedHolding)
+    : LEAST_BED_DAYS * DAY;
   return [
     changed < DAY && {
       text: 'Pads are full after {changed:hours}: they back up overnight. More pads, or coarser ones first.',
@@ -76,9 +78,9 @@ function changeCautions(scenario: Scenario, { onPads, onBeds }: Train): readonly
   ];
 }
 
-function rawCautions({ bedArea }: Scenario, { captured }: Train): readonly PossibleCaution[] {
+function rawCautions({ scenario: { bedArea }, balance }: Farm): readonly PossibleCaution[] {
   return [
-    captured > 0 && {
+    balance.solids.drums > 0 && {
       text: 'Solids drawn off are raw: on food crops wait {touching:days} before harvest where what is eaten touches soil, else {clear:days} (the rule for raw manure; whether it covers fish solids is for the certifier), wash what is eaten, wear gloves; stored wet they give off hydrogen sulfide in a closed space.',
       figures: { touching: WAIT_TOUCHING * DAY, clear: WAIT_CLEAR * DAY },
     },

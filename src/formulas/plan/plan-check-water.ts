@@ -5,21 +5,23 @@ import { oxygenTime } from '../water/oxygen-time';
 import { waterAmmonia, waterLimit } from '../water/water-ammonia';
 import { waterOxygen } from '../water/water-oxygen';
 import { fishLimits, survivalRange } from '../water/water-species';
-import { isFitted, type Scenario, type ScenarioFactors } from './plan-scenario';
-import { planStages, unionizedLimit } from './plan-stages';
-import type { Train } from './plan-train';
+import type { Farm } from './plan-farm';
+import { oxygenLeft } from './plan-results';
+import { isFitted, type Scenario } from './plan-scenario';
+import { stageSketches } from './plan-stages';
 import type { PossibleCaution } from './possible-caution';
 
 /** Shorter than this, nobody gets out of bed in time. Common practice, no source. */
 const SHORT_TIME = 30 * 60;
 
 /** Cautions over water; sources in the limits of each species. */
-export function waterCautions(scenario: Scenario, factors: ScenarioFactors, train: Train): readonly PossibleCaution[] {
+export function waterCautions(farm: Farm): readonly PossibleCaution[] {
+  const { scenario } = farm;
   return [
     ammoniaCaution(scenario),
     ...speciesCautions(scenario),
-    oxygenTimeCaution(scenario, train),
-    ...airCautions(scenario, factors, train),
+    oxygenTimeCaution(farm),
+    ...airCautions(farm),
     stockingCaution(scenario),
   ];
 }
@@ -29,7 +31,7 @@ function ammoniaCaution(scenario: Scenario): PossibleCaution {
   if (highestPh === undefined) {
     return 'pH is not given, so un-ionized ammonia, which is what harms, cannot be judged.';
   }
-  const limit = unionizedLimit(scenario);
+  const limit = scenario.unionizedAmmoniaLimit;
   const unionized = waterAmmonia(ammoniaLimit, highestPh, hottestWater, salinity);
   if (unionized <= limit) return undefined;
   return {
@@ -68,30 +70,35 @@ function speciesCautions({ species, coldestWater, hottestWater, ph, highestPh }:
   ];
 }
 
-function oxygenTimeCaution(scenario: Scenario, { oxygen }: Train): PossibleCaution {
-  const { tankVolume, oxygenAtPowerFailure, oxygenFloor, peakOxygenFactor } = scenario;
+function oxygenTimeCaution({ scenario, oxygen }: Farm): PossibleCaution {
+  const { tankVolume, oxygenFloor, peakOxygenFactor } = scenario;
+  const left = oxygenLeft(scenario);
   if (!isFitted(tankVolume)) {
     return 'Tank volume is not given, so the time that fish have when pump and air stop cannot be judged.';
   }
-  if (oxygenAtPowerFailure <= oxygenFloor) {
-    return 'Oxygen at power failure, {oxygenAtPowerFailure:concentration}, is not above the oxygen floor, {oxygenFloor:concentration}: no time is left.';
+  if (left <= oxygenFloor) {
+    return {
+      text: 'Oxygen at power failure, {left:concentration}, is not above the oxygen floor, {oxygenFloor:concentration}: no time is left.',
+      figures: { left },
+    };
   }
-  const time = oxygenTime(tankVolume, oxygenAtPowerFailure, oxygenFloor, oxygen, peakOxygenFactor);
+  const time = oxygenTime(tankVolume, left, oxygenFloor, oxygen, peakOxygenFactor);
   const short = time < SHORT_TIME ? ' That is too short for anyone to come: it must start by itself.' : '';
   return {
-    text: `If pump and air stop, oxygen falls from {oxygenAtPowerFailure:concentration} to {oxygenFloor:concentration} in {time:minutes}: have backup air running within {half:minutes}.${short}`,
-    figures: { time, half: time / 2 },
+    text: `If pump and air stop, oxygen falls from {left:concentration} to {oxygenFloor:concentration} in {time:minutes}: have backup air running within {half:minutes}.${short}`,
+    figures: { left, time, half: time / 2 },
   };
 }
 
-function airCautions(scenario: Scenario, factors: ScenarioFactors, { feed }: Train): readonly PossibleCaution[] {
+function airCautions(farm: Farm): readonly PossibleCaution[] {
+  const { scenario, factors, feed } = farm;
   const { airSupply, hottestWater, elevation, salinity, oxygenAtPowerFailure, peakOxygenFactor } = scenario;
   const saturation = factors.beta * waterOxygen(hottestWater, elevation, salinity);
-  const capacity = planStages(scenario, factors).find(({ stage }) => stage === 'air')?.capacity;
+  const capacity = stageSketches(farm).find(({ stage }) => stage === 'air')?.capacity;
   const state = airSupply === 'none' ? 'There is no air supply' : 'Air supply is not given';
   return [
     oxygenAtPowerFailure >= saturation && {
-      text: 'The hottest water, {hottestWater:temperature}, holds {saturation:concentration} of oxygen in balance with air, so air alone does not keep {oxygenAtPowerFailure:concentration}.',
+      text: 'The hottest water, {hottestWater:temperature}, holds {saturation:concentration} of oxygen in balance with air, so air alone cannot maintain {oxygenAtPowerFailure:concentration}.',
       figures: { saturation },
     },
     !isFitted(airSupply) && `${state}: all oxygen would come with the flow, and stops with the pump.`,

@@ -5,11 +5,12 @@ import type { Caution } from '../caution';
 import { Refusal } from '../refusal';
 import { stockFeed } from '../stock/stock';
 import { chartedSpecies, stockFeedRate } from '../stock/stock-feed-rate';
+import { balanceCautions } from './plan-check-balance';
 import { solidsCautions } from './plan-check-solids';
 import { waterCautions } from './plan-check-water';
+import { type Farm, planFarm, planFigures } from './plan-farm';
 import { planLimit } from './plan-limit';
 import { isFitted, type Scenario, type ScenarioFactors } from './plan-scenario';
-import { planFigures, planTrain } from './plan-train';
 import type { PossibleCaution } from './possible-caution';
 
 /** Feed typed and feed at the feeding rate are one feed up to this. */
@@ -25,12 +26,13 @@ const OVER_CHART = 1.5;
  * Reports what the results would refuse. Limits of fish by species; see each stage for its own source.
  */
 export function planCheck(scenario: Scenario, factors: ScenarioFactors): readonly Caution[] {
-  const train = planTrain(scenario, factors);
-  const shared = planFigures(scenario, train);
+  const farm = planFarm(scenario, factors);
+  const shared = planFigures(farm);
   const found = [
-    ...stageCautions(scenario, factors, train.feed),
-    ...waterCautions(scenario, factors, train),
-    ...solidsCautions(scenario, factors, train),
+    ...stageCautions(farm),
+    ...balanceCautions(farm),
+    ...waterCautions(farm),
+    ...solidsCautions(farm),
     ...feedCautions(scenario),
     ...handlingCautions(scenario),
   ];
@@ -41,16 +43,19 @@ export function planCheck(scenario: Scenario, factors: ScenarioFactors): readonl
   });
 }
 
-function stageCautions(scenario: Scenario, factors: ScenarioFactors, feed: number): readonly PossibleCaution[] {
-  const { rows, first, next } = planLimit(scenario, factors);
+function stageCautions(farm: Farm): readonly PossibleCaution[] {
+  const { feed } = farm;
+  const { rows, first, next } = planLimit(farm);
   const over = rows.slice(0, -1).flatMap(({ stage, capacity }): Caution[] => {
+    // Solids that nothing takes have a caution of their own.
+    if (capacity === 0 && stage === 'circulation, solids') return [];
     if (typeof capacity !== 'number' || capacity >= feed * (1 - 1e-9)) return [];
     return [{ text: `${stage}: carries {capacity:daily} of feed, and {feed:daily} is fed.`, figures: { capacity } }];
   });
-  if (first === undefined || over.length > 0) return over;
+  if (first === undefined || first.capacity === 0 || over.length > 0) return over;
   const then = next === undefined ? '' : `, then ${next.stage}`;
   const text = `${first.stage} is the first limit, at {capacity:daily} of feed against {feed:daily} today${then}.`;
-  return [{ text, figures: { capacity: first.capacity as number } }];
+  return [{ text, figures: { capacity: first.capacity } }];
 }
 
 function feedCautions(scenario: Scenario): readonly PossibleCaution[] {

@@ -4,9 +4,9 @@
 import type { Caution } from '../caution';
 import { wholeDown } from '../numeric/whole';
 import { stockFeed } from '../stock/stock';
-import type { Outcome, Scenario, ScenarioFactors } from './plan-scenario';
-import { planStages, type Stage } from './plan-stages';
-import { scenarioFeed } from './plan-train';
+import type { Farm } from './plan-farm';
+import type { Outcome, Scenario } from './plan-scenario';
+import { planStages, type Sketch, type Stage, stageSketches } from './plan-stages';
 
 export interface LimitRow {
   readonly stage: string;
@@ -21,8 +21,8 @@ export interface LimitRow {
 export interface Limit {
   readonly rows: readonly LimitRow[];
   /** The stages with the least and the second least capacity, where so many have one. */
-  readonly first: Stage | undefined;
-  readonly next: Stage | undefined;
+  readonly first: Known<Stage> | undefined;
+  readonly next: Known<Stage> | undefined;
 }
 
 /**
@@ -32,18 +32,12 @@ export interface Limit {
  * Each stage at its worst water: nitrification at the coldest, oxygen at the hottest, un-ionized ammonia at the hottest and
  * the highest pH. Capacities are in kg/s of feed. Source: the formula of each stage.
  */
-export function planLimit(scenario: Scenario, factors: ScenarioFactors): Limit {
-  const stages = planStages(scenario, factors);
-  const feed = scenarioFeed(scenario);
-  const perFish = feedOfOne(scenario, feed);
+export function planLimit(farm: Farm): Limit {
+  const stages = planStages(farm);
+  const { feed } = farm;
+  const perFish = feedOfOne(farm.scenario, feed);
   const rows = stages.map((one) => limitRow(one, feed, perFish));
-  let first: Known | undefined;
-  let next: Known | undefined;
-  for (const one of stages) {
-    if (!isKnown(one)) continue;
-    if (first === undefined || one.capacity < first.capacity) [first, next] = [one, first];
-    else if (next === undefined || one.capacity < next.capacity) next = one;
-  }
+  const [first, next] = leastTwo(stages);
   if (first === undefined) {
     const from = { text: 'not given: no stage has what its capacity is figured from' };
     const row = { stage: 'first limit: not given', from } as const;
@@ -57,10 +51,29 @@ export function planLimit(scenario: Scenario, factors: ScenarioFactors): Limit {
   return { rows: [...rows, last], first, next };
 }
 
-type Known = Stage & { readonly capacity: number };
+/** The stage with the least capacity, which is all of PLAN.LIMIT that PLAN.COMPARE needs. */
+export function firstLimit(farm: Farm): string | undefined {
+  return leastTwo(stageSketches(farm))[0]?.stage;
+}
 
-function isKnown(one: Stage): one is Known {
+type Known<S> = S & { readonly capacity: number };
+
+function isKnown<S extends Pick<Sketch, 'capacity'>>(one: S): one is Known<S> {
   return typeof one.capacity === 'number';
+}
+
+/** The two with the least capacity; of equals the earlier comes first. */
+function leastTwo<S extends Pick<Sketch, 'capacity'>>(
+  stages: readonly S[],
+): readonly [first: Known<S> | undefined, next: Known<S> | undefined] {
+  let first: Known<S> | undefined;
+  let next: Known<S> | undefined;
+  for (const one of stages) {
+    if (!isKnown(one)) continue;
+    if (first === undefined || one.capacity < first.capacity) [first, next] = [one, first];
+    else if (next === undefined || one.capacity < next.capacity) next = one;
+  }
+  return [first, next];
 }
 
 function limitRow({ stage, capacity, from }: Stage, feed: number, perFish: number | undefined): LimitRow {
@@ -69,7 +82,7 @@ function limitRow({ stage, capacity, from }: Stage, feed: number, perFish: numbe
   return { stage, capacity, fish, shareInUse: capacity > 0 ? feed / capacity : 'over', from };
 }
 
-function afterwards(next: Known | undefined): Caution {
+function afterwards(next: Known<Stage> | undefined): Caution {
   if (next === undefined) return { text: 'next limit: not given' };
   return { text: `next limit: ${next.stage}, at {capacity:daily}`, figures: { capacity: next.capacity } };
 }

@@ -1,7 +1,8 @@
 /**
- * A scenario's results, each by the formula of its own stage.
+ * A scenario's results, each by the formula of its own stage and the steady state of the farm.
  */
 
+import { farmBalance, farmCarbonDioxide } from '../balance/farm-balance';
 import { bedArea, bedDays, bedPlants } from '../bed/bed';
 import { costRunning } from '../cost/cost';
 import { filterArea, filterMedia } from '../filter/filter-size';
@@ -16,117 +17,168 @@ import { settleDrums, settleOverflow } from '../settle/settle-drums';
 import { tankTurnover } from '../tank/tank-volume';
 import { waterBuffer } from '../water/alkali';
 import { oxygenTime } from '../water/oxygen-time';
-import { planLimit } from './plan-limit';
-import { figure, lasting, type Outcome, type Scenario, type ScenarioFactors } from './plan-scenario';
-import { planTrain, type Train } from './plan-train';
+import { waterAmmonia } from '../water/water-ammonia';
+import { waterOxygen } from '../water/water-oxygen';
+import { type Farm, planFarm } from './plan-farm';
+import { firstLimit } from './plan-limit';
+import { figure, lasting, levelled, type Outcome, type Scenario, type ScenarioFactors } from './plan-scenario';
 
 /** SI, a figure or why there is none; two are words. */
 export type PlanResults = ReturnType<typeof planResults>;
 
 /**
- * Everything that a scenario comes to.
+ * Everything that a scenario comes to; pure and fast, so that a sample of a thousand scenarios can be worked out at once:
+ * call it with a `Scenario` and `ScenarioFactors` whose figures are varied (see varying-inputs.ts in the catalogue).
  *
  * Oxygen and carbon dioxide are those of the whole system. What drums, pads and times need is for the flow that runs: the
  * pump's, or where none is given the flow needed. Pads needed are for one change a day. A year is 365 days, a month a
- * twelfth. Cannot take oxygen in that is not above oxygen out, oxygen at power failure that is not above the floor, or nutrients
- * that are more than the solids.
+ * twelfth. Cannot take oxygen in that is not above oxygen out, oxygen at power failure that is not above the floor, or
+ * nutrients that are more than the solids.
  */
 export function planResults(scenario: Scenario, factors: ScenarioFactors) {
-  const train = planTrain(scenario, factors);
+  const farm = planFarm(scenario, factors);
   const { fishCount, fishMass, tankVolume } = scenario;
   const biomass = figure([fishCount, fishMass], (count, mass) => count * mass);
   return {
     biomass,
     stocking: figure([biomass, tankVolume], (mass, volume) => mass / volume),
-    feed: train.feed,
-    solids: train.solids,
-    ammonia: train.ammonia,
-    oxygen: train.oxygen,
-    carbonDioxide: loadCarbonDioxide(train.oxygen),
-    flowNeeded: train.flowNeeded,
-    flowSetBy: train.flowSetBy,
-    turnover: figure([tankVolume, train.flow], tankTurnover),
-    ...settling(scenario, train),
-    ...nitrifying(scenario, train, factors),
-    ...beds(scenario, train),
-    ...harvest(scenario, train),
+    feed: farm.feed,
+    solids: farm.solids,
+    ammonia: farm.ammonia,
+    oxygen: farm.oxygen,
+    carbonDioxide: loadCarbonDioxide(farm.oxygen),
+    flowNeeded: farm.flowNeeded,
+    flowSetBy: farm.flowSetBy,
+    turnover: lasting([tankVolume, farm.flow], tankTurnover),
+    ...levels(farm),
+    ...settling(farm),
+    ...nitrifying(farm),
+    ...beds(farm),
+    ...harvest(farm),
     oxygenTime: figure([tankVolume], (volume) =>
-      oxygenTime(volume, scenario.oxygenAtPowerFailure, scenario.oxygenFloor, train.oxygen, scenario.peakOxygenFactor),
+      oxygenTime(volume, oxygenLeft(scenario), scenario.oxygenFloor, farm.oxygen, scenario.peakOxygenFactor),
     ),
-    ...money(scenario, train),
-    firstLimit: planLimit(scenario, factors).first?.stage ?? 'not given',
+    ...money(farm),
+    firstLimit: firstLimit(farm) ?? 'not given',
   };
 }
 
-function settling(scenario: Scenario, { flow, captured, passedOn, onPads }: Train) {
+/** Oxygen in the tank when pump and air stop: as typed, but no more than the hottest water holds in balance with air. */
+export function oxygenLeft({ oxygenAtPowerFailure, hottestWater, elevation, salinity }: Scenario): number {
+  return Math.min(oxygenAtPowerFailure, waterOxygen(hottestWater, elevation, salinity));
+}
+
+/** Time constants until a level has come nine tenths of its way, ln 10. */
+const NINE_TENTHS = Math.LN10;
+
+function levels(farm: Farm) {
+  const { balance, scenario } = farm;
+  const { degassing, highestPh, hottestWater, salinity, systemVolume } = scenario;
+  const { ammonia, nitrate, solids, flow, out } = balance;
+  const rise = nitrate.out + nitrate.rising - nitrate.source;
+  return {
+    solidsInTank: levelled(solids.level),
+    ammoniaInTank: levelled(ammonia.level),
+    unionizedAmmonia: figure([levelled(ammonia.level), highestPh], (level, ph) =>
+      waterAmmonia(level, ph, hottestWater, salinity),
+    ),
+    carbonDioxideInTank:
+      degassing === undefined ? 'not given' : levelled(farmCarbonDioxide(farm, flow, ammonia.nitrified, degassing)),
+    nitrateInTank: levelled(nitrate.level),
+    nitrateRisePerDay: figure([systemVolume], (volume) => (rise * DAY) / volume),
+    nitrateRiseTime: lasting([systemVolume], (volume) => (NINE_TENTHS * volume) / out),
+  };
+}
+
+function settling(farm: Farm) {
+  const { scenario, flow, balance } = farm;
   const { drums, drumDiameter, overflowLimit, pads, padArea, padHolding } = scenario;
   const absent = drums === 'none' ? 'none' : 0;
+  const { solids } = balance;
   return {
     drumsNeeded: figure([absent, flow, drumDiameter], (_, through, diameter) =>
       settleDrums(through, diameter, overflowLimit),
     ),
     overflowRate: figure([flow, drumDiameter, drums], settleOverflow),
-    solidsCaptured: captured,
-    solidsPassedOn: passedOn,
-    padsNeeded: figure([pads === 'none' ? 'none' : 0, padArea], (_, area) => screenPads(onPads, area, padHolding, DAY)),
-    padChangeInterval: lasting([pads, padArea], (count, area) => screenDays(onPads, count * area, padHolding)),
+    solidsCaptured: solids.drums,
+    solidsToPads: solids.pads,
+    solidsToBeds: solids.beds,
+    padsNeeded: figure([pads === 'none' ? 'none' : 0, padArea], (_, area) =>
+      screenPads(solidsOnPads(farm), area, padHolding, DAY),
+    ),
+    padChangeInterval: lasting([pads, padArea], (count, area) => screenDays(solids.pads, count * area, padHolding)),
   };
 }
 
-function nitrifying(scenario: Scenario, train: Train, { ammoniaFactor }: ScenarioFactors) {
+/** What the pads take or, where they are not given, would take. */
+function solidsOnPads(farm: Farm): number {
+  if (farm.scenario.pads !== undefined) return farm.balance.solids.pads;
+  const withPads = { ...farm, sinks: { ...farm.sinks, pads: farm.scenario.padCapture } };
+  return farmBalance(withPads, farm.balance.flow).solids.pads;
+}
+
+function nitrifying({ scenario, factors, feed, nitrification, balance }: Farm) {
   const { protein, filterReserve, media, alkali, alkaliPurity } = scenario;
-  const mediaSurface = filterArea(train.feed, protein, train.nitrification, filterReserve, ammoniaFactor);
+  const { ammonia, nitrate } = balance;
+  const mediaSurface = filterArea(feed, protein, nitrification, filterReserve, factors.ammoniaFactor);
+  // A gram of nitrate nitrogen denitrified or taken up gives back half of what nitrifying a gram took.
+  const unbuffered = ammonia.nitrified - (nitrate.denitrified + nitrate.plants) / 2;
   return {
     mediaSurface: figure([mediaSurface], (surface) => surface),
     mediaVolume: figure([mediaSurface], (surface) => filterMedia(surface, media)),
-    alkaliPerDay: waterBuffer(train.ammonia, alkali, alkaliPurity),
+    alkaliPerDay: waterBuffer(Math.max(0, unbuffered), alkali, alkaliPurity),
   };
 }
 
-function beds({ bedArea: given, crop, bedDepth, bedHolding }: Scenario, { feed, onBeds }: Train) {
+function beds({ scenario, feed, balance }: Farm) {
+  const { bedArea: given, crop, bedDepth, bedHolding } = scenario;
   const absent = given === 'none' ? 'none' : 0;
   const area = figure([absent], () => bedArea(feed, crop.feed));
   return {
     bedArea: area,
     plants: figure([area, crop.plants], bedPlants),
-    bedCleaningInterval: lasting([given], (laid) => bedDays(onBeds, laid * bedDepth, bedHolding)),
+    bedCleaningInterval: lasting([given], (laid) => bedDays(balance.solids.beds, laid * bedDepth, bedHolding)),
   };
 }
 
-/** What the solids drawn off by the settler hold in a year. */
-function nutrientsPerYear({ nitrogenShare, phosphorusShare, potassiumShare }: Scenario, { captured }: Train) {
-  return harvestNutrients(captured * YEAR, nitrogenShare, phosphorusShare, potassiumShare, 'element');
-}
-
-function harvest(scenario: Scenario, train: Train) {
-  const { nitrogen, phosphate, potash } = nutrientsPerYear(scenario, train);
-  const garden = harvestGarden(train.captured * YEAR, {
+/** What the solids drawn off by the settler hold in a year, and what they are worth; a nutrient without a price counts for nothing. */
+function harvest({ scenario, balance }: Farm) {
+  const { nitrogenShare, phosphorusShare, potassiumShare, nitrogenPrice, phosphatePrice, potashPrice } = scenario;
+  const dry = balance.solids.drums;
+  const { nitrogen, phosphate, potash } = harvestNutrients(
+    dry * YEAR,
+    nitrogenShare,
+    phosphorusShare,
+    potassiumShare,
+    'element',
+  );
+  const garden = harvestGarden(dry * YEAR, {
     nitrogenNeed: scenario.gardenNeed,
-    nitrogen: scenario.nitrogenShare,
+    nitrogen: nitrogenShare,
     available: scenario.availableNitrogen,
-    phosphorus: scenario.phosphorusShare,
+    phosphorus: phosphorusShare,
     phosphateNeed: scenario.phosphateNeed,
     basis: 'element',
   });
+  const priced = nitrogenPrice ?? phosphatePrice ?? potashPrice;
+  const value: Outcome = figure([priced], () =>
+    harvestValue(nitrogen, phosphate, potash, nitrogenPrice ?? 0, phosphatePrice ?? 0, potashPrice ?? 0),
+  );
   return {
-    slurryPerDay: harvestSlurry(train.captured * DAY, scenario.slurrySolids),
+    slurryPerDay: harvestSlurry(dry * DAY, scenario.slurrySolids),
     nitrogenPerYear: nitrogen,
     phosphatePerYear: phosphate,
     potashPerYear: potash,
     gardenArea: garden.area,
+    harvestValuePerYear: value,
   };
 }
 
-/** The motor runs day and night. A nutrient without a price counts for nothing; without any, the value is not given. */
-function money(scenario: Scenario, train: Train) {
-  const { power, powerPrice, feedPrice, nitrogenPrice, phosphatePrice, potashPrice } = scenario;
-  const priced = nitrogenPrice ?? phosphatePrice ?? potashPrice;
-  const { nitrogen, phosphate, potash } = nutrientsPerYear(scenario, train);
+/** The motor runs day and night. */
+function money({ scenario, feed }: Farm) {
+  const { power, powerPrice, feedPrice } = scenario;
   return {
     powerCostPerMonth: figure([power, powerPrice], (watts, price) => costRunning(watts, DAY, price) / 12),
-    feedCostPerMonth: figure([feedPrice], (price) => train.feed * MONTH * price),
-    harvestValuePerYear: figure([priced], () =>
-      harvestValue(nitrogen, phosphate, potash, nitrogenPrice ?? 0, phosphatePrice ?? 0, potashPrice ?? 0),
-    ) as Outcome,
+    feedCostPerMonth: figure([feedPrice], (price) => feed * MONTH * price),
   };
 }

@@ -36,10 +36,26 @@ export interface Scenario {
   readonly alkali: Alkali;
   readonly alkaliPurity: number;
   readonly tankVolume: Equipment;
+  /** All the water that comes round, the tank's included. */
+  readonly systemVolume: Equipment;
+  /** Let out at the level of the tank, m3 a day. */
+  readonly waterOut: number;
+  /** Nitrate nitrogen of the water that replaces it. */
+  readonly sourceNitrate: number;
   readonly stockingLimit: number;
   readonly solidsShare: number;
   readonly settleableShare: number;
+  /** Share of the solids in the water that decays a day; may exceed 1. */
+  readonly solidsDecay: number;
+  readonly feedPhosphorus: number;
+  /** Feed per gain in mass. */
+  readonly conversion: number | undefined;
+  /** Of the gain, as wet mass. */
+  readonly fishNitrogen: number;
+  readonly fishPhosphorus: number;
   readonly ammoniaLimit: number;
+  readonly unionizedAmmoniaLimit: number;
+  readonly carbonDioxideLimit: number;
   readonly solidsLimit: number;
   readonly oxygenIn: number | undefined;
   readonly oxygenOut: number | undefined;
@@ -47,6 +63,10 @@ export interface Scenario {
   readonly oxygenFloor: number;
   readonly peakOxygenFactor: number;
   readonly removal: number;
+  /** Share of the carbon dioxide above that of water in balance with air, removed in one pass. */
+  readonly degassing: number | undefined;
+  /** Share of the fed nitrogen that is denitrified unasked. */
+  readonly passiveDenitrification: number;
   readonly pumpFlow: Equipment;
   /** Oxygen transfer as rated, kg/s. */
   readonly airSupply: Equipment;
@@ -67,6 +87,10 @@ export interface Scenario {
   readonly nitrification: number;
   readonly filterReserve: number;
   readonly bedArea: Equipment;
+  /** Share of the solids in the whole flow that gravel beds take in one pass. */
+  readonly bedCapture: number;
+  /** Nitrogen that plants take from a bed, kg/m2/s. */
+  readonly plantUptake: number;
   readonly crop: ScenarioCrop;
   readonly bedDepth: number;
   readonly bedHolding: number;
@@ -100,7 +124,7 @@ export interface ScenarioFactors {
 }
 
 /** A result, or why there is none. */
-export type Outcome = number | 'not given' | 'none' | 'never';
+export type Outcome = number | 'not given' | 'none' | 'never' | 'rises';
 
 /** What the parts make together: `none` where any part is absent, `not given` where any is missing. */
 export function figure(parts: readonly (Equipment | Outcome)[], compute: (...figures: number[]) => number): Outcome {
@@ -118,6 +142,11 @@ export function figure(parts: readonly (Equipment | Outcome)[], compute: (...fig
 export function lasting(parts: readonly (Equipment | Outcome)[], compute: (...figures: number[]) => number): Outcome {
   const time = figure(parts, compute);
   return time === Number.POSITIVE_INFINITY ? 'never' : time;
+}
+
+/** A level that has no bound `rises`. */
+export function levelled(level: number): Outcome {
+  return level === Number.POSITIVE_INFINITY ? 'rises' : level;
 }
 
 /** Whether the stage is there with a size. */

@@ -1,22 +1,20 @@
 /**
  * What each stage of a farm carries, as feed a day, at the worst water that it meets.
  *
- * A stage's capacity is today's feed times what the stage has over what today's feed asks of it, both by the formula of
- * the stage, so that no rule stands here a second time.
+ * A stage's capacity is the feed at which PLAN.COMPARE shows it used to the full: the formula of the stage, or the steady
+ * state of the farm, solved for the feed.
  */
 import { airTransfer } from '../air/air';
 import { bedArea, bedDays } from '../bed/bed';
 import type { Caution } from '../caution';
 import { filterFeed } from '../filter/filter-size';
 import { screenDays } from '../filter/screen';
-import { loadFlow, loadOxygenFlow } from '../load/load';
 import { DAY } from '../numeric/time';
 import { Refusal } from '../refusal';
-import { settleOverflow } from '../settle/settle-drums';
-import { waterLimit } from '../water/water-ammonia';
-import { fishLimits } from '../water/water-species';
-import { type Equipment, lasting, type Outcome, type Scenario, type ScenarioFactors } from './plan-scenario';
-import { bedsCatchSolids, planFigures, planTrain, type Train } from './plan-train';
+import { circleArea } from '../tank/tank-shape';
+import { type FeedAtLimit, feedAtLimit } from './plan-circulation';
+import { type Farm, planFigures } from './plan-farm';
+import { type Equipment, lasting, type Outcome } from './plan-scenario';
 
 export interface Stage {
   readonly stage: string;
@@ -27,7 +25,7 @@ export interface Stage {
 }
 
 /** A stage whose sentence has yet to be given the figures of the scenario, by the names that its marks have there. */
-interface Sketch {
+export interface Sketch {
   readonly stage: string;
   readonly capacity: Outcome;
   readonly from: string;
@@ -47,33 +45,32 @@ function stage(name: string, parts: readonly Part[], compute: (...figures: numbe
   return { stage: name, capacity, from: `${capacity}: ${lacking.map(([part]) => part).join(', ')}` };
 }
 
-/** Un-ionized ammonia nitrogen that the fish may meet, kg/m3; the general limit where no species is given. */
-export function unionizedLimit({ species }: Scenario): number {
-  return fishLimits(species ?? 'warm-water').unionized;
+/** Every stage in the order of the water, from the fish round to the beds; capacities only, which is what is fast. */
+export function stageSketches(farm: Farm): readonly Sketch[] {
+  return [
+    fishTank(farm),
+    air(farm),
+    ...circulation(farm),
+    drums(farm),
+    pads(farm),
+    ...nitrification(farm),
+    ...beds(farm),
+  ];
 }
 
-/** Every stage in the order of the water, from the fish round to the beds. */
-export function planStages(scenario: Scenario, factors: ScenarioFactors): readonly Stage[] {
-  const train = planTrain(scenario, factors);
-  const sketches = [
-    fishTank(scenario, train),
-    air(scenario, factors, train),
-    ...circulation(scenario, train),
-    drums(scenario, train),
-    pads(scenario, train),
-    ...nitrification(scenario, factors, train),
-    ...beds(scenario, train),
-  ];
+/** The same with the figures for what each was figured from. */
+export function planStages(farm: Farm): readonly Stage[] {
   const figures = {
-    ...planFigures(scenario, train),
-    cropFeed: scenario.crop.feed,
-    unionized: unionizedLimit(scenario),
+    ...planFigures(farm),
+    cropFeed: farm.scenario.crop.feed,
+    rising: farm.balance.solids.rising / farm.solids,
     leastDays: LEAST_BED_DAYS * DAY,
   };
-  return sketches.map((sketch) => ({ ...sketch, from: { text: sketch.from, figures } }));
+  return stageSketches(farm).map((sketch) => ({ ...sketch, from: { text: sketch.from, figures } }));
 }
 
-function fishTank({ fishCount, fishMass, tankVolume, stockingLimit }: Scenario, { feed }: Train): Sketch {
+function fishTank({ scenario, feed }: Farm): Sketch {
+  const { fishCount, fishMass, tankVolume, stockingLimit } = scenario;
   const volume: Part = ['tank volume', tankVolume];
   return stage(
     'fish tank',
@@ -84,7 +81,7 @@ function fishTank({ fishCount, fishMass, tankVolume, stockingLimit }: Scenario, 
 }
 
 /** Air that cannot hold the oxygen at the hottest water carries nothing. */
-function air(scenario: Scenario, { alpha, beta }: ScenarioFactors, { feed, oxygen }: Train): Sketch {
+function air({ scenario, factors: { alpha, beta }, feed, oxygen }: Farm): Sketch {
   const { airSupply, hottestWater: temperature, oxygenAtPowerFailure: target, elevation, salinity } = scenario;
   const transfer = (rated: number): number => {
     try {
@@ -102,87 +99,111 @@ function air(scenario: Scenario, { alpha, beta }: ScenarioFactors, { feed, oxyge
   );
 }
 
-function circulation(scenario: Scenario, { feed, ammonia, solids, oxygen, capture }: Train): readonly Sketch[] {
-  const { pumpFlow, removal, ammoniaLimit, solidsLimit, hottestWater, highestPh, salinity } = scenario;
+function circulation(farm: Farm): readonly Sketch[] {
+  const { pumpFlow, highestPh, oxygenIn, oxygenOut, degassing } = farm.scenario;
   const pump: Part = ['pump flow', pumpFlow];
-  const carried = (needed: number) => (flow: number) => (feed * flow) / needed;
-  const byAmmonia = (limit: number) => carried(loadFlow(ammonia, limit, removal));
-  const unionized = unionizedLimit(scenario);
-  return [
+  const at = typeof pumpFlow === 'number' ? feedAtLimit(farm, pumpFlow) : undefined;
+  const carried = (waste: Exclude<keyof FeedAtLimit, 'ammoniaByMedia'>) => (): number => at?.[waste] ?? 0;
+  const everywhere = [
     stage(
       'circulation, ammonia',
       [pump],
-      byAmmonia(ammoniaLimit),
-      'pump flow at the ammonia limit, {ammoniaLimit:concentration}',
+      carried('ammonia'),
+      at?.ammoniaByMedia
+        ? 'what the media nitrifies in the coldest water, {coldestWater:temperature}, without reserve: more flow does not help'
+        : 'pump flow at the ammonia limit, {ammoniaLimit:concentration}',
     ),
     stage(
       'circulation, un-ionized ammonia',
       [pump, ['pH', highestPh]],
-      (flow, ph) => byAmmonia(waterLimit(unionized, ph, hottestWater, salinity))(flow),
-      'pump flow at {unionized:concentration} un-ionized, in the hottest water, {hottestWater:temperature}, at the highest pH',
+      carried('unionizedAmmonia'),
+      'pump flow at {unionizedAmmoniaLimit:concentration} un-ionized, in the hottest water, {hottestWater:temperature}, at the highest pH',
     ),
-    capture > 0
-      ? stage(
-          'circulation, solids',
-          [pump],
-          carried(loadFlow(solids, solidsLimit, capture)),
-          'pump flow at the solids limit, {solidsLimit:concentration}, with {capture:share} caught in a pass',
-        )
-      : { stage: 'circulation, solids', capacity: 'none', from: 'none: nothing takes solids out' },
+    stage(
+      'circulation, solids',
+      [pump],
+      carried('solids'),
+      at !== undefined && at.rising > 0
+        ? 'nothing takes {rising:share} of the solids, which build up: add pads or beds, or let water out'
+        : 'pump flow at the solids limit, {solidsLimit:concentration}, with what each stage takes at steady state',
+    ),
     stage(
       'circulation, oxygen',
-      [pump, ['oxygen in', scenario.oxygenIn], ['oxygen out', scenario.oxygenOut]],
-      (flow, rich, poor) => carried(loadOxygenFlow(oxygen, rich, poor))(flow),
+      [pump, ['oxygen in', oxygenIn], ['oxygen out', oxygenOut]],
+      carried('oxygen'),
       'pump flow, oxygen in less oxygen out',
     ),
   ];
+  if (degassing === undefined) return everywhere;
+  const dioxide = stage(
+    'circulation, carbon dioxide',
+    [pump],
+    carried('carbonDioxide'),
+    'pump flow at the carbon dioxide limit, {carbonDioxideLimit:concentration}, with {degassing:share} removed in a pass',
+  );
+  return [...everywhere, dioxide];
 }
 
-function drums({ drums: count, drumDiameter, overflowLimit }: Scenario, { feed, flowNeeded }: Train): Sketch {
+/** Whether some flow keeps the solids of today's feed within their limit. */
+function solidsAreHeld({ needs }: Farm): boolean {
+  return needs.every(({ waste, flow }) => waste !== 'solids' || Number.isFinite(flow));
+}
+
+/** The feed whose flow needed is all that the drums pass; solids that no flow holds, and media that is too little, are not the drums' fault. */
+function drums(farm: Farm): Sketch {
+  const { drums: count, drumDiameter, overflowLimit } = farm.scenario;
   const side: Part = ['drums', count];
   return stage(
     'settling drums',
     [side, ['drum diameter', drumDiameter]],
-    (across, diameter) => (feed * overflowLimit) / settleOverflow(flowNeeded, diameter, across),
+    (across, diameter) => {
+      const nitrified = { ...farm, capacity: Number.POSITIVE_INFINITY };
+      const at = feedAtLimit(nitrified, overflowLimit * across * circleArea(diameter));
+      const solids = solidsAreHeld(farm) ? at.solids : Number.POSITIVE_INFINITY;
+      const others = [at.unionizedAmmonia, at.carbonDioxide, at.oxygen].filter((one) => one !== undefined);
+      return Math.min(at.ammonia, solids, ...others);
+    },
     'the flow that feed needs, not the pump’s, at the overflow limit, {overflowLimit:loading}',
   );
 }
 
-function pads({ pads: count, padArea, padHolding }: Scenario, { feed, onPads }: Train): Sketch {
+function pads({ scenario, feed, balance }: Farm): Sketch {
+  const { pads: count, padArea, padHolding } = scenario;
   const changed: Part = ['pads', count];
   return stage(
     'pads',
     [changed, ['pad area', padArea]],
-    (together, area) => (feed * screenDays(onPads, together * area, padHolding)) / DAY,
+    (together, area) => (feed * screenDays(balance.solids.pads, together * area, padHolding)) / DAY,
     'all pads changed once a day',
   );
 }
 
 /** The biofilter; where there is none, the gravel of the beds. */
-function nitrification(
-  scenario: Scenario,
-  { ammoniaFactor }: ScenarioFactors,
-  { nitrification }: Train,
-): readonly Sketch[] {
+function nitrification({ scenario, factors, nitrification }: Farm): readonly Sketch[] {
   const { mediaVolume, media, protein, filterReserve, bedArea: laid, bedDepth } = scenario;
-  const carried = (bulk: number) => filterFeed(bulk, media, protein, nitrification, filterReserve, ammoniaFactor);
+  const carried = (bulk: number) =>
+    filterFeed(bulk, media, protein, nitrification, filterReserve, factors.ammoniaFactor);
   const cold = 'in the coldest water, {coldestWater:temperature}, with the reserve kept';
   const biofilter = stage('biofilter', [['media volume', mediaVolume]], carried, `media volume ${cold}`);
   if (mediaVolume !== 'none') return [biofilter];
   const onGravel = (area: number) => carried(area * bedDepth);
-  return [biofilter, stage('gravel beds, nitrification', [['bed area', laid]], onGravel, `film on the gravel ${cold}`)];
+  return [
+    biofilter,
+    stage('gravel beds, nitrification', [['bed area', laid]], onGravel, `bacteria on the gravel ${cold}`),
+  ];
 }
 
-/** Days that gravel should go between cleanings where it catches all solids: common practice, no source. */
+/** Days that gravel should go between cleanings: common practice, no source. */
 export const LEAST_BED_DAYS = 30;
 
-function beds(scenario: Scenario, { feed, onBeds }: Train): readonly Sketch[] {
+function beds({ scenario, feed, balance }: Farm): readonly Sketch[] {
   const { bedArea: laid, bedDepth, bedHolding, crop } = scenario;
   const area: Part = ['bed area', laid];
   const fed = (given: number) => (feed * given) / bedArea(feed, crop.feed);
   const plants = stage('plant beds', [area], fed, 'bed area at the crop’s feed, {cropFeed:areal rate}');
-  if (!bedsCatchSolids(scenario)) return [plants];
-  const caught = (given: number) => (feed * bedDays(onBeds, given * bedDepth, bedHolding)) / (LEAST_BED_DAYS * DAY);
-  const cleaned = 'gravel cleaned no oftener than every {leastDays:days}';
+  if (typeof laid !== 'number') return [plants];
+  const caught = (given: number) =>
+    (feed * bedDays(balance.solids.beds, given * bedDepth, bedHolding)) / (LEAST_BED_DAYS * DAY);
+  const cleaned = 'gravel cleaned at most every {leastDays:days}';
   return [stage('gravel beds, solids', [area], caught, cleaned), plants];
 }

@@ -48,3 +48,6 @@ export const OXYGEN_PER_NITROGEN = (2 * molarMass.oxygen) / nitrogen;
 
 /** kg alkalinity as CaCO3 per kg N oxidized to nitrate without cell growth: two H+ neutralized, 7.15. */
 export const ALKALINITY_PER_NITROGEN = molarMass.calciumCarbonate / nitrogen;
+
+/** kg N per kg protein, the convention of feed analysis (N x 6.25). */
+export const NITROGEN_IN_PROTEIN = 0.16;

@@ -1,8 +1,11 @@
+import { scenarioFactors, withOneScenario } from '../../catalogue/plan/scenario';
+import { type Place, type WaterAfter, waterOnItsWay } from '../../formulas/balance/water-on-its-way';
+import { planFarm } from '../../formulas/plan/plan-farm';
 import type { FunctionLibrary } from '../../functions/function-library';
 import type { CellResult } from '../../hosts/workbook-model';
 import type { Kind } from '../../units/kinds';
 import { readProfile } from '../../units/profile';
-import { readQuantity, wordGiven } from '../../units/quantity';
+import { wordGiven, wordQuantity } from '../../units/quantity';
 import { Unreadable } from '../../units/unreadable';
 import { kindOfInput } from '../convert-typed/role';
 import { callOurs } from '../follow/evaluate';
@@ -24,9 +27,8 @@ export interface ScenarioFigures {
   /** What comes next, in words. */
   readonly next: string;
   readonly units: string;
-  /** An amount of the kind in the profile's unit, worded. */
-  readonly amount: (name: string, value: number) => string;
-  readonly padCapture: number;
+  /** What is in the water that has just left a place, worded; undefined where no water runs. */
+  readonly water: (after: Place, what: keyof WaterAfter) => string | undefined;
 }
 
 /** Computes a scenario that stands in one column of a table, by the functions of ours that a cell would call. */
@@ -68,8 +70,7 @@ export function scenarioFigures(
     first,
     next: String(last[4] ?? ''),
     units,
-    amount: (name, value) => `${tidy(value)} ${results.get(name)?.unit ?? ''}`.trimEnd(),
-    padCapture: padCaptureOf(given('pad capture'), units, functionLibrary),
+    water: waterOf(table, units),
   };
 }
 
@@ -87,11 +88,17 @@ function isLacking(value: CellResult): boolean {
   return value === '' || value === 0 || typeof value === 'object';
 }
 
-/** As typed, else the default that `SILT.PLAN.INPUTS` tells. */
-function padCaptureOf(typed: CellResult, units: string, functionLibrary: FunctionLibrary): number {
-  const line = callOurs('PLAN.INPUTS', [[[units]]], functionLibrary).find(([name]) => name === 'pad capture');
-  const value = isLacking(typed) ? line?.[3] : typed;
-  return readQuantity(readProfile(units), 'share', value);
+/** The levels of the very balance that the functions of ours take from, worded. */
+function waterOf(table: Grid, units: string): ScenarioFigures['water'] {
+  const profile = readProfile(units);
+  const cells = table.map((line) => line.map((value) => (typeof value === 'object' ? '' : value)));
+  const { balance } = withOneScenario(cells, profile, ({ scenario }) => planFarm(scenario, scenarioFactors));
+  const places = waterOnItsWay(balance);
+  return (after, what) => {
+    const level = places?.[after][what];
+    if (level === undefined) return undefined;
+    return level === Number.POSITIVE_INFINITY ? 'without end' : wordQuantity(profile, 'concentration', level, 3);
+  };
 }
 
 function tidy(value: number): string {

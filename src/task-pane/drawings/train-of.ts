@@ -1,4 +1,5 @@
 import type { TrainStage } from '../../drawing/train-drawing';
+import type { Place } from '../../formulas/balance/water-on-its-way';
 import type { TrainRequest } from './request';
 import type { ScenarioFigures } from './scenario-figures';
 
@@ -9,8 +10,8 @@ interface Box {
   readonly present: boolean;
   readonly words: readonly (string | undefined)[];
   readonly taken?: string | undefined;
-  /** Solids that leave it for the next stage; the same as came in where left out. */
-  readonly solids?: string | undefined;
+  /** Whose water leaves it for the next stage; the same as came in where left out. */
+  readonly after?: Place;
   /** What `SILT.PLAN.LIMIT` figures for it. */
   readonly limits: RegExp;
 }
@@ -20,15 +21,10 @@ export function trainOf(figures: ScenarioFigures, title: string): TrainRequest {
   const { worded, said } = figures;
   const boxes = boxesOf(figures).filter(({ present }) => present);
   const flow = worded('pump flow') ?? said('flow needed');
-  const nitrogen = said('ammonia');
   const limiting = boxes.find(({ limits }) => figures.first !== undefined && limits.test(figures.first));
-  let solids = said('solids');
-  let form = 'as ammonia';
+  let after: Place = 'tank';
   const stages = boxes.map((box): TrainStage => {
-    // What the beds let through is not figured: they hold solids back and plants take nitrogen up.
-    const through = box.name !== 'Plant beds';
-    solids = through ? (box.solids ?? solids) : undefined;
-    if (box.name === 'Biofilter') form = 'as nitrate';
+    after = box.after ?? after;
     const mine = box === limiting;
     const why = mine && figures.first !== box.name.toLowerCase() ? `by ${figures.first}` : undefined;
     const words = [...box.words, ...carried(figures, box.limits), why].filter((one) => one !== undefined);
@@ -37,8 +33,7 @@ export function trainOf(figures: ScenarioFigures, title: string): TrainRequest {
       words,
       ...(mine ? { limiting: true } : {}),
       ...(flow === undefined ? {} : { flow }),
-      ...(solids === undefined ? {} : { solids }),
-      ...(nitrogen === undefined || !through ? {} : { nitrogen: `${nitrogen} ${form}` }),
+      ...levels(figures, after),
       ...(box.taken === undefined ? {} : { taken: box.taken }),
     };
   });
@@ -57,14 +52,18 @@ export function trainOf(figures: ScenarioFigures, title: string): TrainRequest {
   };
 }
 
+/** What is in the water that has just left a place, where any runs. */
+function levels({ water }: ScenarioFigures, after: Place): Pick<TrainStage, 'solids' | 'ammonia' | 'nitrate'> {
+  const named = { solids: water(after, 'solids'), ammonia: water(after, 'ammonia'), nitrate: water(after, 'nitrate') };
+  return Object.fromEntries(Object.entries(named).filter(([, level]) => level !== undefined));
+}
+
 function boxesOf(figures: ScenarioFigures): readonly Box[] {
-  const { given, worded, said, result, amount } = figures;
+  const { given, worded, said } = figures;
   const has = (name: string): boolean => worded(name) !== undefined;
   const isAbsent = (name: string): boolean => /^none$/i.test(String(given(name)).trim());
   const drums = !isAbsent('drums');
   const pads = has('pads');
-  const passedOn = result('solids passed on');
-  const afterPads = passedOn === undefined ? undefined : passedOn * (1 - figures.padCapture);
   const fish = [
     worded('fish count') && `${worded('fish count')} fish`,
     worded('fish mass') && `of ${worded('fish mass')}`,
@@ -87,7 +86,7 @@ function boxesOf(figures: ScenarioFigures): readonly Box[] {
         said('overflow rate') && `overflow ${said('overflow rate')}`,
       ],
       taken: said('solids captured') && `solids pulled ${said('solids captured')}`,
-      solids: said('solids passed on'),
+      after: 'drums',
       limits: /^settling drums$/,
     },
     {
@@ -97,14 +96,15 @@ function boxesOf(figures: ScenarioFigures): readonly Box[] {
         joined(worded('pads'), 'pads', worded('pad area')),
         said('pad change interval') && `changed every ${said('pad change interval')}`,
       ],
-      taken: passedOn === undefined ? undefined : `solids held ${amount('solids', passedOn * figures.padCapture)}`,
-      solids: afterPads === undefined ? undefined : amount('solids', afterPads),
+      taken: said('solids to pads') && `solids held ${said('solids to pads')}`,
+      after: 'pads',
       limits: /^pads$/,
     },
     {
       name: 'Biofilter',
       present: !isAbsent('media volume'),
       words: [worded('media volume') ?? (said('media volume') && `${said('media volume')} of media needed`)],
+      after: 'biofilter',
       limits: /^biofilter$/,
     },
     {
@@ -114,7 +114,8 @@ function boxesOf(figures: ScenarioFigures): readonly Box[] {
         worded('bed area') ?? (said('bed area') && `${said('bed area')} needed`),
         said('bed cleaning interval') && `cleaned every ${said('bed cleaning interval')}`,
       ],
-      taken: 'nutrients to plants',
+      taken: said('solids to beds') && `solids held ${said('solids to beds')}, nutrients to plants`,
+      after: 'beds',
       limits: /bed/,
     },
     {

@@ -67,7 +67,7 @@ describe('cautions over water', () => {
     expect(has({ ...calm, airSupply: undefined }, 'Air supply is not given')).toBe(true);
     expect(has({ ...calm, peakOxygenFactor: 9 }, 'not its worst hour')).toBe(true);
     expect(has({ ...calm, airSupply: 1e-9 }, 'air: carries')).toBe(true);
-    expect(has({ ...calm, oxygenAtPowerFailure: 0.009 }, 'does not keep')).toBe(true);
+    expect(has({ ...calm, oxygenAtPowerFailure: 0.009 }, 'cannot maintain')).toBe(true);
   });
 });
 

@@ -43,21 +43,38 @@ describe('the train of a scenario', () => {
     ]);
   });
 
-  // By hand: feed 100 × 0.25 kg × 1 % = 0.25 kg/d, a quarter of it solids, 0.0625; the drums take 40 %, 0.025, and pass
-  // on 0.0375; the pads hold 60 % of that, 0.0225.
-  test('carries solids on, less what each stage takes out', () => {
-    const stages = stagesOf();
-    expect(stages.get('Fish tank')!.solids).toBe('0.0625 kg/d');
-    expect(stages.get('Settling drums')).toMatchObject({ taken: 'solids pulled 0.025 kg/d', solids: '0.0375 kg/d' });
-    expect(stages.get('Pads')).toMatchObject({ taken: 'solids held 0.0225 kg/d', solids: '0.015 kg/d' });
-    expect(stages.get('Plant beds')!.solids).toBeUndefined();
+  // By hand: feed 100 × 0.25 kg × 1 % = 0.25 kg/d, a quarter of it solids, 62.5 g. With a settleable share of 45 %, 28.125 g
+  // settle: each pass the drums take 0.4 / 0.45 of that, pads 0.6 of the rest and of the other 34.375 g; beds and decay none.
+  const settled = 0.4 / 0.45;
+  const cleared = 1 - (1 - settled) * 0.4;
+  const still = { 'bed capture': 'none', 'solids decay': 'none' };
+
+  test('takes at each stage what it takes at steady state', () => {
+    const stages = stagesOf(still);
+    const drums = (0.028125 * settled) / cleared;
+    expect(stages.get('Settling drums')!.taken).toBe(`solids pulled ${Number(drums.toPrecision(3))} kg/d`);
+    expect(stages.get('Pads')!.taken).toBe(`solids held ${Number((0.0625 - drums).toPrecision(3))} kg/d`);
   });
 
-  // Ammonia nitrogen is feed × protein × 0.092 (Timmons and Ebeling, Recirculating Aquaculture): 0.25 × 0.32 × 0.092.
-  test('carries nitrogen on, as ammonia up to the biofilter and as nitrate after it', () => {
+  // 40 L/min are 57.6 m3 a day.
+  test('shows what is in the water between the stages', () => {
+    const stages = stagesOf(still);
+    const tank = 28.125 / 57.6 / cleared + 34.375 / 57.6 / 0.6;
+    expect(stages.get('Fish tank')!.solids).toBe(`${Number(tank.toPrecision(3))} mg/L`);
+    expect(Number.parseFloat(stages.get('Pads')!.solids!)).toBeCloseTo(tank - 62.5 / 57.6, 2);
+    expect(stages.get('Biofilter')!.solids).toBe(stages.get('Pads')!.solids);
+  });
+
+  test('turns ammonia into nitrate at the biofilter: 35 % of it in a pass', () => {
     const stages = stagesOf();
-    expect(stages.get('Pads')!.nitrogen).toBe('0.00736 kg/d as ammonia');
-    expect(stages.get('Biofilter')!.nitrogen).toBe('0.00736 kg/d as nitrate');
+    const [before, after] = ['Pads', 'Biofilter'].map((name) => Number.parseFloat(stages.get(name)!.ammonia!));
+    expect(after! / before!).toBeCloseTo(0.65, 2);
+    expect(stages.get('Biofilter')!.nitrate).toMatch(/mg\/L$/);
+  });
+
+  test('says that solids build up where nothing takes the fine ones', () => {
+    const stages = stagesOf({ ...still, pads: 'none' });
+    expect(stages.get('Fish tank')!.solids).toBe('without end');
   });
 
   test('shows the flow of the pump, or the flow needed where none is given', () => {
