@@ -1,7 +1,6 @@
 import type { PublishedRow } from './published-row';
 
 const fao = 'FAO Fisheries Technical Paper 589 (2014)';
-const timmons = 'Timmons and Ebeling, Recirculating Aquaculture';
 const davidson = 'Davidson and Summerfelt, Aquacultural Engineering 33:47 (2005)';
 const practice = 'Common practice, no source';
 const POUND = 0.45359237;

@@ -2,7 +2,7 @@
  * Carbon dioxide of water in balance with air, and what nitrification adds to it.
  */
 
-import type { Alkali } from './alkali';
+import { type Alkali, alkaliMole } from './alkali';
 import { ATMOSPHERE, airPressure } from './atmosphere';
 import { CARBON_DIOXIDE_PER_OXYGEN, molarMass, OXYGEN_PER_NITROGEN } from './atomic-mass';
 import { carbonDioxideSolubility } from './carbonate';
@@ -17,12 +17,6 @@ export function airCarbonDioxide(temperature: number, elevation: number): number
   );
 }
 
-/** Inorganic carbon that an alkali brings, mol to a mol of alkalinity: as it is dosed against acid, it leaves as gas. */
-function carbonOf(alkali: Alkali): number {
-  if (alkali.endsWith('bicarbonate')) return 1;
-  return alkali.endsWith('carbonate') ? 0.5 : 0;
-}
-
 /**
  * Carbon dioxide made, kg/s: 1.375 of the oxygen that the whole system takes, where bicarbonate is dosed.
  *
@@ -31,6 +25,7 @@ function carbonOf(alkali: Alkali): number {
  * NH4+ + 2 O2 -> NO3- + 2 H+ + H2O, IUPAC masses.
  */
 export function systemCarbonDioxide(oxygen: number, nitrified: number, alkali: Alkali): number {
-  const spared = (1 - carbonOf(alkali)) * OXYGEN_PER_NITROGEN * nitrified;
+  const { carbon, equivalents } = alkaliMole(alkali);
+  const spared = (1 - carbon / equivalents) * OXYGEN_PER_NITROGEN * nitrified;
   return Math.max(0, CARBON_DIOXIDE_PER_OXYGEN * (oxygen - spared));
 }
