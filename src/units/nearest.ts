@@ -1,5 +1,5 @@
-/** Half an edit, so that a name with the word in it comes behind the word itself and before any other word. */
-const PART_OF_A_NAME = 0.5;
+/** So that a name with the word in it comes behind the word itself, be it mistyped by a letter: `drum` is `drums` first. */
+const PART_OF_A_NAME = 1.5;
 
 /**
  * The candidates most like a word that was not found, nearest first, by edits between them with case put aside. A word of a longer
