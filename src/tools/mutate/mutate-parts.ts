@@ -1,0 +1,42 @@
+/** A part of the code and the tests that judge it. */
+export interface MutatePart {
+  readonly name: string;
+  readonly mutate: readonly string[];
+  readonly tests: readonly string[];
+}
+
+const published = 'test/published/*.test.ts';
+const functions = ['test/functions/*.test.ts', 'test/catalogue/catalogue.test.ts', published];
+
+/** A folder of formulas, judged by its own tests, the published figures and what the functions answer. */
+function formulas(folder: string): MutatePart {
+  return {
+    name: folder,
+    mutate: [`src/formulas/${folder}/*.ts`],
+    tests: [`test/formulas/${folder}/*.test.ts`, published],
+  };
+}
+
+export const mutateParts: readonly MutatePart[] = [
+  ...['cone', 'tank', 'water', 'stock', 'load', 'settle', 'filter', 'bed', 'harvest', 'pipe', 'air', 'cost'].map(
+    formulas,
+  ),
+  {
+    name: 'numeric',
+    mutate: ['src/formulas/numeric/*.ts'],
+    tests: ['test/formulas/{numeric,pipe,settle,cone,harvest}/*.test.ts', published],
+  },
+  { name: 'cut', mutate: ['src/formulas/cut/*.ts'], tests: ['test/formulas/{cut,cone}/*.test.ts', published] },
+  {
+    name: 'plan',
+    mutate: ['src/formulas/plan/*.ts'],
+    tests: ['test/formulas/plan/*.test.ts', 'test/functions/plan*.test.ts', published],
+  },
+  { name: 'units', mutate: ['src/units/*.ts'], tests: ['test/units/*.test.ts'] },
+  {
+    name: 'reading',
+    mutate: ['src/catalogue/*.ts', 'src/catalogue/reading/*.ts', 'src/catalogue/plan/*.ts'],
+    tests: functions,
+  },
+  { name: 'adapter', mutate: ['src/functions/adapter.ts', 'src/functions/adapter/*.ts'], tests: functions },
+];

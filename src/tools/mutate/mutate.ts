@@ -1,0 +1,79 @@
+/**
+ * Changes the code a little at a time and sees whether a test notices: `npm run mutate`, or `npm run mutate -- cone pipe`.
+ *
+ * Each part fits an hour on two cores. What survives is written out; what survives for a reason is listed in harmless.ts.
+ */
+import { Stryker } from '@stryker-mutator/core';
+import { harmless } from './harmless';
+import { type MutatePart, mutateParts } from './mutate-parts';
+
+const LEAST_KILLED = 0.9;
+
+interface Survivor {
+  readonly place: string;
+  readonly change: string;
+}
+
+/** Runs one part, and gives the share killed and what survived without a reason. */
+async function mutated({
+  name,
+  mutate,
+  tests,
+}: MutatePart): Promise<{ killed: number; of: number; survivors: Survivor[] }> {
+  process.env.MUTATE_TESTS = tests.join(',');
+  const results = await new Stryker({
+    mutate: [...mutate],
+    testRunner: 'vitest',
+    vitest: { configFile: 'src/tools/mutate/vitest.mutate.mts', related: false },
+    plugins: ['@stryker-mutator/vitest-runner'],
+    reporters: ['progress-append-only'],
+    coverageAnalysis: 'perTest',
+    concurrency: Number(process.env.MUTATE_CONCURRENCY ?? 2),
+    ignorePatterns: ['sample-workbooks', 'dist', 'src/manual/pictures', '.git'],
+    ignoreStatic: true,
+    timeoutMS: 20_000,
+    tempDirName: `.mutate-${name.replace(/\W/g, '-')}`,
+    // What a message says is held by tests that read it whole where it matters; a changed word elsewhere is no fault.
+    mutator: { excludedMutations: ['StringLiteral'] },
+  }).runMutationTest();
+  const counted = results.filter(({ status }) => ['Killed', 'Timeout', 'Survived', 'NoCoverage'].includes(status));
+  const survivors = counted
+    .filter(({ status }) => status === 'Survived' || status === 'NoCoverage')
+    .map(({ fileName, location, replacement, status }) => ({
+      place: `${relative(fileName)}:${location.start.line}:${location.start.column}`,
+      change: `${(replacement ?? '').replace(/\s+/g, ' ').slice(0, 160)}${status === 'NoCoverage' ? ' (no test gets there)' : ''}`,
+    }))
+    .filter((one) => !harmless.some(({ place, change }) => one.place.startsWith(place) && one.change.includes(change)));
+  return { killed: counted.length - survivors.length, of: counted.length, survivors };
+}
+
+function relative(fileName: string): string {
+  return fileName.slice(fileName.indexOf('src/'));
+}
+
+async function main(): Promise<number> {
+  const wanted = process.argv.slice(2);
+  const known = mutateParts.map(({ name }) => name);
+  if (wanted.some((name) => !known.includes(name))) {
+    process.stderr.write(
+      `usage: npm run mutate -- [PART...]\n  parts: ${known.join(', ')}; all of them where left out\n`,
+    );
+    return 2;
+  }
+  const lines: string[] = [];
+  let code = 0;
+  for (const part of mutateParts.filter(({ name }) => wanted.length === 0 || wanted.includes(name))) {
+    const { killed, of, survivors } = await mutated(part);
+    for (const { place, change } of survivors) lines.push(`${place}  ${change}`);
+    lines.push(
+      `${part.name}: ${killed} of ${of} killed or harmless, ${((100 * killed) / Math.max(1, of)).toFixed(1)} %`,
+    );
+    if (killed < LEAST_KILLED * of) code = 1;
+  }
+  process.stdout.write(`${lines.join('\n')}\n`);
+  return code;
+}
+
+void main().then((code) => {
+  process.exitCode = code;
+});
