@@ -1,7 +1,7 @@
 import type { CatalogueRow } from '../catalogue/define';
 import { ArgumentError } from '../catalogue/reading/argument-error';
 import { isBlank } from '../catalogue/reading/blank';
-import { digitsToType, formatMessage, type KindOf, NotFinite } from '../catalogue/reading/wording';
+import { AnswerFault, digitsToType, formatMessage, type KindOf } from '../catalogue/reading/wording';
 import { Refusal } from '../formulas/refusal';
 import { type Profile, readProfile } from '../units/profile';
 import { wordGiven } from '../units/quantity';
@@ -154,10 +154,10 @@ function named(error: unknown, plan: Plan, taken: readonly unknown[], profile: P
       return named(again, plan, taken, profile);
     }
   }
-  if (!(error instanceof NotFinite)) return error;
-  const figures = plan.slots.filter(({ spec }, i) => 'kind' in spec && !isBlank(taken[i])).map(({ name }) => name);
+  if (!(error instanceof AnswerFault)) return error;
+  const given = plan.slots.filter(({ spec }, i) => !('choice' in spec) && !isBlank(taken[i]));
   return new ArgumentError(
-    `${wordList(figures.length > 0 ? figures : plan.slots.map(({ name }) => name))}: ${error.message}`,
+    `${wordList((given.length > 0 ? given : plan.slots).map(({ name }) => name))}: ${error.message}`,
   );
 }
 

@@ -11,12 +11,20 @@ export type KindOf = (name: string) => Kind | undefined;
 export const digitsToRead = 4;
 export const digitsToType = 6;
 
-/** A figure came out as none: what was given is too large or too small to compute with. */
-export class NotFinite extends Error {
-  constructor() {
-    super('these numbers are too large or too small to compute with; check their units');
-    this.name = 'NotFinite';
+/** Something is wrong with an answer as a whole; whoever called puts the names of the arguments before it. */
+export class AnswerFault extends Error {
+  constructor(message: string) {
+    super(message);
+    this.name = 'AnswerFault';
   }
+}
+
+const notFinite = 'these numbers are too large or too small to compute with; check their units';
+
+/** A figure as it is, where it is one. */
+export function finite(value: number): number {
+  if (Number.isFinite(value)) return value === 0 ? 0 : value;
+  throw new AnswerFault(notFinite);
 }
 
 /** Puts the figures of a sentence into the user's units; a mark may say its kind itself, `{rate:areal rate}`. */
@@ -27,7 +35,7 @@ export function formatMessage(sentence: Caution, kindOf: KindOf, profile: Profil
     if (figure === undefined) return mark;
     const { value, like } = typeof figure === 'number' ? { value: figure, like: own } : figure;
     const kind = kindOf(like) ?? (isKind(like) ? like : 'number');
-    if (!Number.isFinite(toProfile(profile, kind, value))) throw new NotFinite();
+    finite(toProfile(profile, kind, value));
     return wordQuantity(profile, kind, value, digits);
   });
 }

@@ -92,16 +92,21 @@ function firstCrest(ratio: number): number {
   return ratio < 0 || below(turn) ? Math.PI / 2 : bisect(below, 0, turn);
 }
 
+/** From any number to the next one to 0, halving ends by then. */
+const HALVINGS = 1100;
+
 /** The place where a test turns from true to false, halved until no number is left between. */
 function bisect(test: (x: number) => boolean, from: number, to: number): number {
   let low = from;
   let high = to;
-  for (;;) {
-    const middle = (low + high) / 2;
-    if (middle <= low || middle >= high) return middle;
+  let middle = low;
+  for (let step = 0; step < HALVINGS; step++) {
+    middle = (low + high) / 2;
+    if (middle <= low || middle >= high) break;
     if (test(middle)) low = middle;
     else high = middle;
   }
+  return middle;
 }
 
 function tooThick(limit: number): Refusal {

@@ -60,11 +60,21 @@ export function pipeGravity(pipe: GravityPipe): number {
   // With the least friction that can be met the water runs faster than it does, and with the most, slower.
   const fastest = Math.sqrt((2 * GRAVITY * drop) / Math.max(fixed + (0.001 * length) / bore, 1e-6));
   const excess = (logarithm: number) => Math.log(lossAt(Math.exp(logarithm), pipe, viscosity, fixed) / drop);
-  let low = Math.log(fastest) - 2;
-  while (excess(low) > 0) low -= 3;
-  let high = Math.log(fastest);
-  while (excess(high) < 0) high += 1;
+  const low = bracketEnd(Math.log(fastest) - 2, -3, (at) => excess(at) <= 0);
+  const high = bracketEnd(Math.log(fastest), 1, (at) => excess(at) >= 0);
+  if (low === undefined || high === undefined) {
+    throw new Refusal('drop', 'no flow can be found for it through such a pipe; check the units of both');
+  }
   return Math.exp(rootBetween(excess, low, high, 1e-14)) * circleArea(bore);
+}
+
+/** More steps than these lead to numbers that a computer does not have. */
+const MOST_STEPS = 500;
+
+/** The first place, step by step from the start, at which the end of a bracket may lie; undefined where there is none. */
+function bracketEnd(start: number, step: number, isEnd: (at: number) => boolean): number | undefined {
+  for (let i = 0, at = start; i < MOST_STEPS && Number.isFinite(at); i++, at += step) if (isEnd(at)) return at;
+  return undefined;
 }
 
 /** Kinematic viscosity of fresh water, m2/s. */

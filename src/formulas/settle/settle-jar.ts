@@ -24,6 +24,9 @@ export interface JarFit {
 /** Widest spread that is looked for. */
 const WIDEST = Math.log(100);
 
+/** Each fit passes over the readings some hundreds of times, so that more than this would hold a sheet up. */
+const MOST_READINGS = 1000;
+
 /** Mean pace of settling by the last reading, over the quickest so far, above which the rise has hardly slackened. */
 const SLACKENED = 0.8;
 
@@ -93,6 +96,9 @@ function endsOf(readings: readonly JarReading[]): { readonly first: JarReading; 
   const last = readings.at(-1);
   if (first === undefined || last === undefined || new Set(readings.map(({ time }) => time)).size < 3) {
     throw new Refusal('readings', 'give at least three, at different times');
+  }
+  if (readings.length > MOST_READINGS) {
+    throw new Refusal('readings', `give at most ${MOST_READINGS}; a dozen, spread over the time, say as much`);
   }
   const most = Math.max(...readings.map(({ share }) => share));
   if (most <= 0) {

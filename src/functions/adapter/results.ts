@@ -1,8 +1,7 @@
 import type { CellFault, Column, MixedCell, Quantity } from '../../catalogue/argument';
 import type { Result } from '../../catalogue/define';
-import { ArgumentError } from '../../catalogue/reading/argument-error';
 import { headings } from '../../catalogue/reading/headings';
-import { formatMessage, type KindOf, NotFinite } from '../../catalogue/reading/wording';
+import { AnswerFault, finite, formatMessage, type KindOf } from '../../catalogue/reading/wording';
 import type { Caution } from '../../formulas/caution';
 import type { Profile } from '../../units/profile';
 import { toProfile } from '../../units/quantity';
@@ -75,14 +74,9 @@ function mixed(value: MixedCell, kindOf: KindOf, profile: Profile): Cell {
   return finite(toProfile(profile, value.kind, value.si));
 }
 
-function finite(value: number): number {
-  if (Number.isFinite(value)) return value === 0 ? 0 : value;
-  throw new NotFinite();
-}
-
 function capped(rows: Cell[][]): Cell[][] {
   if (rows.length > mostRows) {
-    throw new ArgumentError(`the answer would be ${rows.length} rows; at most ${mostRows} are given, so ask for fewer`);
+    throw new AnswerFault(`the answer would be ${rows.length} rows; at most ${mostRows} are given, so ask for fewer`);
   }
   return rows.length > 0 ? rows : [['']];
 }

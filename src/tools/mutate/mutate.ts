@@ -3,6 +3,9 @@
  *
  * Each part fits an hour on two cores. What survives is written out; what survives for a reason is listed in harmless.ts.
  */
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { Stryker } from '@stryker-mutator/core';
 import { harmless } from './harmless';
 import { type MutatePart, mutateParts } from './mutate-parts';
@@ -32,7 +35,8 @@ async function mutated({
     ignorePatterns: ['sample-workbooks', 'dist', 'src/manual/pictures', '.git'],
     ignoreStatic: true,
     timeoutMS: 20_000,
-    tempDirName: `.mutate-${name.replace(/\W/g, '-')}`,
+    // Outside the project, as the other tools would check the copy too.
+    tempDirName: mkdtempSync(join(tmpdir(), `mutate-${name}-`)),
     // What a message says is held by tests that read it whole where it matters; a changed word elsewhere is no fault.
     mutator: { excludedMutations: ['StringLiteral'] },
   }).runMutationTest();
@@ -60,17 +64,14 @@ async function main(): Promise<number> {
     );
     return 2;
   }
-  const lines: string[] = [];
   let code = 0;
   for (const part of mutateParts.filter(({ name }) => wanted.length === 0 || wanted.includes(name))) {
     const { killed, of, survivors } = await mutated(part);
-    for (const { place, change } of survivors) lines.push(`${place}  ${change}`);
-    lines.push(
-      `${part.name}: ${killed} of ${of} killed or harmless, ${((100 * killed) / Math.max(1, of)).toFixed(1)} %`,
-    );
+    for (const { place, change } of survivors) process.stdout.write(`${place}  ${change}\n`);
+    const share = ((100 * killed) / Math.max(1, of)).toFixed(1);
+    process.stdout.write(`${part.name}: ${killed} of ${of} killed or harmless, ${share} %\n`);
     if (killed < LEAST_KILLED * of) code = 1;
   }
-  process.stdout.write(`${lines.join('\n')}\n`);
   return code;
 }
 

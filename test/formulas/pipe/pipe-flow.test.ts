@@ -90,4 +90,17 @@ describe('pipeGravity', () => {
   it('cannot have a pipe that holds nothing back', () => {
     expect(() => pipeGravity({ ...pipe, length: 0, drop: 1, ends: 0 })).toThrow(Refusal);
   });
+
+  it('ends in a refusal, not in an endless search, where a drop is too small for a computer', () => {
+    const tiny = {
+      ...pipe,
+      bore: 0.179,
+      length: 5.03,
+      roughness: 1.3e-4,
+      fittings: { coefficient: 200, bores: 0 },
+      ends: 0.04,
+    };
+    expect(() => pipeGravity({ ...tiny, drop: Number.MIN_VALUE })).toThrow(Refusal);
+    expect(pipeGravity({ ...tiny, drop: 1e-250 })).toBeGreaterThan(0);
+  });
 });

@@ -40,6 +40,12 @@ describe('settleJar', () => {
     expect(fit.settleable).toBeCloseTo(0.7, 4);
   });
 
+  it('takes a thousand readings and refuses more, which would hold a sheet up', () => {
+    const readings = Array.from({ length: 1001 }, (_, i) => ({ time: 60 + i, share: 1 - Math.exp(-(60 + i) / 200) }));
+    expect(settleJar(1, readings.slice(1)).settleable).toBeGreaterThan(0.5);
+    expect(() => settleJar(1, readings)).toThrow('at most 1000');
+  });
+
   it('takes readings in any order', () => {
     const readings = jarOracle.jars[1]!.readings.map(([time, share]) => ({ time, share }));
     expect(settleJar(fall, [...readings].reverse())).toEqual(settleJar(fall, readings));
