@@ -8,6 +8,7 @@ import {
   StringValueObject,
   ValueObjectFactory,
 } from '@univerjs/engine-formula';
+import { repairDates } from './date-repairs';
 import { repairDependencies } from './dependency-repairs';
 import { repairLexer } from './lexer-repairs';
 import { repairSpills } from './spill-repairs';
@@ -81,6 +82,7 @@ function repairConstants(): void {
 
 export function repairEngine(functions: IFunctionService): void {
   repairConstants();
+  repairDates(functions);
   for (const name of passingOn) {
     const executor = functions.getExecutor(name);
     if (executor instanceof BaseFunction) executor.isArgumentsIgnoreNumberPattern = () => true;

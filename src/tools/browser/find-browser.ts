@@ -1,7 +1,7 @@
 /** Finds a Chromium-based browser for the browser tests, or installs one where that is possible. */
-import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { installDebian, isDebianRoot } from '../install/debian';
 
 /** Names a browser for the tests by its path. */
 export const browserVariable = 'SILTSTEAD_BROWSER';
@@ -49,22 +49,6 @@ export function installedBrowser(
   return usualPlaces(platform, environment).find(isFile);
 }
 
-function isDebianRoot(): boolean {
-  if (process.platform !== 'linux' || process.getuid?.() !== 0 || !existsSync('/etc/os-release')) return false;
-  const release = readFileSync('/etc/os-release', 'utf8');
-  // Ubuntu's package of that name is only a pointer to a snap.
-  return /^ID(?:_LIKE)?=.*debian/m.test(release) && !/^ID="?ubuntu/m.test(release);
-}
-
-function run(command: string, args: readonly string[]): void {
-  process.stderr.write(`${command} ${args.join(' ')}\n`);
-  const { status, error } = spawnSync(command, args, {
-    stdio: ['ignore', 'inherit', 'inherit'],
-    env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
-  });
-  if (status !== 0) throw new Error(`${command} failed${error === undefined ? '' : `: ${error.message}`}; ${advice}`);
-}
-
 const advice = `install Chromium, Chrome or Edge, or set ${browserVariable} to the path of one`;
 
 /** The path of a browser. Installs Debian's Chromium where none is there and it may; fails and says what to do otherwise. */
@@ -73,8 +57,7 @@ export async function findBrowser(): Promise<string> {
   if (found !== undefined) return found;
   if (!isDebianRoot()) throw new Error(`no browser for the browser tests: ${advice}`);
   process.stderr.write('No browser found; installing Chromium for the browser tests.\n');
-  run('apt-get', ['update', '-qq']);
-  run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium']);
+  installDebian('chromium', advice);
   const installed = installedBrowser();
   if (installed === undefined) throw new Error(`Chromium was installed but is not on the path; ${advice}`);
   return installed;

@@ -1,0 +1,25 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+
+/** Whether packages of Debian may be installed here. */
+export function isDebianRoot(): boolean {
+  if (process.platform !== 'linux' || process.getuid?.() !== 0 || !existsSync('/etc/os-release')) return false;
+  const release = readFileSync('/etc/os-release', 'utf8');
+  // Ubuntu's package of a browser is only a pointer to a snap.
+  return /^ID(?:_LIKE)?=.*debian/m.test(release) && !/^ID="?ubuntu/m.test(release);
+}
+
+function run(command: string, args: readonly string[], advice: string): void {
+  process.stderr.write(`${command} ${args.join(' ')}\n`);
+  const { status, error } = spawnSync(command, args, {
+    stdio: ['ignore', 'inherit', 'inherit'],
+    env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+  });
+  if (status !== 0) throw new Error(`${command} failed${error === undefined ? '' : `: ${error.message}`}; ${advice}`);
+}
+
+/** Installs a package of Debian; where that fails, says what to do instead. */
+export function installDebian(packageName: string, advice: string): void {
+  run('apt-get', ['update', '-qq'], advice);
+  run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', packageName], advice);
+}
