@@ -125,6 +125,8 @@ export interface TableData {
 
 export interface SheetData {
   readonly name: string;
+  /** The name that the sheet had in the file that was opened; left out of one that was added since. */
+  readonly openedAs?: string;
   readonly cells: readonly CellData[];
   /** Column width in characters, as Excel counts, by column. */
   readonly columnWidths?: Readonly<Record<number, number>>;

@@ -14,10 +14,13 @@ const fileType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sh
 const blank: WorkbookData = { sheets: [{ name: 'Sheet 1', cells: [] }] };
 
 let fileName = 'workbook.xlsx';
+/** The file that was opened, into which changes are saved; undefined for a workbook that was none. */
+let openedFile: (() => Promise<Uint8Array>) | undefined;
 
-function show(spreadsheet: Spreadsheet, workbook: WorkbookData, name: string): void {
+function show(spreadsheet: Spreadsheet, workbook: WorkbookData, name: string, file: typeof openedFile): void {
   spreadsheet.open(workbook);
   fileName = name;
+  openedFile = file;
   part('title').textContent = name;
 }
 
@@ -26,19 +29,28 @@ async function openSample(spreadsheet: Spreadsheet, path: string): Promise<void>
   const response = await fetch(`${samplesFolder}/${path.replace(/\.xlsx$/, '.json')}`);
   if (!response.ok) throw new Error(`the file is not there (${response.status})`);
   const name = path.slice(path.lastIndexOf('/') + 1);
-  show(spreadsheet, (await response.json()) as WorkbookData, name);
+  show(spreadsheet, (await response.json()) as WorkbookData, name, () => sampleFile(path));
+}
+
+async function sampleFile(path: string): Promise<Uint8Array> {
+  const response = await fetch(`${samplesFolder}/${path}`);
+  if (!response.ok) throw new Error(`the sample ${path} is not there (${response.status})`);
+  return new Uint8Array(await response.arrayBuffer());
 }
 
 async function openFile(spreadsheet: Spreadsheet, file: File): Promise<void> {
   const { readWorkbook } = await xlsx();
-  show(spreadsheet, await readWorkbook(new Uint8Array(await file.arrayBuffer())), file.name);
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  show(spreadsheet, await readWorkbook(bytes), file.name, async () => bytes);
 }
 
 async function saveFile(spreadsheet: Spreadsheet): Promise<void> {
   // A cell that is still being typed into is part of what was typed.
   await spreadsheet.current().facade.endEditingAsync(true);
-  const { writeWorkbook } = await xlsx();
-  const bytes = await writeWorkbook(spreadsheet.save());
+  const { saveIntoFile, writeWorkbook } = await xlsx();
+  const file = await openedFile?.();
+  const now = spreadsheet.save();
+  const bytes = file === undefined ? await writeWorkbook(now) : await saveIntoFile(file, spreadsheet.opened(), now);
   const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: fileType }));
   const link = document.createElement('a');
   link.href = address;
@@ -86,7 +98,7 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<void> {
   part('undo').addEventListener('click', () => spreadsheet.current().facade.undo());
   part('redo').addEventListener('click', () => spreadsheet.current().facade.redo());
   takeDrops(spreadsheet);
-  show(spreadsheet, blank, fileName);
+  show(spreadsheet, blank, fileName, undefined);
   if (!paths.includes(firstSample)) return;
   await attempt(firstSample, () => openSample(spreadsheet, firstSample));
   samples.value = firstSample;

@@ -1,4 +1,5 @@
 import { type CellRange, cellName, contains, parseRange, rangeName } from '../hosts/address';
+import { applyEdits, type Edit } from './saving/xml-elements';
 import { type ScannedCell, type ScannedRow, type ScannedSheet, scanSheet } from './sheet-scan';
 import { markup, storedResult } from './stored-value';
 import type { CellResult } from './workbook-model';
@@ -10,21 +11,31 @@ export interface FormulaResult {
   readonly values: readonly (readonly CellResult[])[];
 }
 
-interface Edit {
-  readonly start: number;
-  readonly end: number;
-  readonly text: string;
+/** What is to stand in a cell. */
+export interface WantedCell {
+  /** Undefined leaves the cell without a value. */
+  readonly value: CellResult | undefined;
+  /** The cells that the formula fills, where it is an array formula. */
+  readonly spill?: string;
+  /** Another formula as files store it, with the number of the dynamic-array flag where it has one; `none` takes it away. Left out, it stays. */
+  readonly formula?: { readonly text: string; readonly array?: string; readonly flag?: string } | 'none';
+  /** The number of another cell style. */
+  readonly style?: number;
+  /** Only the style changes. */
+  readonly keepsValue?: boolean;
 }
 
-const key = (row: number, column: number): string => `${row},${column}`;
+type Wanted = Map<string, WantedCell>;
+
+export const key = (row: number, column: number): string => `${row},${column}`;
 
 function rangeOf(result: FormulaResult): CellRange {
   return { ...result, rows: result.values.length, columns: result.values[0]!.length };
 }
 
 /** The cells that get a value: undefined clears what an earlier, larger spill left behind. */
-function wantedValues(sheet: ScannedSheet, results: readonly FormulaResult[]): Map<string, CellResult | undefined> {
-  const wanted = new Map<string, CellResult | undefined>();
+export function wantedValues(sheet: ScannedSheet, results: readonly FormulaResult[]): Wanted {
+  const wanted: Wanted = new Map();
   const formulas = new Map<string, ScannedCell>();
   for (const { cells } of sheet.rows)
     for (const cell of cells) if (cell.formula !== undefined) formulas.set(key(cell.row, cell.column), cell);
@@ -33,12 +44,16 @@ function wantedValues(sheet: ScannedSheet, results: readonly FormulaResult[]): M
     if (before === undefined || formulas.get(key(result.row, result.column))?.formula?.type !== 'array') continue;
     for (let row = before.row; row < before.row + before.rows; row += 1)
       for (let column = before.column; column < before.column + before.columns; column += 1)
-        if (!formulas.has(key(row, column))) wanted.set(key(row, column), undefined);
+        if (!formulas.has(key(row, column))) wanted.set(key(row, column), { value: undefined });
   }
   for (const result of results)
     result.values.forEach((line, downwards) => {
       line.forEach((value, across) => {
-        wanted.set(key(result.row + downwards, result.column + across), value);
+        const isFirst = downwards === 0 && across === 0;
+        wanted.set(
+          key(result.row + downwards, result.column + across),
+          isFirst ? { value, spill: rangeName(rangeOf(result)) } : { value },
+        );
       });
     });
   return wanted;
@@ -50,25 +65,60 @@ function openingTag(tag: string, attributes: Readonly<Record<string, string>>): 
     .join('')}`;
 }
 
-/** A cell with another value; its formula and every attribute that does not speak of the value stay. */
+/** A cell with other contents; what is not asked for stays, as does every attribute that does not speak of the value. */
 function cellText(
   xml: string,
   cell: ScannedCell | undefined,
   at: { row: number; column: number; tag: string },
-  value: CellResult | undefined,
-  spill: string | undefined,
+  wanted: WantedCell,
 ): string {
+  const { value, spill, formula: other, style, keepsValue } = wanted;
+  if (keepsValue && cell !== undefined) {
+    const open = openingTag(cell.tag, { ...cell.attributes, s: String(style) });
+    return xml.slice(cell.start, cell.end).replace(/^<[^>]*?(\/?)>/, (_, slash: string) => `${open}${slash}>`);
+  }
   const tag = cell?.tag ?? at.tag;
-  const valueTag = tag.replace(/c$/, 'v');
+  const prefix = tag.replace(/c$/, '');
+  const hasFormula = other === undefined ? cell?.formula !== undefined : other !== 'none';
+  const isTyped = typeof value === 'string' && !hasFormula && other !== undefined;
   const stored = value === undefined ? undefined : storedResult(value);
   // `vm` points to what Excel knows beyond the value, such as the kind of an error, and would contradict a new value.
-  const { t: _type, vm: _metadata, ...kept } = cell?.attributes ?? { r: cellName(at.row, at.column) };
-  const open = openingTag(tag, { ...kept, ...(stored?.type === undefined ? {} : { t: stored.type }) });
-  let formula = cell?.formula === undefined ? '' : xml.slice(cell.formula.start, cell.formula.end);
-  if (spill !== undefined && cell?.formula?.type === 'array')
-    formula = formula.replace(/(\sref\s*=\s*)(["'])[^"']*\2/, `$1"${spill}"`);
-  const inside = formula + (stored === undefined ? '' : `<${valueTag}>${markup(stored.text)}</${valueTag}>`);
+  const { t: _type, vm: _metadata, cm, ...kept } = cell?.attributes ?? { r: cellName(at.row, at.column) };
+  const flag = other === undefined ? cm : other === 'none' ? undefined : other.flag;
+  const type = isTyped ? 'inlineStr' : stored?.type;
+  const open = openingTag(tag, {
+    ...kept,
+    ...(style === undefined ? {} : { s: String(style) }),
+    ...(type === undefined ? {} : { t: type }),
+    ...(flag === undefined ? {} : { cm: flag }),
+  });
+  const inside =
+    formulaText(xml, cell, prefix, spill, other) +
+    (stored === undefined
+      ? ''
+      : isTyped
+        ? `<${prefix}is><${prefix}t xml:space="preserve">${markup(stored.text)}</${prefix}t></${prefix}is>`
+        : `<${prefix}v>${markup(stored.text)}</${prefix}v>`);
   return inside === '' ? `${open}/>` : `${open}>${inside}</${tag}>`;
+}
+
+function formulaText(
+  xml: string,
+  cell: ScannedCell | undefined,
+  prefix: string,
+  spill: string | undefined,
+  other: WantedCell['formula'],
+): string {
+  if (other === 'none') return '';
+  if (other !== undefined) {
+    const array = other.array === undefined ? '' : ` t="array" ref="${other.array}"`;
+    return `<${prefix}f${array}>${markup(other.text)}</${prefix}f>`;
+  }
+  if (cell?.formula === undefined) return '';
+  const formula = xml.slice(cell.formula.start, cell.formula.end);
+  return spill !== undefined && cell.formula.type === 'array'
+    ? formula.replace(/(\sref\s*=\s*)(["'])[^"']*\2/, `$1"${spill}"`)
+    : formula;
 }
 
 /** Excel may use `spans` to find a row's cells, so it has to cover them. */
@@ -88,21 +138,18 @@ function spansEdit(xml: string, row: ScannedRow, columns: readonly number[]): Ed
 /** Writes the results of formulas into a sheet's part; every other character stays. */
 export function patchSheet(xml: string, results: readonly FormulaResult[]): string {
   const sheet = scanSheet(xml);
-  const wanted = wantedValues(sheet, results);
-  const spills = new Map(results.map((result) => [key(result.row, result.column), rangeName(rangeOf(result))]));
+  return writeCells(xml, sheet, wantedValues(sheet, results));
+}
+
+/** Writes cells into a sheet's part; every other character stays. */
+export function writeCells(xml: string, sheet: ScannedSheet, wanted: ReadonlyMap<string, WantedCell>): string {
   const edits: Edit[] = [];
   const rowPrefix = sheet.data.tag.replace(/sheetData$/, '');
   const write = (cell: ScannedCell | undefined, row: number, column: number): string =>
-    cellText(
-      xml,
-      cell,
-      { row, column, tag: `${rowPrefix}c` },
-      wanted.get(key(row, column)),
-      spills.get(key(row, column)),
-    );
+    cellText(xml, cell, { row, column, tag: `${rowPrefix}c` }, wanted.get(key(row, column))!);
   const missing = new Map<number, number[]>();
-  for (const [place, value] of wanted) {
-    if (value === undefined) continue;
+  for (const [place, cell] of wanted) {
+    if (isBlank(cell)) continue;
     const [row, column] = place.split(',').map(Number) as [number, number];
     missing.set(row, [...(missing.get(row) ?? []), column]);
   }
@@ -119,7 +166,7 @@ export function patchSheet(xml: string, results: readonly FormulaResult[]): stri
       added.splice(0, before.length);
       const place = key(cell.row, cell.column);
       const text = wanted.has(place) ? write(cell, cell.row, cell.column) : xml.slice(cell.start, cell.end);
-      if (before.length > 0 || (wanted.has(place) && !sameValue(cell, wanted.get(place), spills.get(place))))
+      if (before.length > 0 || (wanted.has(place) && !isAsWanted(cell, wanted.get(place)!)))
         edits.push({ start: cell.start, end: cell.end, text: insert(before) + text });
     }
     if (added.length === 0) {
@@ -135,11 +182,17 @@ export function patchSheet(xml: string, results: readonly FormulaResult[]): stri
   }
   addRows(xml, sheet, missing, write, edits);
   widenDimension(xml, sheet, wanted, edits);
-  return applied(xml, edits);
+  return applyEdits(xml, edits);
 }
 
-/** Whether the cell already holds the value, so that its text need not be touched. */
-function sameValue(cell: ScannedCell, value: CellResult | undefined, spill: string | undefined): boolean {
+/** Whether there is nothing to write where there is no cell yet. */
+function isBlank({ value, formula, style }: WantedCell): boolean {
+  return value === undefined && style === undefined && (formula === undefined || formula === 'none');
+}
+
+/** Whether the cell already holds what is wanted, so that its text need not be touched. */
+function isAsWanted(cell: ScannedCell, { value, spill, formula, style }: WantedCell): boolean {
+  if (formula !== undefined || style !== undefined) return false;
   if (cell.formula?.type === 'array' && spill !== cell.formula.ref) return false;
   if (value === undefined) return cell.value === undefined;
   const stored = storedResult(value);
@@ -179,16 +232,16 @@ function addRows(
 function widenDimension(
   xml: string,
   sheet: ScannedSheet,
-  wanted: ReadonlyMap<string, CellResult | undefined>,
+  wanted: ReadonlyMap<string, WantedCell>,
   edits: Edit[],
 ): void {
   const used = parseRange(sheet.dimension?.ref ?? '');
   if (sheet.dimension === undefined || used === undefined) return;
   let { row, column } = used;
   let [lastRow, lastColumn] = [row + used.rows - 1, column + used.columns - 1];
-  for (const [place, value] of wanted) {
+  for (const [place, cell] of wanted) {
     const [atRow, atColumn] = place.split(',').map(Number) as [number, number];
-    if (value === undefined || contains(used, atRow, atColumn)) continue;
+    if (isBlank(cell) || contains(used, atRow, atColumn)) continue;
     [row, column] = [Math.min(row, atRow), Math.min(column, atColumn)];
     [lastRow, lastColumn] = [Math.max(lastRow, atRow), Math.max(lastColumn, atColumn)];
   }
@@ -196,16 +249,4 @@ function widenDimension(
   if (ref === rangeName(used)) return;
   const { start, end } = sheet.dimension;
   edits.push({ start, end, text: xml.slice(start, end).replace(/(\sref\s*=\s*)(["'])[^"']*\2/, `$1"${ref}"`) });
-}
-
-function applied(xml: string, edits: readonly Edit[]): string {
-  // Insertions at one place keep the order in which they were found; sorting is stable.
-  const inOrder = [...edits].sort((a, b) => a.start - b.start || a.end - b.end);
-  let text = '';
-  let at = 0;
-  for (const edit of inOrder) {
-    text += xml.slice(at, edit.start) + edit.text;
-    at = edit.end;
-  }
-  return text + xml.slice(at);
 }

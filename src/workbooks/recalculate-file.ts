@@ -2,10 +2,11 @@ import { cellName, parseRange } from '../hosts/address';
 import type { HostFunction } from '../hosts/univer/function-set';
 import { type Headless, openHeadless } from '../hosts/univer/headless';
 import { beyondEngine, unusable } from './engine-limits';
+import { fitted } from './older-array';
 import { type FormulaResult, patchSheet } from './patch-sheet';
 import { readWorkbook } from './read-xlsx';
 import { type ScannedCell, scanSheet } from './sheet-scan';
-import type { CellData, CellResult, WorkbookData } from './workbook-model';
+import type { CellData, WorkbookData } from './workbook-model';
 import { DamagedWorkbook, type SheetPart, sheetParts } from './workbook-parts';
 import { readZip, repack, unpack, type ZipEntry } from './zip-container';
 import { writeZip } from './zip-writer';
@@ -78,18 +79,6 @@ function withoutKept(workbook: WorkbookData, kept: ReadonlyMap<string, string>):
       }),
     })),
   };
-}
-
-/** An array formula of the older kind fills the cells it was entered into, whatever the size of its result. */
-function fitted(values: readonly (readonly CellResult[])[], ref: string): CellResult[][] {
-  const { rows, columns } = parseRange(ref) ?? { rows: 1, columns: 1 };
-  const missing: CellResult = { error: { code: '#N/A', message: '' } };
-  return Array.from({ length: rows }, (_, row) =>
-    Array.from({ length: columns }, (_, column) => {
-      const line = values.length === 1 ? values[0] : values[row];
-      return (line?.length === 1 ? line[0] : line?.[column]) ?? missing;
-    }),
-  );
 }
 
 function resultOf(host: Headless, cell: FormulaCell): { result: FormulaResult; why: string | undefined } {

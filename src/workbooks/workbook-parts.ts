@@ -41,7 +41,8 @@ export function resolvePart(from: string, target: string): string {
   return folders.join('/');
 }
 
-function relationsOf(part: string): string {
+/** The part that lists what a part refers to. */
+export function relationsOf(part: string): string {
   const slash = part.lastIndexOf('/') + 1;
   return `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;
 }

@@ -4,13 +4,15 @@ import { type CellRange, parseRange, rangeName } from '../address';
 import type { CellData, DefinedName, SheetData, WorkbookData } from '../workbook-model';
 import type { CellReader } from './cell-reader';
 import type { Notes } from './notes';
-import { toCharacters } from './snapshot';
-import { fromEngineStyle } from './snapshot-style';
+import { toCharacters, toPixels } from './snapshot';
+import { fromEngineStyle, toEngineStyle } from './snapshot-style';
 
 interface Open {
   readonly facade: FWorkbook;
   readonly reader: CellReader;
   readonly opened: WorkbookData;
+  /** What sheets were made from, by their id in the spreadsheet. */
+  readonly sources: ReadonlyMap<string, SheetData>;
   readonly notes: Notes;
 }
 
@@ -66,13 +68,13 @@ function readCells(
 }
 
 function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorksheetData>): SheetData {
-  const before = open.opened.sheets.find((candidate) => candidate.name === sheet.name);
+  const before = open.sources.get(sheet.id ?? '');
   const notes = new Map(open.notes.of(sheet.name ?? '').map(({ row, column, note }) => [`${row},${column}`, note]));
   const widths = records(sheet.columnData).flatMap(([column, data]): [number, number][] =>
     data?.w ? [[column, toCharacters(data.w)]] : [],
   );
   const heights = records(sheet.rowData).flatMap(([row, data]): [number, number][] =>
-    data?.h && data.ia === BooleanNumber.FALSE ? [[row, Math.round(data.h * 0.75 * 100) / 100]] : [],
+    data?.h && data.ia === BooleanNumber.FALSE ? [[row, inPoints(data.h)]] : [],
   );
   const merges = (sheet.mergeData ?? []).map((range) =>
     rangeName({
@@ -86,8 +88,10 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
     keptParts.flatMap((part) => (before?.[part] === undefined ? [] : [[part, before[part]] as const])),
   );
   const tabColor = sheet.tabColor?.replace('#', '').toUpperCase();
+  const isOpened = before !== undefined && open.opened.sheets.includes(before);
   return {
     name: sheet.name ?? 'Sheet',
+    ...(isOpened ? { openedAs: before.name } : {}),
     cells: readCells(open, snapshot, sheet, notes),
     columnWidths: Object.fromEntries(widths),
     rowHeights: Object.fromEntries(heights),
@@ -98,6 +102,27 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
     ...(sheet.hidden === BooleanNumber.TRUE ? { hidden: true } : {}),
     ...(sheet.showGridlines === BooleanNumber.FALSE ? { hideGridlines: true } : {}),
     ...kept,
+  };
+}
+
+const pixelsAPoint = 96 / 72;
+const inPoints = (pixels: number): number => Math.round((pixels / pixelsAPoint) * 100) / 100;
+
+/** A workbook as the spreadsheet gives it back when nothing has been changed. */
+export function asOpened(workbook: WorkbookData): WorkbookData {
+  const numbers = (sizes: Readonly<Record<number, number>> | undefined, change: (size: number) => number) =>
+    Object.fromEntries(Object.entries(sizes ?? {}).map(([at, size]) => [at, change(size)]));
+  return {
+    ...workbook,
+    sheets: workbook.sheets.map((sheet) => ({
+      ...sheet,
+      columnWidths: numbers(sheet.columnWidths, (width) => toCharacters(toPixels(width))),
+      rowHeights: numbers(sheet.rowHeights, (height) => inPoints(Math.round(height * pixelsAPoint))),
+      cells: sheet.cells.map(({ style, ...cell }) => {
+        const kept = style === undefined ? undefined : fromEngineStyle(toEngineStyle(style));
+        return kept === undefined ? cell : { ...cell, style: kept };
+      }),
+    })),
   };
 }
 

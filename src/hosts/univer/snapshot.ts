@@ -125,17 +125,20 @@ export function toEngineSheet(sheet: SheetData, id: string, styleOf: StyleOf = i
   };
 }
 
+/** The id of a sheet that a workbook is opened with. */
+export const sheetId = (index: number): string => `sheet-${index + 1}`;
+
 /** A workbook as the embedded spreadsheet opens it. */
 export function toSnapshot(workbook: WorkbookData, id: string): IWorkbookData {
   const styles: Record<string, IStyleData> = {};
   const styleOf = styleTable(styles);
   const sheets: Record<string, Partial<IWorksheetData>> = {};
   workbook.sheets.forEach((sheet, index) => {
-    const sheetId = `sheet-${index + 1}`;
-    sheets[sheetId] = toEngineSheet(sheet, sheetId, styleOf);
+    const own = sheetId(index);
+    sheets[own] = toEngineSheet(sheet, own, styleOf);
     for (const { spill } of sheet.cells) {
       const range = spill === undefined ? undefined : parseRange(spill);
-      if (range !== undefined) expectSpill(id, sheetId, toEngineRange(range));
+      if (range !== undefined) expectSpill(id, own, toEngineRange(range));
     }
   });
   const names = Object.fromEntries(

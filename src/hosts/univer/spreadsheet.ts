@@ -6,16 +6,16 @@ import englishWords from '@univerjs/preset-sheets-core/locales/en-US';
 import type { FWorkbook } from '@univerjs/sheets/facade';
 import { FormulaCalculationSessionService } from '@univerjs/sheets-formula';
 import { defaultTheme } from '@univerjs/themes';
-import type { WorkbookData } from '../workbook-model';
+import type { SheetData, WorkbookData } from '../workbook-model';
 import { CellReader } from './cell-reader';
 import { nextWorkbookId } from './engine';
 import { repairEngine } from './engine-repairs';
 import { type Evaluated, evaluate } from './evaluate';
 import { descriptions, executors } from './executor';
-import { fromSnapshot } from './from-snapshot';
+import { asOpened, fromSnapshot } from './from-snapshot';
 import type { HostFunction } from './function-set';
 import { Notes } from './notes';
-import { toSnapshot } from './snapshot';
+import { sheetId, toSnapshot } from './snapshot';
 
 /** Milliseconds. */
 const longestCalculation = 30_000;
@@ -25,6 +25,8 @@ export interface OpenWorkbook {
   readonly reader: CellReader;
   /** What was opened, for the parts of a workbook that the spreadsheet does not keep itself. */
   readonly opened: WorkbookData;
+  /** What sheets were made from, by their id; a sheet that is added says so here. */
+  readonly sources: Map<string, SheetData>;
   readonly notes: Notes;
 }
 
@@ -38,6 +40,8 @@ export interface Spreadsheet {
   readonly evaluate: (sheet: string, formula: string) => Promise<Evaluated>;
   /** The workbook as it stands, with the results of formulas. */
   readonly save: () => WorkbookData;
+  /** The workbook as it was opened, in the form that `save` would have given then. */
+  readonly opened: () => WorkbookData;
   readonly setDark: (dark: boolean) => void;
   /** Calls back when another workbook has been opened. */
   readonly onOpened: (listener: () => void) => () => void;
@@ -94,6 +98,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
         facade,
         reader: new CellReader(injector, facade.getWorkbook()),
         opened: workbook,
+        sources: new Map(workbook.sheets.map((sheet, index) => [sheetId(index), sheet])),
         notes: new Notes(workbook),
       };
       const active = workbook.activeSheet === undefined ? null : facade.getSheetByName(workbook.activeSheet);
@@ -108,6 +113,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
       return evaluate({ injector, workbook }, sheet, formula);
     },
     save: () => fromSnapshot(current()),
+    opened: () => asOpened(current().opened),
     setDark: (isDark) => api.toggleDarkMode(isDark),
     onOpened: (listener) => {
       listeners.add(listener);

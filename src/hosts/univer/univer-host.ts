@@ -83,6 +83,7 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
       sheet,
     });
     if (workbook().getSheetByName(name) === null) throw new HostError('failed', `The sheet “${name}” was not added.`);
+    if (data !== undefined) spreadsheet.current().sources.set(id, data);
   };
   return {
     name: 'the workbench',

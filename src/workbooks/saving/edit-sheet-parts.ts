@@ -1,0 +1,120 @@
+import { cellName } from '../../hosts/address';
+import type { SheetData } from '../workbook-model';
+import {
+  applyEdits,
+  attributesText,
+  childNamed,
+  childrenNamed,
+  type Edit,
+  type ElementSpan,
+  elementTree,
+  prefixOf,
+  retagged,
+} from './xml-elements';
+
+/** The order of what a worksheet holds (ECMA-376 part 1, 18.3.1.99), as far as something is put in here. */
+const order =
+  `sheetPr dimension sheetViews sheetFormatPr cols sheetData sheetCalcPr sheetProtection protectedRanges scenarios autoFilter
+  sortState dataConsolidate customSheetViews mergeCells phoneticPr conditionalFormatting dataValidations hyperlinks printOptions
+  pageMargins pageSetup headerFooter rowBreaks colBreaks customProperties cellWatches ignoredErrors smartTags drawing legacyDrawing
+  legacyDrawingHF drawingHF picture oleObjects controls webPublishItems tableParts extLst`.split(/\s+/);
+
+/** The edit that puts an element of a worksheet in place of the one of that name, or where it belongs. */
+export function elementEdit(xml: string, root: ElementSpan, name: string, text: string): Edit {
+  const old = childNamed(root, name);
+  if (old !== undefined) return { start: old.start, end: old.end, text };
+  const next = root.children.find((child) => order.indexOf(child.name) > order.indexOf(name));
+  const at = next?.start ?? xml.lastIndexOf('</', root.end - 1);
+  return { start: at, end: at, text };
+}
+
+const same = (one: unknown, other: unknown): boolean => JSON.stringify(one ?? null) === JSON.stringify(other ?? null);
+
+function columnsEdit(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
+  const widths = new Map<number, number>();
+  for (const [column, width] of Object.entries(now.columnWidths ?? {}))
+    if (before.columnWidths?.[Number(column)] !== width) widths.set(Number(column) + 1, width);
+  if (widths.size === 0) return [];
+  const prefix = prefixOf(root);
+  const columns: Record<string, string | undefined>[] = [];
+  for (const { attributes } of childrenNamed(childNamed(root, 'cols'), 'col')) {
+    let min = Number(attributes.min);
+    const max = Number(attributes.max);
+    // A run of columns is cut where one of them has got a width of its own.
+    for (const column of [...widths.keys()].filter((one) => one >= min && one <= max).sort((a, b) => a - b)) {
+      if (column > min) columns.push({ ...attributes, min: String(min), max: String(column - 1) });
+      const width = String(widths.get(column));
+      columns.push({ ...attributes, min: String(column), max: String(column), width, customWidth: '1' });
+      widths.delete(column);
+      min = column + 1;
+    }
+    if (min <= max) columns.push({ ...attributes, min: String(min), max: String(max) });
+  }
+  for (const [column, width] of widths)
+    columns.push({ min: String(column), max: String(column), width: String(width), customWidth: '1' });
+  const text = columns
+    .sort((one, other) => Number(one.min) - Number(other.min))
+    .map((column) => `<${prefix}col${attributesText(column)}/>`)
+    .join('');
+  return [elementEdit(xml, root, 'cols', `<${prefix}cols>${text}</${prefix}cols>`)];
+}
+
+function heightEdits(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
+  const data = childNamed(root, 'sheetData');
+  return Object.entries(now.rowHeights ?? {}).flatMap(([row, height]) => {
+    if (before.rowHeights?.[Number(row)] === height) return [];
+    const element = data?.children.find(({ attributes }) => attributes.r === String(Number(row) + 1));
+    return element === undefined ? [] : [retagged(xml, element, { ht: String(height), customHeight: '1' })];
+  });
+}
+
+function mergesEdit(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
+  const [was, is] = [before.merges ?? [], now.merges ?? []].map((merges) => [...merges].sort());
+  if (same(was, is)) return [];
+  const prefix = prefixOf(root);
+  const merges = is!.map((ref) => `<${prefix}mergeCell ref="${ref}"/>`).join('');
+  const text = merges === '' ? '' : `<${prefix}mergeCells count="${is!.length}">${merges}</${prefix}mergeCells>`;
+  return [elementEdit(xml, root, 'mergeCells', text)];
+}
+
+function viewEdits(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
+  const view = childNamed(childNamed(root, 'sheetViews') ?? root, 'sheetView');
+  if (view === undefined) return [];
+  const edits: Edit[] = [];
+  if (same(before.hideGridlines, now.hideGridlines) === false)
+    edits.push(retagged(xml, view, { showGridLines: now.hideGridlines ? '0' : undefined }));
+  const [rows, columns] = [now.frozenRows ?? 0, now.frozenColumns ?? 0];
+  if (rows === (before.frozenRows ?? 0) && columns === (before.frozenColumns ?? 0)) return edits;
+  const prefix = prefixOf(root);
+  const pane = childNamed(view, 'pane');
+  const activePane = rows > 0 && columns > 0 ? 'bottomRight' : rows > 0 ? 'bottomLeft' : 'topRight';
+  const attributes = {
+    ...(columns > 0 ? { xSplit: String(columns) } : {}),
+    ...(rows > 0 ? { ySplit: String(rows) } : {}),
+    topLeftCell: cellName(rows, columns),
+    activePane,
+    state: 'frozen',
+  };
+  const text = rows + columns === 0 ? '' : `<${prefix}pane${attributesText(attributes)}/>`;
+  // Selections name panes that may be gone.
+  for (const selection of childrenNamed(view, 'selection'))
+    edits.push({ start: selection.start, end: selection.end, text: '' });
+  if (pane !== undefined) edits.push({ start: pane.start, end: pane.end, text });
+  else if (view.openEnd < view.end) edits.push({ start: view.openEnd, end: view.openEnd, text });
+  else if (text !== '') {
+    const open = xml.slice(view.start, view.end).replace(/\s*\/>$/, '>');
+    return [{ start: view.start, end: view.end, text: `${open}${text}</${view.tag}>` }];
+  }
+  return edits;
+}
+
+/** A worksheet's part with the widths, heights, merged cells and frozen panes that have been changed; all else stays. */
+export function editSheetParts(xml: string, before: SheetData, now: SheetData): string {
+  const root = elementTree(xml, 2);
+  return applyEdits(xml, [
+    ...columnsEdit(xml, root, before, now),
+    ...heightEdits(xml, root, before, now),
+    ...mergesEdit(xml, root, before, now),
+    ...viewEdits(xml, root, before, now),
+  ]);
+}

@@ -1,0 +1,212 @@
+import { parseRange, splitSheet } from '../../hosts/address';
+import { writeCells } from '../patch-sheet';
+import { scanSheet } from '../sheet-scan';
+import type { CellStyle, SheetData, WorkbookData } from '../workbook-model';
+import { writeWorkbook } from '../write-xlsx';
+import { arrayFlag } from './array-flag-part';
+import { editSheetParts, elementEdit } from './edit-sheet-parts';
+import { editWorkbook, sheetRenamer } from './edit-workbook';
+import { graftPart, graftSheet, stylesDownColumn } from './graft-sheet';
+import { graftStyles } from './graft-styles';
+import { WorkbookPackage } from './package';
+import { changedCells, sameStyle } from './wanted-cells';
+import { applyEdits, childNamed, elementTree, prefixOf, retagged } from './xml-elements';
+
+/** Parts whose formulas name sheets, besides the worksheets. */
+const namesSheets = /^xl\/(?:charts|chartsheets|drawings|pivotCache|pivotTables)\/[^_]*\.xml$/;
+
+/** Names for sheets that are made only to take their styles and notes. */
+const stylesName = 'styles of changed cells';
+const notesName = (index: number): string => `notes ${index}`;
+
+interface Kept {
+  readonly before: SheetData;
+  readonly now: SheetData;
+}
+
+function notesOf({ cells }: SheetData): string {
+  return JSON.stringify(cells.flatMap(({ row, column, note }) => (note === undefined ? [] : [[row, column, note]])));
+}
+
+/** Every style that some cell has now and had not before, each once. */
+function newStyles(kept: readonly Kept[]): CellStyle[] {
+  const found = new Map<string, CellStyle>();
+  for (const { before, now } of kept) {
+    const was = new Map(before.cells.map(({ row, column, style }) => [`${row},${column}`, style]));
+    for (const { row, column, style } of now.cells)
+      if (style !== undefined && !sameStyle(was.get(`${row},${column}`), style))
+        found.set(JSON.stringify(style), style);
+  }
+  return [...found.values()];
+}
+
+/** The file whose parts are taken over: new sheets, and sheets that hold only new styles or only notes. */
+async function makeAdditions(now: WorkbookData, kept: readonly Kept[], added: readonly SheetData[]) {
+  const styles = newStyles(kept);
+  const noted = kept.filter((sheet) => notesOf(sheet.before) !== notesOf(sheet.now));
+  const sheets: SheetData[] = [
+    { name: stylesName, cells: styles.map((style, row) => ({ row, column: 0, value: 0, style })) },
+    ...noted.map((sheet, index) => ({
+      name: notesName(index),
+      cells: sheet.now.cells.flatMap(({ row, column, note }) => (note === undefined ? [] : [{ row, column, note }])),
+    })),
+    ...added,
+  ];
+  if (styles.length + noted.length + added.length === 0) return undefined;
+  const file = new WorkbookPackage(await writeWorkbook({ sheets, names: now.names ?? [] }));
+  return { file, styles, noted, parts: file.sheets() };
+}
+
+/** Puts the notes of a sheet in place of those that the file has for it. */
+function replaceNotes(file: WorkbookPackage, path: string, from: WorkbookPackage, source: string): void {
+  const isNotes = (type: string): boolean => /\/(comments|vmlDrawing)$/.test(type);
+  for (const { target, type } of file.relations(path)) {
+    if (!isNotes(type)) continue;
+    file.unrelate(path, target);
+    file.remove(target);
+  }
+  const names = new Map<string, string>();
+  let drawing: string | undefined;
+  for (const { target, type } of from.relations(source)) {
+    if (!isNotes(type)) continue;
+    const id = file.relate(path, type, graftPart(from, file, target, names));
+    if (type.endsWith('/vmlDrawing')) drawing = id;
+  }
+  const xml = file.needed(path);
+  const root = elementTree(xml, 1);
+  const relations = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
+  const text =
+    drawing === undefined ? '' : `<${prefixOf(root)}legacyDrawing xmlns:r="${relations}" r:id="${drawing}"/>`;
+  file.set(path, applyEdits(xml, [elementEdit(xml, root, 'legacyDrawing', text)]));
+}
+
+/** Formulas of rules and charts that name a sheet, under its name of now. */
+function renameIn(
+  file: WorkbookPackage,
+  path: string,
+  renamed: (formula: string) => string,
+  names: ReadonlyMap<string, string>,
+) {
+  const xml = file
+    .needed(path)
+    .replace(
+      /(<(?:\w+:)?(?:f|formula|formula1|formula2|sqref)\b[^>]*>)([^<]*)(?=<\/)/g,
+      (_, open: string, text: string) => open + renamed(text),
+    )
+    .replace(/(<(?:\w+:)?worksheetSource\b[^>]*? sheet=")([^"]*)(?=")/g, (whole, open: string, name: string) => {
+      const now = names.get(name.replaceAll('&amp;', '&'));
+      return now === undefined ? whole : open + now.replaceAll('&', '&amp;').replaceAll('"', '&quot;');
+    });
+  file.set(path, xml);
+}
+
+/** Only the sheet that is open first is selected, so that nobody types into several at once. */
+function select(file: WorkbookPackage, path: string, isActive: boolean): void {
+  const xml = file.needed(path);
+  const view = childNamed(childNamed(elementTree(xml, 2), 'sheetViews') ?? elementTree(xml, 0), 'sheetView');
+  if (view === undefined || (view.attributes.tabSelected === '1') === isActive) return;
+  file.set(path, applyEdits(xml, [retagged(xml, view, { tabSelected: isActive ? '1' : undefined })]));
+}
+
+function isRangeName(now: WorkbookData): (name: string) => boolean {
+  const ranges = new Set(
+    (now.names ?? []).flatMap(({ name, refersTo }) => {
+      const range = parseRange(splitSheet(refersTo).rest);
+      return range !== undefined && range.rows * range.columns === 1 ? [] : [name.toLowerCase()];
+    }),
+  );
+  return (name) => ranges.has(name.toLowerCase());
+}
+
+/**
+ * Writes a workbook back into the file that it was opened from: what was changed is written, every other part, such as
+ * charts, pictures, pivot tables, rules, names, print settings and macros, stays byte for byte.
+ *
+ * `before` is what the file held, in the words of the spreadsheet that it was open in; sheets of `now` say by `openedAs`
+ * which of its sheets they are.
+ */
+export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now: WorkbookData): Promise<Uint8Array> {
+  const file = new WorkbookPackage(bytes);
+  const workbook = file.workbook();
+  const paths = new Map(file.sheets().map(({ name, path }) => [name, path]));
+  const kept = now.sheets.flatMap((sheet): Kept[] => {
+    const was = before.sheets.find(({ name }) => name === sheet.openedAs);
+    return was === undefined ? [] : [{ before: was, now: sheet }];
+  });
+  const added = now.sheets.filter((sheet) => !kept.some((one) => one.now === sheet));
+  const additions = await makeAdditions(now, kept, added);
+  const stylesPath = file.relations(workbook).find(({ type }) => type.endsWith('/styles'))?.target ?? 'xl/styles.xml';
+  const grafted =
+    additions === undefined ? undefined : graftStyles(file.needed(stylesPath), additions.file.needed('xl/styles.xml'));
+  if (grafted !== undefined) file.set(stylesPath, grafted.xml);
+  const numbers = additions === undefined ? [] : stylesDownColumn(additions.file.needed(additions.parts[0]!.path));
+  let flag: { readonly number: string | undefined } | undefined;
+  const flagOnce = (): string | undefined => {
+    flag ??= { number: arrayFlag(file) };
+    return flag.number;
+  };
+  const context = {
+    styleNumber: (style: CellStyle | undefined): number => {
+      const index = additions?.styles.findIndex((one) => sameStyle(one, style)) ?? -1;
+      return index < 0 || grafted === undefined ? 0 : grafted.cellStyle(numbers[index]!);
+    },
+    arrayFlag: flagOnce,
+    isRangeName: isRangeName(now),
+  };
+  let formulasChanged = kept.length < before.sheets.length;
+  for (const sheet of kept) {
+    const path = paths.get(sheet.before.name);
+    if (path === undefined) continue;
+    const xml = file.needed(path);
+    const scanned = scanSheet(xml);
+    const changes = changedCells(scanned, sheet.before, sheet.now, context);
+    formulasChanged ||= changes.formulasChanged;
+    file.set(path, editSheetParts(writeCells(xml, scanned, changes.wanted), sheet.before, sheet.now));
+  }
+  const renames = new Map(
+    kept.flatMap((sheet) =>
+      sheet.before.name === sheet.now.name ? [] : [[sheet.before.name, sheet.now.name] as const],
+    ),
+  );
+  const renamed = sheetRenamer(renames);
+  if (renames.size > 0)
+    for (const name of file.names())
+      if (namesSheets.test(name) || [...paths.values()].includes(name)) renameIn(file, name, renamed, renames);
+  const relations = new Map<string, string>();
+  if (additions !== undefined && grafted !== undefined) {
+    additions.noted.forEach((sheet, index) => {
+      const source = additions.parts.find(({ name }) => name === notesName(index));
+      const path = paths.get(sheet.before.name);
+      if (source !== undefined && path !== undefined) replaceNotes(file, path, additions.file, source.path);
+    });
+    for (const { name } of added) {
+      const source = additions.parts.find((part) => part.name === name)!;
+      const part = graftSheet(additions.file, file, source.path, grafted, flagOnce);
+      relations.set(name, file.relate(workbook, 'worksheet', part));
+    }
+  }
+  for (const { name } of before.sheets) {
+    const path = paths.get(name);
+    if (path === undefined || kept.some((sheet) => sheet.before.name === name)) continue;
+    file.unrelate(workbook, path);
+    file.remove(path);
+  }
+  const isSame =
+    JSON.stringify([before.names, before.sheets.map(({ name, hidden }) => [name, hidden]), before.activeSheet]) ===
+    JSON.stringify([now.names, now.sheets.map(({ name, hidden }) => [name, hidden]), now.activeSheet]);
+  if (!isSame) {
+    file.set(workbook, editWorkbook(file.needed(workbook), before, now, relations, renamed));
+    if (before.activeSheet !== now.activeSheet)
+      for (const { name, path } of file.sheets()) select(file, path, name === now.activeSheet);
+  }
+  if (formulasChanged) dropOrder(file, workbook);
+  return file.toBytes();
+}
+
+/** The order in which formulas were last computed is made anew by whoever needs it; a wrong one is a damaged file. */
+function dropOrder(file: WorkbookPackage, workbook: string): void {
+  const order = file.relations(workbook).find(({ type }) => type.endsWith('/calcChain'))?.target;
+  if (order === undefined) return;
+  file.unrelate(workbook, order);
+  file.remove(order);
+}

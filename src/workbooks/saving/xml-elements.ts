@@ -1,0 +1,107 @@
+import { SaxesParser } from 'saxes';
+import { markup } from '../stored-value';
+
+/** An element of a part by its place in the text, so that it can be changed while every other character stays. */
+export interface ElementSpan {
+  readonly tag: string;
+  /** Without the prefix that the file uses. */
+  readonly name: string;
+  readonly attributes: Readonly<Record<string, string>>;
+  readonly start: number;
+  /** The end of the opening tag. */
+  readonly openEnd: number;
+  readonly end: number;
+  readonly children: readonly ElementSpan[];
+}
+
+type Open = { -readonly [key in keyof ElementSpan]: ElementSpan[key] } & { children: ElementSpan[] };
+
+/** The root of a part with the elements in it, down to `depth` levels below it. */
+export function elementTree(xml: string, depth: number): ElementSpan {
+  const parser = new SaxesParser({ xmlns: false });
+  const path: (Open | undefined)[] = [];
+  let root: Open | undefined;
+  let start = 0;
+  parser.on('error', (error) => {
+    throw new SyntaxError(error.message);
+  });
+  parser.on('opentagstart', () => {
+    start = xml.lastIndexOf('<', parser.position - 1);
+  });
+  parser.on('opentag', ({ name: tag, attributes }) => {
+    const at = parser.position;
+    const wanted = path.length <= depth;
+    const name = tag.slice(tag.indexOf(':') + 1);
+    const element: Open | undefined = wanted
+      ? { tag, name, attributes, start, openEnd: at, end: at, children: [] }
+      : undefined;
+    if (element !== undefined) path.at(-1)?.children.push(element);
+    root ??= element;
+    path.push(element);
+  });
+  parser.on('closetag', () => {
+    const element = path.pop();
+    if (element !== undefined) element.end = parser.position;
+  });
+  parser.write(xml).close();
+  if (root === undefined) throw new SyntaxError('there is nothing in it');
+  return root;
+}
+
+export const childNamed = (element: ElementSpan, name: string): ElementSpan | undefined =>
+  element.children.find((child) => child.name === name);
+
+export const childrenNamed = (element: ElementSpan | undefined, name: string): readonly ElementSpan[] =>
+  element?.children.filter((child) => child.name === name) ?? [];
+
+export interface Edit {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+/** Makes the changes, which do not overlap; insertions at one place keep their order. */
+export function applyEdits(xml: string, edits: readonly Edit[]): string {
+  let text = '';
+  let at = 0;
+  for (const edit of [...edits].sort((a, b) => a.start - b.start || a.end - b.end)) {
+    text += xml.slice(at, edit.start) + edit.text;
+    at = edit.end;
+  }
+  return text + xml.slice(at);
+}
+
+export function attributesText(attributes: Readonly<Record<string, string | undefined>>): string {
+  return Object.entries(attributes)
+    .map(([name, value]) => (value === undefined ? '' : ` ${name}="${markup(value)}"`))
+    .join('');
+}
+
+/** The opening tag of an element with other attributes; undefined takes one away. */
+export function retagged(
+  xml: string,
+  element: ElementSpan,
+  changes: Readonly<Record<string, string | undefined>>,
+): Edit {
+  const isEmpty = xml.slice(element.start, element.openEnd).endsWith('/>');
+  const text = `<${element.tag}${attributesText({ ...element.attributes, ...changes })}${isEmpty ? '/>' : '>'}`;
+  return { start: element.start, end: element.openEnd, text };
+}
+
+/** The edit that puts text at the end of what an element holds. */
+export function appended(xml: string, element: ElementSpan, text: string): Edit {
+  if (element.openEnd < element.end) {
+    const at = xml.lastIndexOf('</', element.end - 1);
+    return { start: at, end: at, text };
+  }
+  const open = xml.slice(element.start, element.end).replace(/\s*\/>$/, '>');
+  return { start: element.start, end: element.end, text: `${open}${text}</${element.tag}>` };
+}
+
+/** What an element holds, as it is written. */
+export function innerText(xml: string, element: ElementSpan): string {
+  return element.openEnd === element.end ? '' : xml.slice(element.openEnd, xml.lastIndexOf('</', element.end - 1));
+}
+
+export const prefixOf = (element: ElementSpan): string =>
+  element.tag.slice(0, element.tag.length - element.name.length);
