@@ -1,3 +1,4 @@
+import type { Nullable } from '@univerjs/core';
 import {
   type ArrayValueObject,
   BaseFunction,
@@ -13,7 +14,7 @@ const repaired = new WeakSet<BaseFunction>();
 
 const dayOfMonth = (serial: number): number => new Date(Math.floor(serial - epochDays) * 86_400_000).getUTCDate();
 
-function at(value: BaseValueObject, row: number, column: number): BaseValueObject | null | undefined {
+function at(value: BaseValueObject, row: number, column: number): Nullable<BaseValueObject> {
   if (!value.isArray()) return value;
   const array = value as ArrayValueObject;
   return array.get(Math.min(row, array.getRowCount() - 1), Math.min(column, array.getColumnCount() - 1));
