@@ -128,6 +128,64 @@ describe('the adapter spreads over ranges', () => {
     expect(block[3]![1]).toBe(0.25);
   });
 
+  it('pairs cells as spreadsheet arrays do: row with column, one with many, cell with cell', () => {
+    const product = define({
+      name: 'TEST.PRODUCT',
+      summary: 'One number and a second one.',
+      units: false,
+      arguments: { first: { kind: 'number', meaning: 'first' }, second: { kind: 'number', meaning: 'second' } },
+      result: { scalar: 'number' },
+      compute: ({ first, second }) => 100 * first + second,
+      sources: ['a test'],
+      example: { formula: '=SILT.TEST.PRODUCT(1,2)', gives: '102' },
+    });
+    const call = adapt(product, makeError);
+    const grid = [
+      [1, 2, 3],
+      [4, 5, 6],
+    ];
+    const row = [[7, 8, 9]];
+    const column = [[7], [8]];
+    expect(call(row, column)).toEqual([
+      [707, 807, 907],
+      [708, 808, 908],
+    ]);
+    expect(call(column, row)).toEqual([
+      [707, 708, 709],
+      [807, 808, 809],
+    ]);
+    expect(call(grid, row)).toEqual([
+      [107, 208, 309],
+      [407, 508, 609],
+    ]);
+    expect(call(column, grid)).toEqual([
+      [701, 702, 703],
+      [804, 805, 806],
+    ]);
+    expect(call(grid, 5)).toEqual([
+      [105, 205, 305],
+      [405, 505, 605],
+    ]);
+    expect(call(grid, grid)[1]).toEqual([404, 505, 606]);
+    expect(says(call, grid, [[1], [2], [3]])).toContain('second: 3 rows do not fit the 2 rows');
+    expect(says(call, grid, [[1, 2]])).toContain('second: 2 columns do not fit the 3 columns');
+  });
+
+  it('gives a million values or ten thousand stacked rows, and says so where it would be more', () => {
+    const column = (count: number) => Array.from({ length: count }, () => ['']);
+    expect(ratioCall('metric', column(1_000_000)).length).toBe(1_000_000);
+    expect(says(ratioCall, 'metric', column(1_000_001))).toBe(
+      '#VALUE! length: the answer would be 1000001 values; give smaller ranges',
+    );
+    expect(frustumCall('metric', column(10_000), 1).length).toBe(10_000);
+    expect(says(frustumCall, 'metric', column(10_001), 1)).toContain('top: the answer would be 10001 values');
+    const lengths = (count: number) => Array.from({ length: count }, (_, i) => [`a${i}`, 1]);
+    expect(totalCall('metric', lengths(10_000)).length).toBe(10_000);
+    expect(says(totalCall, 'metric', lengths(10_001))).toBe(
+      '#VALUE! table: the answer would be 10001 rows; at most 10000 are given, so ask for fewer',
+    );
+  });
+
   it('combines a column with a single value and refuses sizes that do not fit', () => {
     expect(frustumCall('US', [[2], [4]], 1)).toHaveLength(2);
     expect(says(frustumCall, 'US', [[2], [4]], [[1], [1], [1]])).toContain('bottom: 3 rows do not fit the 2 rows');

@@ -55,6 +55,16 @@ describe('converting between units', () => {
     expect(() => convert(value, from, to)).toThrow(message);
   });
 
+  it('answers the same again, also once more units were asked for than it remembers', () => {
+    const asked = () => [convert(10, 'mg/L as N', 'mg/L as NO3'), convert(3.25, 'in', 'mm'), convert(100, '°C', '°F')];
+    const first = asked();
+    for (let i = 0; i < 450; i++) {
+      expect(() => convert(1, `unit ${i}`, 'mm')).toThrow(`unit ${i} is not a unit`);
+      if (i % 50 === 0) expect(asked()).toEqual(first);
+    }
+    expect(asked()).toEqual(first);
+  });
+
   it('names the nearest units for one that is not known', () => {
     expect(() => convert(1, 'galons/h', 'L/h')).toThrow(/^galons\/h is not a unit that is read \(nearest: /);
   });

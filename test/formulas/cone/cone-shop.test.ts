@@ -140,6 +140,22 @@ describe('cautions about a cone', () => {
     expect(texts({ ...plain, height: 9.25 * inch * Math.sqrt(3) })).toContain('nothing was found');
   });
 
+  it('turn at 45 and at 60 degrees, to a ten-thousandth', () => {
+    const across = (22.5 - 4) / 2;
+    const at = (degrees: number) => texts({ ...plain, height: across * inch * Math.tan((degrees * Math.PI) / 180) });
+    expect(at(44.9999)).toContain('under 45');
+    expect(at(45)).not.toContain('under 45');
+    expect(at(45)).toContain('under 60');
+    expect(at(59.9999)).toContain('under 60');
+    expect(at(60)).not.toContain('under 60');
+    expect(at(60.0001)).not.toContain('under');
+  });
+
+  it('take a cone as wide as the drum, and none wider', () => {
+    expect(texts({ ...plain, drum: plain.top })).not.toContain('does not go into the drum');
+    expect(texts({ ...plain, drum: plain.top * (1 - 1e-9) })).toContain('does not go into the drum');
+  });
+
   it('always say that wet mix lifts the cone', () => {
     expect(texts(plain)).toContain('lifts it');
     expect(texts({ ...plain, height: 20 * inch })).toContain('lifts it');

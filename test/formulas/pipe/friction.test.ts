@@ -37,9 +37,27 @@ describe('frictionFactor', () => {
   it('is 64/Re where the flow is laminar, whatever the wall', () => {
     expect(frictionFactor(1000, 0.05)).toBe(0.064);
   });
+
+  it('leaves 64/Re at 2000 and reaches Colebrook at 4000, on a straight line between', () => {
+    for (const e of [0, 1e-3, 0.05]) {
+      expect(frictionFactor(2000, e)).toBe(0.032);
+      expect(frictionFactor(2010, e)).toBeGreaterThan(64 / 2010);
+      expect(frictionFactor(3990, e)).not.toBeCloseTo(colebrook(3990, e), 7);
+      expect(frictionFactor(4010, e)).toBe(colebrook(4010, e));
+      expect(frictionFactor(3000, e)).toBeCloseTo((0.032 + colebrook(4000, e)) / 2, 15);
+      expect(frictionFactor(2500, e)).toBeCloseTo(0.032 * 0.75 + colebrook(4000, e) * 0.25, 15);
+    }
+  });
 });
 
 describe('fullyTurbulentFactor', () => {
+  it('takes clean commercial steel as 0.00015 ft rough (Moody 1944; Crane Technical Paper 410, page A-23, from memory)', () => {
+    const rough = 0.00015 * 0.3048;
+    for (const bore of [0.0158, 0.0525, 0.154]) {
+      expect(1 / Math.sqrt(fullyTurbulentFactor(bore))).toBeCloseTo(2 * Math.log10((3.7 * bore) / rough), 12);
+    }
+  });
+
   it('is within 5 % of Crane’s table A-26, 0.027 at 1/2 in to 0.015 at 6 in', () => {
     for (const [bore, factor] of [
       [0.622, 0.027],

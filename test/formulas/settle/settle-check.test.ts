@@ -79,6 +79,23 @@ describe('settleCheck', () => {
     expect(settleCheck({ ...bank, bore: 0.15 })[0]!.text).toContain('lie down');
   });
 
+  it('turns at each limit: overflow rate, fastest and slowest inlet', () => {
+    const texts = (changed: Partial<SettlingBank>) =>
+      settleCheck({ ...bank, ...changed })
+        .map(({ text }) => text)
+        .join();
+    const overflow = settleOverflow(bank.flow, bank.diameter, bank.count);
+    // Up to 0.8 % more is how one measured rate is printed in two units.
+    expect(texts({ overflowLimit: overflow / 1.00799 })).not.toContain('rises at {overflow}, faster');
+    expect(texts({ overflowLimit: overflow / 1.00801 })).toContain('rises at {overflow}, faster');
+    const inlet = pipeVelocity(bank.flow / bank.count, bank.bore);
+    expect(texts({ fastestInlet: inlet })).not.toContain('breaks solids');
+    expect(texts({ fastestInlet: inlet * (1 - 1e-9) })).toContain('breaks solids');
+    expect(texts({ slowestInlet: inlet, fastestInlet: 9 })).not.toContain('lie down');
+    expect(texts({ slowestInlet: inlet * (1 + 1e-9), fastestInlet: 9 })).toContain('lie down');
+    expect(texts({ flow: 0 })).toContain('Nothing found');
+  });
+
   it('gives each mark in a sentence its figure', () => {
     for (const bore of [0.02, 0.05, 0.15]) {
       for (const { text, figures } of settleCheck({ ...bank, bore, count: 1 })) {
