@@ -8,12 +8,12 @@ export interface MutatePart {
 const published = 'test/published/*.test.ts';
 const functions = ['test/functions/*.test.ts', 'test/catalogue/catalogue.test.ts', published];
 
-/** A folder of formulas, judged by its own tests, the published figures and what the functions answer. */
+/** A folder of formulas, judged by its own tests. */
 function formulas(folder: string): MutatePart {
   return {
     name: folder,
     mutate: [`src/formulas/${folder}/*.ts`],
-    tests: [`test/formulas/${folder}/*.test.ts`, published],
+    tests: [`test/formulas/${folder}/*.test.ts`],
   };
 }
 
@@ -24,13 +24,13 @@ export const mutateParts: readonly MutatePart[] = [
   {
     name: 'numeric',
     mutate: ['src/formulas/numeric/*.ts'],
-    tests: ['test/formulas/{numeric,pipe,settle,cone,harvest}/*.test.ts', published],
+    tests: ['test/formulas/{numeric,pipe,settle,cone,harvest}/*.test.ts'],
   },
-  { name: 'cut', mutate: ['src/formulas/cut/*.ts'], tests: ['test/formulas/{cut,cone}/*.test.ts', published] },
+  { name: 'cut', mutate: ['src/formulas/cut/*.ts'], tests: ['test/formulas/{cut,cone}/*.test.ts'] },
   {
     name: 'plan',
     mutate: ['src/formulas/plan/*.ts'],
-    tests: ['test/formulas/plan/*.test.ts', 'test/functions/plan*.test.ts', published],
+    tests: ['test/formulas/plan/*.test.ts', 'test/functions/plan*.test.ts'],
   },
   { name: 'units', mutate: ['src/units/*.ts'], tests: ['test/units/*.test.ts'] },
   {
