@@ -30,6 +30,7 @@ const samples = [
   ['stocking-scenarios', 'Farms side by side, from feed to the stage that reaches its limit first'],
   ['harvest-book', 'Solids pulled, nutrients in them, the garden that they feed'],
   ['water-book', 'The weekly water test, judged'],
+  ['own-figures', 'Your own growth, solids, filter and aerator figures, each with its error'],
 ] as const;
 
 function sampleTable(): string {

@@ -2,6 +2,7 @@ import type { WorkbookData } from '../workbook-model';
 import { coneCutPlan } from './cone-cut-plan/workbook';
 import { harvestBook } from './harvest-book/workbook';
 import { materialsWorkbook } from './materials-sheet/workbook';
+import { ownFigures } from './own-figures/workbook';
 import type { ReadyProfile } from './sheet-draft';
 import { stockingScenarios } from './stocking-scenarios/workbook';
 import { waterBook } from './water-book/workbook';
@@ -23,6 +24,7 @@ export const readyMade: readonly ReadyMade[] = [
   { id: 'stocking-scenarios', title: 'Stocking scenarios', build: stockingScenarios },
   { id: 'harvest-book', title: 'Harvest book', build: harvestBook },
   { id: 'water-book', title: 'Water book', build: waterBook },
+  { id: 'own-figures', title: 'Own figures', build: ownFigures },
 ];
 
 export const readyProfiles: readonly ReadyProfile[] = ['US', 'metric'];

@@ -1,0 +1,84 @@
+import type { SheetData } from '../../workbook-model';
+import { columnWidths, framed, print, unitOf, withUnit } from '../frame';
+import type { ReadyProfile } from '../sheet-draft';
+import { formats, formatted } from '../styles';
+
+const last = 40;
+
+/** 2026-03-02 as a spreadsheet's day number. */
+const firstDay = 46_083;
+
+/** Days since the first weighing, mean mass of one in g, mean °C since the weighing before. */
+const weighings: readonly (readonly [number, number, number])[] = [
+  [0, 62, 26.5],
+  [14, 83, 26.5],
+  [28, 105, 27],
+  [42, 135, 27.5],
+  [56, 166, 27.5],
+  [70, 203, 28],
+];
+
+const fahrenheit = (celsius: number): number => Math.round((celsius * 1.8 + 32) * 2) / 2;
+
+/** Weighings, and the growth coefficient and the feed conversion that they come to. */
+export function fishSheet(profile: ReadyProfile): SheetData {
+  const us = profile === 'US';
+  const widths = [14, 16, 18, 3, 34, 14, 14];
+  const draft = framed({
+    name: 'Fish',
+    title: 'How your fish grow, and what they eat for it',
+    step: 'One row each time you weigh: the date, the mean mass of one, the mean water temperature since the row before; the first temperature is ignored. Below: feed and biomass over the same time.',
+    widths,
+  });
+  draft
+    .put('A4', 'yyyy-mm-dd', 'note')
+    .put('B4', unitOf('fish'), 'note')
+    .put('C4', unitOf('temperature'), 'note')
+    .across('A5', ['Date', 'Mean mass of one', 'Temperature since'], 'heading')
+    .height(5, 32)
+    .fill(`A6:A${last}`, formatted('input', formats.date))
+    .fill(`B6:C${last}`, 'input');
+  weighings.forEach(([day, grams, celsius], index) => {
+    draft
+      .put(`A${6 + index}`, firstDay + day, formatted('input', formats.date))
+      .put(`B${6 + index}`, us ? Math.round(grams * 0.3527396) / 10 : grams, 'input')
+      .put(`C${6 + index}`, us ? fahrenheit(celsius) : celsius, 'input');
+  });
+  draft
+    .fill('E5:G5', 'heading')
+    .fill('E6:F6', formatted('total', formats.four))
+    .fill('G6', 'total')
+    .put(
+      'E5',
+      `=SILT.STOCK.COEFFICIENT(SiltUnits,FILTER(A6:C${last},A6:A${last}<>""),TRUE)`,
+      'heading',
+      'Per cent form, as STOCK.GROW takes it.',
+    )
+    .put('E9', 'Feed conversion', 'section')
+    .put('E10', withUnit('Feed fed', 'mass'))
+    .put('F10', us ? 95 : 43, 'input')
+    .put('E11', withUnit('Biomass at the start', 'mass'))
+    .put('F11', us ? 48 : 21.7, 'input')
+    .put('E12', withUnit('Biomass at the end', 'mass'))
+    .put('F12', us ? 111 : 50.3, 'input')
+    .put('E13', withUnit('Taken out', 'mass'))
+    .put('F13', 0, 'input')
+    .put('E14', withUnit('Died', 'mass'))
+    .put('F14', us ? 2 : 0.9, 'input')
+    .put('E15', 'Feed conversion', 'total')
+    .put('F15', '=SILT.STOCK.CONVERSION(SiltUnits,F10,F12-F11+F13,F14)', formatted('total', formats.two));
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    frozenRows: 5,
+    tabColor: '1F7A8C',
+    print: print(profile, `A1:G${last}`, { titleRows: '1:5' }),
+  });
+}
+
+/** What the summary reads. */
+export const fishFigures = {
+  coefficient: 'Fish!E6',
+  error: 'Fish!F6',
+  weighings: 'Fish!G6',
+  conversion: 'Fish!F15',
+} as const;

@@ -1,0 +1,58 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readyProfiles } from '../../src/workbooks/sheets/ready-made';
+import { type OpenReadyMade, openReadyMade } from './open-ready-made';
+
+describe.each(readyProfiles)('the workbook of own figures (%s)', (profile) => {
+  let open: OpenReadyMade;
+  beforeAll(async () => {
+    open = await openReadyMade('own-figures', profile);
+  }, 60_000);
+  afterAll(() => open.book.dispose());
+
+  const line = (row: number) => open.values('Figures', `A${row}:I${row}`)[0] ?? [];
+
+  it('gives each figure with its error, ready to copy', () => {
+    for (const row of [5, 7, 8, 9, 10]) {
+      const [, value, error, , half, , , text] = line(row);
+      expect(Number(half)).toBeCloseTo(2.449 * Number(error), 12);
+      expect(String(text)).toMatch(/^\d+\.\d+ ± \d+\.\d+( (g\/m2\/d|kg\/h|lb\/h))?$/);
+      expect(Number.parseFloat(String(text)) / Number(value)).toBeCloseTo(1, 1);
+    }
+    const scenario = new Map(open.values('Figures', 'G15:H19').map(([name, text]) => [name, text]));
+    expect([...scenario.keys()]).toEqual(['conversion', 'solids share', 'removal', 'nitrification', 'air supply']);
+    expect(scenario.get('removal')).toBe(line(8)[7]);
+  });
+
+  it('shows the same farm whatever the units, but for rounding of what was typed', () => {
+    expect(Number(line(5)[1])).toBeCloseTo(0.1, 2);
+    expect(Number(line(7)[1])).toBeCloseTo(0.185, 2);
+    expect(Number(line(8)[1])).toBeCloseTo(0.349, 3);
+  });
+
+  it('says that a figure from three weighings is one, and widens it by t', async () => {
+    await open.type({
+      'Fish!A9': '',
+      'Fish!B9': '',
+      'Fish!C9': '',
+      'Fish!A10': '',
+      'Fish!B10': '',
+      'Fish!C10': '',
+      'Fish!A11': '',
+      'Fish!B11': '',
+      'Fish!C11': '',
+    });
+    const [, , error, readings, half, , , , sure] = line(5);
+    expect(readings).toBe(3);
+    // t at 0.84 with 1 degree of freedom is tan(0.34 pi).
+    expect(Number(half) / Number(error)).toBeCloseTo(2.449 * Math.tan(0.34 * Math.PI), 2);
+    expect(sure).toBe('from 3 readings only: measure on');
+  });
+
+  it('leaves the scenario alone where a log is empty', async () => {
+    const rows = [6, 7, 8, 9, 10, 11].flatMap((row) => [`Filter!B${row}`, `Filter!C${row}`]);
+    await open.type(Object.fromEntries(rows.map((place) => [place, ''])));
+    expect(line(8)[7]).toBe('not measured');
+    expect(open.values('Figures', 'H17:H18')).toEqual([[''], ['']]);
+    expect(line(7)[7]).toMatch(/±/);
+  });
+});
