@@ -7,7 +7,7 @@
  * Source: mass balance, as in waste-balance.ts.
  */
 import { slurryWater } from '../harvest/slurry';
-import { airCarbonDioxide, systemCarbonDioxide } from '../water/carbon-dioxide-air';
+import { systemCarbonDioxide } from '../water/carbon-dioxide-air';
 import {
   type AmmoniaBalance,
   ammoniaBalance,
@@ -46,10 +46,8 @@ export function farmAmmonia(model: FarmModel, flow: number, solids: SolidsBalanc
 
 /** Carbon dioxide in the tank, kg/m3: that of air, and what is made over flow x degassing, the share removed a pass. */
 export function farmCarbonDioxide(model: FarmModel, flow: number, nitrified: number, degassing: number): number {
-  const { temperature, elevation, alkali } = model.scenario;
-  const made = systemCarbonDioxide(model.oxygen, nitrified, alkali);
-  if (made === 0) return airCarbonDioxide(temperature, elevation);
-  return airCarbonDioxide(temperature, elevation) + made / (flow * degassing);
+  const made = systemCarbonDioxide(model.oxygen, nitrified, model.scenario.alkali);
+  return made === 0 ? model.airCarbonDioxide : model.airCarbonDioxide + made / (flow * degassing);
 }
 
 export function farmBalance(model: FarmModel, flow: number): FarmBalance {

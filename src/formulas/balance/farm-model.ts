@@ -11,6 +11,7 @@ import { Refusal } from '../refusal';
 import { settleOverflow } from '../settle/settle-drums';
 import { stockFeed } from '../stock/stock';
 import { NITROGEN_IN_PROTEIN } from '../water/atomic-mass';
+import { airCarbonDioxide } from '../water/carbon-dioxide-air';
 import { idealParts, measuredParts, mixedParts, type SolidsParts, unsettled } from './settling-parts';
 import type { SolidsSinks } from './solids-balance';
 
@@ -32,6 +33,8 @@ export interface FarmModel {
   readonly capacity: number;
   /** Water let out, without that in the slurry. */
   readonly out: number;
+  /** Carbon dioxide of water in balance with air, where degassing is given; else 0. */
+  readonly airCarbonDioxide: number;
   /** The most that is denitrified, and that plants take as nitrate. */
   readonly denitrified: number;
   readonly plants: number;
@@ -102,6 +105,7 @@ export function farmModel(scenario: Scenario, factors: ScenarioFactors): FarmMod
     nitrification,
     capacity: mediaGiven(scenario) * nitrification,
     out,
+    airCarbonDioxide: scenario.degassing === undefined ? 0 : airCarbonDioxide(scenario.temperature, scenario.elevation),
     denitrified: scenario.passiveDenitrification * nitrogenFed,
     plants: bed * scenario.plantUptake,
   };

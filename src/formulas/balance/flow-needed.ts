@@ -21,12 +21,12 @@ const GREATEST = 1e4;
 /** The least flow at which a level that falls with flow is within its limit. */
 function leastFlow(levelAt: (flow: number) => number, limit: number, guess: number): number {
   if (levelAt(0) <= limit) return 0;
+  if (levelAt(GREATEST) > limit) return Number.POSITIVE_INFINITY;
   let low = 0;
   let high = Math.min(guess, GREATEST);
   while (levelAt(high) > limit) {
-    if (high === GREATEST) return Number.POSITIVE_INFINITY;
     low = high;
-    high = Math.min(high * 4, GREATEST);
+    high = Math.min(high * 2, GREATEST);
   }
   // A level is nearly a constant over the flow, so that its inverse is nearly a straight line.
   return rootBetween((flow) => limit / levelAt(flow) - 1, low, high, 0);

@@ -8,7 +8,6 @@ import type { FarmModel } from '../balance/farm-model';
 import { unionizedAsTotal } from '../balance/flow-needed';
 import { loadOxygenFlow } from '../load/load';
 import { rootBetween } from '../numeric/root';
-import { airCarbonDioxide } from '../water/carbon-dioxide-air';
 
 /** Undefined where what it rests on is not given; Infinity where no feed reaches the limit. */
 export interface FeedAtLimit {
@@ -63,8 +62,8 @@ export function fedTimes(model: FarmModel, times: number): FarmModel {
 }
 
 function byCarbonDioxide(model: FarmModel, flow: number, degassing: number): number {
-  const { carbonDioxideLimit: limit, temperature, elevation } = model.scenario;
-  if (limit <= airCarbonDioxide(temperature, elevation)) return 0;
+  const { carbonDioxideLimit: limit } = model.scenario;
+  if (limit <= model.airCarbonDioxide) return 0;
   const over = (times: number): number => {
     const fed = fedTimes(model, times);
     const solids = farmSolids(fed, flow);

@@ -1,0 +1,78 @@
+import type { Scenario, ScenarioFactors } from '../../formulas/plan/plan-scenario';
+import type { Kind } from '../../units/kinds';
+import { coefficient } from '../coefficients/all';
+import { inputName } from '../reading/input-table';
+import type { NamedInput } from './named-input';
+import type { ReadScenario } from './scenario';
+import { type InputKey, inputKeys, scenarioInputs } from './scenario-inputs';
+
+/**
+ * A coefficient that a scenario rests on without having typed it: what is known of it, and how to put another figure in
+ * its place. `planResults(scenario, factors)` then works out every result, purely and in some tens of microseconds.
+ */
+export interface VaryingInput {
+  /** The input's name, or that of the coefficient where no input sets it. */
+  readonly name: string;
+  readonly kind: Kind;
+  /** In SI; low and high are the plan where no range is published. */
+  readonly low: number;
+  readonly plan: number;
+  readonly high: number;
+  readonly put: (into: Drawn, si: number) => void;
+}
+
+/** A scenario and its factors, to be changed in place. */
+export interface Drawn {
+  readonly scenario: { -readonly [K in keyof Scenario]: Scenario[K] };
+  readonly factors: { -readonly [K in keyof ScenarioFactors]: ScenarioFactors[K] };
+}
+
+/** Factors that no input sets, with their coefficients; the two captures count only for the settler that has them. */
+const factorKeys = {
+  ammoniaFactor: 'ammonia factor',
+  oxygenRatio: 'oxygen ratio system',
+  swirlCapture: 'swirl capture',
+  radialCapture: 'radial capture',
+  alpha: 'aerator alpha',
+  beta: 'aerator beta',
+} as const satisfies Partial<Record<keyof ScenarioFactors, string>>;
+
+/** What varies in a scenario: coefficients left at their default. Limits, choices and what was typed do not. */
+export function varyingInputs({ scenario, defaults }: ReadScenario): readonly VaryingInput[] {
+  const taken = new Set(defaults);
+  const inputs = inputKeys.flatMap((key) => {
+    const spec: NamedInput = scenarioInputs[key];
+    const name = inputName(scenarioInputs, key);
+    const from = coefficientOf(spec, name);
+    return from === undefined || !taken.has(name) || key === 'settler' ? [] : [varying(name, from, putInput(key))];
+  });
+  const factors = (Object.keys(factorKeys) as readonly (keyof typeof factorKeys)[]).flatMap((key) => {
+    const unused = key.endsWith('Capture') && key !== `${scenario.settler}Capture`;
+    return unused ? [] : [varying(factorKeys[key], factorKeys[key], ({ factors: into }, si) => (into[key] = si))];
+  });
+  return [...inputs, ...factors];
+}
+
+/** The coefficient that an input takes where it is left out; none where it is a limit or a choice of the farmer. */
+function coefficientOf(spec: NamedInput, name: string): string | undefined {
+  if ('reader' in spec) return spec.coefficient;
+  if (!('kind' in spec) || spec.decided) return undefined;
+  return spec.default === 'coefficient' ? name : undefined;
+}
+
+function putInput(key: InputKey): VaryingInput['put'] {
+  if (key === 'crop') {
+    return ({ scenario }, feed) => {
+      scenario.crop = { ...scenario.crop, feed };
+    };
+  }
+  return ({ scenario }, si) => {
+    // Every other input with a coefficient is a figure of its own name.
+    (scenario as Record<string, unknown>)[key] = si;
+  };
+}
+
+function varying(name: string, key: string, put: VaryingInput['put']): VaryingInput {
+  const { kind, low, typical, high } = coefficient(key);
+  return { name, kind, low: low ?? typical, plan: typical, high: high ?? typical, put };
+}
