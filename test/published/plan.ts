@@ -1,6 +1,7 @@
 import type { PublishedRow } from './published-row';
 
 const fao = 'FAO Fisheries Technical Paper 589 (2014)';
+const timmons = 'Timmons and Ebeling, Recirculating Aquaculture';
 const davidson = 'Davidson and Summerfelt, Aquacultural Engineering 33:47 (2005)';
 const practice = 'Common practice, no source';
 const POUND = 0.45359237;
@@ -29,7 +30,106 @@ const hot = fed(
   ['protein', '50 %'],
 );
 
+const advocate = 'Losordo and DeLong, Flow rate estimation for RAS, Global Aquaculture Advocate (July 2015)';
+const sprague =
+  'Sprague (1969), in Practical formulas for computing water exchange rates, Progressive Fish-Culturist 47:69 (1985)';
+const penne = 'Summerfelt and Penne, International Journal of Recirculating Aquaculture 8:43 (2007)';
+/** 4000 kg of fish of 680 g in 50 m3, fed 1.5 % a day of a feed with 40 % protein. */
+const growout = [
+  ['fish count', 4000 / 0.68],
+  ['fish mass', '680 g'],
+  ['feeding rate', '1.5 %'],
+  ['protein', '40 %'],
+  ['tank volume', '50 m3'],
+];
+/** 100 g of nitrogen and of phosphorus fed a day at a conversion of 1.6. */
+const nitrogenFed = fed('1.953125 kg/d', ['protein', '32 %'], ['conversion', 1.6], ['pump flow', '100 L/min']);
+const phosphorusFed = fed('10 kg/d', ['feed phosphorus', '1 %'], ['conversion', 1.6], ['pump flow', '100 L/min']);
+/** 46 g of ammonia nitrogen a day, all of it nitrified, at 1 g/m3: 46 m3 a day. */
+const oneMilligram = fed(
+  '1 kg/d',
+  ['protein', '50 %'],
+  ['pump flow', '46 m3/d'],
+  ['removal', '100 %'],
+  ['drums', 'none'],
+  ['passive denitrification', 'none'],
+);
+
 export const planPublished: readonly PublishedRow[] = [
+  {
+    call: ['PLAN.COMPARE', 'metric', growout],
+    cell: ['stocking', 2],
+    expected: 80,
+    tolerance: 1e-9,
+    source: advocate,
+    place: 'operating parameters: 80 kg/m3 x 50 m3 = 4,000 kg of fish of 680 g',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.COMPARE', 'US', growout],
+    cell: ['feed', 2],
+    expected: 60 / POUND,
+    tolerance: 1e-9,
+    source: advocate,
+    place: 'operating parameters: 4,000 kg x 1.5 % = 60 kg of feed a day',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.COMPARE', 'metric', fed('1 kg/d', ['drums', 'none'], ['tank volume', '1 m3'], ['water out', '1 m3'])],
+    cell: ['nitrate rise time', 2],
+    expected: -Math.log(1 - 0.9),
+    tolerance: 1e-9,
+    source: sprague,
+    place: 'T = -ln(1 - F) V/R, here for nine tenths of the water replaced, a volume a day',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.COMPARE', 'US', fed('1 kg/d', ['drums', 'none'], ['tank volume', '4 m3'], ['water out', '1 m3'])],
+    cell: ['nitrate rise time', 2],
+    expected: -4 * Math.log(1 - 0.9),
+    tolerance: 1e-9,
+    source: sprague,
+    place: 'T = -ln(1 - F) V/R, a quarter of the volume a day',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.COMPARE', 'metric', [...oneMilligram, ['temperature', '28 °C'], ['pH', 8]]],
+    cell: ['un-ionized ammonia', 2],
+    expected: 0.0654,
+    tolerance: 0.02,
+    source: 'UF/IFAS Extension FA16',
+    place: '0.0654 of the ammonia, here 1 mg/L, is un-ionized at 28 °C and pH 8.0',
+    known: 'read',
+  },
+  {
+    call: ['PLAN.COMPARE', 'metric', [...oneMilligram, ['alkali', 'calcium carbonate']]],
+    cell: ['alkali per day', 2],
+    expected: 7.14 * 0.046,
+    tolerance: 2e-3,
+    source: timmons,
+    place: '7.14 g of alkalinity a g of ammonia nitrogen nitrified, rounded masses',
+    known: 'memory',
+  },
+  {
+    call: ['PLAN.BALANCE', 'metric', nitrogenFed],
+    cell: ['kept by fish', 2],
+    expected: (12 + 44.1) / 2,
+    absolute: (44.1 - 12) / 2,
+    source: penne,
+    place: 'abstract: fish kept 12.0 to 44.1 % of the nitrogen fed, by species and size; the middle, within the range',
+    known: 'read',
+    disagrees: 'Five groups of fish in one facility differ almost four times.',
+  },
+  {
+    call: ['PLAN.BALANCE', 'metric', phosphorusFed],
+    cell: ['kept by fish', 3],
+    expected: (14.8 + 53.8) / 2,
+    absolute: (53.8 - 14.8) / 2,
+    source: penne,
+    place: 'abstract: fish kept 14.8 to 53.8 % of the phosphorus fed; the middle, within the range',
+    known: 'read',
+    disagrees: 'Five groups of fish in one facility differ almost four times.',
+  },
   {
     call: ['PLAN.COMPARE', 'US', smallUnit],
     cell: ['media surface', 2],

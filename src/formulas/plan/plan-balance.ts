@@ -3,6 +3,18 @@
  */
 import type { Farm } from './plan-farm';
 
+/** The places that something may go to, in order. */
+export const balancePlaces = [
+  'kept by fish',
+  'drums',
+  'pads',
+  'beds',
+  'plants',
+  'let out',
+  'air',
+  'builds up',
+] as const;
+
 /** kg/s each; a figure that rests on something not given is undefined. */
 export interface BalanceRow {
   readonly where: string;

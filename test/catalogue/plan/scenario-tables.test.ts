@@ -78,3 +78,26 @@ describe('a result of the table', () => {
     }
   });
 });
+
+describe('the other sheets of a scenario', () => {
+  const everything = [...farm.filter(([name]) => name !== 'media volume'), ['media volume', 'none']] as const;
+
+  it('leave PLAN.LIMIT room for every stage that there can be', () => {
+    const limit = sheet('Limit');
+    const section = limit.cells.find(({ value }) => value === 'Cautions for this scenario')!.row;
+    const rows = spill('PLAN.LIMIT', 'US', everything, true);
+    expect(rows.map(([stage]) => stage)).toContain('circulation, carbon dioxide');
+    expect(rows.map(([stage]) => stage)).toContain('gravel beds, nitrification');
+    expect(5 + rows.length).toBeLessThan(section);
+  });
+
+  it('chart the places of PLAN.BALANCE, all of them and nothing else', () => {
+    const rows = spill('PLAN.BALANCE', 'US', farm, true);
+    for (const { series } of sheet('Balance').charts ?? []) {
+      const [first, last] = /\$A\$(\d+):\$A\$(\d+)$/.exec(series[0]!.categories!)!.slice(1).map(Number);
+      const charted = rows.slice(first! - 6, last! - 5).map(([where]) => where);
+      expect(charted).toEqual(rows.map(([where]) => where).slice(2, -2));
+    }
+    expect(sheet('Balance').charts?.length).toBe(3);
+  });
+});

@@ -1,5 +1,6 @@
 import { numberFormats } from '../../../catalogue/number-formats';
 import { compareRows, type ResultKey, resultKeys, scenarioResults } from '../../../catalogue/plan/scenario-results';
+import { balancePlaces } from '../../../formulas/plan/plan-balance';
 import type { ChartData, SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
 import { chooser } from '../chooser';
@@ -51,10 +52,15 @@ export function compareSheet(profile: ReadyProfile): SheetData {
     frozenColumns: 2,
     tabColor: '1F7A8C',
     charts: [
-      chart('Feed and solids a day', 'H4:O18', ['feed', 'solids', 'solidsCaptured'], {
-        valueTitle: 'a day, in the unit of column B',
-        valueFormat: '0.0',
-      }),
+      chart(
+        'Solids a day: made, and where they go',
+        'H4:O18',
+        ['solids', 'solidsCaptured', 'solidsToPads', 'solidsToBeds'],
+        {
+          valueTitle: 'a day, in the unit of column B',
+          valueFormat: '0.0',
+        },
+      ),
       chart('Minutes that the fish have when pump and air stop', 'H20:O34', ['oxygenTime'], {
         valueTitle: 'minutes',
         valueFormat: '0',
@@ -64,6 +70,14 @@ export function compareSheet(profile: ReadyProfile): SheetData {
         valueFormat: '#,##0',
       }),
       chart('Plants that the feed carries', 'P20:W34', ['plants'], { valueTitle: 'plants', valueFormat: '#,##0' }),
+      chart('What is in the water at steady state', 'H36:O50', ['solidsInTank', 'nitrateInTank'], {
+        valueTitle: 'in the unit of column B',
+        valueFormat: '#,##0',
+      }),
+      chart('Ammonia in the tank', 'P36:W50', ['ammoniaInTank'], {
+        valueTitle: 'as N, in the unit of column B',
+        valueFormat: '0.00',
+      }),
     ],
     print: print(profile, `A1:F${last}`, { landscape: false, fitToHeight: 1 }),
   });
@@ -83,13 +97,13 @@ export function limitSheet(profile: ReadyProfile): SheetData {
   draft
     .put('A4', 'Scenario (number or name)', 'heading')
     .fill('A6:E6', 'heading')
-    .fill('A7:E18', 'result')
-    .fill('B7:B18', formatted('result', '#,##0.0##'))
-    .fill('C7:C18', formatted('result', '#,##0'))
-    .fill('D7:D18', formatted('result', '0%'))
+    .fill('A7:E20', 'result')
+    .fill('B7:B20', formatted('result', '#,##0.0##'))
+    .fill('C7:C20', formatted('result', '#,##0'))
+    .fill('D7:D20', formatted('result', '0%'))
     .put('A6', `=SILT.PLAN.LIMIT(SiltUnits,${chosen},TRUE)`, 'heading')
-    .put('A20', 'Cautions for this scenario', 'section')
-    .sentences(`=SILT.PLAN.CHECK(SiltUnits,${chosen})`, 'G21', 'A21:D21', 20);
+    .put('A22', 'Cautions for this scenario', 'section')
+    .sentences(`=SILT.PLAN.CHECK(SiltUnits,${chosen})`, 'G23', 'A23:D23', 20);
   chooser(draft, {
     what: 'scenario',
     list: scenarioTitles,
@@ -103,6 +117,67 @@ export function limitSheet(profile: ReadyProfile): SheetData {
     columnWidths: columnWidths(widths),
     frozenRows: 4,
     tabColor: '1F7A8C',
-    print: print(profile, 'A1:E45', { fitToHeight: 1 }),
+    print: print(profile, 'A1:E47', { fitToHeight: 1 }),
+  });
+}
+
+/** The places that PLAN.BALANCE names, from the row under `in`. */
+const placeRows = { first: 8, last: 7 + balancePlaces.length } as const;
+
+function placesChart(title: string, place: string, column: 'B' | 'C' | 'D'): ChartData {
+  const { first, last: end } = placeRows;
+  return {
+    type: 'column',
+    title,
+    place,
+    series: [
+      {
+        name: `Balance!$${column}$6`,
+        categories: `Balance!$A$${first}:$A$${end}`,
+        values: `Balance!$${column}$${first}:$${column}$${end}`,
+      },
+    ],
+    valueTitle: 'a day',
+    valueFormat: '#,##0.0',
+  };
+}
+
+/** Where solids, nitrogen and phosphorus of one farm go. */
+export function balanceSheet(profile: ReadyProfile): SheetData {
+  const widths = [34, 18, 18, 18];
+  const end = placeRows.last + 2;
+  const draft = framed({
+    name: 'Balance',
+    title: 'Where it all goes in a day',
+    step: 'Choose a scenario. At steady state what goes out equals what is made; what builds up has nothing that takes it. Not traced is what no row accounts for: dissolved phosphorus and, without conversion, what fish keep.',
+    caution: cautions.solids,
+    widths,
+  });
+  draft
+    .put('A4', 'Scenario (number or name)', 'heading')
+    .fill('A6:D6', 'heading')
+    .fill(`A7:D${end}`, 'result')
+    .fill(`B7:D${end}`, formatted('result', '#,##0.0##'))
+    .fill(`A${end - 1}:D${end}`, formatted('total', '#,##0.0##'))
+    .put('A6', `=SILT.PLAN.BALANCE(SiltUnits,${chosenScenario('$C$4')},TRUE)`, 'heading');
+  chooser(draft, {
+    what: 'scenario',
+    list: scenarioTitles,
+    typed: 'B4',
+    place: 'C4',
+    shown: 'D4',
+    listed: 'A5',
+    first: 2,
+  });
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    frozenRows: 4,
+    tabColor: '1F7A8C',
+    charts: [
+      placesChart('Solids', 'F4:M18', 'B'),
+      placesChart('Nitrogen', 'F20:M34', 'C'),
+      placesChart('Phosphorus', 'F36:M50', 'D'),
+    ],
+    print: print(profile, `A1:D${end}`, { landscape: false, fitToHeight: 1 }),
   });
 }

@@ -34,6 +34,8 @@ const inputs: Partial<Record<InputKey, Input>> = {
   ph: { US: same(7) },
   highestPh: { US: same(7.4) },
   tankVolume: { US: [400, 1100, 2500, 600], metric: [1500, 4200, 9500, 2300] },
+  waterOut: { US: [25, 70, 160, 10], metric: [95, 265, 600, 40] },
+  conversion: { US: same(1.9) },
   pumpFlow: { US: [10, 25, 50, 12], metric: [38, 94, 188, 45] },
   airSupply: { US: [0.3, 0.8, 1.6, 0.2], metric: [0.14, 0.36, 0.73, 0.09] },
   settler: { US: ['swirl', 'swirl', 'swirl', ''] },

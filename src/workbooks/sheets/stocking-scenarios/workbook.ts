@@ -3,7 +3,7 @@ import { cautions } from '../cautions';
 import type { ReadyProfile } from '../sheet-draft';
 import { startSheet } from '../start-sheet';
 import { unitsNames, unitsSheet } from '../units-sheet';
-import { compareSheet, limitSheet } from './results';
+import { balanceSheet, compareSheet, limitSheet } from './results';
 import { inputsSheet, scenariosSheet } from './scenarios';
 
 /** Farms of several sizes side by side, and the first limit of each. */
@@ -21,7 +21,7 @@ export function stockingScenarios(profile: ReadyProfile): WorkbookData {
         lines: [
           'Scenarios: one column a farm; type over its fish, water, equipment and prices. Blank is not given, none is absent.',
           'Compare: nothing; read the farms side by side, with charts at the right.',
-          'Limit: choose a scenario; read what each stage carries, the first limit, and the cautions below.',
+          'Limit and Balance: choose a scenario; read what each stage carries, the first limit and the cautions; then where solids, nitrogen and phosphorus go.',
           'Inputs: nothing; every input there is, with its default and where that comes from.',
           'Silt units: US or metric.',
         ],
@@ -30,6 +30,7 @@ export function stockingScenarios(profile: ReadyProfile): WorkbookData {
       scenariosSheet(profile),
       compareSheet(profile),
       limitSheet(profile),
+      balanceSheet(profile),
       inputsSheet(profile),
       unitsSheet(profile),
     ],
