@@ -29,6 +29,20 @@ function officeObjectsIn(path: string): string[] {
   return [...found];
 }
 
+/**
+ * What browsers got in 2022 and later, by name; Excel for Mac runs add-ins in the browser of its system. `at` is left
+ * out, which every system has on which Microsoft still updates Excel (ECMAScript 2022 and 2023, new built-ins).
+ */
+const tooNew =
+  /\.(toSorted|toReversed|toSpliced|findLast|findLastIndex|hasOwn|groupBy|fromAsync|withResolvers|isWellFormed|toWellFormed)\(/;
+/** What only Node and the builds run. */
+const neverInExcel = /^src\/(command-line|tools|manual|offline)\//;
+
+test('nothing that Excel loads calls what the browser of an older Mac lacks', () => {
+  const loaded = sources().filter((path) => !neverInExcel.test(path));
+  expect(loaded.filter((path) => tooNew.test(readFileSync(path, 'utf8')))).toEqual([]);
+});
+
 test('only the adapter, its script and the Excel host know Office objects', () => {
   const known = sources().map((path) => [path, officeObjectsIn(path)] as const);
   const users = known.filter(([, names]) => names.length > 0).map(([path]) => path);

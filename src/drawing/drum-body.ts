@@ -70,7 +70,7 @@ function water(figures: DrumFigures, h: number): readonly Entity[] {
     return line('mark', 'thin', { x: mark.x - half, y }, { x: mark.x + half, y });
   });
   return [
-    { shape: 'area', layer: 'mark', boundary: [...right, ...mirrored(right).toReversed()], tone: 0.09 },
+    { shape: 'area', layer: 'mark', boundary: [...right, ...[...mirrored(right)].reverse()], tone: 0.09 },
     line('mark', 'thin', { x: -radius, y: surface }, { x: radius, y: surface }),
     ...closed('mark', 'thin', [
       mark,

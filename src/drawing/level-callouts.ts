@@ -13,7 +13,7 @@ export interface Level {
  * The column runs rightwards from its edge, or leftwards where `side` is -1.
  */
 export function callouts(levels: readonly Level[], edge: number, h: number, side: 1 | -1 = 1): readonly Entity[] {
-  const sorted = levels.toSorted((a, b) => b.from.y - a.from.y);
+  const sorted = [...levels].sort((a, b) => b.from.y - a.from.y);
   const small = 0.85 * h;
   const tall = sorted.map(({ lines }) => (1 + lines.length) * lineStep * small + 0.6 * h);
   const places = spread(

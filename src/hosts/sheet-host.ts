@@ -21,7 +21,9 @@ export interface SheetHost {
   readonly read: (place: Place) => Promise<Block>;
   /** The used cells of every sheet that has any, hidden ones included. */
   readonly readUsed: () => Promise<readonly Block[]>;
-  /** Calls back after cells changed, by whoever; gives what ends it. */
+  /** Whether cells may still show results of before; left out where the host is never caught at that. */
+  readonly isCalculating?: () => Promise<boolean>;
+  /** Calls back after cells changed, by whoever, and after they were computed; gives what ends it. */
   readonly onCellsChanged: (listener: () => void) => Promise<Unsubscribe>;
   /** Writes all cells or none, as one step for the host's own undo where it can. */
   readonly write: (writes: readonly Write[]) => Promise<void>;

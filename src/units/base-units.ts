@@ -147,8 +147,10 @@ const bases = new Map<string, BaseUnit>(
 
 const prefixes: Readonly<Record<string, string>> = { milli: 'm', centi: 'c', kilo: 'k', micro: 'µ' };
 
+const symbols: ReadonlyMap<string, string> = new Map(Object.entries(names));
+
 function look(word: string): BaseUnit | undefined {
-  return bases.get(word) ?? bases.get((Object.hasOwn(names, word) && names[word]) || '');
+  return bases.get(word) ?? bases.get(symbols.get(word) ?? '');
 }
 
 /** The base unit of a name in lower case, singular or plural, short or long. */

@@ -84,7 +84,7 @@ export function unitOfKind(kind: Kind, text: string): Measure | undefined {
   const tidy = tidyUnit(text);
   if (tidy === '') return isUnitless(kind) ? bareNumber : undefined;
   const own = namedUnits[kind];
-  if (own && Object.hasOwn(own, tidy)) return own[tidy];
+  if (own && Object.keys(own).includes(tidy)) return own[tidy];
   const composed = composeUnit(tidy);
   return composed?.dimensions === dimensionsOf.get(kind) ? composed : undefined;
 }

@@ -67,5 +67,5 @@ export const kindRows: Readonly<Record<Kind, KindRow>> = table;
 export const kinds = Object.keys(table) as readonly Kind[];
 
 export function isKind(text: string): text is Kind {
-  return Object.hasOwn(table, text);
+  return (kinds as readonly string[]).includes(text);
 }

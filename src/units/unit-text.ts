@@ -82,10 +82,10 @@ export function composeUnit(tidy: string): Measure | undefined {
 /** A power of ten, a name, an exponent: `1000 ft2`, `m^-3`. */
 const factorPattern = /^(10+(?= ?[a-z]))? ?(\D+?)\^?(-?[123])?$/;
 
+const inShort: ReadonlyMap<string, string> = new Map(Object.entries(writtenOut));
+
 function compose(tidy: string): Measure | undefined {
-  const parts = tidy
-    .replace(/\b[a-z]+\b/g, (word) => (Object.hasOwn(writtenOut, word) ? (writtenOut[word] ?? word) : word))
-    .split(/([/·])/);
+  const parts = tidy.replace(/\b[a-z]+\b/g, (word) => inShort.get(word) ?? word).split(/([/·])/);
   let numerator = 1;
   let denominator = 1;
   let dimensions = 0;

@@ -26,7 +26,7 @@ export function typingPlace(typed: string): TypingPlace | undefined {
     else if (letter === ',' && braces === 0 && open.length > 0) open.at(-1)!.argument += 1;
     word = /[\w.]/.test(letter) ? word + letter : '';
   }
-  return open.findLast((call) => call.functionName !== '');
+  return open.filter((call) => call.functionName !== '').at(-1);
 }
 
 /** One line about the argument that is being typed: `kind (2 of 3): such as dimension or flow`. */

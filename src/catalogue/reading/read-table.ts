@@ -23,7 +23,7 @@ export function readTable(
 ): readonly Readonly<Record<string, unknown>>[] {
   const keys = Object.keys(columns);
   const specs = Object.values(columns);
-  const needed = specs.findLastIndex((spec) => !('blank' in spec && spec.blank)) + 1;
+  const needed = Math.max(0, ...specs.map((spec, at) => ('blank' in spec && spec.blank ? 0 : at + 1)));
   const names = keys.map(inWords);
   const list = names.join(', ');
   const widest = lines[0]?.length ?? 0;

@@ -86,6 +86,13 @@ function commonDivisor(a: number, b: number): number {
   return b === 0 ? a : commonDivisor(b, a % b);
 }
 
+/** The last of sorted heights that is not above a level; the first of them is below every level. */
+function lastUpTo(heights: readonly number[], level: number): number {
+  let at = heights.length - 1;
+  while (at > 0 && (heights[at] ?? level) > level) at--;
+  return heights[at] ?? level;
+}
+
 /** The heights at which runs begin and end, those that only rounding parts made one; runs are set to them. */
 function levels(runs: readonly Run[]): readonly number[] {
   const ends: number[] = [];
@@ -94,8 +101,8 @@ function levels(runs: readonly Run[]): readonly number[] {
   const least = 1e-12 * (ends.at(-1)! - ends[0]!);
   const heights = ends.filter((y, i) => i === 0 || y - ends[i - 1]! > least);
   for (const run of runs) {
-    run.from = heights.findLast((height) => height <= run.from)!;
-    run.to = heights.findLast((height) => height <= run.to)!;
+    run.from = lastUpTo(heights, run.from);
+    run.to = lastUpTo(heights, run.to);
   }
   return heights;
 }

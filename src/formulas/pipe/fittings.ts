@@ -94,11 +94,13 @@ function counted(words: string): { readonly count: number; readonly loss: Fittin
   );
 }
 
+const names: ReadonlyMap<string, string> = new Map(Object.entries(alike));
+
 function lookUp(name: string): FittingLoss | undefined {
   const singular = name.replace(/s\b/g, '').replace(/\bcros\b/g, 'cross');
   for (const one of [name, singular]) {
-    const known = Object.hasOwn(alike, one) ? alike[one]! : one;
-    if (Object.hasOwn(table, known)) return table[known];
+    const known = names.get(one) ?? one;
+    if (Object.keys(table).includes(known)) return table[known];
   }
   return undefined;
 }

@@ -1,10 +1,12 @@
 import { HostError, type SheetHost } from '../sheet-host';
+import { isCalculating, onCellsChanged } from './calculation';
 import { listen } from './events';
 import { insertSheets } from './insert-sheets';
 import { readNames, removeName, setName } from './names';
 import { readBlock, readSelection, readUsedBlocks } from './read-cells';
-import { run, supports } from './run';
+import { run } from './run';
 import { addSheet, readSheets, removeSheet } from './sheets';
+import { startWithWorkbook } from './startup';
 import { excelTheme, onExcelThemeChanged } from './theme';
 import { writeCells } from './write-cells';
 
@@ -31,18 +33,22 @@ export function excelHost(): SheetHost {
       }),
     read: (place) => run((context) => readBlock(context, place)),
     readUsed: () => run(readUsedBlocks),
-    onCellsChanged: async (listener) =>
-      supports('1.9')
-        ? listen((context, heard) => context.workbook.worksheets.onChanged.add(heard), listener)
-        : () => undefined,
+    isCalculating,
+    onCellsChanged,
     write: writeCells,
     names: readNames,
-    setName,
+    setName: async (name) => {
+      await setName(name);
+      await startWithWorkbook([name]);
+    },
     removeName,
     sheets: readSheets,
     addSheet,
     removeSheet,
-    insert: insertSheets,
+    insert: async (workbook, step) => {
+      await insertSheets(workbook, step);
+      await startWithWorkbook(workbook.names ?? []);
+    },
     theme: excelTheme,
     onThemeChanged: onExcelThemeChanged,
     openPage: (address) => {

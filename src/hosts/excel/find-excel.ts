@@ -1,12 +1,17 @@
 import type { SheetHost } from '../sheet-host';
 import { excelHost } from './excel-host';
+import { startWithWorkbook } from './startup';
 
 /** The Excel that this page stands in; undefined where the page was opened on its own or in another program. */
 export async function findExcel(): Promise<SheetHost | undefined> {
   if (typeof Office === 'undefined' || typeof Office.onReady !== 'function') return undefined;
   try {
     const { host } = await Office.onReady();
-    return host === Office.HostType.Excel ? excelHost() : undefined;
+    if (host !== Office.HostType.Excel) return undefined;
+    const excel = excelHost();
+    // A workbook that was made before the add-in was loaded here.
+    void excel.names().then(startWithWorkbook, () => undefined);
+    return excel;
   } catch {
     // An office.js that fails outside Office says so by rejecting.
     return undefined;

@@ -40,7 +40,7 @@ function kindOfColumn(column: Column): Kind | undefined {
 /** The kind of an input's figures by the name in its row. */
 export function kindOfInput(kinds: Readonly<Record<string, Kind>>, name: string): Kind | undefined {
   const folded = name.trim().toLowerCase().replace(/\s+/g, ' ');
-  return Object.hasOwn(kinds, folded) ? kinds[folded] : undefined;
+  return Object.keys(kinds).includes(folded) ? kinds[folded] : undefined;
 }
 
 /** The same role for numbers that go through arithmetic first. */

@@ -97,7 +97,7 @@ function inputTable(values: Grid, row: number, column: number, names: ReadonlySe
     const at = (line: number): string | undefined => nameIn(values[line]?.[left]);
     const start = [row, row + 1].find((line) => at(line) !== undefined);
     if (start === undefined) continue;
-    const rows = [...reached(start, -1, at).toReversed(), start, ...reached(start, 1, at)];
+    const rows = [...[...reached(start, -1, at)].reverse(), start, ...reached(start, 1, at)];
     const found = new Set(rows.map(at));
     if (!found.has('feed') && !found.has('fish count')) continue;
     const above = values[rows[0]! - 1];

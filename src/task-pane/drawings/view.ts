@@ -92,6 +92,11 @@ function build(context: PaneContext): ViewPart {
     looks += 1;
     const mine = looks;
     try {
+      if (await host.isCalculating?.()) {
+        // The host calls once more when it is done, and the selection is looked at again.
+        if (mine === looks) forget(`${host.name} is still calculating; the drawing follows when it is done.`);
+        return;
+      }
       const names = await host.names();
       const profile = units.now().units?.profile?.text;
       const sight = await recognize(selection, {

@@ -66,5 +66,5 @@ function whole(grid: Grid): number {
 
 export function sheetFunction(name: string): ((...given: readonly Grid[]) => Grid) | undefined {
   const plain = name.toUpperCase().replace(/^_XLFN\.(?:_XLWS\.)?/, '');
-  return Object.hasOwn(functions, plain) ? functions[plain] : undefined;
+  return Object.keys(functions).includes(plain) ? functions[plain] : undefined;
 }

@@ -29,7 +29,7 @@ export async function insertSheets(
     for (const { name } of workbook.names ?? []) {
       if (!before.names.has(name.toLowerCase()) && after.names.has(name.toLowerCase())) await host.removeName(name);
     }
-    for (const { name } of workbook.sheets.toReversed()) {
+    for (const { name } of [...workbook.sheets].reverse()) {
       if (!before.sheets.has(name.toLowerCase()) && after.sheets.has(name.toLowerCase())) await host.removeSheet(name);
     }
     throw stop === undefined ? error : stop.by;

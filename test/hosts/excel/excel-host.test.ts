@@ -207,6 +207,7 @@ describe('events, theme and pages', () => {
     await excel.happen('changed');
     expect(heard).toBe(1);
     await vi.waitFor(() => expect(excel.listeners('changed')).toBe(0));
+    await vi.waitFor(() => expect(excel.listeners('calculated')).toBe(0));
   });
 
   test('goes without events that this Excel does not have', async () => {
@@ -231,5 +232,39 @@ describe('events, theme and pages', () => {
     expect(await findExcel()).toBeUndefined();
     delete (globalThis as { Office?: unknown }).Office;
     expect(await findExcel()).toBeUndefined();
+  });
+});
+
+describe('calculation and start', () => {
+  test('tells that Excel is computing, and calls again once it has', async () => {
+    excel.calculationState = 'Calculating';
+    expect(await host.isCalculating?.()).toBe(true);
+    let calls = 0;
+    await host.onCellsChanged(() => {
+      calls += 1;
+    });
+    excel.calculationState = 'Done';
+    await excel.happen('calculated');
+    expect([calls, await host.isCalculating?.()]).toEqual([1, false]);
+  });
+
+  test('asks an Excel without those interfaces for neither', async () => {
+    excel.version = 1.7;
+    expect(await host.isCalculating?.()).toBe(false);
+    await host.onCellsChanged(() => expect.fail('heard'));
+    expect([excel.listeners('changed'), excel.listeners('calculated')]).toEqual([0, 0]);
+  });
+
+  test('has Excel start the add-in with a workbook that has our name, and with no other', async () => {
+    await host.setName({ name: 'Other', refersTo: 'Farm!$A$1' });
+    expect(excel.startup).toBeUndefined();
+    await host.setName({ name: 'SiltUnits', refersTo: 'Farm!$A$1' });
+    expect(excel.startup).toBe('Load');
+  });
+
+  test('has Excel start the add-in with a workbook that was made before', async () => {
+    excel.names = [{ name: 'SiltUnits', formula: '=Farm!$A$1', comment: '' }];
+    await findExcel();
+    await vi.waitFor(() => expect(excel.startup).toBe('Load'));
   });
 });

@@ -4,7 +4,7 @@
  */
 import { parseRange } from '../../../src/hosts/address';
 import { FakeNames, type StoredName } from './fake-names';
-import { ExcelError } from './fake-proxies';
+import { ExcelError, Proxied } from './fake-proxies';
 import { FakeRange } from './fake-range';
 import type { FakeSheet, Place } from './fake-sheet';
 import { FakeWorksheets } from './fake-worksheets';
@@ -43,6 +43,7 @@ export class FakeContext {
           if (this.excel.selected === undefined) throw new ExcelError('InvalidSelection');
           return this.excel.selected;
         }),
+      application: new FakeApplication(this, () => this.excel),
       get onSelectionChanged(): unknown {
         return context.excel.event(context, 'selected');
       },
@@ -50,7 +51,19 @@ export class FakeContext {
   }
 }
 
+class FakeApplication extends Proxied<FakeExcel> {
+  protected override fetch(excel: FakeExcel, property: string): unknown {
+    return property === 'calculationState' ? excel.calculationState : undefined;
+  }
+  get calculationState(): unknown {
+    return this.get('calculationState');
+  }
+}
+
 export class FakeExcel {
+  calculationState: 'Done' | 'Calculating' = 'Done';
+  /** How the workbook was last told to start the add-in. */
+  startup: string | undefined;
   sheets: FakeSheet[];
   names: StoredName[] = [];
   selected: Place | undefined;
@@ -105,12 +118,20 @@ export class FakeExcel {
       PlatformType: { PC: 'PC', OfficeOnline: 'OfficeOnline', Mac: 'Mac' },
       HostType: { Excel: 'Excel' },
       onReady: async () => ({ host: 'Excel', platform: 'PC' }),
+      StartupBehavior: { load: 'Load', none: 'None' },
+      addin: {
+        setStartupBehavior: async (behavior: string) => {
+          this.startup = behavior;
+        },
+      },
       context: {
         platform: 'PC',
         officeTheme: { isDarkTheme: true },
         requirements: {
           isSetSupported: (set: string, version: string) =>
-            set === 'OpenBrowserWindowApi' || Number(version.replace(/^1\.(\d)$/, '1.0$1')) <= this.padded(),
+            set === 'OpenBrowserWindowApi' ||
+            set === 'SharedRuntime' ||
+            Number(version.replace(/^1\.(\d)$/, '1.0$1')) <= this.padded(),
         },
         ui: { openBrowserWindow: (address: string) => this.opened.push(address) },
       },

@@ -98,4 +98,7 @@ export class FakeWorksheets extends Proxied<readonly FakeSheet[]> {
   get onChanged(): unknown {
     return this.context.excel.event(this.context, 'changed');
   }
+  get onCalculated(): unknown {
+    return this.context.excel.event(this.context, 'calculated');
+  }
 }
