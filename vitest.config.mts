@@ -2,6 +2,7 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    coverage: { include: ['src/formulas/**', 'src/units/**', 'src/functions/**'], reporter: ['text', 'html'] },
     reporters: ['default', './test/harness/outcome-reporter.ts'],
     projects: [
       {

@@ -4,11 +4,13 @@
  *   workbench  the page with the embedded spreadsheet, in a folder with copies of the add-in's own files;
  *   site       what is written or copied rather than compiled: guide, reference, samples, licenses; and the script
  *              that keeps the site for use without a network.
- * The site's address is SILTSTEAD_SITE, and localhost while developing; only manifest and functions.json hold it.
+ * The site's address is given by --env site=… or SILTSTEAD_SITE, and is localhost while developing; only manifest.xml
+ * and functions.json hold it.
  */
 const { readdirSync, readFileSync, rmSync } = require('node:fs');
 const path = require('node:path');
 const { EsbuildPlugin } = require('esbuild-loader');
+const MinimizerPlugin = require('minimizer-webpack-plugin');
 const MiniCssExtractPlugin = require('mini-css-extract-plugin');
 const { require: requireTypeScript } = require('tsx/cjs/api');
 const { dropDescriptions } = require('./src/tools/build/drop-descriptions.cjs');
@@ -19,7 +21,6 @@ const { withPolicy } = require('./src/tools/build/page-policy.cjs');
 const { PrecacheList } = require('./src/tools/build/precache-list.cjs');
 
 const developmentSite = 'https://localhost:3000';
-const site = (process.env.SILTSTEAD_SITE || developmentSite).replace(/\/+$/, '');
 
 const inProject = (...names) => path.resolve(__dirname, ...names);
 const dist = inProject('dist');
@@ -37,19 +38,34 @@ function filesIn(folder, ...endings) {
 const copies = (files, prefix = '') => files.map(([name, file]) => [prefix + name, readFileSync(file)]);
 const pageAt = (file, policy) => withPolicy(readFileSync(file, 'utf8'), policy);
 
+/** The manifest with the site's address, and with the version of package.json in the four parts that Excel wants. */
+function manifestFor(site) {
+  const { version } = JSON.parse(readFileSync(inProject('package.json'), 'utf8'));
+  return readFileSync(inProject('manifest.xml'), 'utf8')
+    .replaceAll(developmentSite, site)
+    .replace(/<Version>[^<]*</, `<Version>${version}.0<`);
+}
+
 /** Types are checked by tsc on its own, so that the build only leaves them out. */
 const typescript = { test: /\.ts$/, loader: 'esbuild-loader', options: { target: 'es2020' } };
 
-/** webpack's own way of minimizing takes a minute and 3 GB for the embedded spreadsheet; this one takes seconds. */
-const fast = { minimizer: [new EsbuildPlugin({ target: 'es2020', css: true, legalComments: 'none' })] };
-
-/** What Excel loads is smaller by the slow way. Functions stand whole, like beside like, which compresses better. */
-const thorough = {
-  minimizeOptions: { javascript: { compress: { passes: 2, hoist_funs: true, reduce_funcs: false } } },
-};
+/**
+ * webpack's usual minimizer takes a minute and 3 GB for the embedded spreadsheet, esbuild seconds. The functions' script
+ * is smaller by the slow way: functions stand whole in it, like beside like, which compresses better.
+ */
+const functionsFile = /^functions\.js$/;
+const minimizer = [
+  new MinimizerPlugin({
+    include: functionsFile,
+    parallel: false,
+    extractComments: false,
+    minimizerOptions: { compress: { passes: 2, hoist_funs: true, reduce_funcs: false } },
+  }),
+  new EsbuildPlugin({ exclude: functionsFile, target: 'es2020', css: true, legalComments: 'none' }),
+];
 
 /** What is the same in each part. */
-function part(mode, { name, folder = '', minimizing = fast, ...more }) {
+function part(mode, { name, folder = '', ...more }) {
   return {
     name,
     mode,
@@ -58,8 +74,7 @@ function part(mode, { name, folder = '', minimizing = fast, ...more }) {
     output: { path: path.join(dist, folder), filename: '[name].js', chunkFilename: '[name].[contenthash:8].js' },
     resolve: { extensions: ['.ts', '.js'] },
     // Each page's script is one file, whole, but for what it asks for by import().
-    optimization: { splitChunks: false, runtimeChunk: false, ...minimizing },
-    cache: { type: 'filesystem', name, buildDependencies: { config: [__filename] } },
+    optimization: { splitChunks: false, runtimeChunk: false, minimizer },
     devtool: mode === 'production' ? false : 'source-map',
     performance: { hints: false },
     infrastructureLogging: { level: 'error' },
@@ -71,7 +86,13 @@ function part(mode, { name, folder = '', minimizing = fast, ...more }) {
 /** Takes away what an earlier build has left. */
 class CleanFirst {
   apply(compiler) {
-    compiler.hooks.beforeRun.tap('CleanFirst', () => rmSync(dist, { recursive: true, force: true }));
+    const clean = () => rmSync(dist, { recursive: true, force: true });
+    compiler.hooks.beforeRun.tap('CleanFirst', clean);
+    let isFirst = true;
+    compiler.hooks.watchRun.tap('CleanFirst', () => {
+      if (isFirst) clean();
+      isFirst = false;
+    });
   }
 }
 
@@ -86,11 +107,10 @@ const functionsScript = {
   },
 };
 
-function addIn(mode) {
+function addIn(mode, site) {
   const { siteAddressFiles } = requireTypeScript('./src/manual/site-files.ts', __filename);
   return part(mode, {
     name: 'add-in',
-    minimizing: thorough,
     entry: {
       functions: { import: './src/functions/associate.ts', layer: functionsLayer },
       'task-pane': './src/task-pane/main.ts',
@@ -105,7 +125,7 @@ function addIn(mode) {
         ...siteAddressFiles(site),
         ...copies(filesIn(paneFolder, '.css').filter(([name]) => !name.includes('/'))),
         ...copies(filesIn(path.join(paneFolder, 'icons'), '.png'), 'icons/'),
-        ['manifest.xml', readFileSync(inProject('manifest.xml'), 'utf8').replaceAll(developmentSite, site)],
+        ['manifest.xml', manifestFor(site)],
         ['task-pane.html', pageAt(path.join(paneFolder, 'task-pane.html'), 'excel')],
         ['drawing.html', pageAt(path.join(paneFolder, 'drawing.html'), 'own')],
       ]),
@@ -163,7 +183,8 @@ function wholeSite(mode) {
   });
 }
 
-module.exports = (_, { mode = 'production' }) => {
-  if (!site.startsWith('https://')) throw new Error(`SILTSTEAD_SITE is ${site}; Excel loads add-ins over https only`);
-  return [addIn(mode), workbench(mode), wholeSite(mode)];
+module.exports = (env = {}, { mode = 'production' } = {}) => {
+  const site = (env.site || process.env.SILTSTEAD_SITE || developmentSite).replace(/\/+$/, '');
+  if (!site.startsWith('https://')) throw new Error(`the site is ${site}; Excel loads add-ins over https only`);
+  return [addIn(mode, site), workbench(mode), wholeSite(mode)];
 };

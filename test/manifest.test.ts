@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { DOMParser, type Element } from '@xmldom/xmldom';
+import { OfficeAddinManifest } from 'office-addin-manifest';
 import { describe, expect, test } from 'vitest';
 import { namespace } from '../src/hosts/univer/function-set';
 import { readPng } from './harness/png';
@@ -28,11 +29,25 @@ describe('manifest', () => {
   test('is an add-in-only manifest for workbooks with an identity of its own', () => {
     expect(document.documentElement?.getAttribute('xsi:type')).toBe('TaskPaneApp');
     expect(only('Id').textContent).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
-    expect(only('Version').textContent).toMatch(/^\d+(\.\d+){3}$/);
+    const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+    expect(only('Version').textContent).toBe(`${version}.0`);
     expect(all('Host').map((host) => host.getAttribute('Name') ?? host.getAttribute('xsi:type'))).toEqual([
       'Workbook',
       'Workbook',
     ]);
+  });
+
+  test('is read by the tools for such manifests as what it is', async () => {
+    const info = await OfficeAddinManifest.readManifestFile('manifest.xml');
+    expect(info).toMatchObject({
+      id: only('Id').textContent,
+      version: only('Version').textContent,
+      displayName: 'Siltstead',
+      hosts: ['Workbook'],
+      officeAppType: 'TaskPaneApp',
+      permissions: 'ReadWriteDocument',
+      defaultSettings: { sourceLocation: 'https://localhost:3000/task-pane.html' },
+    });
   });
 
   test('asks for the shared runtime', () => {

@@ -14,6 +14,7 @@ import { builtFunctions } from './built-functions';
 import { followSelection, helpWhileTyping, showCellLine } from './cell-line';
 import { startFiles } from './files';
 import { attempt, part } from './page-parts';
+import { reloadOnBuild } from './reload-on-build';
 import { keepForOffline } from './updates';
 
 async function start(): Promise<void> {
@@ -29,7 +30,8 @@ async function start(): Promise<void> {
   const pane = showPane(host);
   spreadsheet.onOpened(pane.forget);
   document.body.dataset.ready = 'true';
-  keepForOffline(() => false);
+  if (process.env.NODE_ENV === 'development') reloadOnBuild();
+  else keepForOffline(() => false);
   // For the browser tests, which drive the grid through the same doors as the pane.
   Object.assign(window, { workbench: { host, spreadsheet } });
 }
