@@ -3,6 +3,7 @@ import { DOMParser, type Element } from '@xmldom/xmldom';
 import { OfficeAddinManifest } from 'office-addin-manifest';
 import { describe, expect, test } from 'vitest';
 import { namespace } from '../src/hosts/univer/function-set';
+import { versions } from '../src/manual/change-log';
 import { readPng } from './harness/png';
 
 /** Limits are those of the manifest reference pages on Microsoft Learn ("Resources element", "Runtimes element"). */
@@ -31,6 +32,7 @@ describe('manifest', () => {
     expect(only('Id').textContent).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
     const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
     expect(only('Version').textContent).toBe(`${version}.0`);
+    expect(versions[0]?.version, 'the newest entry of the change log').toBe(version);
     expect(all('Host').map((host) => host.getAttribute('Name') ?? host.getAttribute('xsi:type'))).toEqual([
       'Workbook',
       'Workbook',

@@ -3,6 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { getHttpsServerOptions } from 'office-addin-dev-certs';
 import { caCertificatePath, localhostCertificatePath, localhostKeyPath } from 'office-addin-dev-certs/lib/defaults';
+import { buildSite } from './build-site';
 import { serveSite } from './serve-site';
 
 const port = 3000;
@@ -14,20 +15,19 @@ Siltstead is served at ${site}. Leave this running, and load the manifest:
 
 Excel on the web (free; sign in at office.com and open a workbook)
   1. Open ${site}/task-pane.html in the same browser once; accept the certificate if you are asked.
-  2. Home > Add-ins > More Add-ins > My Add-ins > Upload My Add-in (in some versions Insert > Add-ins > My Add-ins >
-     Manage My Add-ins); choose the manifest.
+     Where the browser asks whether Excel's page may reach your local network, press Allow.
+  2. Home > Add-ins > More Settings > Upload My Add-in; choose the manifest.
 
 Windows
   1. Share a folder of your own: its Properties > Sharing > Share; note the network path that it shows.
   2. Put the manifest into it.
-  3. Excel: File > Options > Trust Center > Trust Center Settings > Trusted Add-in Catalogs; add the network path,
-     tick Show in Menu, press OK and start Excel again.
-  4. Home > Add-ins > More Add-ins > Shared Folder (in some versions Insert > My Add-ins); choose Siltstead.
+  3. Excel: File > Options > Trust Center > Trust Center Settings > Trusted Add-in Catalogs; type the network
+     path, press Add catalog, tick Show in Menu, press OK and start Excel again.
+  4. Home > Add-ins > Advanced > SHARED FOLDER; choose Siltstead.
 
 Mac
   1. Copy the manifest to ~/Library/Containers/com.microsoft.Excel/Data/Documents/wef (make the folder if it is not there).
-  2. Start Excel again and open a workbook; Home > Add-ins lists Siltstead (in some versions
-     the small arrow at Insert > My Add-ins).
+  2. Start Excel again and open a workbook; Home > Add-ins lists Siltstead.
 
 Then type =SILT.CONE.ANGLE("US",22.5,4,9.25) into a cell. Stop with Ctrl+C.
 `;
@@ -54,6 +54,7 @@ Windows or Mac trust this authority by hand: ${caCertificatePath}
 }
 
 async function serve(): Promise<void> {
+  await buildSite();
   await serveSite({ folder: 'dist', port, certificate: await certificate() });
   process.stdout.write(steps);
 }

@@ -19,7 +19,7 @@ export function frontPage(): string {
 ${sampleTable()}
 <h2>Before you build</h2>
 <p>Siltstead does the arithmetic. It knows nothing of the drum in front of you. Each step shows the cautions that go with it; where they and a maker's sheet, your local code or a licensed tradesperson differ, follow them.</p>
-<p><a href="privacy.html">Privacy</a> · <a href="licenses.txt">Licenses</a></p>`,
+<p><a href="changes.html">What changed</a> · <a href="privacy.html">Privacy</a> · <a href="licenses.txt">Licenses</a></p>`,
     '',
   );
 }

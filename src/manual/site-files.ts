@@ -1,5 +1,6 @@
 import { catalogue } from '../catalogue/all';
 import { functionsMetadata, helpPage } from '../functions/metadata';
+import { changeLogPage } from './change-log';
 import { figuresPage } from './figures-page';
 import { frontPage, privacyPage, supportPage } from './front-pages';
 import { referenceIndex, referencePage } from './reference-page';
@@ -17,6 +18,7 @@ export function sitePages(): readonly SiteFile[] {
     ['index.html', frontPage()],
     ['privacy.html', privacyPage()],
     ['support.html', supportPage()],
+    ['changes.html', changeLogPage()],
     ['reference/index.html', referenceIndex(catalogue)],
     ['reference/figures.html', figuresPage()],
     ...catalogue.map((row) => [helpPage(row), referencePage(row)] as const),

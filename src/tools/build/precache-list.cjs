@@ -6,7 +6,7 @@ const webpack = require('webpack');
 
 /** What Excel loads comes from the network alone, so that it never gets a mixture of two versions. */
 const kept =
-  /^(index\.html|(privacy|support)\.html|site\.css|offline\.js|site\.webmanifest|licenses\.txt|icons\/.+|(workbench|guide|reference|daily|sample-workbooks)\/.+)$/;
+  /^(index\.html|(privacy|support|changes)\.html|site\.css|offline\.js|site\.webmanifest|licenses\.txt|icons\/.+|(workbench|guide|reference|daily|sample-workbooks)\/.+)$/;
 
 const marked = (url, content) => ({ url, revision: createHash('sha256').update(content).digest('hex').slice(0, 16) });
 

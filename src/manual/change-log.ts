@@ -1,0 +1,28 @@
+import { markupSafe } from './markup-safe';
+import { page } from './page';
+
+interface Version {
+  readonly version: string;
+  readonly changes: readonly string[];
+}
+
+/** What changed for the people who use it, the newest version first. */
+export const versions: readonly Version[] = [
+  {
+    version: '0.1.0',
+    changes: [
+      'The first version: worksheet functions from the cone pattern to the harvest, ready-made workbooks in US and metric units, drawings as PDF, DXF and SVG.',
+      'The workbench is a page of the site; after the first visit it works without a network, and a new version waits until your work is saved.',
+      'The pane waits while Excel is calculating, and Excel starts the add-in with workbooks that use it.',
+      'Cells of which blank and 0 mean different things say so instead of taking a default in silence.',
+    ],
+  },
+];
+
+export function changeLogPage(): string {
+  const parts = versions.map(
+    ({ version, changes }) =>
+      `<h2>${markupSafe(version)}</h2>\n<ul>${changes.map((change) => `<li>${markupSafe(change)}</li>`).join('\n')}</ul>`,
+  );
+  return page('What changed', `<h1>What changed</h1>\n${parts.join('\n')}`, '');
+}
