@@ -21,6 +21,8 @@ export interface Shape {
   readonly families: Families;
   /** The piece at a turn; undefined where it does not go on the sheet at that. */
   readonly at: (turn: number) => Rows | undefined;
+  /** The piece at a turn and head to tail with that, the turns at which pieces of one kind lie closest in rows. */
+  readonly pair: (turn: number) => readonly Rows[];
 }
 
 /** From the few turns that a person would try to all of them. */
@@ -30,8 +32,6 @@ export interface Families {
   readonly usual: readonly Rows[];
   readonly every: readonly Rows[];
 }
-
-export const familyNames = ['every', 'usual', 'edge', 'center'] as const satisfies readonly (keyof Families)[];
 
 export interface Job {
   readonly sheet: SheetSize;
@@ -89,7 +89,17 @@ interface Room {
 
 function shapeFor(piece: Piece, room: Room): Shape {
   const at = rowsAt(piece, room);
-  return { piece, area: pieceArea(piece), families: familiesOf(piece, room, at), at };
+  const families = familiesOf(piece, room, at);
+  const pairs = new Map<number, readonly Rows[]>();
+  const pair = (turn: number) => {
+    const known = pairs.get(turn);
+    if (known !== undefined) return known;
+    const found = [at(turn), at(turn + Math.PI)].filter((rows) => rows !== undefined);
+    const kept = found.length > 0 ? found : families.center;
+    pairs.set(turn, kept);
+    return kept;
+  };
+  return { piece, area: pieceArea(piece), families, at, pair };
 }
 
 /**

@@ -146,7 +146,12 @@ interface Place {
   readonly row: number;
 }
 
-/** The place that keeps the piece farthest left by the rule, over all turns offered and all rows. */
+/**
+ * The place that keeps the piece farthest left by the rule, over all turns offered and all rows.
+ *
+ * Of each turn the row is looked at that may take the piece farthest left; it is the best one where no other row may take
+ * the piece before the place found on it.
+ */
 function bestPlace(
   sheet: Sheet,
   turns: readonly Rows[],
@@ -159,16 +164,24 @@ function bestPlace(
   for (const rows of turns) {
     const offset = offsetOf(rows, rule);
     const bounds = boundsOf(sheet, rows);
-    budget.spent += bounds.length;
-    for (let row = 0; row < bounds.length; row++) {
+    for (;;) {
       const most = Math.min(room - rows.length, least - offset - 1e-9);
-      const bound = bounds[row] as number;
-      if (bound > most) continue;
-      const x = leftmost(sheet, rows, row, bound, most, budget);
+      let row = -1;
+      let lowest = most;
+      for (let i = 0; i < bounds.length; i++) {
+        if ((bounds[i] as number) <= lowest && (row < 0 || (bounds[i] as number) < lowest)) {
+          lowest = bounds[i] as number;
+          row = i;
+        }
+      }
+      budget.spent += bounds.length / 8;
+      if (row < 0) break;
+      const x = leftmost(sheet, rows, row, lowest, most, budget);
       bounds[row] = x;
       if (x > most) continue;
       least = x + offset;
       place = { rows, x, row };
+      if (x === lowest) break;
     }
   }
   return place;

@@ -1,22 +1,29 @@
 /**
  * Orders of many sheets: one sheet filled as well as can be is cut again and again, and only the rest is searched for.
  */
-import { familyNames, type Job, prepareJob, type Shape } from './cut-job';
-import { fillSheet, isShorter, type Layout, layoutOf, momentOf, type Rule, type Spot } from './cut-layout';
+import { type Job, prepareJob, type Shape } from './cut-job';
+import { fillSheet, isShorter, type Layout, layoutOf, momentOf, type Spot } from './cut-layout';
 import { ordersOf, shortestLayout } from './cut-search';
 import type { StepBudget } from './cut-sheet';
+import { likelyStarts, recipeFor, type Start } from './cut-starts';
 
-const rules: readonly Rule[] = ['weight', 'right'];
 /** What filling sheets may take of an effort; good sheets of unlike pieces are given up once it is spent. */
-const stepsAnEffort = 10e6;
+const stepsAnEffort = 8e6;
+/** What is left over after the full sheets, and the search of all pieces beside them, are searched for so much. */
+const shareOfRest = 0.4;
+const bestStarts = 8;
+/** Of more equal pieces than this a good sheet repeated leaves the search little to find. */
+const fewPieces = 40;
 
 /** The shorter of the layout that the search finds and of good sheets repeated. */
 export function bestLayout(job: Job, effort: number): Layout {
   if (areaOf(job, [...job.pieces.keys()]) <= job.length * job.width) return shortestLayout(job, effort);
   const repeated = repeatedLayout(job, effort);
   if (repeated === undefined) return shortestLayout(job, effort);
-  // Of equal pieces a good sheet repeated leaves the search little to find.
-  const searched = shortestLayout(job, job.shapes.length === 1 ? effort / 4 : effort);
+  const searched = shortestLayout(
+    job,
+    job.shapes.length === 1 && job.pieces.length > fewPieces ? effort / 4 : effort * 0.6,
+  );
   return isShorter(searched, repeated, job) ? searched : repeated;
 }
 
@@ -26,6 +33,7 @@ function areaOf(job: Job, items: readonly number[]): number {
 
 function repeatedLayout(job: Job, effort: number): Layout | undefined {
   const budget: StepBudget = { spent: 0 };
+  let inTurn: readonly Start[] = likelyStarts;
   const waiting = new Map<Shape, number[]>();
   for (const item of job.pieces.keys()) {
     const alike = waiting.get(job.shapeOf(item)) ?? [];
@@ -37,7 +45,9 @@ function repeatedLayout(job: Job, effort: number): Layout | undefined {
   let left = [...waiting.values()].flat();
   while (areaOf(job, left) > job.length * job.width) {
     if (budget.spent > stepsAnEffort * effort) return undefined;
-    const full = fullSheet(job, left, effort, budget);
+    const filled = filledSheets(job, left, inTurn, effort, budget);
+    inTurn = filled.map(({ start }) => start).slice(0, bestStarts);
+    const full = fuller(job, left.length, filled[0]?.spots ?? [], effort);
     const needs = new Map<Shape, number>();
     for (const { item } of full) needs.set(job.shapeOf(item), (needs.get(job.shapeOf(item)) ?? 0) + 1);
     const times = Math.min(
@@ -52,44 +62,48 @@ function repeatedLayout(job: Job, effort: number): Layout | undefined {
     left = [...waiting.values()].flat();
   }
   if (left.length > 0) {
-    for (const spot of shortestLayout(subJob(job, left), effort).spots) {
+    for (const spot of shortestLayout(subJob(job, left), effort * shareOfRest).spots) {
       spots.push({ ...spot, item: left[spot.item] ?? spot.item, sheet: sheets + spot.sheet });
     }
   }
   return layoutOf(spots, momentOf(spots, job));
 }
 
-/** One sheet as full as can be of the pieces that wait. */
-function fullSheet(job: Job, items: readonly number[], effort: number, budget: StepBudget): readonly Spot[] {
-  const waits = new Set(items);
-  let best: readonly Spot[] = [];
-  let most = 0;
-  for (const whole of ordersOf(job)) {
-    const order = whole.filter((item) => waits.has(item));
-    for (const family of familyNames) {
-      const choices = job.pieces.map((_, item) => job.shapeOf(item).families[family]);
-      for (const rule of rules) {
-        if (best.length > 0 && budget.spent > stepsAnEffort * effort) return best;
-        const spots = fillSheet(job, { order, choices, rule }, budget);
-        const area = areaOf(
-          job,
-          spots.map(({ item }) => item),
-        );
-        if (area <= most) continue;
-        most = area;
-        best = spots;
-      }
-    }
-  }
-  return job.shapes.length === 1 ? (withMore(job, items.length, best.length, effort) ?? best) : best;
+interface FilledSheet {
+  readonly start: Start;
+  readonly spots: readonly Spot[];
+  readonly area: number;
 }
 
-/** More equal pieces on one sheet than so many, where the search finds room for them. */
-function withMore(job: Job, waiting: number, count: number, effort: number): readonly Spot[] | undefined {
-  const area = job.shapes[0]?.area ?? Infinity;
-  let found: readonly Spot[] | undefined;
-  for (let more = count + 1; more <= waiting; more++) {
-    if (more * area > job.length * job.width) break;
+/** One sheet filled with the pieces that wait, by each start, the fullest first. */
+function filledSheets(
+  job: Job,
+  items: readonly number[],
+  inTurn: readonly Start[],
+  effort: number,
+  budget: StepBudget,
+): readonly FilledSheet[] {
+  const waits = new Set(items);
+  const filled: FilledSheet[] = [];
+  for (const start of inTurn) {
+    for (const whole of ordersOf(job)) {
+      if (filled.length > 0 && budget.spent > stepsAnEffort * effort) break;
+      const order = whole.filter((item) => waits.has(item));
+      const spots = fillSheet(job, recipeFor(job, order, start), budget);
+      const taken = spots.map(({ item }) => item);
+      filled.push({ start, spots, area: areaOf(job, taken) });
+    }
+  }
+  return filled.sort((one, other) => other.area - one.area);
+}
+
+/** Of equal pieces, more on one sheet than were filled in, where the search finds room for them. */
+function fuller(job: Job, waiting: number, filled: readonly Spot[], effort: number): readonly Spot[] {
+  const [shape] = job.shapes;
+  if (shape === undefined || job.shapes.length > 1) return filled;
+  let found = filled;
+  for (let more = filled.length + 1; more <= waiting; more++) {
+    if (more * shape.area > job.length * job.width) break;
     const layout = shortestLayout(subJob(job, [...job.pieces.keys()].slice(0, more)), effort, 1);
     if (layout.sheets > 1) break;
     found = layout.spots;

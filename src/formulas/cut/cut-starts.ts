@@ -1,0 +1,70 @@
+/**
+ * Ways in which a person might start: the turns that each piece may take, and what of it is kept left.
+ */
+import type { Job, Shape } from './cut-job';
+import { lay, lengthOf, type Recipe, type Rule } from './cut-layout';
+import type { Rows } from './cut-rows';
+import type { StepBudget } from './cut-sheet';
+
+export interface Start {
+  readonly turns: (shape: Shape) => readonly Rows[];
+  readonly rule: Rule;
+}
+
+export const rules: readonly Rule[] = ['weight', 'right', 'middle', 'left'];
+
+/** Directions of head-to-tail pairs, in a half turn. */
+const pairDirections = 24;
+
+/** The few turns of straight pieces first, then pieces head to tail in rows of every direction, then all turns. */
+export const starts: readonly Start[] = [
+  ...families(['center', 'edge', 'usual']),
+  ...(['weight', 'right'] as const).flatMap((rule) =>
+    Array.from({ length: pairDirections }, (_, i): Start => {
+      const turn = (i * Math.PI) / pairDirections;
+      return { turns: (shape) => shape.pair(turn), rule };
+    }),
+  ),
+  ...families(['every']),
+];
+
+/** Without the rules that are best now and then. */
+export const likelyStarts = starts.filter(({ rule }) => rule === 'weight' || rule === 'right');
+
+function families(names: readonly (keyof Shape['families'])[]): readonly Start[] {
+  return rules.flatMap((rule) =>
+    names.map((name): Start => ({ turns: ({ families: { [name]: rows } }) => rows, rule })),
+  );
+}
+
+/** The recipe of a start for the pieces in an order. */
+export function recipeFor(job: Job, order: readonly number[], { turns, rule }: Start): Recipe {
+  return { order, choices: job.pieces.map((_, item) => turns(job.shapeOf(item))), rule };
+}
+
+/** Every so many pieces of an order, so that about as many as asked are left. */
+export function sampleOf(order: readonly number[], size: number): readonly number[] {
+  const step = Math.ceil(order.length / size);
+  return order.filter((_, i) => i % step === 0);
+}
+
+/** The starts by how far left they lay a sample of the pieces, the best first; as many as the steps allow. */
+export function rankedStarts(
+  job: Job,
+  sample: readonly number[],
+  budget: StepBudget,
+  mostSteps: number,
+): readonly Start[] {
+  const ranked: { readonly start: Start; readonly moment: number }[] = [];
+  let least = Infinity;
+  for (const start of likelyStarts) {
+    if (ranked.length > 0 && budget.spent > mostSteps) break;
+    // One that ends much farther on than another is not the better one.
+    const limits = { length: least * 1.3, budget, mostSteps: Infinity };
+    const layout = lay(job, recipeFor(job, sample, start), limits);
+    if (layout === undefined) continue;
+    least = Math.min(least, lengthOf(layout, job));
+    ranked.push({ start, moment: layout.moment });
+  }
+  return ranked.sort((one, other) => one.moment - other.moment).map(({ start }) => start);
+}
