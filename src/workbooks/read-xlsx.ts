@@ -1,6 +1,7 @@
 import { type Cell as FileCell, type Worksheet as FileSheet, Workbook as FileWorkbook } from '@cj-tech-master/excelts';
 import { installChartSupport } from '@cj-tech-master/excelts/chart';
 import { readSheetParts } from './read-sheet-parts';
+import { checkFile } from './reading/file-limits';
 import { typedFormula } from './typed-formula';
 import { withUsualNames } from './usual-names';
 import type { CellData, CellResult, DefinedName, SheetData, WorkbookData } from './workbook-model';
@@ -102,6 +103,7 @@ function readNames(workbook: FileWorkbook): DefinedName[] {
 
 /** Reads an .xlsx file: values, formulas as typed, last results, styles, widths, merges, names, validation and notes. */
 export async function readWorkbook(bytes: Uint8Array): Promise<WorkbookData> {
+  checkFile(bytes);
   // Without this a file that holds charts cannot be read at all.
   installChartSupport();
   const file = new FileWorkbook();

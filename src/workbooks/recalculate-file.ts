@@ -130,6 +130,8 @@ async function compute(functions: readonly HostFunction[], workbook: WorkbookDat
  * spills, change; every other part is copied byte for byte, packed as it was. Throws where the file is damaged.
  */
 export async function recalculateFile(functions: readonly HostFunction[], bytes: Uint8Array): Promise<Recalculated> {
+  // It is looked at as a whole before anything is unpacked.
+  const workbook = await readWorkbook(bytes);
   const entries = readZip(bytes);
   const contents = new Map(entries.map((entry) => [entry.name, unpack(entry)]));
   const texts = new Map<string, string>();
@@ -141,7 +143,6 @@ export async function recalculateFile(functions: readonly HostFunction[], bytes:
   };
   let parts: readonly SheetPart[];
   let cells: FormulaCell[];
-  const workbook = await readWorkbook(bytes);
   try {
     parts = sheetParts(textOf);
     cells = formulaCells(parts, texts, workbook);
