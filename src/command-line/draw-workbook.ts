@@ -5,6 +5,9 @@ import type { SheetData, WorkbookData } from '../hosts/workbook-model';
 import { DrawMistake } from './draw-request';
 import { userPath } from './user-path';
 
+/** The workbook itself is at fault, not what was asked of it. */
+export class UnreadableDrawn extends DrawMistake {}
+
 export async function openDrawn(path: string): Promise<WorkbookData> {
   const { readWorkbook } = await import('../workbooks/read-xlsx');
   let bytes: Uint8Array;
@@ -14,7 +17,7 @@ export async function openDrawn(path: string): Promise<WorkbookData> {
     throw new DrawMistake(`${path}: no such workbook, or it may not be read`);
   }
   return readWorkbook(bytes).catch((thrown: unknown) => {
-    throw new DrawMistake(`${path}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
+    throw new UnreadableDrawn(`${path}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
   });
 }
 

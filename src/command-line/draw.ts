@@ -1,11 +1,13 @@
 /** Draws patterns, cut plans and drums from the command line: `npm run -s draw -- --units US --top 22.5 … pattern.pdf`. */
-import { renameSync, rmSync, writeFileSync } from 'node:fs';
 import type { Drawing } from '../drawing/drawing-model';
 import { stacked } from '../drawing/stacked';
 import { type PaperName, papers } from '../drawing/tiling';
 import { requestedDrawings } from './draw-drawings';
 import { DrawMistake, type DrawRequest, drawUsage, readDrawRequest } from './draw-request';
+import { UnreadableDrawn } from './draw-workbook';
 import { userPath } from './user-path';
+import { withinLimits } from './within-limits';
+import { checkOutput, writeWhole } from './write-file';
 
 /** The whole file is made before anything is written. */
 async function contents(drawings: readonly Drawing[], request: DrawRequest): Promise<string | Uint8Array> {
@@ -26,20 +28,6 @@ function paperOf({ given }: DrawRequest, { units }: Drawing): PaperName {
   return name;
 }
 
-/** A file of that name appears whole or not at all. */
-function write(file: string, bytes: string | Uint8Array): void {
-  const path = userPath(file);
-  const unfinished = `${path}.part`;
-  try {
-    writeFileSync(unfinished, bytes);
-    renameSync(unfinished, path);
-  } catch (thrown) {
-    rmSync(unfinished, { force: true });
-    const why = thrown instanceof Error && 'code' in thrown ? ` (${thrown.code})` : '';
-    throw new DrawMistake(`${file} cannot be written${why}; see that its folder exists and may be written to`);
-  }
-}
-
 /** What has been made, for whoever is about to print or cut it. */
 function made(file: string | Uint8Array, { format }: DrawRequest): string {
   if (typeof file === 'string') return `written as ${format.toUpperCase()}`;
@@ -53,6 +41,12 @@ function made(file: string | Uint8Array, { format }: DrawRequest): string {
     : `${pages} pages, full size: print at 100 % and measure the check bars`;
 }
 
+async function draw(request: DrawRequest): Promise<void> {
+  const file = await contents(await requestedDrawings(request), request);
+  writeWhole(userPath(request.file), request.file, file);
+  process.stdout.write(`${request.file}: ${made(file, request)}\n`);
+}
+
 async function main(): Promise<void> {
   try {
     const request = readDrawRequest(process.argv.slice(2));
@@ -60,12 +54,12 @@ async function main(): Promise<void> {
       process.stdout.write(drawUsage);
       return;
     }
-    const file = await contents(await requestedDrawings(request), request);
-    write(request.file, file);
-    process.stdout.write(`${request.file}: ${made(file, request)}\n`);
+    checkOutput(userPath(request.file), request.file);
+    const { workbook } = request.given;
+    await (workbook === undefined ? draw(request) : withinLimits(workbook, () => draw(request)));
   } catch (thrown) {
     process.stderr.write(`${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
-    process.exitCode = 1;
+    process.exitCode = thrown instanceof UnreadableDrawn ? 2 : 1;
   }
 }
 

@@ -1,60 +1,79 @@
 /** Computes the formulas of a workbook file anew: `npm run -s recalc -- IN.xlsx OUT.xlsx`. */
-import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { dirname, resolve } from 'node:path';
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { userPath } from './user-path';
+import { withinLimits } from './within-limits';
+import { checkOutput, isSameFile, writeWhole } from './write-file';
 
-const usage = `usage: npm run -s recalc -- IN.xlsx OUT.xlsx
+const usage = `usage: npm run -s recalc -- [--values] IN.xlsx OUT.xlsx
   computes every formula of IN.xlsx and writes the results to OUT.xlsx; all else is copied as it is
+  --values   writes the results without the formulas, for people and programs without the add-in
   exit code 0: done   3: done, but the formulas listed keep their old value   2: refused, nothing is written
 `;
 
-/** npm runs scripts in the project's folder; a relative path means the folder that the user is in. */
-function userPath(path: string): string {
-  return resolve(process.env.INIT_CWD ?? '.', path);
+interface Request {
+  readonly from: string;
+  readonly to: string;
+  readonly isValuesOnly: boolean;
 }
 
-/** The file appears whole or not at all. */
-function writeWhole(path: string, bytes: Uint8Array): void {
-  const partial = `${path}.${process.pid}.part`;
-  try {
-    writeFileSync(partial, bytes);
-    renameSync(partial, path);
-  } catch (thrown) {
-    rmSync(partial, { force: true });
-    throw thrown;
-  }
+/** Reads the command line; undefined where it is not understood. */
+function readRequest(given: readonly string[]): Request | undefined {
+  const end = given.indexOf('--');
+  const [options, names] =
+    end < 0
+      ? [given.filter(isOption), given.filter((word) => !isOption(word))]
+      : [
+          given.slice(0, end).filter(isOption),
+          [...given.slice(0, end).filter((word) => !isOption(word)), ...given.slice(end + 1)],
+        ];
+  const [from, to, ...more] = names;
+  if (from === undefined || to === undefined || more.length > 0) return undefined;
+  if (options.some((option) => option !== '--values')) return undefined;
+  return { from, to, isValuesOnly: options.includes('--values') };
 }
 
-async function recalc(from: string, to: string): Promise<number> {
-  const input = userPath(from);
+const isOption = (word: string): boolean => word.startsWith('--');
+
+/** What can be refused without reading the workbook. */
+function checkPaths({ from, to }: Request): void {
+  const [input, output] = [userPath(from), userPath(to)];
   if (!existsSync(input)) throw new Error(`${from}: no such file`);
-  const output = userPath(to);
-  if (!existsSync(dirname(output))) throw new Error(`${to}: no such folder`);
-  // The spreadsheet engine is slow to load, and not needed to refuse a path.
+  if (!statSync(input).isFile()) throw new Error(`${from} is no file`);
+  checkOutput(output, to);
+  if (isSameFile(input, output)) throw new Error(`${to} is the workbook that is read; give the copy another name`);
+}
+
+async function recalc({ from, to, isValuesOnly }: Request): Promise<void> {
   const { sourceFunctions } = await import('../hosts/univer/source-functions');
   const { recalculateFile } = await import('../workbooks/recalculate-file');
-  const { bytes, formulas, kept } = await recalculateFile(await sourceFunctions(), readFileSync(input)).catch(
+  const { valuesOnlyFile } = await import('../workbooks/saving/values-only');
+  const { bytes, formulas, kept } = await recalculateFile(await sourceFunctions(), readFileSync(userPath(from))).catch(
     (thrown: unknown) => {
       throw new Error(`${from}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
     },
   );
-  writeWhole(output, bytes);
+  writeWhole(userPath(to), to, isValuesOnly ? valuesOnlyFile(bytes) : bytes);
   process.stdout.write(`${formulas - kept.length} of ${formulas} formulas computed\n`);
-  for (const { sheet, cell, formula, why } of kept)
-    process.stderr.write(`'${sheet}'!${cell} keeps its old value: ${formula}: ${why}\n`);
-  return kept.length === 0 ? 0 : 3;
+  for (const { sheet, cell, formula, why } of kept) {
+    const shown = formula.length > 200 ? `${formula.slice(0, 200)}…` : formula;
+    process.stderr.write(`'${sheet}'!${cell} keeps its old value: ${shown}: ${why}\n`);
+  }
+  process.exitCode = kept.length === 0 ? 0 : 3;
 }
 
 async function main(): Promise<void> {
   // The engine talks to the console about formulas that it cannot read; what it has to say comes out in the list here.
   for (const method of ['log', 'info', 'warn', 'error', 'debug'] as const) console[method] = () => {};
-  const [from, to, ...more] = process.argv.slice(2);
-  if (from === undefined || to === undefined || more.length > 0) {
+  const given = process.argv.slice(2);
+  const request = readRequest(given);
+  if (request === undefined) {
     process.stderr.write(usage);
-    process.exitCode = from === '--help' ? 0 : 2;
+    process.exitCode = given[0] === '--help' ? 0 : 2;
     return;
   }
   try {
-    process.exitCode = await recalc(from, to);
+    checkPaths(request);
+    await withinLimits(request.from, () => recalc(request));
   } catch (thrown) {
     process.stderr.write(`${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
     process.exitCode = 2;

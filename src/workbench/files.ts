@@ -44,19 +44,32 @@ async function openFile(spreadsheet: Spreadsheet, file: File): Promise<void> {
   show(spreadsheet, await readWorkbook(bytes), file.name, async () => bytes);
 }
 
-async function saveFile(spreadsheet: Spreadsheet): Promise<void> {
+/** The workbook of now as a file: what was changed, written into the file that was opened. */
+async function currentFile(spreadsheet: Spreadsheet): Promise<Uint8Array> {
   // A cell that is still being typed into is part of what was typed.
   await spreadsheet.current().facade.endEditingAsync(true);
   const { saveIntoFile, writeWorkbook } = await xlsx();
   const file = await openedFile?.();
   const now = spreadsheet.save();
-  const bytes = file === undefined ? await writeWorkbook(now) : await saveIntoFile(file, spreadsheet.opened(), now);
+  return file === undefined ? writeWorkbook(now) : saveIntoFile(file, spreadsheet.opened(), now);
+}
+
+function download(bytes: Uint8Array, name: string): void {
   const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: fileType }));
   const link = document.createElement('a');
   link.href = address;
-  link.download = fileName;
+  link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+async function saveFile(spreadsheet: Spreadsheet): Promise<void> {
+  download(await currentFile(spreadsheet), fileName);
+}
+
+async function saveValues(spreadsheet: Spreadsheet): Promise<void> {
+  const { valuesOnlyFile } = await xlsx();
+  download(valuesOnlyFile(await currentFile(spreadsheet)), fileName.replace(/(\.xls[xm])?$/i, ' values only$1'));
 }
 
 function takeDrops(spreadsheet: Spreadsheet): void {
@@ -95,6 +108,7 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<void> {
     open.value = '';
   });
   part('save').addEventListener('click', () => void attempt('Save', () => saveFile(spreadsheet)));
+  part('save-values').addEventListener('click', () => void attempt('Save values only', () => saveValues(spreadsheet)));
   part('undo').addEventListener('click', () => spreadsheet.current().facade.undo());
   part('redo').addEventListener('click', () => spreadsheet.current().facade.redo());
   takeDrops(spreadsheet);

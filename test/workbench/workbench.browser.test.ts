@@ -258,6 +258,16 @@ describe('files', () => {
     await page.waitForFunction(() => document.getElementById('title')?.textContent === 'dropped.xlsx');
   });
 
+  it('are saved as values only, for those without the add-in', async () => {
+    const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save-values')]);
+    expect(download.suggestedFilename()).toBe('dropped values only.xlsx');
+    const path = join(folder, 'values.xlsx');
+    await download.saveAs(path);
+    const cells = (await readWorkbook(readFileSync(path))).sheets.flatMap((sheet) => sheet.cells);
+    expect(cells.some(({ formula }) => formula !== undefined)).toBe(false);
+    expect(cells.some(({ value }) => typeof value === 'number')).toBe(true);
+  });
+
   it('are saved with what was typed', async () => {
     await page.evaluate(() =>
       window.workbench.host.write([{ sheet: 'Mine', row: 2, column: 0, cells: [['2 in', '=B2*2', true, -1.5]] }]),

@@ -1,17 +1,26 @@
-import { describe, expect, it } from 'vitest';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { unzipSync } from 'fflate';
+import { afterAll, describe, expect, it } from 'vitest';
 import { sourceFunctions } from '../../src/hosts/univer/source-functions';
+import { convertWithOffice } from '../../src/tools/office/find-libreoffice';
 import { generateWorkbooks } from '../../src/workbooks/generate';
+import { recalculateFile } from '../../src/workbooks/recalculate-file';
+import { valuesOnlyFile } from '../../src/workbooks/saving/values-only';
 import { openPackage, storedCells } from './package-parts';
 import { rulesBroken } from './package-rules';
+
+const folder = mkdtempSync(join(tmpdir(), 'values-'));
+afterAll(() => rmSync(folder, { recursive: true }));
 
 describe('a values-only copy', () => {
   it('shows the same results and holds no formula, for programs that do not know the add-in', async () => {
     const functions = await sourceFunctions();
-    const wanted = (path: string): boolean => path === 'metric/harvest-book.xlsx';
-    const [full] = await generateWorkbooks(functions, wanted);
-    const [values] = await generateWorkbooks(functions, wanted, 'values');
-    expect(rulesBroken(values!.bytes)).toEqual([]);
-    const [before, after] = [openPackage(full!.bytes), openPackage(values!.bytes)];
+    const [full] = await generateWorkbooks(functions, (path) => path === 'metric/harvest-book.xlsx');
+    const values = valuesOnlyFile(full!.bytes);
+    expect(rulesBroken(values)).toEqual([]);
+    const [before, after] = [openPackage(full!.bytes), openPackage(values)];
     let numbers = 0;
     for (const { part } of before.sheets) {
       const copies = new Map(storedCells(after.xml(part)).map((cell) => [cell.address, cell]));
@@ -25,5 +34,49 @@ describe('a values-only copy', () => {
     }
     expect(numbers).toBeGreaterThan(200);
     expect(after.names.filter((name) => name.startsWith('xl/charts/'))).toHaveLength(2);
+  });
+
+  it('keeps everything else of a file that somebody else made', async () => {
+    const bytes = new Uint8Array(readFileSync('test/workbooks/files/drum-store.xlsx'));
+    const computed = (await recalculateFile(await sourceFunctions(), bytes)).bytes;
+    const [before, after] = [unzipSync(computed), unzipSync(valuesOnlyFile(computed))];
+    const changed = Object.keys(before).filter(
+      (name) => Buffer.compare(Buffer.from(before[name]!), Buffer.from(after[name] ?? [])) !== 0,
+    );
+    expect(changed).toEqual(['xl/worksheets/sheet1.xml', 'xl/worksheets/sheet2.xml']);
+  });
+
+  it('shows every result and no #NAME? in LibreOffice, which does not know the add-in', {
+    timeout: 300_000,
+  }, async () => {
+    const functions = await sourceFunctions();
+    const made = await generateWorkbooks(functions, (path) => path.startsWith('US/'));
+    const paths = made.map(({ path, bytes }) => {
+      const file = join(folder, path.replace('/', '-'));
+      writeFileSync(file, valuesOnlyFile(bytes));
+      return file;
+    });
+    const output = join(folder, 'opened');
+    mkdirSync(output);
+    convertWithOffice(paths, 'xlsx', output).forEach((path, index) => {
+      const [wanted, opened] = [openPackage(made[index]!.bytes), openPackage(new Uint8Array(readFileSync(path)))];
+      const errors = opened.sheets.flatMap(({ name, part }) =>
+        storedCells(opened.xml(part))
+          .filter(({ type }) => type === 'e')
+          .map(({ address, value }) => [name, address, value]),
+      );
+      expect(errors).toEqual([]);
+      for (const { name, part } of wanted.sheets) {
+        const shown = new Map(
+          storedCells(opened.xml(opened.sheets.find((sheet) => sheet.name === name)!.part)).map((cell) => [
+            cell.address,
+            cell,
+          ]),
+        );
+        for (const { address, value, type, formula } of storedCells(wanted.xml(part)))
+          if (formula !== undefined && type === undefined && value !== undefined)
+            expect(Number(shown.get(address)?.value)).toBeCloseTo(Number(value), 9);
+      }
+    });
   });
 });
