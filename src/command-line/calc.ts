@@ -1,11 +1,12 @@
 /** Computes cell formulas from the command line: `npm run -s calc -- '=SILT.CONE.PATTERN("US",22.5,4,9.25)'`. */
 import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { openHeadless } from '../hosts/univer/headless';
 import { sourceFunctions } from '../hosts/univer/source-functions';
 import type { WorkbookData } from '../hosts/workbook-model';
-import { calcOutput } from './calc-output';
+import { type CalcOutput, calcOutput } from './calc-output';
 import { type CalcRequest, readRequest } from './calc-request';
+import { plainResults } from './plain-calls';
+import { withinLimits } from './within-limits';
 
 const usage = `usage: npm run -s calc -- [--json] [--workbook FILE.xlsx] FORMULA...
   FORMULA        such as '=SILT.CONE.PATTERN("US",22.5,4,9.25)'; the = may be left out
@@ -20,22 +21,36 @@ function userPath(path: string): string {
 }
 
 async function openWorkbook(path: string): Promise<WorkbookData> {
-  const file = userPath(path);
-  if (!existsSync(file)) throw new Error(`${path}: no such file`);
   const { readWorkbook } = await import('../workbooks/read-xlsx');
-  return readWorkbook(readFileSync(file)).catch((thrown: unknown) => {
+  return readWorkbook(readFileSync(userPath(path))).catch((thrown: unknown) => {
     throw new Error(`${path}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
   });
 }
 
-async function calculate(request: CalcRequest): Promise<number> {
-  const workbook = request.workbook === undefined ? undefined : await openWorkbook(request.workbook);
+const asTyped = (formula: string): string => `=${formula.trim().replace(/^=/, '')}`;
+
+function print({ stdout, stderr, exitCode }: CalcOutput): void {
+  process.stdout.write(stdout);
+  process.stderr.write(stderr);
+  process.exitCode = exitCode;
+}
+
+async function calculate({ formulas, json, workbook: path }: CalcRequest): Promise<void> {
+  // The engine is slow to load; calls of the add-in's functions with constants alone do without it.
+  const workbook = path === undefined ? undefined : await openWorkbook(path);
+  const { openHeadless } = await import('../hosts/univer/headless');
   const host = await openHeadless(await sourceFunctions(), workbook);
-  const typed = request.formulas.map((formula) => `=${formula.trim().replace(/^=/, '')}`);
-  const output = calcOutput(request.formulas, await host.evaluate(typed, workbook?.activeSheet), request.json);
-  process.stdout.write(output.stdout);
-  process.stderr.write(output.stderr);
-  return output.exitCode;
+  print(calcOutput(formulas, await host.evaluate(formulas.map(asTyped), workbook?.activeSheet), json));
+}
+
+async function answer(request: CalcRequest): Promise<void> {
+  const { formulas, json, workbook } = request;
+  if (workbook === undefined) {
+    const results = plainResults(formulas.map(asTyped), await sourceFunctions());
+    return results === undefined ? calculate(request) : print(calcOutput(formulas, results, json));
+  }
+  if (!existsSync(userPath(workbook))) throw new Error(`${workbook}: no such file`);
+  return withinLimits(workbook, () => calculate(request));
 }
 
 async function main(): Promise<void> {
@@ -48,7 +63,7 @@ async function main(): Promise<void> {
     return;
   }
   try {
-    process.exitCode = await calculate(request);
+    await answer(request);
   } catch (thrown) {
     process.stderr.write(`${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
     process.exitCode = 2;

@@ -68,7 +68,9 @@ function readBlock(tokens: string[]): unknown[][] {
 function constant(text: string): string | number | boolean {
   if (text.startsWith('"')) return text.slice(1, -1).replaceAll('""', '"');
   if (/^(TRUE|FALSE)$/i.test(text)) return text.toUpperCase() === 'TRUE';
-  const value = Number(text.replace('%', ''));
+  const digits = text.replace('%', '');
+  // By moving the point, as the spreadsheet engine does; dividing by 100 may be off in the last digit.
+  const value = Number(digits === text || /e/i.test(digits) ? digits : `${digits}e-2`);
   if (text === '' || Number.isNaN(value)) throw new Error(`cannot read ${text}`);
-  return text.endsWith('%') ? value / 100 : value;
+  return digits !== text && /e/i.test(digits) ? value / 100 : value;
 }

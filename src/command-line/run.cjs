@@ -1,29 +1,76 @@
 /**
- * Runs one of the commands in this folder straight from its TypeScript source: `node src/command-line/run.cjs calc …`.
+ * Runs one of the commands in this folder from its TypeScript source: `node src/command-line/run.cjs calc …`.
  *
- * Only the project's own files are translated, in one go and in memory; packages are loaded as they are. A loader that
- * looks at every file of every package takes twice as long to start with the spreadsheet engine.
+ * Only the project's own files are translated; packages are loaded as they are. A loader that looks at every file of
+ * every package takes twice as long to start with the spreadsheet engine. What has been translated is kept beside the
+ * packages and used until one of the files that it was made from changes.
  */
+const fs = require('node:fs');
 const Module = require('node:module');
 const path = require('node:path');
-const { buildSync } = require('esbuild');
 
-const entry = path.join(__dirname, `${process.argv[2]}.ts`);
-const { outputFiles } = buildSync({
-  entryPoints: [entry],
-  bundle: true,
-  write: false,
-  platform: 'node',
-  format: 'cjs',
-  target: 'node20',
-  packages: 'external',
-  // Its script for Node says that it is a module and is not one.
-  alias: { 'maxrects-packer': path.join(path.dirname(require.resolve('maxrects-packer')), 'maxrects-packer.mjs') },
-  sourcemap: 'inline',
-  logLevel: 'error',
-});
+const name = process.argv[2];
+const entry = path.join(__dirname, `${name}.ts`);
+const root = path.join(__dirname, '..', '..');
+const cache = path.join(root, 'node_modules', '.cache', 'siltstead', `${name.replace(/[^\w-]+/g, '_')}.json`);
+
+/** Says whether a file is still the one that was translated. */
+function stamp(file) {
+  try {
+    const { mtimeMs, size } = fs.statSync(path.join(root, file));
+    return `${mtimeMs} ${size}`;
+  } catch {
+    return 'missing';
+  }
+}
+
+function kept() {
+  try {
+    const { code, stamps } = JSON.parse(fs.readFileSync(cache, 'utf8'));
+    return Object.entries(stamps).every(([file, was]) => stamp(file) === was) ? code : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+function translate() {
+  const { buildSync } = require('esbuild');
+  const { outputFiles, metafile } = buildSync({
+    entryPoints: [entry],
+    absWorkingDir: root,
+    bundle: true,
+    write: false,
+    metafile: true,
+    platform: 'node',
+    format: 'cjs',
+    target: 'node20',
+    packages: 'external',
+    // Its script for Node says that it is a module and is not one.
+    alias: { 'maxrects-packer': path.join(path.dirname(require.resolve('maxrects-packer')), 'maxrects-packer.mjs') },
+    logLevel: 'error',
+  });
+  const code = outputFiles[0].text;
+  const files = [
+    ...Object.keys(metafile.inputs),
+    'package-lock.json',
+    'tsconfig.json',
+    path.relative(root, __filename),
+  ];
+  try {
+    const stamps = Object.fromEntries(files.map((file) => [file, stamp(file)]));
+    fs.mkdirSync(path.dirname(cache), { recursive: true });
+    const unfinished = `${cache}.${process.pid}`;
+    fs.writeFileSync(unfinished, JSON.stringify({ stamps, code }));
+    fs.renameSync(unfinished, cache);
+  } catch {
+    // A folder that may not be written to costs only time.
+  }
+  return code;
+}
+
+const code = kept() ?? translate();
 process.argv.splice(1, 2, entry);
 const command = new Module(entry);
 command.filename = entry;
 command.paths = Module._nodeModulePaths(__dirname);
-command._compile(outputFiles[0].text, entry);
+command._compile(code, entry);
