@@ -23,7 +23,7 @@ export interface SpeciesRow {
 /** A row a species or group, or one row for the one that is named. Units and sources as in fishLimits. */
 export function stockSpecies(species: FishKind | undefined): readonly SpeciesRow[] {
   return (species === undefined ? fishKinds : [species]).map((kind) => {
-    const { survives, growsBest, ph, temperatureSource, source, ...rest } = fishLimits(kind);
+    const { survives, growsBest, ph, temperatureSource, source, carbonDioxideSource, ...rest } = fishLimits(kind);
     return {
       ...rest,
       species: kind,
@@ -33,7 +33,7 @@ export function stockSpecies(species: FishKind | undefined): readonly SpeciesRow
       growsBestTo: growsBest[1],
       phFrom: ph[0],
       phTo: ph[1],
-      source: source === temperatureSource ? source : `temperatures: ${temperatureSource}; the rest: ${source}`,
+      source: `temperatures: ${temperatureSource}; carbon dioxide: ${carbonDioxideSource}; the rest: ${source}`,
     };
   });
 }

@@ -9,12 +9,10 @@ import { fishLimits } from './water-species';
 /** Practical salinity above which fresh-water constants are no longer good enough to judge by. */
 const FRESH = 1;
 
-const SOURCE = 'worked out from alkalinity, pH and temperature; STOCK.SPECIES says where the limit is from';
-
 /** Carbon dioxide from alkalinity, pH and temperature; "cannot judge" where one of them is missing or they cannot all be right. */
 export function carbonDioxideRow(test: WaterTest): CheckRow {
   const { species, alkalinity, ph, temperature, salinity } = test;
-  const { carbonDioxide: limit } = fishLimits(species);
+  const { carbonDioxide: limit, carbonDioxideSource: source } = fishLimits(species);
   const high = cell('concentration', limit);
   const name = 'carbon dioxide';
   if (alkalinity === undefined && ph === undefined) return notMeasured(name, '', high);
@@ -32,9 +30,16 @@ export function carbonDioxideRow(test: WaterTest): CheckRow {
   if (salinity > FRESH) return cannot('It is worked out for fresh water only.');
   try {
     const value = waterCarbonDioxide(alkalinity, ph, Math.max(0, temperature));
-    return bounded(name, 'concentration', value, [undefined, limit], SOURCE, {
-      high: 'Add air or let the water fall through air, and ventilate the room: it is breathed out and leaves only by air.',
-    });
+    return bounded(
+      name,
+      'concentration',
+      value,
+      [undefined, limit],
+      `${source}; the value is worked out from alkalinity, pH and temperature`,
+      {
+        high: 'Add air or let the water fall through air, and ventilate the room: it is breathed out and leaves only by air.',
+      },
+    );
   } catch (error) {
     if (error instanceof Refusal) return cannot('Alkalinity and pH cannot both be right: measure them again.');
     throw error;

@@ -30,6 +30,7 @@ export interface FishLimits {
   /** Largest fish on record, kg: FishBase; carp, barramundi and mullet read, the others from memory; the largest of a group. */
   readonly largest: number;
   readonly source: string;
+  readonly carbonDioxideSource: string;
   /** Which of the figures were read in their source, and which are from memory or practice. */
   readonly known: string;
 }
@@ -60,6 +61,7 @@ interface Stated {
   readonly oxygen: number;
   readonly oxygenFloor?: number;
   readonly carbonDioxide?: number;
+  readonly carbonDioxideSource?: string;
   readonly cold?: true;
 }
 
@@ -70,6 +72,7 @@ interface Stated {
  */
 function limits(stated: Stated, temperatureSource: string, source: string, known: string): FishLimits {
   const { survives, growsBest, largest, ammonia, nitrite, oxygen, oxygenFloor = 3, carbonDioxide = 20, cold } = stated;
+  const { carbonDioxideSource = 'common practice, no source' } = stated;
   return {
     ...(survives && { survives }),
     growsBest,
@@ -84,6 +87,7 @@ function limits(stated: Stated, temperatureSource: string, source: string, known
     oxygenFloor: oxygenFloor * 1e-3,
     temperatureSource,
     source,
+    carbonDioxideSource,
     known,
   };
 }
@@ -112,9 +116,18 @@ const table = {
     GROUP_KNOWN,
   ),
   tilapia: limits(
-    { largest: 4.3, survives: [14, 36], growsBest: [27, 30], ammonia: 2, nitrite: 1, oxygen: 4, carbonDioxide: 50 },
+    {
+      largest: 4.3,
+      survives: [14, 36],
+      growsBest: [27, 30],
+      ammonia: 2,
+      nitrite: 1,
+      oxygen: 4,
+      carbonDioxide: 50,
+      carbonDioxideSource: 'aquaculture education council, tilapia manual: optimum under 50 mg/L',
+    },
     `${fao}, section 7.4`,
-    `${bySpecies}; carbon dioxide: Purdue aquaculture council, tilapia`,
+    bySpecies,
     `temperatures and carbon dioxide read; ${NITROGEN_FROM_MEMORY}; oxygen floor common practice`,
   ),
   'common carp': limits(

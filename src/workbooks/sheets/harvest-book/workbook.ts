@@ -3,6 +3,7 @@ import { cautions } from '../cautions';
 import type { ReadyProfile } from '../sheet-draft';
 import { startSheet } from '../start-sheet';
 import { unitsNames, unitsSheet } from '../units-sheet';
+import { ownShareSheet } from './own-share';
 import { pullsSheet } from './pulls';
 import { gardenSheet, monthsSheet, pickingSheet } from './worth';
 
@@ -22,7 +23,7 @@ export function harvestBook(profile: ReadyProfile): WorkbookData {
           'Pulls: one row a pull: the date, what the pail held, the share of solids from the last dried cup.',
           'Months: nothing; read dry solids and nutrients by month, with charts.',
           'Garden: what your solids hold by test, what the garden wants; read off how much garden they feed, a dose, and their worth.',
-          'Picking: one row a bed: the day solids were worked in, and whether what is eaten touches the soil; read off when to pick.',
+          'Solids share: the feed over the same days; read what share of it your solids are. Picking: one row a bed: the day solids were worked in, and whether what is eaten touches the soil; read off when to pick.',
           'Silt units: US or metric.',
         ],
         cautions: [cautions.solids, cautions.electricity],
@@ -31,6 +32,7 @@ export function harvestBook(profile: ReadyProfile): WorkbookData {
       monthsSheet(profile),
       gardenSheet(profile),
       pickingSheet(profile),
+      ownShareSheet(profile),
       unitsSheet(profile),
     ],
   };

@@ -9,7 +9,7 @@ const shares = { nitrogen: 'Garden!$B$5', phosphorus: 'Garden!$B$6', potassium: 
 const lastMonth = 24;
 const totalRow = `MATCH("total",Months!$A$5:$A$${lastMonth},0)`;
 /** The total of a column of Months. */
-const totalOf = (column: string): string => `INDEX(Months!$${column}$5:$${column}$${lastMonth},${totalRow})`;
+export const totalOf = (column: string): string => `INDEX(Months!$${column}$5:$${column}$${lastMonth},${totalRow})`;
 /** Months that the charts show: those of the book as it is made. */
 const charted = 3;
 

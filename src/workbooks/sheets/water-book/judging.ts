@@ -30,7 +30,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Verdict',
     title: 'One test, judged in words',
-    step: 'Choose the species and the day of a test. A reading that was not taken is not measured, never fine. Local advice for your fish comes first.',
+    step: 'Choose the species and the day of a test. A reading that was not taken is not measured, never fine; to survive is not to grow. Local advice for your fish comes first.',
     caution: cautions.water,
     widths,
   });
@@ -85,10 +85,13 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
   });
 }
 
-/** How long the fish have, and the alkali to add. */
+/** Days of dosing that the sheet leaves room for. */
+const lastStep = 49;
+
+/** How long the fish have, and the alkali to add, day by day. */
 export function careSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
-  const widths = [44, 22, 24, 32];
+  const widths = [44, 22, 24, 16, 16];
   const draft = framed({
     name: 'Oxygen and alkali',
     title: 'How long the fish have, and what to add',
@@ -105,7 +108,8 @@ export function careSheet(profile: ReadyProfile): SheetData {
     .put('A7', withUnit('Oxygen when it stops', 'concentration'))
     .put('B7', 6, 'input')
     .put('A8', withUnit('Oxygen at which fish are in danger', 'concentration'))
-    .put('B8', 3, 'input')
+    .put('B8', '=Verdict!M9', 'result')
+    .put('C8', 'the oxygen floor of the species on Verdict', 'note')
     .put('A9', withUnit('Oxygen taken a day, with bacteria', 'daily'), 'heading')
     .put('B9', '=SILT.LOAD.OXYGEN(SiltUnits,B6,"system")', formatted('result', formats.three))
     .put('A10', 'Minutes that the fish have', 'total')
@@ -129,14 +133,35 @@ export function careSheet(profile: ReadyProfile): SheetData {
     .put('A21', 'Alkalinity measured last', 'heading')
     .put('B21', `=LOOKUP(9.9E+307,${testColumn('alkalinity')})`, formatted('result', formats.whole))
     .put('C21', 'the last reading of the sheet Tests', 'note')
-    .put('A22', withUnit('Alkali to raise it, once', 'portion'), 'total')
-    .put('B22', '=SILT.WATER.DOSE(SiltUnits,B5,MAX(0,B20-B21),B15,B16)', formatted('total', formats.one))
-    .put('C22', 'over several days, not at once', 'note')
-    .wide('A24:D24', `CAUTION: ${cautions.water}`, 'caution', 32)
+    .put('A22', 'pH measured last', 'heading')
+    .put('B22', `=LOOKUP(9.9E+307,${testColumn('pH')})`, formatted('result', formats.one))
+    .put('A23', withUnit('Temperature measured last', 'temperature'), 'heading')
+    .put('B23', `=LOOKUP(9.9E+307,${testColumn('temperature')})`, formatted('result', formats.one))
+    .put('A24', withUnit('Alkali to raise it, in all', 'portion'), 'total')
+    .put(
+      'B24',
+      '=IFERROR(SILT.WATER.DOSE(SiltUnits,B5,MAX(0,B20-B21),B15,B16,B21,B22,B23),"not safe at once")',
+      formatted('total', formats.one),
+    )
+    .put('C24', 'day by day as below, not at once', 'note')
+    .wide('A26:D26', `CAUTION: ${cautions.water}`, 'caution', 48)
+    .put('A28', 'Day by day, so that pH rises by 0.2 at most', 'section')
+    .fill('A29:E29', 'heading')
+    .height(29, 32)
+    .fill(`A30:A${lastStep}`, 'result')
+    .fill(`B30:B${lastStep}`, formatted('result', formats.one))
+    .fill(`C30:C${lastStep}`, formatted('result', formats.whole))
+    .fill(`D30:E${lastStep}`, formatted('result', formats.two))
+    .put(
+      'A29',
+      '=IF(B20>B21,SILT.WATER.STEPS(SiltUnits,B5,B21,B20,B22,B23,B15,0.2,B16,TRUE),"The water has as much as you want.")',
+      'heading',
+    )
+    .put('C28', 'measure every day; what nitrification takes meanwhile is not counted', 'note')
     .choice('B15', alkalis, 'by its chemical name', false);
   return draft.sheet({
     columnWidths: columnWidths(widths),
     tabColor: '8A6D3B',
-    print: print(profile, 'A1:D24', { fitToHeight: 1, titleRows: '1:3' }),
+    print: print(profile, `A1:E${lastStep}`, { fitToHeight: 1, titleRows: '1:3' }),
   });
 }

@@ -3,6 +3,7 @@ import { cautions } from '../cautions';
 import type { ReadyProfile } from '../sheet-draft';
 import { startSheet } from '../start-sheet';
 import { unitsNames, unitsSheet } from '../units-sheet';
+import { forScenarioSheet } from './for-a-scenario';
 import { careSheet, verdictSheet } from './judging';
 import { testsSheet } from './tests';
 
@@ -22,7 +23,7 @@ export function waterBook(profile: ReadyProfile): WorkbookData {
           'Tests: one row a test; leave a reading that was not taken empty. Read how much of the ammonia is un-ionized, which is what harms.',
           'Verdict: the species and the day of a test; read each reading judged in words.',
           'Oxygen and alkali: the water, the feed, oxygen now and at its least; read how long the fish have.',
-          'Oxygen and alkali, below: the alkali and the alkalinity you want; read what to add.',
+          'Oxygen and alkali, below: the alkali and the alkalinity you want; read what to add, day by day. For a scenario: no input needed.',
           'Silt units: US or metric.',
         ],
         cautions: [cautions.water, cautions.electricity],
@@ -30,6 +31,7 @@ export function waterBook(profile: ReadyProfile): WorkbookData {
       testsSheet(profile),
       verdictSheet(profile),
       careSheet(profile),
+      forScenarioSheet(profile),
       unitsSheet(profile),
     ],
   };
