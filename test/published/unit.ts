@@ -80,14 +80,6 @@ export const unitRows: readonly PublishedRow[] = [
     known: 'read',
   },
   {
-    call: ['REF.VALUE', 'metric', 'ammonia factor'],
-    expected: 0.09216,
-    tolerance: 2e-3,
-    source: 'Timmons and Ebeling, Recirculating Aquaculture: 0.16 x 0.80 x 0.80 x 0.90',
-    place: 'ammonia production',
-    known: 'memory',
-  },
-  {
     call: ['REF.VALUE', 'US', 'overflow limit'],
     expected: 4.6,
     tolerance: 1e-2,
