@@ -12,6 +12,7 @@ import { loadRows } from './rows/load';
 import { airTestRow, filterTestRow, loadShareRow, stockOwnRows } from './rows/own-figures';
 import { pipeRows } from './rows/pipe';
 import { planRows } from './rows/plan';
+import { planSureRows } from './rows/plan-sure';
 import { referenceRows } from './rows/reference';
 import { screenRows } from './rows/screen';
 import { settleRows } from './rows/settle';
@@ -47,4 +48,5 @@ export const catalogue: readonly CatalogueRow[] = [
   airTestRow,
   ...costRows,
   ...planRows,
+  ...planSureRows,
 ];

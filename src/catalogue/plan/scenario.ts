@@ -7,12 +7,17 @@ import { ArgumentError } from '../reading/argument-error';
 import { type InputTable, inputName, inputTable, type OpenCell } from '../reading/input-table';
 import { namedColumn } from '../reading/named-column';
 import { withNamedRefusals } from '../reading/named-refusals';
+import type { TypedRange } from '../reading/typed-range';
 import { scenarioInputs } from './scenario-inputs';
 
 export interface ReadScenario {
   readonly scenario: Scenario;
-  /** Names of the inputs that took their default. */
+  /** Names of the inputs that took their default, then those of ranges whose middle was taken. */
   readonly defaults: readonly string[];
+  /** Keys of the inputs that took their default. */
+  readonly left: ReadonlySet<string>;
+  /** By key, ranges that were typed. */
+  readonly ranges: ReadonlyMap<string, TypedRange>;
 }
 
 const typical = (key: string): number => coefficient(key).typical;
@@ -30,7 +35,7 @@ export const scenarioFactors: ScenarioFactors = {
 
 /** Reads one scenario; `place` begins every message. */
 export function readScenario(table: InputTable, column: number, place: string, profile: Profile): ReadScenario {
-  const { values, defaults } = namedColumn(scenarioInputs, table, column, place, profile);
+  const { values, defaults, left, ranges } = namedColumn(scenarioInputs, table, column, place, profile, true);
   const scenario: Scenario = {
     ...values,
     coldestWater: values.coldestWater ?? values.temperature,
@@ -44,7 +49,8 @@ export function readScenario(table: InputTable, column: number, place: string, p
   if (ph !== undefined && highestPh !== undefined) {
     refuseDisorder(place, profile, 'number', ['pH', ph], ['highest pH', highestPh]);
   }
-  return { scenario, defaults };
+  const middles = [...ranges].map(([key, { typed }]) => `${inputName(scenarioInputs, key)} (middle of ${typed})`);
+  return { scenario, defaults: [...defaults, ...middles], left, ranges };
 }
 
 /** Feed is typed, or the fish, their mass and the rate are. */

@@ -7,7 +7,7 @@ import type { ReadScenario } from './scenario';
 import { type InputKey, inputKeys, scenarioInputs } from './scenario-inputs';
 
 /**
- * A coefficient that a scenario rests on without having typed it: what is known of it, and how to put another figure in
+ * A figure that a scenario rests on without being sure of it: what is known of it, and how to put another figure in
  * its place. `planResults(scenario, factors)` then works out every result, purely and in some tens of microseconds.
  */
 export interface VaryingInput {
@@ -37,12 +37,20 @@ const factorKeys = {
   beta: 'aerator beta',
 } as const satisfies Partial<Record<keyof ScenarioFactors, string>>;
 
-/** What varies in a scenario: coefficients left at their default. Limits, choices and what was typed do not. */
-export function varyingInputs({ scenario, defaults }: ReadScenario): readonly VaryingInput[] {
+/**
+ * What varies in a scenario: coefficients left at their default, and what was typed as a range. Limits, choices and what
+ * was typed as one figure do not.
+ */
+export function varyingInputs({ scenario, defaults, ranges }: ReadScenario): readonly VaryingInput[] {
   const taken = new Set(defaults);
-  const inputs = inputKeys.flatMap((key) => {
+  const inputs = inputKeys.flatMap((key): readonly VaryingInput[] => {
     const spec: NamedInput = scenarioInputs[key];
     const name = inputName(scenarioInputs, key);
+    const range = ranges.get(key);
+    if (range !== undefined && 'kind' in spec) {
+      const { low, middle, high } = range;
+      return [{ name, kind: spec.kind, low, plan: middle, high, put: putInput(key) }];
+    }
     const from = coefficientOf(spec, name);
     return from === undefined || !taken.has(name) || key === 'settler' ? [] : [varying(name, from, putInput(key))];
   });

@@ -1,6 +1,7 @@
 import { fishKinds, fishLimits } from '../../formulas/water/water-species';
 import { nearest } from '../../units/nearest';
 import type { Profile } from '../../units/profile';
+import { isRangeText } from '../../units/quantity-range';
 import { wordList, wordText } from '../../units/text';
 import type { CellValue } from '../argument';
 import { coefficient } from '../coefficients/all';
@@ -9,12 +10,17 @@ import { ArgumentError, asArgumentError, withPlace } from './argument-error';
 import { allowed, boundsTest } from './bounds';
 import { type InputTable, inputName, isNothing } from './input-table';
 import { type FigureReader, figureReader } from './read-figure';
+import { rangeReader, type TypedRange } from './typed-range';
 
 /** One column of named inputs, read. */
 export interface NamedColumn<T extends NamedInputs> {
   readonly values: Named<T>;
   /** Names of the inputs that took their default, in the order of the table. */
   readonly defaults: readonly string[];
+  /** The keys of those inputs. */
+  readonly left: ReadonlySet<string>;
+  /** By key, ranges that were typed; their middle is the value. */
+  readonly ranges: ReadonlyMap<string, TypedRange>;
 }
 
 const absent = Symbol('a default is taken');
@@ -26,6 +32,7 @@ interface Reader {
   readonly name: string;
   readonly spec: NamedInput;
   readonly read: CellReader;
+  readonly readRange: ReturnType<typeof rangeReader>;
 }
 
 const readersOf = new WeakMap<NamedInputs, readonly Reader[]>();
@@ -35,7 +42,7 @@ function readers(inputs: NamedInputs): readonly Reader[] {
   if (made === undefined) {
     made = Object.entries(inputs).map(([key, spec]) => {
       const name = inputName(inputs, key);
-      return { key, name, spec, read: cellReader(name, spec) };
+      return { key, name, spec, read: cellReader(name, spec), readRange: rangeReader(name, spec) };
     });
     readersOf.set(inputs, made);
   }
@@ -49,7 +56,7 @@ export function isBlankColumn({ lines }: InputTable, column: number): boolean {
 
 /**
  * Reads a column of a table into SI. `place` begins every message. Inputs whose row is not there are as good as blank; an
- * error that stands in a cell is thrown as what it is.
+ * error that stands in a cell is thrown as what it is. Where the table may hold ranges, the middle of one is its value.
  */
 export function namedColumn<T extends NamedInputs>(
   inputs: T,
@@ -57,12 +64,21 @@ export function namedColumn<T extends NamedInputs>(
   column: number,
   place: string,
   profile: Profile,
+  mayBeRange = false,
 ): NamedColumn<T> {
   const values: Record<string, unknown> = {};
   const defaults: string[] = [];
-  for (const { key, name, spec, read } of readers(inputs)) {
+  const left = new Set<string>();
+  const ranges = new Map<string, TypedRange>();
+  for (const { key, name, spec, read, readRange } of readers(inputs)) {
     const cell = table.lines.get(key)?.[column] ?? '';
     if (cell instanceof Error) throw cell;
+    if (mayBeRange && readRange !== undefined && isRangeText(cell)) {
+      const range = withPlace(place, () => readRange(cell, profile));
+      ranges.set(key, range);
+      values[key] = inputValue(key, range.middle);
+      continue;
+    }
     const value = withPlace(place, () => read(cell, profile));
     if (value !== absent) values[key] = value;
     else if ('required' in spec && spec.required)
@@ -70,10 +86,17 @@ export function namedColumn<T extends NamedInputs>(
     else {
       const bySpecies = speciesLimit(spec, values);
       values[key] = bySpecies ?? withPlace(place, () => defaultOf(name, spec, values, profile));
-      if (values[key] !== undefined) defaults.push(bySpecies === undefined ? name : `${name} (from species)`);
+      if (values[key] === undefined) continue;
+      left.add(key);
+      defaults.push(bySpecies === undefined ? name : `${name} (from species)`);
     }
   }
-  return { values: values as Named<T>, defaults };
+  return { values: values as Named<T>, defaults, left, ranges };
+}
+
+/** A figure as an input holds it: a crop is the feed that it uses, all others are the figure itself. */
+export function inputValue(key: string, figure: number): unknown {
+  return key === 'crop' ? { feed: figure, plants: undefined } : figure;
 }
 
 function missing(name: string, spec: FigureInput, { lines }: InputTable, key: string, profile: Profile): string {

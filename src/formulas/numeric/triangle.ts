@@ -31,7 +31,5 @@ export function triangularQuantile(p: number, { low, typical, high }: Range): nu
 function quantile(p: number, low: number, mode: number, high: number): number {
   const width = high - low;
   const below = (mode - low) / width;
-  return p <= below
-    ? low + Math.sqrt(p * width * (mode - low))
-    : high - Math.sqrt((1 - p) * width * (high - mode));
+  return p <= below ? low + Math.sqrt(p * width * (mode - low)) : high - Math.sqrt((1 - p) * width * (high - mode));
 }

@@ -76,6 +76,7 @@ function typedConversion(
     const next = newValue(value, kind, from, to);
     if (next === 'same') continue;
     if ('fault' in next) byHand.push({ spot: cell, why: next.fault });
+    else if ('range' in next) choices.push({ kind, content: next.range, shown: next.range });
     else choices.push({ kind, content: next.value, shown: withUnit(next.value, kind, to) });
   }
   const [first] = choices;
@@ -113,7 +114,7 @@ function formulaConversion(
     const [first] = uses as [LiteralUse];
     const [kind, second] = kindsOf(uses);
     const next = kind === undefined ? 'same' : newValue(first.value, kind, from, to);
-    if (kind === undefined || next === 'same' || 'fault' in next) continue;
+    if (kind === undefined || next === 'same' || !('value' in next)) continue;
     if (second !== undefined) return undefined;
     apart ??= whyApart(uses, [kind]);
     // A spreadsheet keeps 15 digits of a number in a formula.

@@ -3,11 +3,14 @@ import type { Kind } from '../../units/kinds';
 import { splitNitrogenForm } from '../../units/nitrogen-form';
 import type { Profile } from '../../units/profile';
 import { readQuantity, toProfile } from '../../units/quantity';
+import { isRangeText, splitRange } from '../../units/quantity-range';
 import { tidyText } from '../../units/text';
 import { Unreadable } from '../../units/unreadable';
 
 export type NewValue =
   | { readonly value: number }
+  /** A range, both ends of it in the new unit. */
+  | { readonly range: string }
   /** Means the same in both profiles: text with a unit, a kind that is not measured otherwise, words. */
   | 'same'
   /** A number that the old profile does not allow, and why. */
@@ -21,6 +24,7 @@ export function newValue(value: CellScalar, kind: Kind, from: Profile, to: Profi
   if (typeof value === 'boolean') return 'same';
   const [old, next] = [from.units[kind], to.units[kind]];
   if (old.scale === next.scale && old.shift === next.shift) return 'same';
+  if (isRangeText(value)) return newRange(value, kind, from, to);
   const plain = typeof value === 'string' && kind === 'concentration' ? splitNitrogenForm(tidyText(value)).text : value;
   let before: number;
   try {
@@ -37,6 +41,21 @@ export function newValue(value: CellScalar, kind: Kind, from: Profile, to: Profi
   if (after === before) return 'same';
   if (plain !== value) return { fault: `${value} says what it is measured as but not its unit` };
   return { value: toProfile(to, kind, before) };
+}
+
+/** Both ends of a range, each with its unit where it had none. */
+function newRange(value: string, kind: Kind, from: Profile, to: Profile): NewValue {
+  try {
+    const ends = Object.values(splitRange(kind, value));
+    const before = ends.map((end) => readQuantity(from, kind, end));
+    const after = ends.map((end) => readUnder(to, kind, end));
+    if (before.every((end, at) => end === after[at])) return 'same';
+    const [low, high] = before.map((end) => Number(toProfile(to, kind, end).toPrecision(6)));
+    return { range: `${low} to ${high} ${to.units[kind].symbol}` };
+  } catch (error) {
+    if (error instanceof Unreadable) return 'same';
+    throw error;
+  }
 }
 
 function readUnder(profile: Profile, kind: Kind, value: CellScalar): number | undefined {

@@ -50,10 +50,11 @@ describe('what varies in a scenario', () => {
   });
 
   it('gives back the plan when put in at the plan, and something else at either end', () => {
-    const { scenario, defaults } = read();
+    const given = read();
+    const { scenario } = given;
     const plan = planResults(scenario, scenarioFactors);
     let moved = 0;
-    for (const { low, plan: typical, high, put } of varyingInputs({ scenario, defaults })) {
+    for (const { low, plan: typical, high, put } of varyingInputs(given)) {
       expect(low).toBeLessThanOrEqual(typical);
       expect(typical).toBeLessThanOrEqual(high);
       const at = (si: number) => {
