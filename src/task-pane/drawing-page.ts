@@ -2,7 +2,7 @@
 import { make, replace } from './dom';
 import { drawingsOf } from './drawings/drawings-of';
 import { takeOver } from './drawings/hand-over';
-import { pictureOf } from './drawings/picture';
+import { pictureOf } from './drawings/larger';
 import { createSavePanel } from './drawings/save-panel';
 import { createMessages, sentenceOf } from './messages';
 import { sentenceIn } from './user-error';
@@ -23,7 +23,7 @@ async function show(place: HTMLElement): Promise<void> {
     const { notify, element: messages } = createMessages();
     const { work, element: workPlace } = createWork(notify);
     const saving = createSavePanel(notify, work);
-    saving.offer(() => drawings);
+    saving.offer(drawings);
     document.title = `${drawings[0]?.title ?? 'Drawing'} - Siltstead`;
     replace(
       place,

@@ -1,6 +1,7 @@
 import type { FunctionLibrary } from '../functions/function-library';
 import type { Block, SheetHost } from '../hosts/sheet-host';
 import { checksView } from './checks/view';
+import { debounced } from './debounced';
 import { make, makeButton, makeSvg, replace } from './dom';
 import { drawingsView } from './drawings/view';
 import { fetchTexts } from './function-texts';
@@ -175,15 +176,6 @@ function followTheme(host: SheetHost | undefined): () => void {
 function whenListening(subscription: Promise<() => void>): () => void {
   subscription.catch(() => undefined);
   return () => void subscription.then((stop) => stop()).catch(() => undefined);
-}
-
-/** Calls at most once for a burst of events. */
-function debounced(call: () => void, quietMs = 80): () => void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  return () => {
-    clearTimeout(timer);
-    timer = setTimeout(call, quietMs);
-  };
 }
 
 function once<T>(get: () => Promise<T>): () => Promise<T> {

@@ -2,6 +2,7 @@ import { cellName } from '../hosts/address';
 import type { Block, SheetHost } from '../hosts/sheet-host';
 import type { HostFunction } from '../hosts/univer/function-set';
 import type { Spreadsheet } from '../hosts/univer/spreadsheet';
+import { debounced } from '../task-pane/debounced';
 import { part } from './page-parts';
 import { typingHelp } from './typing-help';
 
@@ -34,15 +35,12 @@ export async function followSelection(
   host: SheetHost,
   listeners: readonly ((selection: Block) => void)[],
 ): Promise<void> {
-  let waiting: ReturnType<typeof setTimeout> | undefined;
-  const update = (): void => {
-    clearTimeout(waiting);
-    waiting = setTimeout(async () => {
-      const selection = await host.selection().catch(() => undefined);
-      if (selection === undefined) return;
-      for (const listener of listeners) listener(selection);
-    }, 40);
+  const tell = async (): Promise<void> => {
+    const selection = await host.selection().catch(() => undefined);
+    if (selection === undefined) return;
+    for (const listener of listeners) listener(selection);
   };
+  const update = debounced(() => void tell(), 40);
   await host.onSelectionChanged(update);
   await host.onCellsChanged(update);
   update();

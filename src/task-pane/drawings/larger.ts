@@ -1,8 +1,15 @@
 import type { Drawing } from '../../drawing/drawing-model';
+import { toSvg } from '../../drawing/svg';
 import { freshId, make, makeButton } from '../dom';
-import { pictureOf } from './picture';
 
 const closest = 8;
+
+/** A drawing as an element of this page. It goes through a parser of images, so that text from cells is never markup. */
+export function pictureOf(drawing: Drawing): SVGElement {
+  const { documentElement } = new DOMParser().parseFromString(toSvg(drawing), 'image/svg+xml');
+  if (!(documentElement instanceof SVGElement)) throw new Error('the drawing is no picture');
+  return document.importNode(documentElement, true);
+}
 
 /** Shows a drawing over the whole page, to be looked at from near by buttons or the keys + and -. Escape closes it. */
 export function showLarger(drawing: Drawing): void {

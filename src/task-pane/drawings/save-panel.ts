@@ -9,14 +9,14 @@ import { drawingFile, type Format, saveFile } from './drawing-file';
 export interface SavePanel {
   readonly element: HTMLElement;
   /** Takes what is to be saved from now on. */
-  readonly offer: (drawings: () => readonly Drawing[]) => void;
+  readonly offer: (drawings: readonly Drawing[]) => void;
 }
 
 const labels: Readonly<Record<Format, string>> = { pdf: 'Save PDF', dxf: 'Save DXF', svg: 'Save SVG' };
 
 /** Buttons that save what is drawn: paper to tape together, a file for a cutter, a picture. */
 export function createSavePanel(say: Notify, work: Work): SavePanel {
-  let drawings: () => readonly Drawing[] = () => [];
+  let drawings: readonly Drawing[] = [];
   const paper = select('Paper', ['A4', 'Letter']);
   const size = select('Size', ['Full size, on pages to tape', 'Fitted to one page']);
   let chosenPaper = false;
@@ -31,7 +31,7 @@ export function createSavePanel(say: Notify, work: Work): SavePanel {
           paper: paper.choice.value as PaperName,
           fullSize: !size.element.hidden && size.choice.selectedIndex === 0,
         };
-        const file = await drawingFile(drawings(), wish, { step });
+        const file = await drawingFile(drawings, wish, { step });
         finishing();
         saveFile(file);
         say(
@@ -63,7 +63,7 @@ export function createSavePanel(say: Notify, work: Work): SavePanel {
     element,
     offer: (next) => {
       drawings = next;
-      const [first] = next();
+      const [first] = next;
       if (first === undefined) return;
       size.element.hidden = !first.fullSize;
       if (!chosenPaper) paper.choice.value = first.units === 'US' ? 'Letter' : 'A4';

@@ -1,15 +1,12 @@
 import type { Drawing } from '../../drawing/drawing-model';
 import { make, makeButton, replace } from '../dom';
-import { drawingsOf } from './drawings-of';
-import { showLarger } from './larger';
-import { pictureOf } from './picture';
+import { pictureOf, showLarger } from './larger';
 import type { Recognized } from './recognition';
-import type { DrawingRequest } from './request';
 
 export interface ShownDrawing {
   readonly element: HTMLElement;
-  /** Shows what is seen; throws a sentence, and shows nothing, where it cannot be drawn. */
-  readonly show: (seen: Recognized) => void;
+  /** Shows the first of the drawings that were made of what is seen. */
+  readonly show: (seen: Recognized, drawings: readonly Drawing[]) => void;
   readonly clear: () => void;
 }
 
@@ -17,16 +14,15 @@ export interface ShownDrawing {
 export function createShownDrawing(another: (seen: Recognized) => void): ShownDrawing {
   const element = make('div', { class: 'shown-drawing' });
   let at = 0;
-  const show = (seen: Recognized): void => {
+  const show = (seen: Recognized, drawings: readonly Drawing[]): void => {
     replace(element);
-    const count = countOf(seen.request);
-    at = Math.min(at, count - 1);
-    const [drawing] = drawingsOf(oneOf(seen.request, at));
+    const count = drawings.length;
+    const drawing = drawings[at];
     if (drawing === undefined) return;
     const larger = makeButton('Larger', () => showLarger(drawing));
     const turn = (by: number) => (): void => {
       at = (at + by + count) % count;
-      show(seen);
+      show(seen, drawings);
       const pressed = by < 0 ? '.previous' : '.next';
       element.querySelector<HTMLButtonElement>(pressed)?.focus();
     };
@@ -48,22 +44,12 @@ export function createShownDrawing(another: (seen: Recognized) => void): ShownDr
   };
   return {
     element,
-    show: (seen) => {
+    show: (seen, drawings) => {
       at = 0;
-      show(seen);
+      show(seen, drawings);
     },
     clear: () => replace(element),
   };
-}
-
-function countOf(request: DrawingRequest): number {
-  return request.what === 'patterns' ? request.rows.length : 1;
-}
-
-/** Of many patterns only the one that is looked at is drawn. */
-function oneOf(request: DrawingRequest, at: number): DrawingRequest {
-  if (request.what !== 'patterns') return request;
-  return { ...request, rows: request.rows.slice(at, at + 1), names: request.names.slice(at, at + 1) };
 }
 
 function caption({ title }: Drawing, { from }: Recognized): string {

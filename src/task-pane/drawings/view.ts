@@ -1,4 +1,5 @@
 import type { Block } from '../../hosts/sheet-host';
+import { debounced } from '../debounced';
 import { make, makeButton, replace } from '../dom';
 import { sentenceOf } from '../messages';
 import { sentenceIn } from '../user-error';
@@ -43,13 +44,14 @@ function build(context: PaneContext): ViewPart {
   };
 
   const draw = (seen: Recognized): void => {
-    shown.show(seen);
+    const drawings = drawingsOf(seen.request);
+    shown.show(seen, drawings);
     shownSeen = seen;
     replace(line);
     actions.hidden = false;
     saving.element.hidden = host?.downloads === false;
     marking.hidden = host === undefined || seen.request.what !== 'patterns' || seen.request.rows.length !== 1;
-    saving.offer(() => drawingsOf(seen.request));
+    saving.offer(drawings);
   };
 
   /** Does something that may end in a sentence, which then stands where the drawing would. */
@@ -157,21 +159,12 @@ function build(context: PaneContext): ViewPart {
   };
 }
 
-const quietMs = 300;
-
 /** Calls once cells have come to rest after a change. */
 function watchCells({ host }: PaneContext, changed: () => void): () => void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let ended = false;
-  const watching = host?.onCellsChanged(() => {
-    clearTimeout(timer);
-    timer = setTimeout(() => {
-      if (!ended) changed();
-    }, quietMs);
-  });
+  const rested = debounced(changed, 300);
+  const watching = host?.onCellsChanged(rested);
   return () => {
-    ended = true;
-    clearTimeout(timer);
+    rested.cancel();
     watching?.then((stop) => stop()).catch(() => undefined);
   };
 }

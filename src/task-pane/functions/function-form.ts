@@ -1,6 +1,7 @@
 import type { CatalogueRow } from '../../catalogue/define';
 import { inWords } from '../../catalogue/reading/headings';
 import type { Block } from '../../hosts/sheet-host';
+import { debounced } from '../debounced';
 import { freshId, make, makeButton, replace } from '../dom';
 import type { FunctionTexts } from '../function-texts';
 import { sentenceOf } from '../messages';
@@ -74,11 +75,7 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
       );
     }
   };
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const later = (): void => {
-    clearTimeout(timer);
-    timer = setTimeout(update, 60);
-  };
+  const later = debounced(update, 60);
 
   const headings = make('input', { type: 'checkbox', id: freshId('headings') });
   const insertButton = makeButton('Insert', () => void insert(), { class: 'primary' });

@@ -1,0 +1,21 @@
+export interface Debounced {
+  (): void;
+  /** Forgets a call that has not been made yet, and takes no more. */
+  readonly cancel: () => void;
+}
+
+/** Calls once for a burst of events, when nothing more has happened for a while. */
+export function debounced(call: () => void, quietMs = 80): Debounced {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let canceled = false;
+  const later = (): void => {
+    clearTimeout(timer);
+    if (!canceled) timer = setTimeout(call, quietMs);
+  };
+  return Object.assign(later, {
+    cancel: () => {
+      canceled = true;
+      clearTimeout(timer);
+    },
+  });
+}
