@@ -1,5 +1,6 @@
 import type { FunctionLibrary } from '../functions/function-library';
 import type { Block, SheetHost } from '../hosts/sheet-host';
+import { type CautionWatch, watchCautions } from './checks/caution-watch';
 import { checksView } from './checks/view';
 import { debounced } from './debounced';
 import { make, makeButton, makeSvg, replace } from './dom';
@@ -30,6 +31,7 @@ export interface PaneParts {
 }
 
 export interface Pane {
+  readonly cautions: CautionWatch;
   readonly show: (viewId: string) => void;
   /** Lets go of what was said, asked and found, for another workbook has come. */
   readonly forget: () => void;
@@ -45,11 +47,13 @@ export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
   const { notify, ask, dismiss, element: messages } = createMessages();
   const { work, element: workPlace } = createWork(notify);
   const units = watchUnits(host);
+  const cautions = watchCautions(host, functionLibrary, units);
   const selection = shareSelection(host);
   const context: PaneContext = {
     host,
     functionLibrary,
     units,
+    cautions,
     texts: once(() => fetchTexts(page('functions.json'))),
     notify,
     ask,
@@ -107,9 +111,11 @@ export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
   if (first !== undefined) tabs.show(first.id);
 
   return {
+    cautions,
     show: tabs.show,
     forget: () => {
       dismiss();
+      cautions.forget();
       for (const part of built.values()) part.forget?.();
     },
     close: () => {

@@ -1,5 +1,6 @@
 import type { FunctionLibrary } from '../functions/function-library';
 import type { Block, SheetHost } from '../hosts/sheet-host';
+import type { CautionWatch } from './checks/caution-watch';
 import type { AllTexts } from './function-texts';
 import type { Ask, Notify } from './messages';
 import type { UnitsWatch } from './units-watch';
@@ -35,6 +36,8 @@ export interface PaneContext {
   readonly functionLibrary: FunctionLibrary;
   /** The workbook's units profile. */
   readonly units: UnitsWatch;
+  /** What is wrong or to be minded in the workbook, kept current. */
+  readonly cautions: CautionWatch;
   /** What people read about each function, once it has arrived; rejects where functions.json cannot be read. */
   readonly texts: () => Promise<AllTexts>;
   /** Says one sentence in the pane's message line; a new one takes the place of the old. */

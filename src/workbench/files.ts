@@ -26,8 +26,10 @@ function show(spreadsheet: Spreadsheet, workbook: WorkbookData, name: string, fi
 
 async function openSample(spreadsheet: Spreadsheet, path: string): Promise<void> {
   // Beside each workbook the build leaves it as it is once read, so that a sample opens without the library.
-  const response = await fetch(`${samplesFolder}/${path.replace(/\.xlsx$/, '.json')}`);
-  if (!response.ok) throw new Error(`the file is not there (${response.status})`);
+  const response = await fetch(`${samplesFolder}/${path.replace(/\.xlsx$/, '.json')}`).catch(() => {
+    throw new Error('the site does not answer; check the network, or start the workbench again, then choose it again');
+  });
+  if (!response.ok) throw new Error(`the sample is not on this site (${response.status}); choose another one`);
   const name = path.slice(path.lastIndexOf('/') + 1);
   show(spreadsheet, (await response.json()) as WorkbookData, name, () => sampleFile(path));
 }
@@ -72,7 +74,7 @@ async function saveValues(spreadsheet: Spreadsheet): Promise<void> {
   download(valuesOnlyFile(await currentFile(spreadsheet)), fileName.replace(/(\.xls[xm])?$/i, ' values only$1'));
 }
 
-function takeDrops(spreadsheet: Spreadsheet): void {
+function takeDrops(take: (file: File) => void): void {
   const isFile = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false;
   window.addEventListener('dragover', (event) => {
     if (!isFile(event)) return;
@@ -87,7 +89,7 @@ function takeDrops(spreadsheet: Spreadsheet): void {
     const file = event.dataTransfer?.files[0];
     if (file === undefined) return;
     event.preventDefault();
-    void attempt(file.name, () => openFile(spreadsheet, file));
+    take(file);
   });
 }
 
@@ -97,25 +99,34 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<void> {
   const response = await fetch(`${samplesFolder}/list.json`);
   const paths: readonly string[] = response.ok ? await response.json() : [];
   for (const path of paths) samples.add(new Option(path.replace(/\.xlsx$/, '').replace('/', ': '), path));
+  // The box names what is open, so that it goes back where a sample cannot be opened.
+  let opened = '';
+  const openChosen = async (path: string): Promise<void> => {
+    if (await attempt(path, () => openSample(spreadsheet, path))) opened = path;
+    samples.value = opened;
+  };
   samples.addEventListener('change', () => {
-    const path = samples.value;
-    if (path !== '') void attempt(path, () => openSample(spreadsheet, path));
+    if (samples.value !== '') void openChosen(samples.value);
   });
+  const openOwn = async (file: File): Promise<void> => {
+    if (!(await attempt(file.name, () => openFile(spreadsheet, file)))) return;
+    opened = '';
+    samples.value = opened;
+  };
   const open = part<HTMLInputElement>('open');
   open.addEventListener('change', () => {
     const file = open.files?.[0];
-    if (file !== undefined) void attempt(file.name, () => openFile(spreadsheet, file));
+    if (file !== undefined) void openOwn(file);
     open.value = '';
   });
   part('save').addEventListener('click', () => void attempt('Save', () => saveFile(spreadsheet)));
   part('save-values').addEventListener('click', () => void attempt('Save values only', () => saveValues(spreadsheet)));
   part('undo').addEventListener('click', () => spreadsheet.current().facade.undo());
   part('redo').addEventListener('click', () => spreadsheet.current().facade.redo());
-  takeDrops(spreadsheet);
+  takeDrops((file) => void openOwn(file));
   show(spreadsheet, blank, fileName, undefined);
   if (!paths.includes(firstSample)) return;
-  await attempt(firstSample, () => openSample(spreadsheet, firstSample));
-  samples.value = firstSample;
+  await openChosen(firstSample);
   // A drum's row, which the pane draws. Nothing is scrolled: the grid cannot do that before it is on the page.
   spreadsheet.current().facade.getActiveSheet().getRange('A5').activate();
 }

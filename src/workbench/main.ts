@@ -11,6 +11,7 @@ import { createSpreadsheet } from '../hosts/univer/spreadsheet';
 import { univerHost } from '../hosts/univer/univer-host';
 import { mountPane, type Pane } from '../task-pane/pane';
 import { builtFunctions } from './built-functions';
+import { showCautionLine } from './caution-line';
 import { followSelection, helpWhileTyping, showCellLine } from './cell-line';
 import { startFiles } from './files';
 import { attempt, part } from './page-parts';
@@ -29,6 +30,7 @@ async function start(): Promise<void> {
   await followSelection(host, [(selection) => showCellLine(spreadsheet, selection)]);
   const pane = showPane(host);
   spreadsheet.onOpened(pane.forget);
+  showCautionLine(host, pane.cautions, () => pane.show('checks'));
   document.body.dataset.ready = 'true';
   if (process.env.NODE_ENV === 'development') reloadOnBuild();
   else keepForOffline(() => false);

@@ -18,11 +18,13 @@ export function notice(sentence: string): void {
   }, 12_000);
 }
 
-/** Runs something that may fail and says so in the page. */
-export async function attempt(what: string, work: () => Promise<void> | void): Promise<void> {
+/** Runs something that may fail and says so in the page; false where it failed. */
+export async function attempt(what: string, work: () => Promise<void> | void): Promise<boolean> {
   try {
     await work();
+    return true;
   } catch (thrown) {
     notice(`${what}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
+    return false;
   }
 }

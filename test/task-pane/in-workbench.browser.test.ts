@@ -117,6 +117,34 @@ test('cautions lead to their cells', async () => {
   });
 });
 
+test('cautions are those of the workbook that is open, as it is now', async () => {
+  await open('Checks');
+  await page.getByRole('button', { name: 'Go to Patterns!A16' }).waitFor();
+  await page.locator('#samples').selectOption('US/water-book.xlsx');
+  await page.locator('.findings li', { hasText: 'Patterns!' }).first().waitFor({ state: 'detached' });
+  // 6.5 mg/L of total ammonia at pH 8.2 and 75 °F has over 0.4 mg/L un-ionized, eight times what harms.
+  await page.evaluate(() =>
+    window.workbench.host.write([{ sheet: 'Tests', row: 16, column: 1, cells: [[75, 8.2, 6.5]] }]),
+  );
+  const alarm = page.locator('#caution-line', { hasText: 'Ammonia N, 2026-05-18: 6.5 is too much' });
+  await alarm.waitFor();
+  await page.locator('.findings li.danger', { hasText: 'Tests!D17' }).waitFor();
+  await page.setViewportSize({ width: 1280, height: 720 });
+  const text = await alarm.locator('.caution-text').boundingBox();
+  expect(text !== null && text.x >= 0 && text.x + text.width <= 1280 && text.y + text.height <= 720).toBe(true);
+  await page.evaluate(() =>
+    window.workbench.host.select({ sheet: 'Start', range: { row: 0, column: 0, rows: 1, columns: 1 } }),
+  );
+  await alarm.getByRole('button', { name: 'Go to Tests!D17' }).click();
+  await page.waitForFunction(async () => {
+    const { sheet, range } = await window.workbench.host.selection();
+    return sheet === 'Tests' && range.row === 16 && range.column === 3;
+  });
+  await page.evaluate(() => window.workbench.host.write([{ sheet: 'Tests', row: 16, column: 2, cells: [[7.4, 0.5]] }]));
+  await page.locator('.findings li', { hasText: 'Tests!D17' }).first().waitFor({ state: 'detached' });
+  await alarm.waitFor({ state: 'detached' });
+});
+
 test('a question about one workbook is gone when another is opened, and nothing is done', async () => {
   await page.locator('#samples').selectOption('US/water-book.xlsx');
   await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Verdict'));

@@ -302,6 +302,24 @@ describe('files', () => {
   });
 });
 
+describe('a sample that cannot be opened', () => {
+  it('leaves the box and the workbook as they were, and says what to do', async () => {
+    await page.locator('#samples').selectOption('US/cone-cut-plan.xlsx');
+    await page.waitForFunction(() => document.getElementById('title')?.textContent?.includes('cone-cut-plan.xlsx'));
+    const before = await page.evaluate(() => window.workbench.host.sheets());
+    await page.route('**/US/water-book.json', (route) => route.abort());
+    await page.locator('#samples').selectOption('US/water-book.xlsx');
+    await page.getByRole('alert').getByText('the site does not answer').waitFor();
+    await expect.poll(() => page.inputValue('#samples')).toBe('US/cone-cut-plan.xlsx');
+    expect(await page.evaluate(() => window.workbench.host.sheets())).toEqual(before);
+    expect(await page.textContent('#title')).toContain('cone-cut-plan.xlsx');
+    // The browser itself reports the request that failed.
+    const faults = open.faults as string[];
+    expect(faults.splice(0)).toEqual([expect.stringContaining('net::ERR_FAILED')]);
+    await page.unroute('**/US/water-book.json');
+  });
+});
+
 describe('the look', () => {
   it('follows the system into the dark', async () => {
     const dark = await openWorkbench(browser, server.address, true);

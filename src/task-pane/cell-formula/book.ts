@@ -1,4 +1,4 @@
-import type { CellRange } from '../../hosts/address';
+import { type CellRange, contains } from '../../hosts/address';
 import type { Block } from '../../hosts/sheet-host';
 import type { CellResult, DefinedName } from '../../hosts/workbook-model';
 
@@ -23,6 +23,10 @@ export interface Book {
   readonly within: (sheet: string, range: OpenRange) => readonly BookCell[];
   readonly formulas: readonly BookCell[];
   readonly typed: readonly BookCell[];
+  /** The formula whose answer covers a cell, blank places of the answer too. */
+  readonly fillerOf: (spot: Spot) => BookCell | undefined;
+  /** A cell with a formula and the cells that it fills. */
+  readonly filledBy: (home: BookCell) => readonly BookCell[];
   /** What a name stands for, without `=`; undefined where it is not defined. */
   readonly named: (name: string) => string | undefined;
 }
@@ -44,12 +48,21 @@ export function openBook(blocks: readonly Block[], names: readonly DefinedName[]
   const sheets = new Map<string, SheetCells>();
   for (const block of blocks) sheets.set(block.sheet.toLowerCase(), new SheetCells(block));
   const cells = [...sheets.values()].flatMap((sheet) => sheet.cells);
+  const filled = new Map<BookCell, BookCell[]>();
+  for (const cell of cells) {
+    if (cell.source === undefined) continue;
+    const others = filled.get(cell.source) ?? [];
+    others.push(cell);
+    filled.set(cell.source, others);
+  }
   const byName = new Map(names.map((one) => [one.name.toLowerCase(), one.refersTo.replace(/^=/, '')]));
   return {
     cell: ({ sheet, row, column }) => sheets.get(sheet.toLowerCase())?.at(row, column),
     within: (sheet, range) => sheets.get(sheet.toLowerCase())?.within(range) ?? [],
     formulas: cells.filter((cell) => cell.formula !== undefined),
     typed: cells.filter((cell) => cell.formula === undefined && cell.source === undefined),
+    fillerOf: ({ sheet, row, column }) => sheets.get(sheet.toLowerCase())?.fillerOf(row, column),
+    filledBy: (home) => [home, ...(filled.get(home) ?? [])],
     named: (name) => byName.get(name.toLowerCase()),
   };
 }
@@ -58,9 +71,11 @@ class SheetCells {
   readonly cells: readonly BookCell[];
   private readonly rows: readonly (readonly (Mutable | undefined)[])[];
   private readonly range: CellRange;
+  private readonly spills: readonly CellRange[];
 
   constructor({ sheet, range, values, formulas, spills }: Block) {
     this.range = range;
+    this.spills = spills;
     this.rows = values.map((line, down) =>
       line.map((value, across) => {
         const formula = formulas[down]?.[across];
@@ -74,6 +89,11 @@ class SheetCells {
       for (const cell of this.within(closed(spill)) as Mutable[]) if (cell !== source) cell.source = source;
     }
     this.cells = this.rows.flat().filter((cell) => cell !== undefined);
+  }
+
+  fillerOf(row: number, column: number): BookCell | undefined {
+    const spill = this.spills.find((one) => contains(one, row, column));
+    return spill === undefined ? undefined : this.at(spill.row, spill.column);
   }
 
   at(row: number, column: number): BookCell | undefined {

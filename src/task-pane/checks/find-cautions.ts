@@ -1,96 +1,224 @@
-import { contains } from '../../hosts/address';
+import type { FunctionLibrary } from '../../functions/function-library';
+import { cellName, contains } from '../../hosts/address';
 import type { Block } from '../../hosts/sheet-host';
-import type { CellResult } from '../../hosts/workbook-model';
-import type { Spot } from '../cell-formula/book';
-import { siltCalls } from '../cell-formula/calls';
+import type { CellResult, DefinedName } from '../../hosts/workbook-model';
+import { type BookCell, openBook, type Spot } from '../cell-formula/book';
+import { type SiltCall, siltCalls } from '../cell-formula/calls';
 import { readFormula } from '../cell-formula/read-formula';
 import { scopeOf } from '../cell-formula/scope';
-import { verdicts } from './verdicts';
+import type { Surroundings } from '../follow/evaluate';
+import { NotFollowed } from '../follow/grid';
+import { atPlace, originsOf } from '../follow/origins';
+import { type Cause, type CauseFinder, createCauseFinder, keyOf } from './cause';
+import { placeWords, rowWord } from './place-words';
+import { ended, type Rank, typedVerdicts, type Verdict, verdicts } from './verdicts';
 
-/** Something to look at in the workbook, with the cells that say it. */
+/** Something to look at in the workbook. */
 export interface Finding {
-  /** `wrong` where there is no result. */
-  readonly tone: 'caution' | 'wrong';
+  /** `wrong` where there is no result, `danger` where a reading can hurt fish or people. */
+  readonly tone: 'danger' | 'wrong' | 'caution';
+  readonly rank: Rank;
+  /** What a person calls the typed cell: `Cone height, Moss`; blank where that is not known. */
+  readonly about: string;
   readonly sentence: string;
+  /** The cells that were typed, as far as they are known, then those that say it. */
   readonly spots: readonly Spot[];
+  /** Other cells that show an error because of it. */
+  readonly spoils: readonly Spot[];
 }
 
-/** A cell that shows an error of one of our functions and does not say why. */
-export interface Unexplained extends Spot {
-  readonly code: string;
-  readonly formula: string;
+export interface WorkbookCells {
+  readonly blocks: readonly Block[];
+  readonly names: readonly DefinedName[];
+  readonly functionLibrary: FunctionLibrary;
 }
 
-/** Why a cell shows an error, as far as that can be found out; undefined where it cannot. */
-export type Explain = (cell: Unexplained) => Promise<string | undefined>;
+/** More errors than this are not followed: they nearly always have one cause. */
+const mostFollowed = 300;
 
-/** Every caution that formulas of ours give in the used cells of a workbook, those that say the same together. */
-export async function findCautions(
-  blocks: readonly Block[],
-  explain: Explain,
-  step: (share: number) => Promise<void>,
-): Promise<readonly Finding[]> {
-  const found = new Map<
-    string,
-    { readonly tone: Finding['tone']; readonly sentence: string; readonly spots: Spot[] }
-  >();
-  const add = (tone: Finding['tone'], sentence: string, spot: Spot): void => {
-    const known = found.get(sentence);
-    if (known === undefined) found.set(sentence, { tone, sentence, spots: [spot] });
-    else known.spots.push(spot);
-  };
-  for (const [index, block] of blocks.entries()) {
-    for (const [down, line] of block.formulas.entries()) {
-      await step((index + down / block.formulas.length) / blocks.length);
-      for (const [across, formula] of line.entries()) {
-        if (formula === undefined || !/\bSILT[._]/i.test(formula)) continue;
-        await judge(block, { row: block.range.row + down, column: block.range.column + across }, formula, explain, add);
-      }
+type Step = (share: number) => Promise<void>;
+
+/** Every caution and error of a workbook, each once, by what was typed, the worst first. */
+export async function findCautions(cells: WorkbookCells, step: Step): Promise<readonly Finding[]> {
+  return new Search(cells, step).run();
+}
+
+interface Draft extends Omit<Finding, 'spots' | 'spoils'> {
+  readonly spots: Map<string, Spot>;
+  readonly spoils: Map<string, Spot>;
+}
+
+class Search {
+  private readonly book;
+  private readonly around: Surroundings;
+  private readonly causes: CauseFinder;
+  private readonly drafts = new Map<string, Draft>();
+  private readonly step: Step;
+  private followed = 0;
+
+  constructor({ blocks, names, functionLibrary }: WorkbookCells, step: Step) {
+    this.step = step;
+    this.book = openBook(blocks, names);
+    this.around = { host: readerOf(blocks), functionLibrary, names };
+    this.causes = createCauseFinder(this.book, this.around);
+  }
+
+  async run(): Promise<readonly Finding[]> {
+    const { formulas } = this.book;
+    for (const [index, home] of formulas.entries()) {
+      await this.step(index / formulas.length);
+      const filled = this.book.filledBy(home);
+      if (isOurs(home)) for (const cell of filled) if (typeof cell.value === 'object') await this.error(cell);
+      await this.judge(home, filled);
+    }
+    // Errors of other formulas count where they come from ours; whatever else is wrong is not for us to judge.
+    for (const home of formulas) {
+      if (typeof home.value !== 'object' || isOurs(home) || this.followed > mostFollowed) continue;
+      const { at, spots } = await this.causes.ofError(home);
+      if (isOurs(at.source ?? at) || this.drafts.has(spots.map(keyOf).join())) await this.error(home);
+    }
+    const order = (finding: Draft): number => [...finding.spots.values()][0]?.row ?? 0;
+    return [...this.drafts.values()]
+      .sort((a, b) => b.rank - a.rank || (a.tone === 'danger' ? order(b) - order(a) : 0))
+      .map((draft) => ({ ...draft, spots: [...draft.spots.values()], spoils: [...draft.spoils.values()] }));
+  }
+
+  private async error(cell: BookCell): Promise<void> {
+    if (typeof cell.value !== 'object' || waiting.has(cell.value.error.code)) return;
+    this.followed += 1;
+    const itself: Cause = { spots: [cell], isTyped: false, reason: undefined, at: cell };
+    const cause = this.followed > mostFollowed ? itself : await this.causes.ofError(cell);
+    const { code } = typeof cause.at.value === 'object' ? cause.at.value.error : cell.value.error;
+    const reason = cause.reason ?? (cell.value.error.message || known[code]);
+    const [first] = cause.spots;
+    const value = cause.isTyped && first !== undefined ? (this.book.cell(first)?.value ?? '') : '';
+    const about = first === undefined || !cause.isTyped ? '' : placeWords(this.book, first);
+    const what = about || (first === undefined ? '' : cellName(first.row, first.column));
+    const holds = value === '' ? `${what} is empty` : `${what} holds ${shown(value)}`;
+    const sentence = cause.isTyped
+      ? `${holds}. ${ended(reason ?? code, false)}`
+      : `${code}${reason === undefined ? '' : ` ${reason}`}`;
+    const key = cause.isTyped ? cause.spots.map(keyOf).join() : sentence;
+    const draft = this.draft(key, { tone: 'wrong', rank: 3, about, sentence });
+    for (const spot of cause.spots) draft.spots.set(keyOf(spot), spot);
+    if (!cause.isTyped && cause.at !== cell && !draft.spots.has(keyOf(cell))) draft.spoils.set(keyOf(cell), cell);
+    else if (cause.isTyped) draft.spoils.set(keyOf(cell), cell);
+  }
+
+  private async judge(home: BookCell, filled: readonly BookCell[]): Promise<void> {
+    const { formula = '' } = home;
+    if (!isOurs(home) && !/"too /i.test(formula)) return;
+    const part = readFormula(formula);
+    if (part === undefined) return;
+    const calls = isOurs(home) ? [...siltCalls(part, scopeOf(home))] : [];
+    const lines = linesOf(home, filled);
+    const said = /"too /i.test(formula)
+      ? typedVerdicts(lines)
+      : verdicts(
+          calls.map(({ name }) => name),
+          lines,
+        );
+    for (const verdict of said) {
+      const spot = { sheet: home.sheet, row: home.row + verdict.row, column: home.column + (verdict.column ?? 0) };
+      const typed = calls.length === 0 ? await this.causes.typedFor(spot) : await this.subject(calls, verdict);
+      this.caution(verdict, spot, typed);
     }
   }
-  return [...found.values()].sort((a, b) => Number(b.tone === 'wrong') - Number(a.tone === 'wrong'));
+
+  private caution(verdict: Verdict, spot: Spot, typed: readonly Spot[]): void {
+    const [first] = typed.filter((one) => keyOf(one) !== keyOf(spot));
+    const isOfRow = first !== undefined && !verdict.ofValue;
+    // A check looks at a whole drum or day, not at the one figure that leads there.
+    const about = isOfRow ? rowWord(this.book, first) : first === undefined ? '' : placeWords(this.book, first);
+    const value = first === undefined ? '' : (this.book.cell(first)?.value ?? '');
+    const { sentence, rank } = verdict;
+    const worded = verdict.ofValue && about !== '' ? `${about}: ${shown(value)} is ${sentence}` : sentence;
+    const draft = this.draft(`${worded} ${verdict.ofValue ? keyOf(first ?? spot) : ''}`, {
+      tone: rank === 4 ? 'danger' : 'caution',
+      rank,
+      about: verdict.ofValue ? '' : about,
+      sentence: worded,
+    });
+    if (first !== undefined) draft.spots.set(keyOf(first), first);
+    draft.spots.set(keyOf(spot), spot);
+  }
+
+  /** The typed cells that a check is about: the reading that its line names, else its first figure. */
+  private async subject(calls: readonly SiltCall[], { reading, row }: Verdict): Promise<readonly Spot[]> {
+    const call = calls.find(({ name }) => name.endsWith('.CHECK'));
+    const contract = this.around.functionLibrary.catalogue.find(({ name }) => name === call?.name);
+    if (call === undefined || contract === undefined) return [];
+    const names = Object.keys(contract.arguments);
+    const named =
+      reading === undefined ? 0 : names.findIndex((name) => reading.toLowerCase().endsWith(name.toLowerCase()));
+    const part = call.given[Math.max(0, named) + (contract.units === false ? 0 : 1)];
+    const spec = Object.values(contract.arguments)[Math.max(0, named)];
+    if (!part || (spec !== undefined && ('cells' in spec || 'table' in spec))) return [];
+    try {
+      const spots = atPlace(await originsOf(part, call.scope, this.around), { down: row, across: 0 });
+      const typed = await Promise.all(spots.map((spot) => this.causes.typedFor(spot)));
+      return typed.flat().filter((spot) => this.book.cell(spot)?.formula === undefined);
+    } catch (error) {
+      if (error instanceof NotFollowed) return [];
+      throw error;
+    }
+  }
+
+  private draft(key: string, made: Omit<Draft, 'spots' | 'spoils'>): Draft {
+    const draft = this.drafts.get(key) ?? { ...made, spots: new Map(), spoils: new Map() };
+    this.drafts.set(key, draft);
+    return draft;
+  }
 }
 
-type Add = (tone: Finding['tone'], sentence: string, spot: Spot) => void;
+function isOurs({ formula }: BookCell): boolean {
+  return formula !== undefined && /\bSILT[._]/i.test(formula);
+}
 
-async function judge(
-  block: Block,
-  home: { readonly row: number; readonly column: number },
-  formula: string,
-  explain: Explain,
-  add: Add,
-): Promise<void> {
-  const { sheet } = block;
-  const filled = block.spills.find((one) => one.row === home.row && one.column === home.column);
-  const range = filled ?? { ...home, rows: 1, columns: 1 };
+/** The values that a formula fills, by row. */
+function linesOf(home: BookCell, filled: readonly BookCell[]): readonly (readonly CellResult[])[] {
   const lines: CellResult[][] = [];
-  for (let row = range.row; row < range.row + range.rows; row++) {
-    const line: CellResult[] = [];
-    for (let column = range.column; column < range.column + range.columns; column++) {
-      const value = contains(block.range, row, column)
-        ? (block.values[row - block.range.row]?.[column - block.range.column] ?? '')
-        : '';
-      line.push(value);
-      if (typeof value !== 'object') continue;
-      const { code, message } = value.error;
-      if (waiting.has(code)) continue;
-      const spot = { sheet, row, column };
-      const why = message !== '' ? message : (known[code] ?? (await explain({ ...spot, code, formula })));
-      add('wrong', why === undefined ? code : `${code} ${why}`, spot);
-    }
-    lines.push(line);
+  for (const { row, column, value } of filled) {
+    while (lines.length <= row - home.row) lines.push([]);
+    const line = lines[row - home.row] ?? [];
+    while (line.length < column - home.column) line.push('');
+    line[column - home.column] = value;
   }
-  for (const { row, sentence } of verdicts(namesIn(formula, { sheet, ...home }), lines)) {
-    add('caution', sentence, { sheet, row: range.row + row, column: range.column });
-  }
+  return lines;
 }
 
-/** Names of our functions that a formula calls. */
-function namesIn(formula: string, spot: Spot): readonly string[] {
-  const part = readFormula(formula);
-  if (part === undefined) return [];
-  const home = { ...spot, value: '', formula, source: undefined };
-  return [...siltCalls(part, scopeOf(home))].map(({ name }) => name);
+function shown(value: CellResult): string {
+  const text = typeof value === 'object' ? value.error.code : String(value);
+  const cut = text.length > 60 ? `${text.slice(0, 60)}…` : text;
+  return typeof value === 'string' ? `“${cut}”` : cut;
+}
+
+/** Reads cells that have been read already. */
+function readerOf(blocks: readonly Block[]): Surroundings['host'] {
+  return {
+    read: async ({ sheet, range }) => {
+      const block = blocks.find((one) => one.sheet.toLowerCase() === sheet.toLowerCase());
+      const each = <T>(grid: readonly (readonly T[])[] | undefined, otherwise: T): T[][] =>
+        Array.from({ length: range.rows }, (_, down) =>
+          Array.from({ length: range.columns }, (__, across) => {
+            const [row, column] = [
+              range.row + down - (block?.range.row ?? 0),
+              range.column + across - (block?.range.column ?? 0),
+            ];
+            return grid?.[row]?.[column] ?? otherwise;
+          }),
+        );
+      const isHere = (one: Block['range']): boolean =>
+        contains(range, one.row, one.column) || contains(one, range.row, range.column);
+      return {
+        sheet,
+        range,
+        values: each<CellResult>(block?.values, ''),
+        formulas: each<string | undefined>(block?.formulas, undefined),
+        spills: block?.spills.filter(isHere) ?? [],
+      };
+    },
+  };
 }
 
 /** A host still at work is no fault. */
@@ -98,7 +226,7 @@ const waiting = new Set(['#BUSY!', '#GETTING_DATA', '#CONNECT!']);
 
 const known: Readonly<Record<string, string>> = {
   '#NAME?': 'the functions were not there when this was entered; press Re-enter SILT formulas in Functions.',
-  '#SPILL!': 'something stands in the cells that the answer needs; clear the cells below and to the right.',
-  '#REF!': 'it points at cells that are gone; point it at others.',
-  '#CALC!': 'a formula around it finds nothing to hand over; see that its rows are filled in.',
+  '#SPILL!': 'other cells block the answer; clear the cells below and to the right.',
+  '#REF!': 'it refers to cells that are gone; refer to others.',
+  '#CALC!': 'a formula around it finds no rows; check that its rows are filled in.',
 };

@@ -1,9 +1,18 @@
 import type { CellResult } from '../../hosts/workbook-model';
 
-interface Verdict {
-  /** Which row of the answer says it. */
+/** 4 can hurt fish or people, 3 has no result, 2 is a caution, 1 is not known or worth watching. */
+export type Rank = 1 | 2 | 3 | 4;
+
+export interface Verdict {
+  /** Which row of the answer says it, and which column where it is not the first. */
   readonly row: number;
+  readonly column?: number;
   readonly sentence: string;
+  readonly rank: Rank;
+  /** The reading that it is about, as the answer calls it. */
+  readonly reading?: string;
+  /** True where the sentence goes on from the value that was typed: `too high`. */
+  readonly ofValue?: true;
 }
 
 type Lines = readonly (readonly CellResult[])[];
@@ -19,7 +28,7 @@ export function verdicts(names: readonly string[], lines: Lines): readonly Verdi
 function sentences(lines: Lines): readonly Verdict[] {
   return lines.flatMap(([value], row) => {
     if (typeof value !== 'string' || value.trim() === '' || /^nothing was found$/i.test(value.trim())) return [];
-    return [{ row, sentence: ended(value) }];
+    return [{ row, sentence: ended(value), rank: 2 }];
   });
 }
 
@@ -32,19 +41,34 @@ function waterVerdicts(lines: Lines): readonly Verdict[] {
     const at = line.findIndex((value) => typeof value === 'string' && judged.has(value));
     if (at < 0 || line[at] === fine) return [];
     const note = line.slice(at + 1).find((value) => typeof value === 'string' && value !== '');
-    return [{ row, sentence: `${line[0]}: ${line[at]}.${note === undefined ? '' : ` ${ended(String(note))}`}` }];
+    const rank = String(line[at]).startsWith('too ') ? 4 : 1;
+    const sentence = `${line[0]}: ${line[at]}.${note === undefined ? '' : ` ${ended(String(note))}`}`;
+    return [{ row, sentence, rank, reading: String(line[0]) }];
   });
 }
 
 function missingPrices(lines: Lines): readonly Verdict[] {
   return lines.flatMap((line, row) => {
     if (!line.includes('no price')) return [];
-    return [{ row, sentence: `${line[0]}: no price, so the total is without it.` }];
+    return [{ row, sentence: `${line[0]}: no price, so the total is without it.`, rank: 2 }];
   });
 }
 
-function ended(sentence: string): string {
+/** Verdicts in words that a sheet's own formulas give about what was typed: `too much un-ionized`, `watch`. */
+export function typedVerdicts(lines: Lines): readonly Verdict[] {
+  return lines.flatMap((line, row) =>
+    line.flatMap((value, column): readonly Verdict[] => {
+      if (typeof value !== 'string') return [];
+      const rank = /^too (?:much|high|low|little)\b/i.test(value) ? 4 : /^watch\b/i.test(value) ? 1 : undefined;
+      if (rank === undefined) return [];
+      return [{ row, column, sentence: rank === 4 ? ended(value, false) : 'near the limit.', rank, ofValue: true }];
+    }),
+  );
+}
+
+/** Text as a sentence: with a capital, unless it goes on from others, and an end. */
+export function ended(sentence: string, isWhole = true): string {
   const plain = sentence.trim();
-  const capital = `${plain.charAt(0).toUpperCase()}${plain.slice(1)}`;
-  return /[.!?]$/.test(capital) ? capital : `${capital}.`;
+  const begun = isWhole ? `${plain.charAt(0).toUpperCase()}${plain.slice(1)}` : plain;
+  return /[.!?]$/.test(begun) ? begun : `${begun}.`;
 }

@@ -4,9 +4,8 @@ import type { Spot } from '../cell-formula/book';
 import { make, makeButton, replace } from '../dom';
 import { sentenceOf } from '../messages';
 import type { PaneContext, View, ViewPart } from '../view';
-import { unitsCaution } from '../workbook-units';
-import { createExplain } from './explain';
-import { type Finding, findCautions } from './find-cautions';
+import type { Cautions } from './caution-watch';
+import type { Finding } from './find-cautions';
 import { safety } from './safety';
 
 export const checksView: View = { id: 'checks', label: 'Checks', build };
@@ -15,31 +14,29 @@ export const checksView: View = { id: 'checks', label: 'Checks', build };
 const mostSpots = 3;
 const mostFindings = 200;
 
-/** Gathers the cautions of the open workbook, and says what can hurt at which work. */
+/** Shows the cautions of the open workbook as they are now, and says what can hurt at which work. */
 function build(context: PaneContext): ViewPart {
-  const { host } = context;
+  const { host, cautions } = context;
   const summary = make('p', { role: 'status' });
   const list = make('ul', { class: 'findings' });
-  const again = makeButton('Look again', () => void look());
+  const again = makeButton('Look again', () => cautions.lookAgain());
 
-  const look = async (): Promise<void> => {
+  const show = ({ isCurrent, findings, fault }: Cautions): void => {
+    replace(summary, isCurrent ? (fault ?? wordCount(findings.length)) : 'Looking through the workbook…');
+    list.classList.toggle('outdated', !isCurrent);
     if (host === undefined) return;
-    const findings = await context.work('Looking through the workbook', async ({ step }) => {
-      const explain = await createExplain(host, context.functionLibrary);
-      return findCautions(await host.readUsed(), explain, step);
-    });
-    if (findings === undefined) return;
-    const units = unitsCaution(context.units.now());
-    const own = units === undefined ? [] : [make('li', { class: 'wrong' }, units)];
-    const count = findings.length + own.length;
-    replace(summary, wordCount(count));
-    replace(list, ...own, ...findings.slice(0, mostFindings).map((finding) => item(finding, host, context)));
+    // What has not changed stays as it is, so that the focus does not get lost at every edit.
+    const items = findings.slice(0, mostFindings).map((finding) => item(finding, host, context));
+    const isSame =
+      items.length === list.children.length && items.every((one, at) => list.children[at]?.isEqualNode(one));
+    if (!isSame) replace(list, ...items);
   };
 
   const workbook =
     host === undefined
       ? [make('p', {}, 'There is no workbook here to look through.')]
       : [summary, list, make('div', { class: 'buttons' }, again)];
+  let stop: (() => void) | undefined;
   return {
     element: make(
       'div',
@@ -53,7 +50,10 @@ function build(context: PaneContext): ViewPart {
         ...safety.flatMap(({ task, caution }) => [make('dt', {}, task), make('dd', {}, caution)]),
       ),
     ),
-    shown: () => void look(),
+    shown: () => {
+      stop = cautions.follow(show);
+    },
+    hidden: () => stop?.(),
   };
 }
 
@@ -63,19 +63,40 @@ function wordCount(count: number): string {
   return `${count === 1 ? 'One thing' : `${count} things`} to look at in this workbook${shown}.`;
 }
 
-function item({ tone, sentence, spots }: Finding, host: SheetHost, { notify }: PaneContext): HTMLElement {
+function item({ tone, about, sentence, spots, spoils }: Finding, host: SheetHost, context: PaneContext): HTMLElement {
   const buttons = spots.slice(0, mostSpots).map((spot) => {
-    const place = `${spot.sheet}!${cellName(spot.row, spot.column)}`;
-    return makeButton(place, () => void go(spot), { class: 'cell', 'aria-label': `Go to ${place}` });
+    const place = placeOf(spot);
+    return makeButton(place, () => void goTo(host, context, spot), { class: 'cell', 'aria-label': `Go to ${place}` });
   });
-  const go = async ({ sheet, row, column }: Spot): Promise<void> => {
-    try {
-      await host.select({ sheet, range: { row, column, rows: 1, columns: 1 } });
-    } catch (error) {
-      notify('fault', sentenceOf(error));
-    }
-  };
   const rest = spots.length - buttons.length;
   const more = rest === 0 ? [] : [make('span', { class: 'faint' }, `and ${rest} more`)];
-  return make('li', tone === 'wrong' ? { class: 'wrong' } : {}, make('p', {}, sentence), ...buttons, ...more);
+  const lead = tone !== 'wrong' && about !== '' ? [make('span', { class: 'about' }, about), ' '] : [];
+  return make(
+    'li',
+    { class: tone === 'caution' ? undefined : tone },
+    make('p', {}, ...lead, sentence),
+    ...buttons,
+    ...more,
+    ...(spoils.length === 0 ? [] : [make('p', { class: 'faint' }, spoiled(spoils))]),
+  );
+}
+
+/** `It spoils 5 cells: Patterns!B6, Base mix!B6 and 3 more.` */
+function spoiled(spoils: readonly Spot[]): string {
+  const [first, second] = spoils.map(placeOf);
+  if (spoils.length === 1) return `It spoils ${first}.`;
+  const rest = spoils.length - 2;
+  return `It spoils ${spoils.length} cells: ${first}${rest > 0 ? `, ${second} and ${rest} more` : ` and ${second}`}.`;
+}
+
+export function placeOf({ sheet, row, column }: Spot): string {
+  return `${sheet}!${cellName(row, column)}`;
+}
+
+async function goTo(host: SheetHost, { notify }: PaneContext, { sheet, row, column }: Spot): Promise<void> {
+  try {
+    await host.select({ sheet, range: { row, column, rows: 1, columns: 1 } });
+  } catch (error) {
+    notify('fault', sentenceOf(error));
+  }
 }

@@ -1,3 +1,4 @@
+import type { SheetHost } from '../../hosts/sheet-host';
 import type { CellScalar } from '../../hosts/workbook-model';
 import type { Surroundings } from '../follow/evaluate';
 import type { DrawingRequest, DrumField } from './request';
@@ -28,6 +29,7 @@ export type Recognition =
   | { readonly sentence: string };
 
 export interface SelectionContext extends Surroundings {
+  readonly host: SheetHost;
   /** The workbook's profile; undefined where it has none. */
   readonly units: string | undefined;
 }

@@ -10,7 +10,7 @@ import { sheetFunction } from './sheet-functions';
 
 /** What a formula's parts are worked out with. */
 export interface Surroundings {
-  readonly host: SheetHost;
+  readonly host: Pick<SheetHost, 'read'>;
   readonly functionLibrary: FunctionLibrary;
   readonly names: readonly DefinedName[];
 }

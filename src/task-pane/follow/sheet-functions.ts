@@ -42,6 +42,7 @@ const functions: Readonly<Record<string, (...given: readonly Grid[]) => Grid>> =
     Array.from({ length: whole(rows) }, (_, down) =>
       Array.from({ length: whole(columns) }, (__, over) => whole(start) + down * whole(columns) + over),
     ),
+  ISBLANK: (given = []) => cellByCell([given], (value) => value === ''),
   VSTACK: (...tables) => {
     const wide = Math.max(...tables.map(widthOf));
     return tables.flatMap((table) => table.map((line) => [...line, ...new Array(wide - line.length).fill('')]));

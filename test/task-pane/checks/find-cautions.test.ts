@@ -1,20 +1,26 @@
 import { describe, expect, test } from 'vitest';
 import { functionLibrary } from '../../../src/functions/function-library';
-import { cellName } from '../../../src/hosts/address';
-import { createExplain } from '../../../src/task-pane/checks/explain';
+import { cellName, contains, parseRange } from '../../../src/hosts/address';
+import { sourceFunctions } from '../../../src/hosts/univer/source-functions';
+import type { CellScalar } from '../../../src/hosts/workbook-model';
+import type { Spot } from '../../../src/task-pane/cell-formula/book';
 import { findCautions } from '../../../src/task-pane/checks/find-cautions';
 import { safety } from '../../../src/task-pane/checks/safety';
+import { calculateWorkbook } from '../../../src/workbooks/calculate';
 import type { MemoryHost } from '../memory-host';
 import { MemoryHost as Host } from '../memory-host';
-import { sampleHost } from '../sample-host';
+import { sampleHost, sampleWorkbook } from '../sample-host';
+import { hostOfData } from '../workbook-host';
 
-/** Findings as `caution Patterns!A16: sentence`. */
+/** Findings as `caution Patterns!A16: sentence`, with what they spoil behind. */
 async function found(host: MemoryHost): Promise<readonly string[]> {
-  const explain = await createExplain(host, functionLibrary);
-  const findings = await findCautions(await host.readUsed(), explain, async () => undefined);
-  return findings.map(({ tone, sentence, spots }) => {
-    const cells = spots.map(({ sheet, row, column }) => `${sheet}!${cellName(row, column)}`);
-    return `${tone} ${cells.join(' ')}: ${sentence}`;
+  const [blocks, names] = await Promise.all([host.readUsed(), host.names()]);
+  const findings = await findCautions({ blocks, names, functionLibrary }, async () => undefined);
+  const placed = (spots: readonly Spot[]) =>
+    spots.map(({ sheet, row, column }) => `${sheet}!${cellName(row, column)}`).join(' ');
+  return findings.map(({ tone, about, sentence, spots, spoils }) => {
+    const lead = tone !== 'wrong' && about !== '' ? `${about}: ` : '';
+    return `${tone} ${placed(spots)}: ${lead}${sentence}${spoils.length === 0 ? '' : ` (${placed(spoils)})`}`;
   });
 }
 
@@ -64,7 +70,7 @@ describe('cautions of a workbook', () => {
     host.give('Water', 'A1', 'reading');
     host.spill('Water', 'A1:F4');
     expect(await found(host)).toEqual([
-      'caution Water!A3: nitrite: too high. Stop feeding.',
+      'danger Water!A3: nitrite: too high. Stop feeding.',
       'caution Water!A4: oxygen: not measured.',
     ]);
   });
@@ -90,7 +96,7 @@ describe('cautions of a workbook', () => {
     host.give('S', 'B2', error('#VALUE!', 'bottom: 22.5 in is not allowed'));
     host.give('S', 'C1', error('#DIV/0!'));
     expect(await found(host)).toEqual([
-      'wrong S!B1 S!B2: #VALUE! bottom: 22.5 in is not allowed',
+      'wrong S!B1 S!B2: #VALUE! bottom: 22.5 in is not allowed; give a length from 0 up to top (4 in)',
       'caution S!A1: A caution.',
     ]);
   });
@@ -98,7 +104,9 @@ describe('cautions of a workbook', () => {
   test('a host that keeps only the code of an error is told why by the function itself', async () => {
     const host = new Host({ S: { A1: 22.5, B1: '=1+SILT.CONE.ANGLE("US",4,A1,9)' } });
     host.give('S', 'B1', error('#VALUE!'));
-    expect((await found(host))[0]).toMatch(/^wrong S!B1: #VALUE! bottom: 22\.5 in is not allowed; give .*\(4 in\)/);
+    expect(await found(host)).toEqual([
+      'wrong S!A1: A1 holds 22.5. bottom: 22.5 in is not allowed; give a length from 0 up to top (4 in). (S!B1)',
+    ]);
   });
 
   test.each([
@@ -127,6 +135,59 @@ describe('cautions of a workbook', () => {
     'US/materials-sheet',
   ])('the sample workbook %s shows no errors', async (path) => {
     expect((await found(await sampleHost(path))).filter((one) => one.startsWith('wrong'))).toEqual([]);
+  });
+});
+
+/** A sample after typing, computed from scratch, as `sheet!address` and what is typed there. */
+async function typedInto(path: string, typed: Readonly<Record<string, CellScalar>>): Promise<readonly string[]> {
+  const workbook = await sampleWorkbook(path);
+  const sheets = workbook.sheets.map((sheet) => {
+    const own = Object.entries(typed).filter(([place]) => place.startsWith(`${sheet.name}!`));
+    const places = own.map(([place, value]) => ({ ...parseCell(place), value }));
+    const spills = sheet.cells.flatMap(({ spill }) => (spill === undefined ? [] : (parseRange(spill) ?? [])));
+    const kept = sheet.cells
+      .filter((cell) => !places.some((one) => one.row === cell.row && one.column === cell.column))
+      // What formulas filled before is filled anew.
+      .filter((cell) => cell.formula !== undefined || !spills.some((one) => contains(one, cell.row, cell.column)));
+    return { ...sheet, cells: [...kept, ...places.filter(({ value }) => value !== '')] };
+  });
+  const computed = await calculateWorkbook(await sourceFunctions(), { ...workbook, sheets });
+  return found(hostOfData(computed));
+}
+
+function parseCell(place: string): { row: number; column: number } {
+  const range = parseRange(place.slice(place.indexOf('!') + 1));
+  if (range === undefined) throw new Error(`${place} is no cell`);
+  return { row: range.row, column: range.column };
+}
+
+describe('one cause is one line, at the cell that was typed or left empty', () => {
+  test('two missing heights', async () => {
+    const lines = await typedInto('US/cone-cut-plan', { 'Drums!G5': '', 'Drums!G6': '' });
+    const wrong = lines.filter((one) => one.startsWith('wrong'));
+    expect(wrong, wrong.join('\n')).toHaveLength(2);
+    expect(wrong[0]).toMatch(/^wrong Drums!G5: Cone height, Fern is empty\. height: .*\(Patterns!B5 /);
+    expect(wrong[1]).toMatch(/^wrong Drums!G6: Cone height, Moss is empty\. height: /);
+  });
+
+  test('each row says its own fault, where it was typed', async () => {
+    const lines = await typedInto('US/cone-cut-plan', { 'Drums!C5': '22,3', 'Drums!A8': 'Rush', 'Drums!C8': 'wide' });
+    const wrong = lines.filter((one) => one.startsWith('wrong'));
+    expect(wrong[0]).toMatch(/^wrong Drums!C5: Inside diameter, Fern holds “22,3”\. .*22,3.* \(Drums!K5 /);
+    expect(wrong[1]).toMatch(/^wrong Drums!C8: Inside diameter, Rush holds “wide”\. .*wide.* \(Drums!K8 /);
+    expect(wrong.filter((one) => /Drums!C[58]/.test(one))).toHaveLength(2);
+  });
+
+  test('an ammonia reading that kills is the first line, by its day', async () => {
+    const [first] = await typedInto('US/water-book', { 'Tests!D12': 6.5, 'Tests!C12': 8.2 });
+    expect(first).toMatch(/^danger Tests!D12 Tests!K12: Ammonia N, 2026-04-13: 6\.5 is too much un-ionized\./);
+  });
+
+  test('an input of a bank by its name', async () => {
+    const lines = await typedInto('metric/materials-sheet', { 'Bank!B6': -5 });
+    const wrong = lines.filter((one) => one.startsWith('wrong'));
+    expect(wrong, wrong.join('\n')).toHaveLength(1);
+    expect(wrong[0]).toMatch(/^wrong Bank!B6: drum diameter holds -5\. bank: drum diameter: -5 mm/);
   });
 });
 

@@ -1,0 +1,118 @@
+import type { FunctionLibrary } from '../../functions/function-library';
+import type { SheetHost } from '../../hosts/sheet-host';
+import { debounced } from '../debounced';
+import { sentenceOf } from '../messages';
+import type { UnitsWatch } from '../units-watch';
+import { unitsCaution } from '../workbook-units';
+import { type Finding, findCautions } from './find-cautions';
+
+/** What is known of the workbook's cautions. While `isCurrent` is false they are looked for anew. */
+export interface Cautions {
+  readonly isCurrent: boolean;
+  readonly findings: readonly Finding[];
+  /** Why they could not be looked for. */
+  readonly fault?: string;
+}
+
+/** The cautions of the open workbook, looked for anew after every change for as long as somebody follows them. */
+export interface CautionWatch {
+  readonly now: () => Cautions;
+  /** Calls back now and after each change; gives what ends it. */
+  readonly follow: (listener: (cautions: Cautions) => void) => () => void;
+  readonly lookAgain: () => void;
+  /** Another workbook has come: what was found in the last one does not hold for it. */
+  readonly forget: () => void;
+}
+
+/** The page answers at least this often, in milliseconds. */
+const sliceMs = 40;
+/** Cells are quiet for so long before they are looked through; a workbook that takes long is looked through less often. */
+const quietMs = 250;
+
+const nothing: Cautions = { isCurrent: false, findings: [] };
+
+class Superseded extends Error {}
+
+export function watchCautions(
+  host: SheetHost | undefined,
+  functionLibrary: FunctionLibrary,
+  units: UnitsWatch,
+): CautionWatch {
+  const listeners = new Set<(cautions: Cautions) => void>();
+  let now = nothing;
+  let run = 0;
+  let stopChanges: Promise<() => void> | undefined;
+
+  const tell = (next: Cautions): void => {
+    now = next;
+    for (const listener of listeners) listener(now);
+  };
+
+  const look = async (mine: number): Promise<void> => {
+    if (host === undefined) return;
+    let last = performance.now();
+    const step = async (): Promise<void> => {
+      if (performance.now() - last > sliceMs) {
+        await new Promise((resolve) => setTimeout(resolve, 0));
+        last = performance.now();
+      }
+      if (mine !== run) throw new Superseded();
+    };
+    try {
+      const [blocks, names] = await Promise.all([host.readUsed(), host.names(), units.refresh()]);
+      await step();
+      const found = await findCautions({ blocks, names, functionLibrary }, step);
+      await step();
+      tell({ isCurrent: true, findings: [...unitsFinding(units), ...found] });
+    } catch (error) {
+      if (mine === run && !(error instanceof Superseded)) {
+        tell({ isCurrent: true, findings: [], fault: sentenceOf(error) });
+      }
+    }
+  };
+
+  const lookAgain = (): void => {
+    if (listeners.size === 0) return;
+    run += 1;
+    void look(run);
+  };
+  const afterChange = debounced(lookAgain, quietMs);
+  const changed = (): void => {
+    if (now.isCurrent) tell({ ...now, isCurrent: false });
+    afterChange();
+  };
+
+  return {
+    now: () => now,
+    follow: (listener) => {
+      listeners.add(listener);
+      listener(now);
+      stopChanges ??= host?.onCellsChanged(changed);
+      stopChanges?.catch(() => undefined);
+      lookAgain();
+      return () => {
+        listeners.delete(listener);
+        if (listeners.size > 0) return;
+        run += 1;
+        now = nothing;
+        void stopChanges?.then((stop) => stop()).catch(() => undefined);
+        stopChanges = undefined;
+      };
+    },
+    lookAgain,
+    forget: () => {
+      run += 1;
+      tell(nothing);
+      afterChange();
+    },
+  };
+}
+
+/** Numbers that are read in other units than they were typed in make everything else doubtful. */
+function unitsFinding(units: UnitsWatch): readonly Finding[] {
+  const sentence = unitsCaution(units.now());
+  if (sentence === undefined) return [];
+  const place = units.now().units?.place;
+  const spots = place === undefined ? [] : [{ sheet: place.sheet, row: place.range.row, column: place.range.column }];
+  return [{ tone: 'wrong', rank: 4, about: '', sentence, spots, spoils: [] }];
+}

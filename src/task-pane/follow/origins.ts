@@ -1,0 +1,132 @@
+import type { Spot } from '../cell-formula/book';
+import { childrenOf } from '../cell-formula/children';
+import { type Part, readFormula, siltName, targetOf } from '../cell-formula/read-formula';
+import type { Scope } from '../cell-formula/scope';
+import { evaluate, type Surroundings } from './evaluate';
+import { cellByCell, type Grid, isTrue, NotFollowed } from './grid';
+import { sheetFunction } from './sheet-functions';
+
+/** The cells that each value of a part came from, as many rows and columns as the part has values. */
+export type Origins = readonly (readonly (readonly Spot[])[])[];
+
+export interface PlaceInGrid {
+  readonly down: number;
+  readonly across: number;
+}
+
+/** The cells at one place; a single row or column stands for all, as spreadsheet arrays do. */
+export function atPlace(grid: Origins | undefined, { down, across }: PlaceInGrid): readonly Spot[] {
+  const line = grid?.length === 1 ? grid[0] : grid?.[down];
+  return (line?.length === 1 ? line[0] : line?.[across]) ?? [];
+}
+
+const mostCells = 20_000;
+const deepest = 20;
+
+/** Functions that only pick or stack cells: which of their arguments are the cells, the others say which. */
+const movers: Readonly<Record<string, (at: number) => boolean>> = {
+  FILTER: (at) => at === 0,
+  INDEX: (at) => at === 0,
+  CHOOSEROWS: (at) => at === 0,
+  VSTACK: () => true,
+};
+
+/**
+ * Which cells a part of a formula hands on, cell by cell: through references, names, LET, and functions that pick rows.
+ * Where a value is chosen, the chosen one counts, and where that is a constant, what the choice was made by. Throws
+ * NotFollowed for anything else.
+ */
+export async function originsOf(part: Part, scope: Scope, around: Surroundings, depth = 0): Promise<Origins> {
+  if (depth > deepest) throw new NotFollowed('is nested too deep');
+  const of = (child: Part, inner: Scope = scope): Promise<Origins> => originsOf(child, inner, around, depth + 1);
+  switch (part.type) {
+    case 'Literal':
+      return [[[]]];
+    case 'ReferenceIdentifier': {
+      const target = targetOf(part);
+      if (target === undefined) throw new NotFollowed(`reads ${part.value}, a table or another workbook`);
+      if (!('name' in target)) return cellsOf(target.sheet ?? scope.home.sheet, target.range);
+      const bound = scope.bound.get(target.name.toLowerCase());
+      if (bound !== undefined) return of(bound.part, bound.scope);
+      const name = around.names.find((one) => one.name.toLowerCase() === target.name.toLowerCase());
+      const meant = name === undefined ? undefined : readFormula(`=${name.refersTo.replace(/^=/, '')}`);
+      if (meant === undefined) throw new NotFollowed(`uses the name ${target.name}`);
+      return of(meant);
+    }
+    case 'UnaryExpression':
+    case 'BinaryExpression':
+      return together(await Promise.all(part.arguments.map((child) => of(child as Part))));
+    case 'LetExpression': {
+      const last = [...childrenOf(part, scope)].at(-1);
+      if (last === undefined) throw new NotFollowed('is empty');
+      return of(...last);
+    }
+    case 'CallExpression':
+      if (part.callee.type !== 'Identifier') throw new NotFollowed('calls a function of its own');
+      return ofCall(part.callee.name, part.arguments as readonly (Part | null)[], scope, around, of);
+    default:
+      throw new NotFollowed('uses something that is not read here');
+  }
+}
+
+async function ofCall(
+  name: string,
+  given: readonly (Part | null)[],
+  scope: Scope,
+  around: Surroundings,
+  of: (part: Part) => Promise<Origins>,
+): Promise<Origins> {
+  const plain = name.toUpperCase().replace(/^_XLFN\.(?:_XLWS\.)?/, '');
+  const isOurs = siltName(name) !== undefined;
+  // The units come first in a function of ours; nobody looks there for the number at fault.
+  const parts = given.slice(isOurs ? 1 : 0).filter((one) => one !== null);
+  const [first, second, third] = parts;
+  if (plain === 'IF' && first !== undefined && second !== undefined) {
+    const asked = await evaluate(first, scope, around);
+    const [by, then, otherwise] = await Promise.all([of(first), of(second), third === undefined ? [[[]]] : of(third)]);
+    return chosen(asked, by, then, otherwise);
+  }
+  const isCell = movers[plain];
+  if (isCell === undefined) return together(await Promise.all(parts.map((one) => of(one))));
+  const mover = sheetFunction(plain);
+  if (mover === undefined) throw new NotFollowed(`uses ${plain}`);
+  // The cells take the place of the values, as numbers in a list, so that they are moved as the values would be.
+  const list: (readonly Spot[])[] = [];
+  const grids = await Promise.all(
+    parts.map(async (one, at): Promise<Grid> => {
+      if (!isCell(at)) return evaluate(one, scope, around);
+      return (await of(one)).map((line) => line.map((spots) => list.push(spots) - 1));
+    }),
+  );
+  return mover(...grids).map((line) => line.map((value) => (typeof value === 'number' ? (list[value] ?? []) : [])));
+}
+
+function chosen(asked: Grid, by: Origins, then: Origins, otherwise: Origins): Origins {
+  const list: (readonly Spot[])[] = [];
+  const listed = (origins: Origins): Grid => origins.map((line) => line.map((spots) => list.push(spots) - 1));
+  return cellByCell([asked, listed(by), listed(then), listed(otherwise)], (test, reason, yes, no) => {
+    const taken = test !== undefined && isTrue(test) ? yes : no;
+    return list[Number(taken)]?.length === 0 ? (reason ?? '') : (taken ?? '');
+  }).map((line) => line.map((value) => (typeof value === 'number' ? (list[value] ?? []) : [])));
+}
+
+/** Values worked out of several come from all of them. */
+function together(all: readonly Origins[]): Origins {
+  const rows = Math.max(1, ...all.map((one) => one.length));
+  const columns = Math.max(1, ...all.map((one) => one[0]?.length ?? 0));
+  return Array.from({ length: rows }, (_, row) =>
+    Array.from({ length: columns }, (__, column) => all.flatMap((one) => atPlace(one, { down: row, across: column }))),
+  );
+}
+
+type Bounds = Extract<ReturnType<typeof targetOf>, { readonly range: unknown }>['range'];
+
+function cellsOf(sheet: string, { top, left, bottom, right }: Bounds): Origins {
+  if (top === null || left === null || bottom === null || right === null) {
+    throw new NotFollowed('reads whole rows or columns');
+  }
+  if ((bottom - top + 1) * (right - left + 1) > mostCells) throw new NotFollowed('reads too many cells');
+  return Array.from({ length: bottom - top + 1 }, (_, down) =>
+    Array.from({ length: right - left + 1 }, (__, across) => [{ sheet, row: top + down, column: left + across }]),
+  );
+}

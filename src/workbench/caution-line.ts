@@ -1,0 +1,40 @@
+import type { SheetHost } from '../hosts/sheet-host';
+import type { Cautions, CautionWatch } from '../task-pane/checks/caution-watch';
+import { placeOf } from '../task-pane/checks/view';
+import { make, makeButton, replace } from '../task-pane/dom';
+import { attempt, part } from './page-parts';
+
+/** The line above the grid that says the worst caution of the workbook, with a way to the cell that was typed. */
+export function showCautionLine(host: SheetHost, cautions: CautionWatch, openChecks: () => void): void {
+  const line = part('caution-line');
+  let before = '';
+  const show = ({ isCurrent, findings, fault }: Cautions): void => {
+    line.classList.toggle('outdated', !isCurrent);
+    // Until it is looked through again, what was said stands; another workbook has nothing said of it yet.
+    if (!isCurrent && findings.length > 0) return;
+    const [worst] = findings;
+    const said = JSON.stringify([isCurrent, worst, findings.length, fault]);
+    if (said === before) return;
+    before = said;
+    line.dataset.tone = worst?.tone ?? 'none';
+    if (worst === undefined) {
+      replace(line, fault ?? (isCurrent ? 'No caution in this workbook.' : 'Looking through the workbook…'));
+      return;
+    }
+    const { about, sentence, tone, spots } = worst;
+    const [spot] = spots;
+    const text = tone !== 'wrong' && about !== '' ? `${about}: ${sentence}` : sentence;
+    const place = spot === undefined ? '' : placeOf(spot);
+    const go = async (): Promise<void> => {
+      if (spot !== undefined) await host.select({ sheet: spot.sheet, range: { ...spot, rows: 1, columns: 1 } });
+    };
+    const rest = findings.length - 1;
+    replace(
+      line,
+      make('span', { class: 'caution-text' }, text),
+      ...(spot === undefined ? [] : [makeButton(`Go to ${place}`, () => void attempt(place, go))]),
+      ...(rest === 0 ? [] : [makeButton(`${rest} more in Checks`, openChecks)]),
+    );
+  };
+  cautions.follow(show);
+}
