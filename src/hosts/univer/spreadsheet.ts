@@ -14,6 +14,7 @@ import { type Evaluated, evaluate } from './evaluate';
 import { descriptions, executors } from './executor';
 import { asOpened, fromSnapshot } from './from-snapshot';
 import type { HostFunction } from './function-set';
+import { repairHeights } from './height-repairs';
 import { Notes } from './notes';
 import { sheetId, toSnapshot } from './snapshot';
 
@@ -54,6 +55,7 @@ export interface SpreadsheetOptions {
 }
 
 export function createSpreadsheet({ container, functions, dark }: SpreadsheetOptions): Spreadsheet {
+  repairHeights();
   const univer = new Univer({
     theme: defaultTheme,
     darkMode: dark,

@@ -36,15 +36,14 @@ test('a caution leads to its cell by the keyboard', async () => {
   expect(range).toEqual({ row: 15, column: 0, rows: 1, columns: 1 });
 });
 
-test('looking again finds what is new, errors first, typed markup as text', async () => {
+test('what is new is found without asking, errors first, typed markup as text', async () => {
   await page.evaluate(() => {
     const { host } = window.paneTest;
-    host.change('Start', 'Z1', '=SILT.CONE.ANGLE("US",4,22.5,9)');
-    host.give('Start', 'Z1', { error: { code: '#VALUE!', message: '<b>bottom</b> is too wide' } });
+    host.change('Start', 'Z1', '=SILT.UNIT.READ("US","dimension","<b>4</b> in")');
+    host.give('Start', 'Z1', { error: { code: '#VALUE!', message: '' } });
   });
-  await page.getByRole('button', { name: 'Look again' }).click();
   const first = page.locator('.findings li').first();
-  await first.filter({ hasText: '#VALUE! <b>bottom</b> is too wide' }).waitFor();
+  await first.filter({ hasText: '<b>4</b> in' }).waitFor();
   expect(await first.getByRole('button').textContent()).toBe('Start!Z1');
 });
 
