@@ -126,7 +126,7 @@ test('cautions are those of the workbook that is open, as it is now', async () =
   await page.evaluate(() =>
     window.workbench.host.write([{ sheet: 'Tests', row: 16, column: 1, cells: [[75, 8.2, 6.5]] }]),
   );
-  const alarm = page.locator('#caution-line', { hasText: 'Ammonia N, 2026-05-18: 6.5 is too much' });
+  const alarm = page.locator('#caution-line', { hasText: 'Ammonia N, 2026-05-18: 6.5. Too much' });
   await alarm.waitFor();
   await page.locator('.findings li.danger', { hasText: 'Tests!D17' }).waitFor();
   await page.setViewportSize({ width: 1280, height: 720 });

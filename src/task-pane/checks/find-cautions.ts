@@ -1,5 +1,5 @@
 import type { FunctionLibrary } from '../../functions/function-library';
-import { cellName, contains } from '../../hosts/address';
+import { cellName, contains, parseRange } from '../../hosts/address';
 import type { Block } from '../../hosts/sheet-host';
 import type { CellResult, DefinedName } from '../../hosts/workbook-model';
 import { type BookCell, openBook, type Spot } from '../cell-formula/book';
@@ -11,7 +11,7 @@ import { NotFollowed } from '../follow/grid';
 import { atPlace, originsOf } from '../follow/origins';
 import { type Cause, type CauseFinder, createCauseFinder, keyOf } from './cause';
 import { placeWords, rowWord } from './place-words';
-import { ended, type Rank, typedVerdicts, type Verdict, verdicts } from './verdicts';
+import { ended, givesVerdicts, type Rank, typedVerdicts, type Verdict, verdicts } from './verdicts';
 
 /** Something to look at in the workbook. */
 export interface Finding {
@@ -54,6 +54,8 @@ class Search {
   private readonly causes: CauseFinder;
   private readonly drafts = new Map<string, Draft>();
   private readonly step: Step;
+  /** Where a sheet repeats a cell that stands out of view, `=IF(M16="","",M16)`, by the cell repeated. */
+  private readonly shownAt = new Map<string, Spot>();
   private followed = 0;
 
   constructor({ blocks, names, functionLibrary }: WorkbookCells, step: Step) {
@@ -61,6 +63,11 @@ class Search {
     this.book = openBook(blocks, names);
     this.around = { host: readerOf(blocks), functionLibrary, names };
     this.causes = createCauseFinder(this.book, this.around);
+    for (const cell of this.book.formulas) {
+      const repeated = /^=IF\(([A-Z]+[0-9]+)="","",\1\)$/.exec(cell.formula ?? '')?.[1];
+      const range = repeated === undefined ? undefined : parseRange(repeated);
+      if (range !== undefined) this.shownAt.set(keyOf({ sheet: cell.sheet, ...range }), cell);
+    }
   }
 
   async run(): Promise<readonly Finding[]> {
@@ -107,32 +114,36 @@ class Search {
 
   private async judge(home: BookCell, filled: readonly BookCell[]): Promise<void> {
     const { formula = '' } = home;
-    if (!isOurs(home) && !/"too /i.test(formula)) return;
+    const isWorded = givesVerdicts(formula);
+    if (!isOurs(home) && !isWorded) return;
     const part = readFormula(formula);
     if (part === undefined) return;
     const calls = isOurs(home) ? [...siltCalls(part, scopeOf(home))] : [];
     const lines = linesOf(home, filled);
-    const said = /"too /i.test(formula)
+    const given = isWorded
       ? typedVerdicts(lines)
       : verdicts(
           calls.map(({ name }) => name),
           lines,
         );
-    for (const verdict of said) {
-      const spot = { sheet: home.sheet, row: home.row + verdict.row, column: home.column + (verdict.column ?? 0) };
-      const typed = calls.length === 0 ? await this.causes.typedFor(spot) : await this.subject(calls, verdict);
+    for (const verdict of given) {
+      const said = { sheet: home.sheet, row: home.row + verdict.row, column: home.column + (verdict.column ?? 0) };
+      const spot = this.shownAt.get(keyOf(said)) ?? said;
+      const typed = isWorded ? await this.causes.typedFor(spot) : await this.subject(calls, verdict);
       this.caution(verdict, spot, typed);
     }
   }
 
   private caution(verdict: Verdict, spot: Spot, typed: readonly Spot[]): void {
-    const [first] = typed.filter((one) => keyOf(one) !== keyOf(spot));
+    const others = typed.filter((one) => keyOf(one) !== keyOf(spot));
+    // Of several readings, the one that the words are about.
+    const first = others.find((one) => this.isAbout(one, verdict)) ?? others[0];
     const isOfRow = first !== undefined && !verdict.ofValue;
     // A check looks at a whole drum or day, not at the one figure that leads there.
     const about = isOfRow ? rowWord(this.book, first) : first === undefined ? '' : placeWords(this.book, first);
     const value = first === undefined ? '' : (this.book.cell(first)?.value ?? '');
     const { sentence, rank } = verdict;
-    const worded = verdict.ofValue && about !== '' ? `${about}: ${shown(value)} is ${sentence}` : sentence;
+    const worded = verdict.ofValue && about !== '' ? `${about}: ${shown(value)}. ${sentence}` : sentence;
     const draft = this.draft(`${worded} ${verdict.ofValue ? keyOf(first ?? spot) : ''}`, {
       tone: rank === 4 ? 'danger' : 'caution',
       rank,
@@ -162,6 +173,23 @@ class Search {
       if (error instanceof NotFollowed) return [];
       throw error;
     }
+  }
+
+  private isAbout(spot: Spot, { sentence, ofValue }: Verdict): boolean {
+    const words =
+      placeWords(this.book, spot)
+        .split(',')[0]
+        ?.toLowerCase()
+        .match(/[a-z]{2,}/g) ?? [];
+    return (
+      ofValue === true &&
+      words.some((word) =>
+        sentence
+          .toLowerCase()
+          .split(/[^a-z]+/)
+          .includes(word),
+      )
+    );
   }
 
   private draft(key: string, made: Omit<Draft, 'spots' | 'spoils'>): Draft {

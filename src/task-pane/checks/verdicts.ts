@@ -54,14 +54,21 @@ function missingPrices(lines: Lines): readonly Verdict[] {
   });
 }
 
-/** Verdicts in words that a sheet's own formulas give about what was typed: `too much un-ionized`, `watch`. */
+/** Whether a formula of a sheet's own puts verdicts into words, which `typedVerdicts` reads. */
+export function givesVerdicts(formula: string): boolean {
+  return /too (?:much|high|low|little)\b|"CAUTION: /i.test(formula);
+}
+
+/** Verdicts that a sheet's own formulas put into words: `too much un-ionized`, `watch`, `CAUTION: …`. */
 export function typedVerdicts(lines: Lines): readonly Verdict[] {
   return lines.flatMap((line, row) =>
     line.flatMap((value, column): readonly Verdict[] => {
       if (typeof value !== 'string') return [];
-      const rank = /^too (?:much|high|low|little)\b/i.test(value) ? 4 : /^watch\b/i.test(value) ? 1 : undefined;
+      const caution = /^CAUTION: (.*)/.exec(value)?.[1];
+      if (caution !== undefined) return [{ row, column, sentence: ended(caution), rank: 2, ofValue: true }];
+      const rank = /\btoo (?:much|high|low|little)\b/i.test(value) ? 4 : /^watch\b/i.test(value) ? 1 : undefined;
       if (rank === undefined) return [];
-      return [{ row, column, sentence: rank === 4 ? ended(value, false) : 'near the limit.', rank, ofValue: true }];
+      return [{ row, column, sentence: rank === 4 ? ended(value) : 'Near the limit.', rank, ofValue: true }];
     }),
   );
 }

@@ -21,7 +21,7 @@ export function atPlace(grid: Origins | undefined, { down, across }: PlaceInGrid
 }
 
 const mostCells = 20_000;
-const deepest = 20;
+const deepest = 80;
 
 /** Functions that only pick or stack cells: which of their arguments are the cells, the others say which. */
 const movers: Readonly<Record<string, (at: number) => boolean>> = {
@@ -82,9 +82,9 @@ async function ofCall(
   const parts = given.slice(isOurs ? 1 : 0).filter((one) => one !== null);
   const [first, second, third] = parts;
   if (plain === 'IF' && first !== undefined && second !== undefined) {
-    const asked = await evaluate(first, scope, around);
     const [by, then, otherwise] = await Promise.all([of(first), of(second), third === undefined ? [[[]]] : of(third)]);
-    return chosen(asked, by, then, otherwise);
+    const asked = await evaluateOrNone(first, scope, around);
+    return asked === undefined ? together([by, then, otherwise]) : chosen(asked, by, then, otherwise);
   }
   const isCell = movers[plain];
   if (isCell === undefined) return together(await Promise.all(parts.map((one) => of(one))));
@@ -93,12 +93,26 @@ async function ofCall(
   // The cells take the place of the values, as numbers in a list, so that they are moved as the values would be.
   const list: (readonly Spot[])[] = [];
   const grids = await Promise.all(
-    parts.map(async (one, at): Promise<Grid> => {
-      if (!isCell(at)) return evaluate(one, scope, around);
+    parts.map(async (one, at): Promise<Grid | undefined> => {
+      if (!isCell(at)) return evaluateOrNone(one, scope, around);
       return (await of(one)).map((line) => line.map((spots) => list.push(spots) - 1));
     }),
   );
-  return mover(...grids).map((line) => line.map((value) => (typeof value === 'number' ? (list[value] ?? []) : [])));
+  // Which cells it picks is not known, so that none is named rather than a wrong one.
+  if (grids.includes(undefined)) return [[[]]];
+  return mover(...(grids as readonly Grid[])).map((line) =>
+    line.map((value) => (typeof value === 'number' ? (list[value] ?? []) : [])),
+  );
+}
+
+/** Undefined where it cannot be worked out here. */
+async function evaluateOrNone(part: Part, scope: Scope, around: Surroundings): Promise<Grid | undefined> {
+  try {
+    return await evaluate(part, scope, around);
+  } catch (error) {
+    if (error instanceof NotFollowed) return undefined;
+    throw error;
+  }
 }
 
 function chosen(asked: Grid, by: Origins, then: Origins, otherwise: Origins): Origins {
