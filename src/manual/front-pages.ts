@@ -11,6 +11,7 @@ export function frontPage(): string {
 <p>The workbench runs in this browser. Nothing that you type leaves your machine, and after the first visit it works without a network.</p>
 <h2>Other ways in</h2>
 <ul>
+<li><a href="guide/index.html">The guide</a>: from second-hand drums to the first picking, step by step.</li>
 <li><a href="reference/index.html">All functions</a>, with formula, range, sources and an example each.</li>
 <li><a href="reference/figures.html">The figures behind the defaults</a>, with their published ranges.</li>
 <li><a href="support.html">Load it in Excel, get help, report a fault</a>.</li>

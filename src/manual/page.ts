@@ -14,7 +14,7 @@ export function page(title: string, body: string, root = '../'): string {
 <script src="${root}offline.js" defer="defer"></script>
 </head>
 <body>
-<nav aria-label="Siltstead"><a href="${root}index.html">Siltstead</a> <a href="${root}workbench/index.html">Workbench</a> <a href="${root}reference/index.html">Functions</a> <a href="${root}reference/figures.html">Figures behind the defaults</a> <a href="${root}support.html">Help</a></nav>
+<nav aria-label="Siltstead"><a href="${root}index.html">Siltstead</a> <a href="${root}workbench/index.html">Workbench</a> <a href="${root}guide/index.html">Guide</a> <a href="${root}reference/index.html">Functions</a> <a href="${root}reference/figures.html">Figures behind the defaults</a> <a href="${root}support.html">Help</a></nav>
 <main>
 ${body}
 </main>

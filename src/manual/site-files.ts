@@ -3,6 +3,7 @@ import { functionsMetadata, helpPage } from '../functions/metadata';
 import { changeLogPage } from './change-log';
 import { figuresPage } from './figures-page';
 import { frontPage, privacyPage, supportPage } from './front-pages';
+import { guidePages } from './guide/guide-pages';
 import { referenceIndex, referencePage } from './reference-page';
 
 type SiteFile = readonly [path: string, content: string];
@@ -19,6 +20,7 @@ export function sitePages(): readonly SiteFile[] {
     ['privacy.html', privacyPage()],
     ['support.html', supportPage()],
     ['changes.html', changeLogPage()],
+    ...guidePages(),
     ['reference/index.html', referenceIndex(catalogue)],
     ['reference/figures.html', figuresPage()],
     ...catalogue.map((row) => [helpPage(row), referencePage(row)] as const),

@@ -1,5 +1,6 @@
 import type { HostFunction } from '../hosts/univer/function-set';
 import { calculateWorkbook, valuesOnly } from './calculate';
+import { checkYourExcel } from './sheets/check-your-excel';
 import { readyMade, readyProfiles } from './sheets/ready-made';
 import { writeWorkbook } from './write-xlsx';
 
@@ -9,19 +10,20 @@ export interface GeneratedFile {
   readonly bytes: Uint8Array;
 }
 
-/** Makes every sample workbook in both profiles, each cell with its result. `values` leaves out the formulas. */
+/** Makes every sample workbook in both profiles, and the one that checks an Excel, each cell with its result. `values` leaves out the formulas. */
 export async function generateWorkbooks(
   functions: readonly HostFunction[],
   wanted: (path: string) => boolean = () => true,
   content: 'formulas' | 'values' = 'formulas',
 ): Promise<readonly GeneratedFile[]> {
   const files: GeneratedFile[] = [];
-  for (const profile of readyProfiles)
-    for (const { id, build } of readyMade) {
-      const path = `${profile}/${id}.xlsx`;
-      if (!wanted(path)) continue;
-      const calculated = await calculateWorkbook(functions, build(profile));
-      files.push({ path, bytes: await writeWorkbook(content === 'values' ? valuesOnly(calculated) : calculated) });
-    }
+  const workbooks = readyProfiles.flatMap((profile) =>
+    readyMade.map(({ id, build }) => ({ path: `${profile}/${id}.xlsx`, build: () => build(profile) })),
+  );
+  for (const { path, build } of [...workbooks, { path: 'check-your-excel.xlsx', build: checkYourExcel }]) {
+    if (!wanted(path)) continue;
+    const calculated = await calculateWorkbook(functions, build());
+    files.push({ path, bytes: await writeWorkbook(content === 'values' ? valuesOnly(calculated) : calculated) });
+  }
   return files;
 }

@@ -1,0 +1,42 @@
+import { catalogue } from '../../catalogue/all';
+import { isCall, readCall } from '../../command-line/read-call';
+import { adapt } from '../../functions/adapter';
+import { markupSafe } from '../markup-safe';
+
+const functions = new Map(
+  catalogue.map((row) => [row.name, adapt(row, (code, message) => new Error(`${code} ${message}`))]),
+);
+
+/** What a call of SILT functions answers, as a block of cells; a refusal ends the build. */
+export function spilled(formula: string): readonly (readonly unknown[])[] {
+  const compute = (value: unknown): unknown => {
+    if (!isCall(value)) return value;
+    const call = functions.get(value.name);
+    if (call === undefined) throw new Error(`${formula}: there is no SILT.${value.name}`);
+    return call(...value.values.map(compute));
+  };
+  const result = compute(readCall(formula)) as readonly (readonly unknown[])[];
+  const fault = result.flat().find((cell) => cell instanceof Error);
+  if (fault instanceof Error) throw new Error(`${formula}: ${fault.message}`);
+  return result;
+}
+
+/** A number with as many digits as a tape or a scale can tell; text as it is. */
+export function shown(value: unknown, digits = 3): string {
+  if (typeof value !== 'number') return markupSafe(String(value));
+  return String(Number(value.toPrecision(Math.max(digits, Math.ceil(Math.log10(Math.abs(value) + 1))))));
+}
+
+/** A formula with what it answers: its first cell, or the one that is named by its column. */
+export function formulaLine(formula: string, unit = '', column = 0): string {
+  return `<p class="call"><code>${markupSafe(formula)}</code> gives <strong>${shown(spilled(formula)[0]?.[column])}${unit && ` ${unit}`}</strong></p>`;
+}
+
+/** What a formula spills, its first row the headings. */
+export function spilledTable(formula: string): string {
+  const [head = [], ...rows] = spilled(formula);
+  const line = (cells: readonly unknown[], tag: 'th' | 'td') =>
+    `<tr>${cells.map((cell) => `<${tag}>${shown(cell)}</${tag}>`).join('')}</tr>`;
+  return `<p class="call"><code>${markupSafe(formula)}</code></p>
+<div class="wide"><table><thead>${line(head, 'th')}</thead><tbody>${rows.map((row) => line(row, 'td')).join('\n')}</tbody></table></div>`;
+}

@@ -1,0 +1,188 @@
+import type { Step } from './step';
+
+/** From the drums to a bank that holds water. */
+export const buildSteps: readonly Step[] = [
+  {
+    slug: 'choose-drums',
+    title: 'Choose the drums',
+    what: 'Find two or three drums of about the same size that held food, and write down what each held.',
+    why: [
+      'A settling drum works by its surface: the wider it is, the slower the water rises and the finer the solids that stay. Height gives room for the cone and for the sludge, and little else.',
+      'Drums need not match. Each gets a cone of its own, which is what the rest of this guide is about.',
+    ],
+    sheet: 'Open the workbook *cone-cut-plan* and type one row a drum on its sheet Drums.',
+    calls: [
+      {
+        say: 'Two drums of 22 1/2 in side by side at 5 gallons a minute: how fast does the water rise?',
+        formula: '=SILT.SETTLE.OVERFLOW("US",5,22.5,2)',
+        unit: 'gpm/ft2',
+      },
+      {
+        say: 'How many drums does a flow of 10 gallons a minute need at no more than 1 gpm/ft2?',
+        formula: '=SILT.SETTLE.DRUMS("US",10,22.5,1)',
+        unit: 'drums',
+      },
+    ],
+    wrong: [
+      'A drum that held oil, solvent, pesticide or cleaner: no washing makes it fit for fish or food. Leave it.',
+      'A drum that is out of round: measure it twice, across and across again; the sheet takes the girth as well.',
+    ],
+    cautions: [
+      'Never heat or cut a closed drum, or one that held anything that burns.',
+      'Hot plastic burns skin and gives off fumes; cut outside, with gloves and eye protection.',
+    ],
+  },
+  {
+    slug: 'measure',
+    title: 'Measure each drum',
+    what: 'Three measures make a cone: the bore that the rim goes into, the bore of the drain, and the height between them.',
+    why: [
+      'Measure the bore inside, at the height where the rim of the cone will sit, in two directions. Where the tape only goes round, take the girth and the wall.',
+      'Write what the tape reads: `22 1/2 in`, `572 mm`. Text with a unit always means what it says.',
+    ],
+    calls: [
+      {
+        say: 'A tape round the outside reads 72 in, and the wall is 1/8 in thick. The inside diameter is:',
+        formula: '=SILT.TANK.GIRTH("US",72,0.125)',
+        unit: 'in',
+      },
+      {
+        say: 'How high must the cone be for a wall at 45 degrees from a bore of 22 1/2 in to a drain of 4 in?',
+        formula: '=SILT.CONE.HEIGHT("US",22.5,4,45)',
+        unit: 'in',
+      },
+    ],
+    wrong: [
+      'Measuring over the rolled rim: it is wider than the bore by twice its own thickness.',
+      'Reading a tape that starts at its hook for an inside measure. Measure a known box first.',
+    ],
+    cautions: [],
+  },
+  {
+    slug: 'check',
+    title: 'Check the cone',
+    what: 'Before anything is cut, see whether the wall is steep enough to let solids slide, and whether the blank fits your sheet.',
+    why: [
+      'Sludge from fish slides off a smooth wall of 45 degrees and more; 60 degrees is better and takes more height.',
+      'The check reports everything it finds, so that you can change one measure and look again.',
+    ],
+    calls: [
+      { say: 'The wall of the measured drum:', formula: '=SILT.CONE.ANGLE("US",22.5,4,9.25)', unit: 'degrees' },
+      {
+        say: 'Everything that is to be said about it:',
+        formula: '=SILT.CONE.CHECK("US",22.5,4,9.25,1,0.75,0.0625,22.5,96,48,TRUE)',
+        table: true,
+      },
+    ],
+    wrong: [
+      'A height typed in the wrong unit gives a cone as flat as a plate: look at the angle first.',
+      'Top and bottom the wrong way round are refused, with what is allowed.',
+    ],
+    cautions: [],
+  },
+  {
+    slug: 'pattern',
+    title: 'Unroll the cone',
+    what: 'Unrolled, a cone is a sector of a ring: two arcs about one center, an angle, and a lap along one edge.',
+    why: [
+      'The pattern is that of the middle of the sheet. With `fit`, the top is the bore that the rim must go into and the bottom is the bore of the drain; the sheet’s thickness is taken into account.',
+      'No giant compass is needed: the marking-out table gives points from the lower left corner of the blank, and a distance to check each with the tape.',
+    ],
+    picture: 'CONE.PATTERN',
+    calls: [
+      {
+        say: 'The pattern row of this drum:',
+        formula: '=SILT.CONE.PATTERN("US",22.5,4,9.25,1,0.75,0,"fit",0,TRUE)',
+        table: true,
+      },
+    ],
+    wrong: [
+      'A printed pattern that is not full size: measure the bar of 100 mm or 4 in on each page before you cut.',
+      'A lap on the wrong side only turns the seam over; a lap that is left out leaves a gap.',
+    ],
+    cautions: ['Cut edges of sheet are knives: gloves, eye protection, deburr before you roll.'],
+  },
+  {
+    slug: 'cut',
+    title: 'Lay the pieces on sheets',
+    what: 'The cut plan lays the pieces of all drums on the sheets that you can buy, in any direction, with a gap for the saw.',
+    why: ['Sheets are the dearest part of a cone. A sector in two pieces often takes less sheet than one whole.'],
+    picture: 'CUT.PLAN',
+    calls: [
+      {
+        say: 'How many sheets of 8 by 4 ft for this cone?',
+        formula: '=SILT.CUT.SHEETS("US",SILT.CONE.PATTERN("US",22.5,4,9.25,1,0.75),96,48,0.25,1,TRUE)',
+        table: true,
+      },
+    ],
+    wrong: [
+      'A sheet that is sold as 8 by 4 ft and measures 2440 by 1220 mm: type what you have.',
+      'A miscut cone may still fit a wider drain or a smaller drum: type its measured sizes as a new row and look.',
+    ],
+    cautions: [],
+  },
+  {
+    slug: 'buy',
+    title: 'Buy what it takes',
+    what: 'Count bags, sheets, rivets and fittings from the same measures, and compare the sum with a settler from a shop.',
+    why: ['The workbook *materials-sheet* makes the list with packs and prices, and keeps what you type.'],
+    calls: [
+      {
+        say: 'Rivets along a seam of 13 in, no more than 2 in apart:',
+        formula: '=SILT.CONE.RIVETS("US",13,2)',
+        unit: 'rivets',
+      },
+      {
+        say: 'Light aggregate, cement and bags for 1.2 cubic feet of base mix:',
+        formula: '=SILT.CONE.MIX("US",1.2,6,0.1,94,TRUE)',
+        table: true,
+      },
+    ],
+    wrong: ['Galvanized rivets and brass valves: zinc and copper harm fish. Stainless steel or plastic.'],
+    cautions: [],
+  },
+  {
+    slug: 'pour-and-cure',
+    title: 'Pour the base and let it cure',
+    what: 'The room between cone, drum wall and drum floor is filled with base mix, so that the cone carries the water.',
+    why: ['Pour in layers. Wet mix lifts a cone that is not held down, as water lifts a boat.'],
+    picture: 'TANK.PORTS',
+    calls: [
+      {
+        say: 'Base mix behind this cone:',
+        formula: '=SILT.CONE.BACKFILL("US",22.5,22.5,4,9.25)',
+        unit: 'ft3',
+      },
+      {
+        say: 'The days of the build, from a start on 1 May:',
+        formula: '=SILT.PLAN.DATES("2026-05-01",3,3,7,7,TRUE)',
+        table: true,
+      },
+    ],
+    wrong: ['A base that is filled with water before it has cured cracks at the drain.'],
+    cautions: [
+      'Dust of cement and light aggregate harms lungs: wear a respirator made for it. Wet cement burns skin.',
+      'Fresh cement raises pH: leach it out and test the water before fish go in.',
+    ],
+  },
+  {
+    slug: 'stand-and-leak-test',
+    title: 'Set it on its stand and test for leaks',
+    what: 'A full drum weighs about 500 lb. The stand carries it, and a pail must go under the valve.',
+    why: [
+      'Fill it where it will stand, a third at a time, and wait a day before the drum is connected. Write down the level with the date.',
+    ],
+    calls: [
+      {
+        say: 'Load on each of four legs with 40 gallons of water and 1.2 cubic feet of base mix:',
+        formula: '=SILT.TANK.WEIGHT("US",40,1.2,"SG 1.8",20,4,TRUE)',
+        table: true,
+      },
+    ],
+    wrong: ['A level that falls on the first day only: dry base mix drinks. Mark it again on the second day.'],
+    cautions: [
+      'Never be under a drum while it fills. Shore it before anything is moved.',
+      'Use ground-fault protection and drip loops; switch off before hands go into water.',
+    ],
+  },
+];
