@@ -12,6 +12,7 @@ const below = {
   workbooks: ['hosts', 'functions', 'drawing', 'catalogue', 'formulas', 'units'],
   'task-pane': ['workbooks', 'hosts', 'functions', 'drawing', 'catalogue', 'formulas', 'units'],
   offline: [],
+  daily: ['task-pane', 'functions', 'catalogue', 'formulas', 'units'],
   workbench: ['offline', 'task-pane', 'workbooks', 'hosts', 'functions', 'drawing', 'catalogue', 'formulas', 'units'],
 };
 const mayUseAll = ['command-line', 'manual', 'tools'];

@@ -161,7 +161,11 @@ function wholeSite(mode) {
   return part(mode, {
     name: 'site',
     dependencies: ['add-in', 'workbench'],
-    entry: { offline: './src/offline/register.ts', 'service-worker': './src/offline/service-worker.ts' },
+    entry: {
+      offline: './src/offline/register.ts',
+      'service-worker': './src/offline/service-worker.ts',
+      'daily/daily': './src/daily/main.ts',
+    },
     module: { rules: [typescript] },
     plugins: [
       new CollectLicenses(),
@@ -171,6 +175,8 @@ function wholeSite(mode) {
         const samples = filesIn(inProject('sample-workbooks'), '.xlsx');
         return [
           ...sitePages().map(([name, page]) => [name, name.endsWith('.html') ? withPolicy(page, 'own') : page]),
+          ['daily/index.html', pageAt(inProject('src/daily/index.html'), 'own')],
+          ['daily/daily.css', readFileSync(inProject('src/daily/daily.css'))],
           ['site.css', readFileSync(inProject('src/manual/site.css'))],
           ['site.webmanifest', readFileSync(inProject('src/offline/site.webmanifest'))],
           ...copies(samples, 'sample-workbooks/'),

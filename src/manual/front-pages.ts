@@ -12,6 +12,7 @@ export function frontPage(): string {
 <h2>Other ways in</h2>
 <ul>
 <li><a href="guide/index.html">The guide</a>: from second-hand drums to the first picking, step by step.</li>
+<li><a href="daily/index.html">The daily page</a>, for a phone at the tank: the day’s pull, the week’s water test, what is due.</li>
 <li><a href="reference/index.html">All functions</a>, with formula, range, sources and an example each.</li>
 <li><a href="reference/figures.html">The figures behind the defaults</a>, with their published ranges.</li>
 <li><a href="support.html">Load it in Excel, get help, report a fault</a>.</li>

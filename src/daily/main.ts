@@ -1,0 +1,168 @@
+/** The daily page: the day's pull and the week's water test on a phone, and what to do when. */
+import { fishKinds } from '../formulas/water/water-species';
+import { make, replace } from '../task-pane/dom';
+import { calendarOf, nextDue, usualChores } from './chores';
+import { type Entry, entriesOf, fileOf, merged, readings, rowsToPaste } from './entries';
+import { keep, keepSettings, keptEntries, keptSettings } from './store';
+import { wrongWith } from './verdict';
+
+const labels: Readonly<Record<(typeof readings)[number], string>> = {
+  temperature: 'Temperature',
+  ph: 'pH',
+  ammonia: 'Ammonia (as N)',
+  nitrite: 'Nitrite (as N)',
+  nitrate: 'Nitrate (as N)',
+  oxygen: 'Oxygen',
+  alkalinity: 'Alkalinity',
+};
+
+function part<T extends HTMLElement>(id: string): T {
+  const element = document.getElementById(id);
+  if (element === null) throw new Error(`the page has no #${id}`);
+  return element as T;
+}
+const input = (id: string): HTMLInputElement => part<HTMLInputElement>(id);
+
+/** The day here, as the clock on the wall has it. */
+function today(): string {
+  const now = new Date();
+  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+}
+
+let entries = keptEntries();
+
+function say(...sentences: readonly string[]): void {
+  replace(part('said'), ...sentences.map((sentence) => make('p', {}, sentence)));
+}
+
+function settings() {
+  return {
+    units: part<HTMLSelectElement>('units').value,
+    species: part<HTMLSelectElement>('species').value,
+    start: input('start').value || today(),
+  };
+}
+
+function add(entry: Entry, ...sentences: readonly string[]): void {
+  entries = merged(entries, [entry]);
+  const isKept = keep(entries);
+  say(
+    ...sentences,
+    isKept
+      ? 'Kept on this device.'
+      : 'This browser keeps nothing (a private window, or its storage is full). Save the file below before you leave.',
+  );
+  list();
+}
+
+function list(): void {
+  const shown = [...entries].reverse().slice(0, 14);
+  replace(
+    part('entries'),
+    ...shown.map((entry) =>
+      make(
+        'li',
+        {},
+        entry.kind === 'pull'
+          ? `${entry.date}: pulled ${entry.volume}${entry.solids && `, solids ${entry.solids}`}`
+          : `${entry.date}: ${readings
+              .filter((reading) => entry.values[reading] !== '')
+              .map((reading) => `${labels[reading]} ${entry.values[reading]}`)
+              .join(', ')}`,
+      ),
+    ),
+  );
+  const now = today();
+  replace(
+    part('chores'),
+    ...usualChores
+      .map((chore) => ({ ...chore, due: nextDue(chore, settings().start, now) }))
+      .sort((a, b) => (a.due < b.due ? -1 : 1))
+      .map(({ name, why, due }) =>
+        make('li', {}, make('strong', {}, due === now ? `Today: ${name}` : `${due}: ${name}`), ` ${why}`),
+      ),
+  );
+}
+
+function saveFile(name: string, text: string, type: string): void {
+  const link = make('a', { href: URL.createObjectURL(new Blob([text], { type })), download: name });
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+}
+
+async function copyRows(kind: Entry['kind'], where: string): Promise<void> {
+  const rows = rowsToPaste(entries, kind);
+  try {
+    await navigator.clipboard.writeText(rows);
+    say(`Copied. Select ${where} and paste.`);
+  } catch {
+    part('rows').textContent = rows;
+    part('rows').hidden = false;
+    say(`Copy the rows below by hand; then select ${where} and paste.`);
+  }
+}
+
+function start(): void {
+  const kept = keptSettings();
+  const species = part<HTMLSelectElement>('species');
+  for (const kind of fishKinds) species.add(new Option(kind, kind));
+  species.value = kept.species ?? 'warm-water';
+  part<HTMLSelectElement>('units').value = kept.units ?? 'metric';
+  input('start').value = kept.start ?? today();
+  for (const id of ['pull-date', 'test-date']) input(id).value = today();
+  replace(
+    part('readings'),
+    ...readings.map((reading) =>
+      make('label', {}, labels[reading], make('input', { id: reading, inputmode: 'decimal', autocomplete: 'off' })),
+    ),
+  );
+  for (const id of ['units', 'species', 'start']) {
+    part(id).addEventListener('change', () => {
+      keepSettings(settings());
+      list();
+    });
+  }
+  part('pull').addEventListener('submit', (event) => {
+    event.preventDefault();
+    const [volume, solids] = [input('volume').value.trim(), input('solids').value.trim()];
+    if (volume === '') return say('Type how much you pulled.');
+    add({ kind: 'pull', id: crypto.randomUUID(), date: input('pull-date').value, volume, solids });
+    input('volume').value = '';
+  });
+  part('test').addEventListener('submit', (event) => {
+    event.preventDefault();
+    const values = Object.fromEntries(readings.map((reading) => [reading, input(reading).value.trim()])) as Record<
+      (typeof readings)[number],
+      string
+    >;
+    if (readings.every((reading) => values[reading] === '')) return say('Type at least one reading.');
+    const { units, species: fish } = settings();
+    const wrong = wrongWith(units, fish, values);
+    const verdict = wrong.length === 0 ? ['Nothing that was measured is outside its limits.'] : wrong;
+    add({ kind: 'test', id: crypto.randomUUID(), date: input('test-date').value, values }, ...verdict);
+    part('said').scrollIntoView();
+  });
+  part('copy-pulls').addEventListener('click', () => void copyRows('pull', 'the first free row of the sheet Pulls'));
+  part('copy-tests').addEventListener('click', () => void copyRows('test', 'the first free row of the sheet Tests'));
+  part('save').addEventListener('click', () => saveFile('siltstead-daily.json', fileOf(entries), 'application/json'));
+  input('load').addEventListener('change', async () => {
+    const [file] = input('load').files ?? [];
+    if (file === undefined) return;
+    try {
+      const before = entries.length;
+      entries = merged(entries, entriesOf(await file.text()));
+      keep(entries);
+      say(`${entries.length - before} new entries; the others were here already.`);
+      list();
+    } catch (error) {
+      say(error instanceof Error ? error.message : String(error));
+    }
+    input('load').value = '';
+  });
+  part('calendar').addEventListener('click', async () => {
+    saveFile('siltstead-chores.ics', await calendarOf(usualChores, settings().start), 'text/calendar');
+  });
+  list();
+}
+
+start();
