@@ -22,6 +22,10 @@ const scenarioNotes = [
 ];
 const worst =
   'Nitrification is figured at the coldest water, oxygen at the hottest, un-ionized ammonia at the hottest and the highest pH.';
+const steadyState =
+  'Water comes round again every turnover, so each stage takes more than its share a pass: drums nearly all that settles, and what is too fine to settle builds up until pads, beds, decay or water let out take it; rises says that nothing does. Pumped flow runs in full through every stage.';
+const uncertain =
+  'Least certain are how fast fine solids decay, what gravel beds take in a pass, how much nitrogen is denitrified unasked, and the settleable share: each is published or practiced several times apart (REF.LIST). Levels are of a farm that has run for months: nitrate rise time says how many.';
 const local = 'A plan, not a promise: defer to makers’ sheets, local advice and licensed practice.';
 
 const scenario = {
@@ -75,11 +79,13 @@ export const planRows = [
       rowsOf: resultKeys.map((key) => ({ name: resultName(key), ...scenarioResults[key] })),
     },
     compute: ({ scenarios }, profile) => planCompare(scenarios, profile),
-    formula: 'each result is that of the stage’s own function for the same figures',
+    formula: 'steady state: what goes out equals what is made; sizes and money by each stage’s own function',
     notes: [
       ...scenarioNotes,
-      'Oxygen and carbon dioxide are those of the whole system. Turnover, drums and overflow rate are for the pump’s flow, or the flow needed where no pump is given. Pads needed are for one change a day.',
-      'mixed and ideal settlers are computed at the overflow rate of the drums and pump given, else at the overflow limit. Without drums or pads, gravel beds take out all solids. Nutrients are those of the solids that the settler draws off.',
+      steadyState,
+      'Oxygen and carbon dioxide are those of the whole system. Flow needed is the least at which ammonia, un-ionized ammonia (where pH is given), solids, carbon dioxide (where degassing is given) and oxygen (where in and out are given) are all within their limits: never where no flow suffices. Turnover, drums and overflow rate are for the pump’s flow, or the flow needed where no pump is given. Pads needed are for one change a day.',
+      'mixed and ideal settlers are computed at the overflow rate of the drums given, else at the overflow limit; the slowest solids decide, so a spread above 6 is refused. Nutrients harvested are those of the solids that the drums take.',
+      uncertain,
       worst,
       local,
     ],
@@ -108,11 +114,11 @@ export const planRows = [
           shareInUse: cell('share', row.shareInUse),
         })),
       ),
-    formula: 'capacity = today’s feed × what the stage has / what today’s feed asks of it',
+    formula: 'the feed at which what the stage has is what that feed needs of it, at steady state',
     notes: [
       ...scenarioNotes,
       worst,
-      'Pads at one change a day; gravel that catches all solids at a cleaning every 30 days (common practice, no source); air at the mean of the day. Fish are whole, at today’s feed for each.',
+      'The capacity is the feed at which PLAN.COMPARE shows the stage used to the full, its level at the limit. Pads at one change a day; gravel at a cleaning every 30 days (common practice, no source); air at the mean of the day. Fish are whole, at today’s feed for each.',
       local,
     ],
     sources: [stages],
@@ -142,8 +148,10 @@ export const planRows = [
     formula: 'each row from the level in the water; traced is their sum, not traced is in less traced',
     notes: [
       ...scenarioNotes,
+      steadyState,
       'In is solids made, nitrogen and phosphorus fed. Fish keep gain (feed / conversion) × their share; without conversion that row is blank and what they keep is not traced. Phosphorus that fish excrete dissolved is not traced either.',
       'Solids that decay in the water are under air, as carbon dioxide; their nitrogen and phosphorus go on dissolved. Only nitrogen that is denitrified goes to air. Nitrate let out is counted less what the source water brings in.',
+      uncertain,
       local,
     ],
     sources: ['Mass balance of each stage', stages],

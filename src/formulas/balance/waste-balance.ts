@@ -19,8 +19,8 @@ export function loadLevel(load: number, removal: number, { flow, volume, decay, 
   const cleared = flow * removal + decay * volume + out;
   if (cleared > 0) return load / cleared;
   throw new Refusal(
-    'removal',
-    'nothing takes the waste, so it rises without end; give flow and removal, volume and decay, or out above 0',
+    '',
+    'nothing takes the waste, so it rises without end; give flow and removal, or volume and decay, or out, more than 0',
   );
 }
 

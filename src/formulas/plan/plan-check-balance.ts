@@ -23,8 +23,8 @@ function risingCautions({ balance, solids }: Farm): readonly PossibleCaution[] {
   const { rising } = balance.solids;
   return [
     rising > 0 && {
-      text: 'Nothing takes {share:share} of the solids: too fine to settle, they build up in the water without end. Add pads or gravel beds, or let water out.',
-      figures: { share: rising / solids },
+      text: 'Nothing takes {share} % of the solids: too fine to settle, they build up in the water without end. Add pads or gravel beds, or let water out.',
+      figures: { share: (100 * rising) / solids },
     },
     balance.ammonia.rising > 0 && {
       text: 'Ammonia builds up without end: {made:daily} a day is made and {nitrified:daily} nitrified. More media, or a pump that runs.',
@@ -70,14 +70,14 @@ function tracingCautions(farm: Farm): readonly PossibleCaution[] {
   const into = rows[0];
   const left = rows.at(-1);
   const short = (column: 'nitrogen' | 'phosphorus'): number => -(left?.[column] ?? 0) / (into?.[column] ?? 1);
-  const fed = (over: number) => ({ over: 1 + over });
+  const fed = (over: number) => ({ over: 100 * (1 + over) });
   return [
     short('nitrogen') > 1e-9 && {
-      text: 'Nitrogen traced is {over:share} of what is fed: protein, solids share, nitrogen share, conversion and fish nitrogen cannot all be right; measure the one you trust least.',
+      text: 'Nitrogen traced is {over} % of what is fed: protein, solids share, nitrogen share, conversion and fish nitrogen cannot all be right; measure the one you trust least.',
       figures: fed(short('nitrogen')),
     },
     short('phosphorus') > 1e-9 && {
-      text: 'Phosphorus traced is {over:share} of what is fed: feed phosphorus, solids share, phosphorus share, conversion and fish phosphorus cannot all be right; measure the one you trust least.',
+      text: 'Phosphorus traced is {over} % of what is fed: feed phosphorus, solids share, phosphorus share, conversion and fish phosphorus cannot all be right; measure the one you trust least.',
       figures: fed(short('phosphorus')),
     },
   ];

@@ -13,6 +13,7 @@ import { harvestNutrients } from '../harvest/nutrients';
 import { harvestSlurry } from '../harvest/slurry';
 import { loadCarbonDioxide } from '../load/load';
 import { DAY, MONTH, YEAR } from '../numeric/time';
+import { Refusal } from '../refusal';
 import { settleDrums, settleOverflow } from '../settle/settle-drums';
 import { tankTurnover } from '../tank/tank-volume';
 import { waterBuffer } from '../water/alkali';
@@ -55,9 +56,10 @@ export function planResults(scenario: Scenario, factors: ScenarioFactors) {
     ...nitrifying(farm),
     ...beds(farm),
     ...harvest(farm),
-    oxygenTime: figure([tankVolume], (volume) =>
-      oxygenTime(volume, oxygenLeft(scenario), scenario.oxygenFloor, farm.oxygen, scenario.peakOxygenFactor),
-    ),
+    oxygenTime: figure([tankVolume], (volume) => {
+      refuseThinAir(scenario);
+      return oxygenTime(volume, oxygenLeft(scenario), scenario.oxygenFloor, farm.oxygen, scenario.peakOxygenFactor);
+    }),
     ...money(farm),
     firstLimit: firstLimit(farm) ?? 'not given',
   };
@@ -66,6 +68,17 @@ export function planResults(scenario: Scenario, factors: ScenarioFactors) {
 /** Oxygen in the tank when pump and air stop: as typed, but no more than the hottest water holds in balance with air. */
 export function oxygenLeft({ oxygenAtPowerFailure, hottestWater, elevation, salinity }: Scenario): number {
   return Math.min(oxygenAtPowerFailure, waterOxygen(hottestWater, elevation, salinity));
+}
+
+/** Water that cannot hold the oxygen floor has no fish in it. */
+function refuseThinAir(scenario: Scenario): void {
+  const saturation = oxygenLeft(scenario);
+  if (scenario.oxygenAtPowerFailure <= scenario.oxygenFloor || saturation > scenario.oxygenFloor) return;
+  throw new Refusal(
+    'hottestWater',
+    'in balance with air it holds {saturation} of oxygen at this elevation and salinity, not above the oxygen floor ({oxygenFloor}); give cooler water, or a lower floor',
+    { figures: { saturation: { value: saturation, like: 'oxygenFloor' }, oxygenFloor: scenario.oxygenFloor } },
+  );
 }
 
 /** Time constants until a level has come nine tenths of its way, ln 10. */

@@ -63,7 +63,7 @@ export function planStages(farm: Farm): readonly Stage[] {
   const figures = {
     ...planFigures(farm),
     cropFeed: farm.scenario.crop.feed,
-    rising: farm.balance.solids.rising / farm.solids,
+    rising: (100 * farm.balance.solids.rising) / farm.solids,
     leastDays: LEAST_BED_DAYS * DAY,
   };
   return stageSketches(farm).map((sketch) => ({ ...sketch, from: { text: sketch.from, figures } }));
@@ -124,7 +124,7 @@ function circulation(farm: Farm): readonly Sketch[] {
       [pump],
       carried('solids'),
       at !== undefined && at.rising > 0
-        ? 'nothing takes {rising:share} of the solids, which build up: add pads or beds, or let water out'
+        ? 'nothing takes {rising} % of the solids, which build up: add pads or beds, or let water out'
         : 'pump flow at the solids limit, {solidsLimit:concentration}, with what each stage takes at steady state',
     ),
     stage(
@@ -139,7 +139,7 @@ function circulation(farm: Farm): readonly Sketch[] {
     'circulation, carbon dioxide',
     [pump],
     carried('carbonDioxide'),
-    'pump flow at the carbon dioxide limit, {carbonDioxideLimit:concentration}, with {degassing:share} removed in a pass',
+    'pump flow at the carbon dioxide limit, {carbonDioxideLimit:concentration}, with a share of {degassing:share} removed in a pass',
   );
   return [...everywhere, dioxide];
 }
