@@ -18,6 +18,9 @@ export interface FlowNeed {
 /** No farm pumps more, m3/s. */
 const GREATEST = 1e4;
 
+/** A flow is worked out to this share of itself. */
+const CLOSE = 1e-9;
+
 /** The least flow at which a level that falls with flow is within its limit. */
 function leastFlow(levelAt: (flow: number) => number, limit: number, guess: number): number {
   if (levelAt(0) <= limit) return 0;
@@ -29,7 +32,9 @@ function leastFlow(levelAt: (flow: number) => number, limit: number, guess: numb
     high = Math.min(high * 2, GREATEST);
   }
   // A level is nearly a constant over the flow, so that its inverse is nearly a straight line.
-  return rootBetween((flow) => limit / levelAt(flow) - 1, low, high, 0);
+  const flow = rootBetween((tried) => limit / levelAt(tried) - 1, low, high, 0);
+  // Where media gives out the level leaps; then the flow just beyond the leap is the least that will do.
+  return levelAt(flow) > limit * (1 + CLOSE) ? flow * (1 + CLOSE) : flow;
 }
 
 /** Total ammonia nitrogen at which the un-ionized part reaches its limit at the highest pH and the hottest water; Infinity without pH. */

@@ -3,11 +3,14 @@
  *
  * Every waste grows with the feed, and so does the water in the slurry, so that ammonia is not quite in proportion.
  */
-import { dissolvedOut, farmAmmonia, farmBalance, farmCarbonDioxide, farmSolids } from '../balance/farm-balance';
+import { ammoniaBalance } from '../balance/dissolved-balance';
+import { type FarmBalance, farmBalance } from '../balance/farm-balance';
 import type { FarmModel } from '../balance/farm-model';
 import { unionizedAsTotal } from '../balance/flow-needed';
 import { loadOxygenFlow } from '../load/load';
 import { rootBetween } from '../numeric/root';
+import { CARBON_DIOXIDE_PER_OXYGEN } from '../water/atomic-mass';
+import { systemCarbonDioxide } from '../water/carbon-dioxide-air';
 
 /** Undefined where what it rests on is not given; Infinity where no feed reaches the limit. */
 export interface FeedAtLimit {
@@ -26,7 +29,8 @@ export interface FeedAtLimit {
 export function feedAtLimit(model: FarmModel, flow: number): FeedAtLimit {
   const { scenario, feed } = model;
   const { oxygenIn, oxygenOut, degassing } = scenario;
-  const { solids, ammonia, out } = farmBalance(model, flow);
+  const balance = farmBalance(model, flow);
+  const { solids, ammonia, out } = balance;
   const slurry = out - model.out;
   const byAmmonia = (limit: number): number => {
     const cleared = Math.min(flow * scenario.removal * limit, model.capacity) + limit * model.out;
@@ -39,7 +43,7 @@ export function feedAtLimit(model: FarmModel, flow: number): FeedAtLimit {
     unionizedAmmonia: scenario.highestPh === undefined ? undefined : byAmmonia(unionizedAsTotal(model)),
     solids: solids.rising > 0 ? 0 : (feed * scenario.solidsLimit) / solids.level,
     rising: solids.rising / solids.made,
-    carbonDioxide: degassing === undefined ? undefined : byCarbonDioxide(model, flow, degassing),
+    carbonDioxide: degassing === undefined ? undefined : byCarbonDioxide(model, balance, degassing),
     oxygen:
       oxygenIn === undefined || oxygenOut === undefined
         ? undefined
@@ -47,33 +51,29 @@ export function feedAtLimit(model: FarmModel, flow: number): FeedAtLimit {
   };
 }
 
-/** The farm at a multiple of its feed. */
-export function fedTimes(model: FarmModel, times: number): FarmModel {
-  return {
-    ...model,
-    feed: times * model.feed,
-    solids: times * model.solids,
-    ammonia: times * model.ammonia,
-    oxygen: times * model.oxygen,
-    nitrogenFed: times * model.nitrogenFed,
-    phosphorusFed: times * model.phosphorusFed,
-    denitrified: times * model.denitrified,
-  };
-}
-
-function byCarbonDioxide(model: FarmModel, flow: number, degassing: number): number {
-  const { carbonDioxideLimit: limit } = model.scenario;
+/** Solids, ammonia and slurry grow with the feed, so that only the ammonia has to be balanced again at each. */
+function byCarbonDioxide(model: FarmModel, { flow, ammonia, out }: FarmBalance, degassing: number): number {
+  const { carbonDioxideLimit: limit, removal, alkali } = model.scenario;
   if (limit <= model.airCarbonDioxide) return 0;
+  const slurry = out - model.out;
+  const carried = (limit - model.airCarbonDioxide) * flow * degassing;
   const over = (times: number): number => {
-    const fed = fedTimes(model, times);
-    const solids = farmSolids(fed, flow);
-    const { nitrified } = farmAmmonia(fed, flow, solids, dissolvedOut(fed, solids));
-    return farmCarbonDioxide(fed, flow, nitrified, degassing) - limit;
+    const { nitrified } = ammoniaBalance({
+      made: ammonia.made * times,
+      flow,
+      removal,
+      capacity: model.capacity,
+      out: model.out + slurry * times,
+    });
+    return systemCarbonDioxide(model.oxygen * times, nitrified, alkali) - carried;
   };
-  let high = 1;
+  // Where bicarbonate is dosed, what is made grows with the feed whatever is nitrified.
+  const most = carried / (CARBON_DIOXIDE_PER_OXYGEN * model.oxygen);
+  if (over(most) >= 0) return model.feed * most;
+  let high = 2 * most;
   while (over(high) <= 0) {
     if (high > 1e9) return Number.POSITIVE_INFINITY;
-    high *= 4;
+    high *= 2;
   }
-  return model.feed * rootBetween(over, 0, high, 0);
+  return model.feed * rootBetween(over, most, high, 0);
 }

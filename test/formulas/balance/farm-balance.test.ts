@@ -2,19 +2,19 @@ import { describe, expect, it } from 'vitest';
 import { farmBalance, farmCarbonDioxide } from '../../../src/formulas/balance/farm-balance';
 import { unionizedAsTotal } from '../../../src/formulas/balance/flow-needed';
 import { planBalance } from '../../../src/formulas/plan/plan-balance';
-import { fedTimes } from '../../../src/formulas/plan/plan-circulation';
 import { type Farm, planFarm } from '../../../src/formulas/plan/plan-farm';
 import { planLimit } from '../../../src/formulas/plan/plan-limit';
 import { planResults } from '../../../src/formulas/plan/plan-results';
 import { factors } from '../plan/plan-farm';
 import { randomFarm, randomNumbers } from './random-farm';
 
-/** Worst of many, with the farm that it came from, so that a failure can be looked into. */
-function worst(count: number, seed: number, errorOf: (farm: Farm) => number) {
-  const random = randomNumbers(seed);
+const random = randomNumbers(1);
+const farms = Array.from({ length: 10_000 }, () => planFarm(randomFarm(random), factors));
+
+/** Worst of the farms, with the one that it came from, so that a failure can be looked into. */
+function worst(errorOf: (farm: Farm) => number) {
   let most = { error: 0, farm: undefined as Farm | undefined };
-  for (let i = 0; i < count; i++) {
-    const farm = planFarm(randomFarm(random), factors);
+  for (const farm of farms) {
     const error = errorOf(farm);
     if (!(error <= most.error)) most = { error, farm };
   }
@@ -25,7 +25,7 @@ const off = (value: number, from: number) => Math.abs(value - from) / Math.abs(f
 
 describe('ten thousand farms at steady state', () => {
   it('trace all their solids, and the nitrogen of ammonia and the phosphorus of solids, to 1e-9', () => {
-    const { error, farm } = worst(10_000, 1, (one) => {
+    const { error, farm } = worst((one) => {
       const rows = planBalance(one);
       const [into] = rows;
       const left = rows.at(-1)!;
@@ -47,7 +47,7 @@ describe('ten thousand farms at steady state', () => {
   });
 
   it('close each dissolved balance by itself to 1e-9', () => {
-    const { error, farm } = worst(10_000, 2, ({ balance, scenario }) => {
+    const { error, farm } = worst(({ balance, scenario }) => {
       const { ammonia, nitrate, out, flow, solids } = balance;
       const finite = Number.isFinite(ammonia.level);
       return Math.max(
@@ -67,9 +67,7 @@ describe('ten thousand farms at steady state', () => {
   });
 
   it('answer every result with a finite figure or a word', () => {
-    const random = randomNumbers(3);
-    for (let i = 0; i < 3000; i++) {
-      const scenario = randomFarm(random);
+    for (const { scenario } of farms.slice(0, 2000)) {
       for (const [name, value] of Object.entries(planResults(scenario, factors))) {
         const good = typeof value === 'string' ? value.length > 2 : Number.isFinite(value);
         expect(good, `${name} ${value} ${JSON.stringify(scenario)}`).toBe(true);
@@ -77,29 +75,29 @@ describe('ten thousand farms at steady state', () => {
     }
   });
 
-  it('need the flow at which the waste that sets it is at its limit, and no more of any other', () => {
-    const { error, farm } = worst(3000, 4, (one) => {
+  it('need the least flow at which every waste is within its limit, and the one that sets it just so', () => {
+    const { error, farm } = worst((one) => {
       if (typeof one.flowNeeded !== 'number' || one.flowNeeded === 0) return 0;
-      const { solids, ammonia } = farmBalance(one, one.flowNeeded);
       const { ammoniaLimit, solidsLimit, carbonDioxideLimit, degassing } = one.scenario;
-      const ratios = new Map([
-        ['ammonia', ammonia.level / ammoniaLimit],
-        ['un-ionized ammonia', ammonia.level / unionizedAsTotal(one)],
-        ['solids', solids.level / solidsLimit],
-        [
-          'carbon dioxide',
-          degassing === undefined
-            ? 0
-            : farmCarbonDioxide(one, one.flowNeeded, ammonia.nitrified, degassing) / carbonDioxideLimit,
-        ],
-      ]);
-      return Math.max(off(ratios.get(one.flowSetBy)!, 1), Math.max(...ratios.values()) - 1);
+      const ratiosAt = (flow: number) => {
+        const { solids, ammonia } = farmBalance(one, flow);
+        const gas = degassing === undefined ? 0 : farmCarbonDioxide(one, flow, ammonia.nitrified, degassing);
+        return new Map([
+          ['ammonia', ammonia.level / ammoniaLimit],
+          ['un-ionized ammonia', ammonia.level / unionizedAsTotal(one)],
+          ['solids', solids.level / solidsLimit],
+          ['carbon dioxide', gas / carbonDioxideLimit],
+        ]);
+      };
+      const most = Math.max(...ratiosAt(one.flowNeeded).values());
+      const lessFlow = ratiosAt(one.flowNeeded * (1 - 1e-6)).get(one.flowSetBy)!;
+      return Math.max(most - 1, lessFlow > 1 ? 0 : 1);
     });
-    expect(error, JSON.stringify(farm?.scenario)).toBeLessThan(1e-9);
+    expect(error, JSON.stringify(farm?.scenario)).toBeLessThan(2e-9);
   });
 
   it('say never only where not even a torrent holds the waste', () => {
-    const { error, farm } = worst(3000, 5, (one) => {
+    const { error, farm } = worst((one) => {
       if (one.flowNeeded !== 'never') return 0;
       const torrent = farmBalance(one, 1e4);
       const held =
@@ -136,7 +134,7 @@ describe('a farm fed what a stage carries', () => {
   it.each(Object.entries(fullness))('has the limit of %s at just that feed', (stage, full) => {
     const random = randomNumbers(6);
     let checked = 0;
-    for (let i = 0; i < 1500 && checked < 300; i++) {
+    for (let i = 0; i < 1000 && checked < 150; i++) {
       const scenario = { ...randomFarm(random), pumpFlow: 1e-4 * 100 ** random() };
       const row = planLimit(planFarm(scenario, factors)).rows.find((one) => one.stage === stage);
       const feed = row?.capacity;
@@ -148,13 +146,13 @@ describe('a farm fed what a stage carries', () => {
       if (!leaps) expect(there, JSON.stringify(scenario)).toBeCloseTo(1, 8);
       checked++;
     }
-    expect(checked).toBeGreaterThan(100);
+    expect(checked).toBeGreaterThan(60);
   });
 
   it('needs the flow that the drums pass, where they are the stage', () => {
     const random = randomNumbers(7);
     let checked = 0;
-    for (let i = 0; i < 1500 && checked < 200; i++) {
+    for (let i = 0; i < 1000 && checked < 100; i++) {
       const scenario = {
         ...randomFarm(random),
         pumpFlow: undefined,
@@ -173,17 +171,6 @@ describe('a farm fed what a stage carries', () => {
       expect((fed.flowNeeded as number) / passed, JSON.stringify(scenario)).toBeCloseTo(1, 8);
       checked++;
     }
-    expect(checked).toBeGreaterThan(50);
-  });
-
-  it('is the farm that its model gives when fed so many times', () => {
-    const random = randomNumbers(8);
-    for (let i = 0; i < 200; i++) {
-      const farm = planFarm(randomFarm(random), factors);
-      const { solids, ammonia } = farmBalance(fedTimes(farm, 3), 1e-3);
-      const direct = farmBalance(planFarm({ ...farm.scenario, feed: 3 * farm.feed }, factors), 1e-3);
-      expect(off(solids.drums + 1e-12, direct.solids.drums + 1e-12)).toBeLessThan(1e-9);
-      expect(off(ammonia.nitrified + 1e-12, direct.ammonia.nitrified + 1e-12)).toBeLessThan(1e-9);
-    }
+    expect(checked).toBeGreaterThan(30);
   });
 });
