@@ -19,10 +19,12 @@ import { knownSpills } from './spill-repairs';
 /** The spills by which a formula can be found, besides its own cell. */
 const filled = new WeakMap<FormulaTree, readonly IUnitRange[]>();
 
-function noteSpills(generator: GeneratorParts, tree: FormulaTree): FormulaTree {
+/** Notes what a formula fills, as far as that is known by now. */
+export function noteSpills(generator: GeneratorParts, tree: FormulaTree): FormulaTree {
   const { unitId, subUnitId: sheetId, row, column } = tree;
   const ranges = knownSpills(generator._runtimeService, unitId, sheetId, row, column);
-  if (ranges.length > 0)
+  if (ranges.length === 0) filled.delete(tree);
+  else
     filled.set(
       tree,
       ranges.map((range) => ({ unitId, sheetId, range })),

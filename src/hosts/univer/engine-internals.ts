@@ -1,13 +1,15 @@
-import type { ICellData, IUnitRange, Nullable, ObjectMatrix, RTree } from '@univerjs/core';
+import type { ICellData, IRange, IUnitRange, Nullable, ObjectMatrix, RTree } from '@univerjs/core';
 import type {
   BaseReferenceObject,
   BaseValueObject,
   FormulaDataModel,
   FormulaDependencyGenerator,
   IDependencyManagerService,
+  IFeatureCalculationManagerService,
   IFormulaCurrentConfigService,
   IFormulaDependencyTree,
   IFormulaRuntimeService,
+  IOtherFormulaManagerService,
 } from '@univerjs/engine-formula';
 import type { StoredSpills } from './spill-state';
 
@@ -74,10 +76,18 @@ export interface GeneratorParts {
   readonly _runtimeService: RuntimeParts;
   readonly _dependencyManagerService: IDependencyManagerService;
   readonly _dependencyRTreeCacheForAddressFunction: RTree;
-  readonly _dependencyTreeCache: Map<number, FormulaTree>;
+  readonly _currentConfigService: ConfigParts;
+  readonly _otherFormulaManagerService: IOtherFormulaManagerService;
+  readonly _featureCalculationManagerService: IFeatureCalculationManagerService;
+  readonly _updateRangeFlattenCache: ReadonlyMap<string, ReadonlyMap<string, readonly IRange[]>>;
+  _dependencyTreeCache: Map<number, FormulaTree>;
   readonly _interpreter: {
     execute(data: { node: FormulaNode; refOffsetX: number; refOffsetY: number }): BaseReferenceObject;
   };
+  generate(wantsModel?: boolean): Promise<FormulaTree[]>;
+  _updateRangeFlatten(): void;
+  _getUpdateTreeListAndMakeDependency(): FormulaTree[];
+  _detectForcedRecalculationNode(tree: FormulaTree, node: FormulaNode): boolean;
   _getTreeNode(tree: FormulaTree): FormulaNode;
   _createFDtree(unitId: string, sheetId: string, ...rest: unknown[]): FormulaTree;
   _createVirtualFDtree(tree: FormulaTree, item: unknown): FormulaTree;

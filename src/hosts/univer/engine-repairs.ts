@@ -11,6 +11,7 @@ import {
 import { repairDates } from './date-repairs';
 import { repairDependencies } from './dependency-repairs';
 import { repairLexer } from './lexer-repairs';
+import { repairReuse } from './reuse-repairs';
 import { repairSpills } from './spill-repairs';
 
 /**
@@ -58,6 +59,7 @@ function repairConstants(): void {
   repairLexer();
   repairSpills();
   repairDependencies();
+  repairReuse();
   ArrayValueObject.create = (raw) => {
     if (typeof raw !== 'string') return createArray(raw);
     const rows = readArrayConstant(raw);

@@ -12,6 +12,7 @@ import {
  * - It keeps the tree of each formula text for all workbooks, names already replaced by what they stood for in the first
  *   of them, and rewrites that tree where it computes LET or LAMBDA, so that a second use gave a wrong number or an error.
  * - It keeps long texts by a hash of 32 bits, so that two formulas could share one tree.
+ * - It keeps 5,000 parsed formulas, and in a workbook with more it parsed every one of them each time.
  * - It refuses an array constant behind an operator, as in `A1*{1;2}` and `-{1;2}`.
  */
 
@@ -27,8 +28,13 @@ interface LexerParts {
 }
 
 interface CacheParts {
+  readonly _cache: { limit: number };
   _hash(key: string): string;
+  set(key: string, value: unknown): void;
 }
+
+/** As many formulas as a workbook may have that is read from a file. */
+const mostKept = 100_000;
 
 let repaired = false;
 
@@ -54,5 +60,11 @@ export function repairLexer(): void {
     if (typeof part === 'string' && /^-\{.*\}$/s.test(part.trim())) return this.create(part.trim());
     return asValue.call(this, part);
   };
-  (Object.getPrototypeOf(FORMULA_REF_TO_ARRAY_CACHE) as CacheParts)._hash = (key) => key;
+  const cache = Object.getPrototypeOf(FORMULA_REF_TO_ARRAY_CACHE) as CacheParts;
+  const { set } = cache;
+  cache._hash = (key) => key;
+  cache.set = function (this: CacheParts, key, value) {
+    this._cache.limit = Math.max(this._cache.limit, mostKept);
+    set.call(this, key, value);
+  };
 }

@@ -60,6 +60,16 @@ export function knownSpills(
   return [hoped, is].filter((range) => range !== undefined);
 }
 
+/** The first cells of all spills that are known, some more than once. */
+export function* knownOrigins(
+  runtime: RuntimeParts,
+): Generator<readonly [unitId: string, sheetId: string, row: number, column: number]> {
+  const { before, now } = stateOf(runtime);
+  for (const spills of [before, now, expected])
+    for (const [unitId, sheetId, index] of spills.all())
+      for (const { row, column } of index.all()) yield [unitId, sheetId, row, column];
+}
+
 /** What a formula has been found to fill in the calculation that is running. */
 export function presentSpill(runtime: RuntimeParts, unitId: string, sheetId: string, row: number, column: number) {
   return stateOf(runtime).now.of(unitId, sheetId).get(row, column);
