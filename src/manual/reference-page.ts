@@ -8,6 +8,7 @@ import { argumentNames, takesHeadings } from '../functions/adapter';
 import { isOptional } from '../functions/metadata';
 import type { Kind } from '../units/kinds';
 import { readProfile } from '../units/profile';
+import { evidenceTotals, figuresChecking } from './evidence/evidence-page';
 import { exampleDrawing } from './example-drawings';
 import { inBothUnits } from './in-both-units';
 import { markupSafe, withCode } from './markup-safe';
@@ -38,8 +39,15 @@ export function referencePage(row: CatalogueRow): string {
       `<p><code>${markupSafe(row.example.formula)}</code> gives ${/^(a|sentences)\b/.test(row.example.gives) ? markupSafe(row.example.gives) : `<code>${markupSafe(row.example.gives)}</code>`}</p>`,
       picture(row.name),
       row.unpublished ? `<p>No published figure checks this function: ${markupSafe(row.unpublished)}</p>` : '',
+      checkedText(row.name),
     ].join('\n'),
   );
+}
+
+function checkedText(name: string): string {
+  const count = figuresChecking(name);
+  if (count === 0) return '';
+  return `<p><a href="evidence.html">Published figures</a> that check this function: ${count}.</p>`;
 }
 
 /** The page that lists every function by family. */
@@ -55,7 +63,7 @@ export function referenceIndex(rows: readonly CatalogueRow[]): string {
   });
   return page(
     'Function reference',
-    `<h1>Function reference</h1>\n<p><a href="figures.html">Figures behind the defaults</a>: every coefficient, with its range, source and how it is known.</p>\n${sections.join('\n')}`,
+    `<h1>Function reference</h1>\n<p><a href="figures.html">Figures behind the defaults</a>: every coefficient, with its range, source and how it is known.</p>\n<p><a href="evidence.html">What the functions are checked against</a>: ${markupSafe(evidenceTotals())}</p>\n${sections.join('\n')}`,
   );
 }
 

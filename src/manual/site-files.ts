@@ -1,6 +1,7 @@
 import { catalogue } from '../catalogue/all';
 import { functionsMetadata, helpPage } from '../functions/metadata';
 import { changeLogPage } from './change-log';
+import { evidencePage } from './evidence/evidence-page';
 import { figuresPage } from './figures-page';
 import { frontPage, privacyPage, supportPage } from './front-pages';
 import { guidePages } from './guide/guide-pages';
@@ -23,6 +24,7 @@ export function sitePages(): readonly SiteFile[] {
     ...guidePages(),
     ['reference/index.html', referenceIndex(catalogue)],
     ['reference/figures.html', figuresPage()],
+    ['reference/evidence.html', evidencePage()],
     ...catalogue.map((row) => [helpPage(row), referencePage(row)] as const),
   ];
 }

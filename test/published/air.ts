@@ -1,7 +1,7 @@
 import { ownFiguresOracle } from '../oracles/own-figures';
 import type { PublishedRow } from './published-row';
 
-const clean = 'ASCE/EWRI 2-06, Measurement of Oxygen Transfer in Clean Water';
+const clean = 'asce-ewri-2-06';
 
 /** Aerators and air. */
 export const airRows: readonly PublishedRow[] = [
@@ -11,13 +11,13 @@ export const airRows: readonly PublishedRow[] = [
     tolerance: 1e-7,
     source: clean,
     place: 'the rating itself, at 20 °C in clean water with no oxygen',
-    known: 'computed',
+    known: 'worked',
   },
   {
     call: ['AIR.TRANSFER', 'metric', '1 kg/h', '86 °F', '4 mg/L', 0, 0.9, 1],
     expected: 0.9 * ((7.54 - 4) / 9.09) * 1.024 ** 10,
     tolerance: 0.01,
-    source: 'Boyd, Water Quality: OTR = SOTR x (Cs - C)/9.09 x 1.024^(T - 20) x alpha, Cs 7.54 mg/L at 30 °C',
+    source: 'boyd-water-quality-otr',
     place: 'aeration chapter, formula and saturation table',
     known: 'memory',
   },
@@ -25,16 +25,15 @@ export const airRows: readonly PublishedRow[] = [
     call: ['AIR.TRANSFER', 'US', '2.2046226 lb/h', '50 °F', 6, '1000 ft', 0.85, 0.95],
     expected: 2.2046226 * 0.85 * 1.024 ** -10 * ((0.95 * 10.877 - 6) / 9.092),
     tolerance: 2e-3,
-    source:
-      'Metcalf and Eddy, Wastewater Engineering: AOTR = SOTR x (beta Cs - C)/Cs20 x 1.024^(T - 20) x alpha; APHA saturation',
+    source: 'metcalf-eddy-wastewater-engineering',
     place: 'Cs at 10 °C and 0.96439 atm 10.877 mg/L',
-    known: 'computed',
+    known: 'worked',
   },
   {
     call: ['AIR.SUPPLY', 'US', '25.06 lb/d', '100 %'],
     expected: 1,
     tolerance: 3e-3,
-    source: 'Aeration handbooks: standard air of 0.075 lb/ft3 carries 0.0174 lb of oxygen a cubic foot',
+    source: 'aeration-handbooks-standard-air',
     place: '0.0174 x 1440 lb a day in 1 cfm',
     known: 'memory',
   },
@@ -42,7 +41,7 @@ export const airRows: readonly PublishedRow[] = [
     call: ['AIR.SUPPLY', 'metric, air flow m3/h', '0.28 kg/h', 0.1],
     expected: 10,
     tolerance: 6e-3,
-    source: 'Blower practice in Europe: a cubic meter of air at 20 °C carries 0.28 kg of oxygen',
+    source: 'blower-practice-europe-cubic',
     place: 'design rule',
     known: 'memory',
   },
@@ -50,7 +49,7 @@ export const airRows: readonly PublishedRow[] = [
     call: ['AIR.SUPPLY', 'US, air flow m3/h', '0.2990 kg/h', 1, '0 °C'],
     expected: 1,
     tolerance: 1e-3,
-    source: 'Dry air of 1.2929 kg/m3 at 0 °C and 1 atm, 23.14 % oxygen by mass',
+    source: 'dry-air-1-2929',
     place: 'CRC Handbook of Chemistry and Physics, density of dry air',
     known: 'memory',
   },
@@ -59,7 +58,7 @@ export const airRows: readonly PublishedRow[] = [
       call: ['AIR.TEST', 'US', [...rows], 1000, 68],
       expected: rate,
       tolerance: 1e-6,
-      source: ownFiguresOracle.library,
+      source: 'scipy-regression',
       place: `test/oracles/own-figures.py, ${name}`,
       known: 'computed',
     }),

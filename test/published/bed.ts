@@ -1,7 +1,7 @@
 import type { PublishedRow } from './published-row';
 
-const fao = 'FAO Fisheries Technical Paper 589 (2014)';
-const rakocy = 'Rakocy et al., University of the Virgin Islands (2004)';
+const fao = 'fao-fisheries-technical-paper';
+const rakocy = 'rakocy-university-virgin-islands';
 
 export const bedPublished: readonly PublishedRow[] = [
   {
@@ -74,7 +74,7 @@ export const bedPublished: readonly PublishedRow[] = [
     call: ['BED.DAYS', 'metric', '20 g/d', '600 L', '0.2 lb/ft3'],
     expected: 96.1107803,
     tolerance: 1e-8,
-    source: 'GNU units 2.22',
+    source: 'gnu-units-2-22',
     place: "units -t '600 L * 0.2 lb/ft^3 / (20 g/day)' day",
     known: 'computed',
   },

@@ -3,7 +3,12 @@ import type { PublishedRow } from './published-row';
 type Check = Omit<PublishedRow, 'source' | 'place' | 'known'>;
 type Known = PublishedRow['known'];
 
-function from(source: string, place: string, known: Known, ...checks: readonly Check[]): readonly PublishedRow[] {
+function from(
+  source: PublishedRow['source'],
+  place: string,
+  known: Known,
+  ...checks: readonly Check[]
+): readonly PublishedRow[] {
   return checks.map((check) => ({ source, place, known, ...check }));
 }
 
@@ -15,7 +20,7 @@ const litersAGallon = 3.785411784;
 /** Unrolled cones: radii and angles of sectors, slants, areas. */
 export const conePatternRows: readonly PublishedRow[] = [
   ...from(
-    'analyzemath.com, How to construct a frustum',
+    'analyzemath-com-how-construct',
     'example r = 10 cm, R = 20 cm, h = 25 cm: H = x = sqrt(725) cm, y = 2 sqrt(725) cm, 133.7 degrees',
     'read',
     { call: ['CONE.PATTERN', 'US', '40 cm', '20 cm', '25 cm'], cell: [0, 4], expected: 133.7, absolute: 0.05 },
@@ -39,7 +44,7 @@ export const conePatternRows: readonly PublishedRow[] = [
     },
   ),
   ...from(
-    'ceemrr.com, Geometry 2, The net of a frustum',
+    'ceemrr-com-geometry-2-net',
     'duct piece between 5 and 8 inches across, 4 inches apart: radii 7.12 and 11.39 inches, 126.4 degrees',
     'read',
     { call: ['CONE.PATTERN', 'US', 8, 5, 4], cell: [0, 2], expected: 7.12, absolute: 0.005 },
@@ -47,7 +52,7 @@ export const conePatternRows: readonly PublishedRow[] = [
     { call: ['CONE.PATTERN', 'metric', '8 in', '5 in', '4 in'], cell: [0, 4], expected: 126.4, absolute: 0.05 },
   ),
   ...from(
-    'ceemrr.com, Geometry 2, Nets of cones',
+    'ceemrr-com-geometry-2',
     'example 2, base 10 inches across and altitude 12 inches: 138.5 degrees, 204.2 square inches',
     'read',
     { call: ['CONE.PATTERN', 'metric', '10 in', 0, '12 in'], cell: [0, 4], expected: 138.5, absolute: 0.05 },
@@ -55,14 +60,14 @@ export const conePatternRows: readonly PublishedRow[] = [
     { call: ['CONE.PATTERN', 'US', 10, 0, 12], cell: [0, 1], expected: 13, tolerance: 1e-12 },
   ),
   ...from(
-    'anvilfire.com, 21st Century Blacksmithing: math for smiths, cones',
+    'anvilfire-com-21st-century',
     'a cone with a 90 degree point: layout angle .7071 x 360 = 254.6 degrees',
     'read',
     { call: ['CONE.PATTERN', 'metric', 200, 0, 100], cell: [0, 4], expected: 254.6, absolute: 0.05 },
     { call: ['CONE.PATTERN', 'US', 22.5, 4, 9.25], cell: [0, 4], expected: 254.6, absolute: 0.05 },
   ),
   ...from(
-    'Builder Mechanic (chestofbooks.com), Rule for striking out a cone or frustum',
+    'builder-mechanic-chestofbooks-com',
     'slant height six times the radius of the base: the sector is 60 degrees',
     'read',
     { call: ['CONE.PATTERN', 'US', 2, 0, Math.sqrt(35)], cell: [0, 4], expected: 60, tolerance: 1e-12 },
@@ -74,7 +79,7 @@ export const conePatternRows: readonly PublishedRow[] = [
     },
   ),
   ...from(
-    'shaalaa.com question bank, volume of a frustum of a cone',
+    'shaalaa-com-question-bank-volume',
     'sector of 216 degrees and radius 21 cm: cone of radius 12.6 cm, height 16.8 cm, 2794.18 cm3',
     'read',
     { call: ['CONE.PATTERN', 'US', '25.2 cm', 0, '16.8 cm'], cell: [0, 4], expected: 216, tolerance: 1e-12 },
@@ -82,14 +87,14 @@ export const conePatternRows: readonly PublishedRow[] = [
     { call: ['CONE.VOLUME', 'US', '25.2 cm', 0, '16.8 cm'], expected: 2.79418 / litersAGallon, tolerance: schoolPi },
   ),
   ...from(
-    'tutorteddy.com, Mensuration 19',
+    'tutorteddy-com-mensuration-19',
     'sector of 288 degrees and radius 15 cm: cone of radius 12 cm, height 9 cm, 1357 5/7 cm3',
     'read',
     { call: ['CONE.PATTERN', 'US', '24 cm', 0, '9 cm'], cell: [0, 4], expected: 288, tolerance: 1e-12 },
     { call: ['CONE.VOLUME', 'metric', '24 cm', 0, '9 cm'], expected: 1.357714, tolerance: schoolPi },
   ),
   ...from(
-    'NCERT Mathematics class 10, exercise 13.4',
+    'ncert-mathematics-class-10',
     'question 2: circumferences 18 and 6 cm, slant 4 cm, curved surface 48 cm2',
     'read',
     {
@@ -100,7 +105,7 @@ export const conePatternRows: readonly PublishedRow[] = [
     },
   ),
   ...from(
-    'PSEB Mathematics class 10, exercise 13.4',
+    'pseb-mathematics-class-10',
     'question 3: fez of radii 10 and 4 cm, slant 15 cm, curved surface 660 cm2 with 22/7',
     'read',
     {
@@ -111,7 +116,7 @@ export const conePatternRows: readonly PublishedRow[] = [
     },
   ),
   ...from(
-    'esaral.com, frustum of a cone 9 cm thick',
+    'esaral-com-frustum-cone',
     'ends 28 and 4 cm across: 684 pi cm3 and 240 pi cm2',
     'read',
     {
@@ -127,7 +132,7 @@ export const conePatternRows: readonly PublishedRow[] = [
     },
   ),
   ...from(
-    'CBSE sample paper 2019, mathematics class 10',
+    'cbse-sample-paper-2019',
     'question 29: bucket of height 24 cm and radii 15 and 5 cm, slant 26 cm, 1634.3 cm2 with 22/7',
     'read',
     { call: ['CONE.PATTERN', 'metric', '30 cm', '10 cm', '24 cm'], cell: [0, 1], expected: 260, tolerance: 1e-12 },
@@ -139,7 +144,7 @@ export const conePatternRows: readonly PublishedRow[] = [
     },
   ),
   ...from(
-    'Longfield, Sheet Metal Drafting (Wikisource)',
+    'longfield-sheet-metal-drafting',
     'page 82: lateral area of a cone 5 inches across, slant 12 inches, is 15.7080 x 12/2 square inches',
     'read',
     {
@@ -154,13 +159,13 @@ export const conePatternRows: readonly PublishedRow[] = [
 /** Volumes, angles, and what is bought and marked for a cone. */
 export const coneShopRows: readonly PublishedRow[] = [
   ...from(
-    'NCERT Mathematics class 10, exercise 13.4',
+    'ncert-mathematics-class-10',
     'question 4: container of height 16 cm and radii 8 and 20 cm holds 10.44992 liters with 3.14',
     'read',
     { call: ['CONE.VOLUME', 'US', '40 cm', '16 cm', '16 cm'], expected: 10.44992 / litersAGallon, tolerance: schoolPi },
   ),
   ...from(
-    'RS Aggarwal, Mathematics class 10, exercise 19C',
+    'rs-aggarwal-mathematics-class',
     'questions 5, 9, 3: buckets of 8.164, 25.344 and 28.49 liters with 3.14 or 22/7',
     'read',
     { call: ['CONE.VOLUME', 'metric', '30 cm', '10 cm', '24 cm'], expected: 8.164, tolerance: schoolPi },
@@ -168,14 +173,14 @@ export const coneShopRows: readonly PublishedRow[] = [
     { call: ['CONE.VOLUME', 'metric', '56 cm', '42 cm', '15 cm'], expected: 28.49, tolerance: schoolPi },
   ),
   ...from(
-    'Great Lakes-Upper Mississippi River Board, Recommended Standards for Wastewater Facilities',
+    'great-lakes-upper-mississippi',
     'hopper walls at least 1.7 vertical to 1 horizontal, 59.5 degrees',
     'read',
     { call: ['CONE.ANGLE', 'metric', '2 ft', 0, '1.7 ft'], expected: 59.5, absolute: 0.05 },
     { call: ['CONE.HEIGHT', 'US', '2 m', 0, 59.5], expected: 1.7 / 0.0254, tolerance: 2e-3 },
   ),
   ...from(
-    'shaalaa.com question bank',
+    'shaalaa-com-question-bank',
     'sector of 120 degrees and radius 15 cm: cone of radius 5 cm and height 14.142 cm, so cos(wall angle) = 1/3',
     'read',
     {
@@ -185,7 +190,7 @@ export const coneShopRows: readonly PublishedRow[] = [
     },
   ),
   ...from(
-    'goprep.co, surface areas and volumes, exercise 19A',
+    'goprep-co-surface-areas',
     'question 22: cylinder 8 cm high and of radius 6 cm less a cone of the same height and base: 602.88 cm3 with 3.14',
     'read',
     { call: ['CONE.BACKFILL', 'metric', '12 cm', '12 cm', 0, '8 cm'], expected: 0.60288, tolerance: schoolPi },
@@ -196,7 +201,7 @@ export const coneShopRows: readonly PublishedRow[] = [
     },
   ),
   ...from(
-    'Perlite concrete, transit mix guidelines (perlite.info), mix design data',
+    'perlite-concrete-transit-mix',
     'cement for a cubic meter at 1:4, 1:5, 1:6, 1:8: 376, 301, 252, 188 kg',
     'read',
     { call: ['CONE.MIX', 'metric', 1000, 4, '0 %'], cell: [0, 1], expected: 376, tolerance: 5e-3 },
@@ -205,7 +210,7 @@ export const coneShopRows: readonly PublishedRow[] = [
     { call: ['CONE.MIX', 'metric', 1000, 8, '0 %'], cell: [0, 1], expected: 188, tolerance: 5e-3 },
   ),
   ...from(
-    'Perlite concrete mix designs (Osborne, 1999), materials for a cubic yard',
+    'perlite-concrete-mix-designs',
     '27 ft3 of perlite and 6.75, 5.40, 4.50, 3.38 bags of 94 lb at 1:4, 1:5, 1:6, 1:8',
     'read',
     { call: ['CONE.MIX', 'US', '1 yd3', 4, '0 %'], cell: [0, 0], expected: 27, tolerance: 1e-12 },
@@ -214,14 +219,14 @@ export const coneShopRows: readonly PublishedRow[] = [
     { call: ['CONE.MIX', 'US', '1 yd3', 8, '0 %'], cell: [0, 1], expected: 3.38 * 94, tolerance: 2e-3 },
   ),
   ...from(
-    'The fence post problem (timberonline.co.uk)',
+    'fence-post-problem-timberonline',
     'a run of 30 ft with posts 6 ft apart and one at each end has 6 posts',
     'read',
     { call: ['CONE.RIVETS', 'US', '30 ft', '6 ft', '0 in'], expected: 6 },
     { call: ['CONE.RIVETS', 'metric', '36 ft', '6 ft', '3 ft'], expected: 6 },
   ),
   ...from(
-    'Ptolemy, Almagest, book I chapter 11, table of chords',
+    'ptolemy-almagest-book-i',
     'circle 120 across: the chord of 112 degrees is 99;29,5, of 60 degrees 60, of 120 degrees 103;55,23',
     'read',
     ...(

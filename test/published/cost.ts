@@ -5,9 +5,9 @@ const bags = (pounds: number, cubicFeet: number, count: number): PublishedRow =>
   call: ['COST.LINES', [['concrete', 27, 'ft3']], [['Concrete', cubicFeet, 6, 'ft3']]],
   cell: [0, 2],
   expected: count,
-  source: 'Makers’ yield tables for bagged concrete',
+  source: 'makers-yield-tables-bagged',
   place: `${pounds} lb bag yields ${cubicFeet} ft3: 27 over that is ${count} bags a cubic yard`,
-  known: 'computed',
+  known: 'worked',
 });
 
 export const costPublished: readonly PublishedRow[] = [
@@ -18,7 +18,7 @@ export const costPublished: readonly PublishedRow[] = [
     call: ['COST.RUNNING', 'US', 1200, 4.8, 1],
     expected: 2100,
     tolerance: 2e-3,
-    source: 'Utility energy primer, determining kWh use',
+    source: 'utility-energy-primer-determining',
     place: 'a refrigerator of 1200 W that runs a fifth of the time: about 2100 kWh a year',
     known: 'read',
   },
@@ -26,7 +26,7 @@ export const costPublished: readonly PublishedRow[] = [
     call: ['COST.RUNNING', 'metric', '270 W', 4, 0.085],
     expected: 33.51,
     tolerance: 2e-4,
-    source: 'US Department of Energy, Estimating appliance energy use',
+    source: 'us-department-energy-estimating',
     place: 'computer and monitor, 120 + 150 W, 4 h a day, 8.5 cents a kWh',
     known: 'memory',
   },
@@ -34,7 +34,7 @@ export const costPublished: readonly PublishedRow[] = [
     call: ['COST.RUNNING', 'US', '0.23 kW', 24, 0.12],
     expected: 262.8,
     tolerance: 0.09,
-    source: 'Pond-pump running cost, household column',
+    source: 'pond-pump-running-cost',
     place: '115 V, 2 A, 12 cents a kWh, all day, all year',
     known: 'read',
     disagrees: 'Ours is 241.78: the column rounds 2.76 cents an hour up to 3 before it multiplies.',

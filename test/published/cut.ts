@@ -11,7 +11,7 @@ function halfDiscRow(radius: number): readonly (number | string)[] {
 }
 
 const hackmath = {
-  source: 'hackmath.net, problem 6960, Square metal sheet',
+  source: 'hackmath-net-problem-6960',
   place: 'four squares of 300 mm from a plate of 0.7 m: 26.53 per cent is waste',
   known: 'read',
 } as const;
@@ -40,7 +40,7 @@ export const cutRows: readonly PublishedRow[] = [
     cell: [0, 2],
     expected: 32,
     tolerance: 1e-12,
-    source: 'Trade practice: a 4 by 8 foot sheet is 32 square feet',
+    source: 'trade-practice-4-8',
     place: 'sheet sizes',
     known: 'common practice',
   },
@@ -49,17 +49,17 @@ export const cutRows: readonly PublishedRow[] = [
     cell: [0, 4],
     expected: 2,
     tolerance: 1e-9,
-    source: 'A blank 1 mm square that keeps 1 mm from the edge',
+    source: 'blank-1-mm-square',
     place: 'ends 2 mm from the edge',
-    known: 'computed',
+    known: 'worked',
   },
   {
     call: ['CUT.PLAN', 'US', [halfDiscRow(24)], 48, 24],
     cell: [0, 3],
     expected: 24,
     tolerance: 1e-9,
-    source: 'A half disc on the smallest rectangle that holds it',
+    source: 'half-disc-smallest-rectangle',
     place: 'its center is in the middle of the long side, as every other place is off the sheet',
-    known: 'computed',
+    known: 'worked',
   },
 ];

@@ -1,12 +1,18 @@
 import type { PublishedRow } from './published-row';
 
-const fao = 'FAO Fisheries Technical Paper 589 (2014)';
-const zhu = 'Zhu and Chen, Aquacultural Engineering 26:221 (2002)';
-const ebeling = 'Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006)';
-const crab = 'Crab et al., Aquaculture 270:1 (2007)';
+const fao = 'fao-fisheries-technical-paper';
+const zhu = 'zhu-chen-aquacultural-engineering';
+const ebeling = 'ebeling-timmons-bisogni-aquaculture';
+const crab = 'crab-aquaculture-270-1';
 
 /** A cell of FILTER.LIST. */
-const listed = (row: number, column: number, expected: number, source: string, place: string): PublishedRow => ({
+const listed = (
+  row: number,
+  column: number,
+  expected: number,
+  source: PublishedRow['source'],
+  place: string,
+): PublishedRow => ({
   call: ['FILTER.LIST', 'metric'],
   cell: [row, column],
   expected,
@@ -64,7 +70,7 @@ export const filterPublished: readonly PublishedRow[] = [
     call: ['FILTER.OXYGEN', 'US', 1],
     expected: 4.57,
     tolerance: 5e-4,
-    source: 'US EPA, Process Design Manual for Nitrogen Control (1975), as Zhu and Chen cite it',
+    source: 'us-epa-process-design',
     place: '4.57 g of oxygen a g of ammonia nitrogen',
     known: 'read',
     disagrees: `${ebeling}: 4.18 where growth of the bacteria is counted.`,
@@ -89,8 +95,8 @@ export const filterPublished: readonly PublishedRow[] = [
     call: ['FILTER.TEST', 'US', '200 gpm', 0.15, 0.075],
     expected: (200 * 3.785411784 * 1440 * 0.075e-6) / 0.45359237,
     tolerance: 1e-9,
-    source: 'Mass balance worked by hand',
+    source: 'mass-balance-worked-hand',
     place: '200 gpm that lose 0.075 mg/L of nitrogen',
-    known: 'computed',
+    known: 'worked',
   },
 ];

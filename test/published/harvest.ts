@@ -1,10 +1,10 @@
 import type { PublishedRow } from './published-row';
 
-const naylor = 'Naylor, Moccia and Durant, North American Journal of Aquaculture 61:21 (1999)';
-const nmsu = 'New Mexico State University, Guide H-120';
-const trade = 'Trade grade of the pure salt';
-const rule = '7 CFR 205.203(c)(1)';
-const column = 'Garden column on calculating fertilizer application';
+const naylor = 'naylor-moccia-durant-north';
+const nmsu = 'new-mexico-state-university';
+const trade = 'trade-grade-pure-salt';
+const rule = '7-cfr-205-203';
+const column = 'garden-column-calculating-fertilizer';
 
 /** The grade of a pure salt, its elements by atomic mass, which is what the trade sells it as. */
 const salt = (name: string, grade: string, nitrogen: number, phosphorus: number, potassium: number): PublishedRow => ({
@@ -20,15 +20,15 @@ export const harvestPublished: readonly PublishedRow[] = [
     call: ['HARVEST.SOLIDS', 'US', '100 lb/d', 0.779],
     expected: 77.9 * 0.25,
     tolerance: 1e-9,
-    source: 'Davidson and Summerfelt, Aquacultural Engineering 33:47 (2005); 0.25 from Timmons and Ebeling',
+    source: 'davidson-summerfelt-aquacultural-engineering-33',
     place: 'a radial-flow settler removed 77.9 ± 1.6 % of suspended solids',
-    known: 'computed',
+    known: 'worked',
   },
   {
     call: ['HARVEST.SLURRY', 'US', '8.34 lb', '1 %'],
     expected: 100,
     tolerance: 1e-3,
-    source: 'Waterworks rule: pounds of dry solids = gallons x 8.34 x per cent / 100',
+    source: 'waterworks-rule-pounds-dry',
     place: '100 gallons of 1 %',
     known: 'memory',
   },
@@ -39,7 +39,7 @@ export const harvestPublished: readonly PublishedRow[] = [
     tolerance: 1e-3,
     source: naylor,
     place: 'mean of 12 farms, phosphorus 2.54 %; as P2O5 by atomic masses',
-    known: 'computed',
+    known: 'worked',
   },
   {
     call: ['HARVEST.NUTRIENTS', 'US', '1 kg'],
@@ -75,7 +75,7 @@ export const harvestPublished: readonly PublishedRow[] = [
     cell: [0, 0],
     expected: 16,
     tolerance: 1e-9,
-    source: 'Hawaii garden column on manure',
+    source: 'hawaii-garden-column-manure',
     place: '25 lb of manure at 4 % nitrogen supplies a pound',
     known: 'read',
   },
@@ -91,7 +91,7 @@ export const harvestPublished: readonly PublishedRow[] = [
     expected: '2-5-0',
     source: naylor,
     place: 'mean of 12 farms: 2.83, 5.82 and 0.12 %, cut',
-    known: 'computed',
+    known: 'worked',
   },
   salt('potassium nitrate, 13-0-46', '13-0-46', 0.13854, 0, 0.38672),
   salt('monopotassium phosphate, 0-52-34', '0-52-34', 0, 0.2276, 0.28731),
@@ -112,7 +112,7 @@ export const harvestPublished: readonly PublishedRow[] = [
     cell: [0, 0],
     expected: 43560,
     tolerance: 1e-6,
-    source: 'Cornell University, CSS 412, decay series 35/12/5 %',
+    source: 'cornell-university-css-412',
     place: '50 lb of organic nitrogen gives 17.5 lb this year',
     known: 'read',
   },
@@ -128,9 +128,9 @@ export const harvestPublished: readonly PublishedRow[] = [
     call: ['HARVEST.VALUE', 'US', '2000 lb', 0, 0, 500 / 2000, 0, 0],
     expected: 500,
     tolerance: 1e-9,
-    source: 'University of Nebraska, Calculating the value of nutrients in manure',
+    source: 'university-nebraska-calculating-value',
     place: 'price of fertilizer / 2000 lb / share of nutrient, backwards, for a ton at 500',
-    known: 'computed',
+    known: 'worked',
   },
   {
     call: ['HARVEST.WAIT', '2026-05-01', true],
@@ -153,7 +153,7 @@ export const harvestPublished: readonly PublishedRow[] = [
     cell: [1, 1],
     expected: 8.34,
     tolerance: 1e-3,
-    source: 'Waterworks rule: pounds of dry solids = gallons x 8.34 x per cent / 100',
+    source: 'waterworks-rule-pounds-dry',
     place: '100 gallons of 1 %',
     known: 'memory',
   },
@@ -164,6 +164,6 @@ export const harvestPublished: readonly PublishedRow[] = [
     tolerance: 1e-9,
     source: naylor,
     place: 'mean of 12 farms, nitrogen 2.83 %, of the kilogram in 50 L at 2 %',
-    known: 'computed',
+    known: 'worked',
   },
 ];

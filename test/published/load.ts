@@ -1,8 +1,8 @@
 import type { PublishedRow } from './published-row';
 
-const timmons = 'Timmons and Ebeling, Recirculating Aquaculture';
-const piper = 'Piper et al., Fish Hatchery Management (US Fish and Wildlife Service, 1982)';
-const clark = 'Clark, Harman and Forster, Journal of Fish Biology 27:381 (1985)';
+const timmons = 'timmons-ebeling-recirculating-aquaculture';
+const piper = 'piper-fish-hatchery-management';
+const clark = 'clark-harman-forster-fish';
 /** A part per million in a US gallon a minute, in pounds a day: exact factors of gallon and pound. */
 const POUNDS_A_DAY = (3.785411784 * 1440 * 1e-6) / 0.45359237;
 
@@ -39,7 +39,7 @@ export const loadPublished: readonly PublishedRow[] = [
     call: ['LOAD.AMMONIA', 'metric', '200 g/d', 0.32, 0.0976],
     expected: 7.4957 / 1.2 / 1000,
     tolerance: 1e-4,
-    source: 'FAO Fisheries Technical Paper 589 (2014)',
+    source: 'fao-fisheries-technical-paper',
     place: 'appendix 4: 200 g x 0.32 x 0.16 x 0.61 = 6.246 g N, x 1.2 = 7.4957 g ammonia a day',
     known: 'memory',
     disagrees: 'With the factor 0.092 the same feed gives 5.888 g N = 7.16 g ammonia, 4.5 % less.',
@@ -76,7 +76,7 @@ export const loadPublished: readonly PublishedRow[] = [
     cell: [0, 3],
     expected: 0.7,
     tolerance: 1e-9,
-    source: 'World Aquaculture Society, abstract 165932',
+    source: 'world-aquaculture-society-abstract',
     place: 'catfish 0.2 to 0.7',
     known: 'read',
   },
@@ -93,7 +93,7 @@ export const loadPublished: readonly PublishedRow[] = [
     call: ['LOAD.OXYGEN', 'US', 100, 'system'],
     expected: 125,
     tolerance: 1e-9,
-    source: 'Boyd, on the oxygen demand of feed in a whole system',
+    source: 'boyd-oxygen-demand-feed',
     place: '1.25 kg of oxygen a kg of feed',
     known: 'read',
     disagrees: `${timmons} gives 0.25 to 0.5 for the fish alone: the scope is not the same.`,
@@ -116,7 +116,7 @@ export const loadPublished: readonly PublishedRow[] = [
     call: ['LOAD.FLOW', 'US', 8.34, 1, 1],
     expected: 1e6 / 1440,
     tolerance: 1e-3,
-    source: 'Waterworks pounds formula: lb a day = million gallons a day x mg/L x 8.34',
+    source: 'waterworks-pounds-formula-lb',
     place: '1 mg/L in 1 million gallons a day',
     known: 'memory',
   },

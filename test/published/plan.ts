@@ -1,9 +1,15 @@
 import type { PublishedRow } from './published-row';
 
+<<<<<<< HEAD
 const fao = 'FAO Fisheries Technical Paper 589 (2014)';
 const timmons = 'Timmons and Ebeling, Recirculating Aquaculture';
 const davidson = 'Davidson and Summerfelt, Aquacultural Engineering 33:47 (2005)';
 const practice = 'Common practice, no source';
+=======
+const fao = 'fao-fisheries-technical-paper';
+const davidson = 'davidson-summerfelt-aquacultural-engineering';
+const practice = 'common-practice-no-source';
+>>>>>>> 75573f7 (Name the source of every published figure by a key of one list, with the script that computes it, and count them on the reference page)
 const POUND = 0.45359237;
 
 /** Appendix 4 of FAO 589: 200 g of feed a day at 32 % protein, tuff of 300 m2/m3, no reserve. */
@@ -211,7 +217,7 @@ export const planPublished: readonly PublishedRow[] = [
     cell: ['circulation, un-ionized ammonia', 1],
     expected: (144 * (0.05 / 0.0654)) / 1000 / (0.5 * 0.092) / POUND,
     tolerance: 0.01,
-    source: 'UF/IFAS Extension FA16',
+    source: 'uf-ifas-extension-fa16',
     place: '0.0654 of the ammonia is un-ionized at 28 °C and pH 8.0; above 0.05 mg/L harms',
     known: 'read',
   },
@@ -232,7 +238,7 @@ export const planPublished: readonly PublishedRow[] = [
     cell: ['leak-test water', 1],
     expected: 2 * 56.46,
     tolerance: 2e-4,
-    source: 'Trade page of a steel drum of 55 gal, open head',
+    source: 'trade-page-steel-drum',
     place: '22.5 x 32.8 in inside, 56.46 gal to the brim, filled twice beside next to no cone',
     known: 'read',
   },

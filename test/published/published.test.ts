@@ -1,7 +1,9 @@
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue/all';
+import { computedBy } from '../../src/manual/evidence/computed-by';
+import { references } from '../../src/manual/evidence/references';
 import { spill } from '../functions/call';
 import type { PublishedRow } from './published-row';
 
@@ -12,6 +14,8 @@ const groups = await Promise.all(
     return { file, rows: Object.values(module).flat() };
   }),
 );
+
+const figureScript = readFileSync('test/oracles/published-figures.py', 'utf8');
 
 function off(row: PublishedRow, value: unknown): number {
   if (typeof row.expected !== 'number' || typeof value !== 'number') return value === row.expected ? 0 : Infinity;
@@ -29,7 +33,10 @@ function leeway({ expected, tolerance = 0, absolute }: PublishedRow): number {
 for (const { file, rows } of groups) {
   describe(`published figures in ${file}`, () => {
     it.each(
-      rows.map((row) => ({ row, title: `${row.call.join(' ')} → ${row.expected} (${row.source}, ${row.place})` })),
+      rows.map((row) => ({
+        row,
+        title: `${row.call.join(' ')} → ${row.expected} (${references[row.source]}, ${row.place})`,
+      })),
     )('$title', ({ row }) => {
       const [name, ...values] = row.call;
       const [line, column] = row.cell ?? [0, 0];
@@ -41,8 +48,12 @@ for (const { file, rows } of groups) {
 
     it('gives each figure a source, a place in it, and how it is known', () => {
       for (const row of rows) {
-        expect(row.source.length).toBeGreaterThan(3);
-        expect(row.place.length).toBeGreaterThan(1);
+        expect(references[row.source]?.length, row.source).toBeGreaterThan(3);
+        expect(row.place.trim().length, `${row.call[0]}: where in ${row.source}?`).toBeGreaterThan(1);
+        if (row.known !== 'computed') continue;
+        const script = computedBy[row.source];
+        expect(script, `${row.source} says computed and names no script`).toBeDefined();
+        if (script?.includes('published-figures')) expect(figureScript).toContain(`"${row.source}"`);
         expect(row.disagrees !== undefined || leeway(row) < 0.2, `${row.source}, ${row.place}`).toBe(true);
       }
     });
@@ -60,5 +71,33 @@ describe('the published figures together', () => {
 
   it('count at least two hundred', () => {
     expect(all.length).toBeGreaterThanOrEqual(200);
+  });
+
+  it('name sources of the list, each of which has a figure', () => {
+    const named = new Set<string>(all.map((row) => row.source));
+    expect(Object.keys(references).filter((key) => !named.has(key))).toEqual([]);
+  });
+
+  it('have scripts that are there', () => {
+    for (const script of Object.values(computedBy)) expect(existsSync(script), script).toBe(true);
+  });
+
+  it('are counted on the reference page as they are here; `npx vitest run test/published -u` counts again', async () => {
+    const bySource: Record<string, Record<string, number>> = {};
+    const byFunction: Record<string, number> = {};
+    for (const { source, known, call } of all) {
+      bySource[source] ??= {};
+      bySource[source][known] = (bySource[source][known] ?? 0) + 1;
+      byFunction[call[0]] = (byFunction[call[0]] ?? 0) + 1;
+    }
+    const sorted = <V>(record: Record<string, V>) =>
+      Object.fromEntries(Object.entries(record).sort(([a], [b]) => (a < b ? -1 : 1)));
+    const counts = {
+      bySource: sorted(Object.fromEntries(Object.entries(bySource).map(([key, one]) => [key, sorted(one)]))),
+      byFunction: sorted(byFunction),
+    };
+    await expect(`${JSON.stringify(counts, undefined, 2)}\n`).toMatchFileSnapshot(
+      '../../src/manual/evidence/counts.json',
+    );
   });
 });

@@ -1,7 +1,7 @@
 import type { PublishedRow } from './published-row';
 
 /** What a pad holds is measured on the farm; what can be checked from outside is that units and balance hold. */
-const units = 'GNU units 2.22';
+const units = 'gnu-units-2-22';
 
 export const screenPublished: readonly PublishedRow[] = [
   {

@@ -1,9 +1,9 @@
 import { ownFiguresOracle } from '../oracles/own-figures';
 import type { PublishedRow } from './published-row';
 
-const leitritz = 'Leitritz and Lewis, Trout and Salmon Culture (1980)';
-const srac = 'Rakocy, Tank Culture of Tilapia, SRAC Publication 282';
-const aquasearch = 'Aquasearch, farmer’s toolbox: TGC';
+const leitritz = 'leitritz-lewis-trout-salmon';
+const srac = 'rakocy-tank-culture-tilapia';
+const aquasearch = 'aquasearch-farmers-toolbox-tgc';
 
 /** A cell of the trout chart, asked for by fish to the pound and °F. */
 const trout = (fahrenheit: number, toThePound: number, percent: number, inches: string): PublishedRow => ({
@@ -30,7 +30,7 @@ const species = (
   name: string,
   column: number,
   expected: number,
-  source: string,
+  source: PublishedRow['source'],
   place: string,
   known: PublishedRow['known'] = 'read',
 ): PublishedRow => ({
@@ -43,9 +43,9 @@ const species = (
   known,
 });
 
-const fao589 = 'FAO Fisheries Technical Paper 589 (2014)';
-const catfishModel = 'US Fish and Wildlife Service, habitat suitability index model of channel catfish (1982)';
-const barramundi = 'Schipp, Bosmans and Humphrey, Northern Territory Barramundi Farming Handbook (2007), as quoted';
+const fao589 = 'fao-fisheries-technical-paper';
+const catfishModel = 'us-fish-wildlife-service';
+const barramundi = 'schipp-bosmans-humphrey-northern';
 
 export const stockPublished: readonly PublishedRow[] = [
   species('metric', 'tilapia', 1, 14, fao589, 'section 7.4: tilapias briefly tolerate 14 and 36 °C'),
@@ -57,26 +57,12 @@ export const stockPublished: readonly PublishedRow[] = [
     'tilapia',
     9,
     50,
-    'Aquaculture education council, tilapia manual',
+    'aquaculture-education-council-tilapia',
     'optimum carbon dioxide under 50 mg/L, lethal about 75',
   ),
-  species(
-    'US',
-    'common carp',
-    1,
-    37.4,
-    'National Bureau of Fish Genetic Resources, common carp',
-    'tolerates 3 to 35 °C',
-  ),
-  species(
-    'metric',
-    'common carp',
-    2,
-    35,
-    'National Bureau of Fish Genetic Resources, common carp',
-    'tolerates 3 to 35 °C',
-  ),
-  species('metric', 'common carp', 3, 23, 'FAO, cultured aquatic species, as quoted', 'best growth from 23 to 30 °C'),
+  species('US', 'common carp', 1, 37.4, 'national-bureau-fish-genetic', 'tolerates 3 to 35 °C'),
+  species('metric', 'common carp', 2, 35, 'national-bureau-fish-genetic', 'tolerates 3 to 35 °C'),
+  species('metric', 'common carp', 3, 23, 'fao-cultured-aquatic-species', 'best growth from 23 to 30 °C'),
   species(
     'metric',
     'channel catfish',
@@ -92,7 +78,7 @@ export const stockPublished: readonly PublishedRow[] = [
     'rainbow trout',
     2,
     25,
-    'FishBase, Oncorhynchus mykiss, as quoted',
+    'fishbase-oncorhynchus-mykiss-quoted',
     'not stocked in water that reaches over 25 °C in summer',
   ),
   species(
@@ -100,18 +86,11 @@ export const stockPublished: readonly PublishedRow[] = [
     'rainbow trout',
     4,
     19,
-    'Nevada Division of Environmental Protection (2015)',
+    'nevada-division-environmental-protection',
     'table 1, laboratory optimum 13.1 to 19.0 °C',
   ),
   species('US', 'barramundi', 1, 60.8, barramundi, 'fingerlings survive 16 to 35 °C'),
-  species(
-    'metric',
-    'barramundi',
-    4,
-    33,
-    'Katersky and Carter (2007)',
-    'growth and protein synthesis best from 27 to 33 °C',
-  ),
+  species('metric', 'barramundi', 4, 33, 'katersky-carter-2007', 'growth and protein synthesis best from 27 to 33 °C'),
   species('metric', 'warm-water', 3, 22, fao589, 'table 3.1, warm-water fish 22 to 32 °C'),
   species('metric', 'cold-water', 11, 8.5, fao589, 'table 3.1, pH 6 to 8.5'),
   {
@@ -120,21 +99,14 @@ export const stockPublished: readonly PublishedRow[] = [
       'rainbow trout',
       2,
       27,
-      'FAO, cultured aquatic species, as quoted',
+      'fao-cultured-aquatic-species',
       'withstands 0 to 27 °C, best under 21 °C',
     ),
     tolerance: 0.08,
     disagrees: 'fish that are used to cold water die from about 25 °C; ours is the more careful one',
   },
   {
-    ...species(
-      'metric',
-      'tilapia',
-      10,
-      5,
-      'Kenya extension service, environmental requirements of tilapia',
-      'survives pH 5 to 10, best 6 to 9',
-    ),
+    ...species('metric', 'tilapia', 10, 5, 'kenya-extension-service-environmental', 'survives pH 5 to 10, best 6 to 9'),
     absolute: 1,
     disagrees: 'what fish survive is not what a filter works in: FAO 589 asks for 6 to 8.5',
   },
@@ -171,9 +143,9 @@ export const stockPublished: readonly PublishedRow[] = [
     call: ['STOCK.GROW', 'metric', 1, 100, '50 °F', 0.1],
     expected: 8,
     tolerance: 1e-9,
-    source: 'Iwama and Tautz, Canadian Journal of Fisheries and Aquatic Sciences 38:649 (1981)',
+    source: 'iwama-tautz-canadian-fisheries',
     place: 'model: cube root of mass gains T/1000 a day, with exponent 1/3',
-    known: 'computed',
+    known: 'worked',
     disagrees: 'The abstract prints the exponent as 0.33, which gives 8.17 g; the model means a third.',
   },
   {
@@ -190,15 +162,15 @@ export const stockPublished: readonly PublishedRow[] = [
     cell: [0, 4],
     expected: (1.4 * 340) / 200 / 0.45359237,
     tolerance: 0.005,
-    source: `${aquasearch}; conversion 1.4 of tilapia, usual range`,
+    source: 'aquasearch-farmers-toolbox-tgc-conversion',
     place: 'example: 340 g gained by each of 1000 in 200 days, 1.4 kg feed a kg',
-    known: 'computed',
+    known: 'worked',
   },
   {
     call: ['STOCK.FEED', 'US', 100, '35 g', '5.5 %'],
     expected: 0.1925 / 0.45359237,
     tolerance: 1e-9,
-    source: 'Aquaponics growers’ forum thread 10150 on feed rate and adjustments',
+    source: 'aquaponics-growers-forum-thread',
     place: '100 fish of 35 g at 5.5 %: 192.5 g',
     known: 'read',
   },
@@ -206,7 +178,7 @@ export const stockPublished: readonly PublishedRow[] = [
     call: ['STOCK.FEED', 'metric', 80, '0.55115565 lb', 0.01],
     expected: 0.2,
     tolerance: 1e-6,
-    source: 'FAO Fisheries Technical Paper 589 (2014)',
+    source: 'fao-fisheries-technical-paper',
     place: 'section 8.1: 20 kg of fish at 1 % eat the 200 g a day of 4 m2',
     known: 'memory',
   },
@@ -223,7 +195,7 @@ export const stockPublished: readonly PublishedRow[] = [
     cell: [0, 1],
     expected: 10000002,
     tolerance: 1e-12,
-    source: 'NIST Statistical Reference Datasets, univariate',
+    source: 'nist-statistical-reference-datasets',
     place: 'NumAcc1, certified mean',
     known: 'memory',
   },
@@ -240,7 +212,7 @@ export const stockPublished: readonly PublishedRow[] = [
     cell: [0, 2],
     expected: 1 / Math.sqrt(3),
     tolerance: 1e-6,
-    source: 'NIST Statistical Reference Datasets, univariate',
+    source: 'nist-statistical-reference-datasets',
     place: 'NumAcc1, certified standard deviation 1 of 3',
     known: 'memory',
   },
@@ -248,7 +220,7 @@ export const stockPublished: readonly PublishedRow[] = [
     call: ['STOCK.COEFFICIENT', 'metric', [...ownFiguresOracle.growth[1].rows]],
     expected: ownFiguresOracle.growth[1].coefficient,
     tolerance: 1e-8,
-    source: ownFiguresOracle.library,
+    source: 'scipy-regression',
     place: 'test/oracles/own-figures.py, uneven weeks',
     known: 'computed',
   },
@@ -272,7 +244,7 @@ export const stockPublished: readonly PublishedRow[] = [
     call: ['STOCK.CONVERSION', 'US', '55 lb', '50 lb'],
     expected: 1.1,
     tolerance: 1e-9,
-    source: 'FAO Fisheries Technical Paper 589 (2014)',
+    source: 'fao-fisheries-technical-paper',
     place: 'section 7.3: total feed over total growth, in one unit',
     known: 'read',
   },

@@ -1,6 +1,6 @@
 import type { PublishedRow } from './published-row';
 
-const nist = 'NIST Special Publication 811 (2008)';
+const nist = 'nist-special-publication-811';
 const factors = 'appendix B.8';
 
 /** Conversion factors as printed, so the last digit is the tolerance. */
@@ -51,7 +51,7 @@ export const unitRows: readonly PublishedRow[] = [
     call: ['UNIT.READ', 'metric', 'dimension', '3 1/4 in'],
     expected: 82.55,
     tolerance: 1e-15,
-    source: 'International yard and pound agreement (1959): 1 in = 25.4 mm',
+    source: 'international-yard-pound-agreement',
     place: 'definition',
     known: 'memory',
   },
@@ -59,7 +59,7 @@ export const unitRows: readonly PublishedRow[] = [
     call: ['UNIT.READ', 'US', 'volume', '1 imp gal'],
     expected: 1.20095,
     tolerance: 5e-6,
-    source: 'NIST Handbook 44',
+    source: 'nist-handbook-44',
     place: 'appendix C, units of capacity: 1 British imperial gallon',
     known: 'memory',
   },
@@ -67,7 +67,7 @@ export const unitRows: readonly PublishedRow[] = [
     call: ['UNIT.READ', 'metric', 'loading', '1000 gpd/ft2'],
     expected: 40.746 / 24,
     tolerance: 1e-5,
-    source: 'Wyoming Water Quality Rules, chapter 11, section 13: 1000 gpd/ft2 = 40.746 m/d',
+    source: 'wyoming-water-quality-rules',
     place: 'primary settling',
     known: 'read',
   },
@@ -75,7 +75,7 @@ export const unitRows: readonly PublishedRow[] = [
     call: ['UNIT.READ', 'metric', 'application', '2 lb/1000 ft2'],
     expected: 9.765,
     tolerance: 5e-5,
-    source: 'University of Maryland and Colorado State University CMG 711: 2 lb of N to 1000 ft2',
+    source: 'university-maryland-colorado-state',
     place: 'home garden nitrogen',
     known: 'read',
   },
@@ -83,7 +83,7 @@ export const unitRows: readonly PublishedRow[] = [
     call: ['REF.VALUE', 'US', 'overflow limit'],
     expected: 4.6,
     tolerance: 1e-2,
-    source: 'Davidson and Summerfelt, Aquacultural Engineering 33:47 (2005)',
+    source: 'davidson-summerfelt-aquacultural-engineering',
     place: 'abstract: 4.6 gpm/ft2',
     known: 'read',
   },
@@ -91,7 +91,7 @@ export const unitRows: readonly PublishedRow[] = [
     call: ['REF.VALUE', 'metric', 'nitrification oxygen'],
     expected: 4.57,
     tolerance: 2e-3,
-    source: 'Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006)',
+    source: 'ebeling-timmons-bisogni-aquaculture',
     place: 'stoichiometry without growth',
     known: 'memory',
   },

@@ -1,6 +1,6 @@
 import type { PublishedRow } from './published-row';
 
-const apha = 'APHA Standard Methods 4500-O, after Benson and Krause (1984)';
+const apha = 'apha-standard-methods-4500';
 
 /** Saturation in mg/L; the table prints three decimals. */
 function oxygen(expected: number, place: string, ...args: readonly unknown[]): PublishedRow {
@@ -9,7 +9,7 @@ function oxygen(expected: number, place: string, ...args: readonly unknown[]): P
 
 /** Un-ionized share of a reading, per cent, as a table of freshwater or sea water prints it. */
 function share(
-  source: string,
+  source: PublishedRow['source'],
   place: string,
   tolerance: number,
   known: PublishedRow['known'],
@@ -28,12 +28,10 @@ function share(
   };
 }
 
-const emerson = 'Emerson et al., Journal of the Fisheries Research Board of Canada 32:2379 (1975)';
-const bower =
-  'Bower and Bidwell, Journal of the Fisheries Research Board of Canada 35:1012 (1978), as a test-kit manual reprints it';
-const trussell =
-  'Trussell, Journal of the Fisheries Research Board of Canada 29:1505 (1972), as a test-kit manual reprints it';
-const tucker = 'Tucker (1984), factors of carbon dioxide per total alkalinity';
+const emerson = 'emerson-fisheries-research-board';
+const bower = 'bower-bidwell-fisheries-research';
+const trussell = 'trussell-fisheries-research-board';
+const tucker = 'tucker-1984-factors-carbon';
 
 /** Carbon dioxide of 100 mg/L of alkalinity: a hundred times Tucker's factor. */
 function dioxide(celsius: number, ph: number, factor: number, tolerance = 0.02): PublishedRow {
@@ -47,7 +45,7 @@ function dioxide(celsius: number, ph: number, factor: number, tolerance = 0.02):
   };
 }
 
-const phreeqc = 'PHREEQC 3, phreeqc.dat, US Geological Survey';
+const phreeqc = 'phreeqc-3-phreeqc-dat';
 
 /** pH at once (column 1) or aired (2) of a cubic meter after a dose, as a general-purpose geochemistry program has it. */
 function after(
@@ -86,7 +84,7 @@ function weiss(celsius: number, salinity: number): PublishedRow {
     call: ['WATER.OXYGEN', 'US', `${celsius} °C`, 0, salinity],
     expected: 1.42903 * Math.exp(fresh + salt),
     tolerance: 5e-3,
-    source: 'Weiss, Deep-Sea Research 17:721 (1970), equation 4, x 1.42903 mg/mL',
+    source: 'weiss-deep-sea-research',
     place: `${celsius} °C, salinity ${salinity}`,
     known: 'read',
   };
@@ -127,7 +125,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     call: ['WATER.OXYGEN', 'US', 68],
     expected: 9.2,
     tolerance: 0.02,
-    source: 'Table in the manual of a portable photometer',
+    source: 'table-manual-portable-photometer',
     place: '20 °C, 760 mm',
     known: 'read',
     disagrees: 'older instrument tables run 0.1 mg/L high at 15 to 20 °C; Benson and Krause give 9.092',
@@ -136,15 +134,15 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     call: ['WATER.OXYGEN', 'metric', '68 °F', '430.3 m'],
     expected: 8.638,
     tolerance: 2e-3,
-    source: 'Saturation multiplied by the pressure',
+    source: 'saturation-multiplied-pressure',
     place: '9.092 x 0.95',
     known: 'common practice',
     disagrees: 'only the dry part of the air counts: 8.627 by the vapor-pressure form',
   },
   share(emerson, 'table, 20 °C, pH 8.0, printed with 273.2 K', 1.5e-3, 'memory', 20, 8, 3.82),
   share(emerson, 'table, 25 °C, pH 8.0, printed with 273.2 K', 1.5e-3, 'memory', 25, 8, 5.38),
-  share('UF/IFAS FA16, Ammonia in Aquatic Systems', 'figure 4, 28 °C, pH 8.0: 0.0654', 4e-3, 'read', 28, 8, 6.54),
-  share('UF/IFAS FA16, Ammonia in Aquatic Systems', 'figure 4, 20 °C, pH 7.0: 0.0039', 0.015, 'read', 20, 7, 0.39),
+  share('uf-ifas-fa16-ammonia', 'figure 4, 28 °C, pH 8.0: 0.0654', 4e-3, 'read', 28, 8, 6.54),
+  share('uf-ifas-fa16-ammonia', 'figure 4, 20 °C, pH 7.0: 0.0039', 0.015, 'read', 20, 7, 0.39),
   share(trussell, '10 °C, pH 8.0', 2e-3, 'read', 10, 8, 1.83),
   share(trussell, '15 °C, pH 8.0', 8e-3, 'read', 15, 8, 2.65),
   share(trussell, '20 °C, pH 8.0', 5e-3, 'read', 20, 8, 3.83),
@@ -169,23 +167,14 @@ export const waterChemistryRows: readonly PublishedRow[] = [
   share(bower, 'salinity 34, 25 °C, pH 8.0', 5e-3, 'read', 25, 8, 4.28, 34),
   share(bower, 'salinity 34, 25 °C, pH 8.5', 5e-3, 'read', 25, 8.5, 12.4, 34),
   {
-    ...share(
-      'EPA 440/5-88-004, saltwater criteria (1989): pK 9.245 + 0.116 I',
-      '25 °C, pH 8.0, salinity 34',
-      0.06,
-      'memory',
-      25,
-      8,
-      4.5,
-      34,
-    ),
+    ...share('epa-440-5-88', '25 °C, pH 8.0, salinity 34', 0.06, 'memory', 25, 8, 4.5, 34),
     disagrees: 'EPA’s linear salt term gives 5 % more than Bower and Bidwell, whom ours follows',
   },
   {
     call: ['WATER.LIMIT', 'metric', 0.05, 8, '82.4 °F'],
     expected: 0.7645,
     tolerance: 4e-3,
-    source: 'UF/IFAS FA16: 0.05 mg/L harms, and 0.0654 of the total is un-ionized at 28 °C and pH 8.0',
+    source: 'uf-ifas-fa16-0',
     place: 'figure 4; 0.05/0.0654',
     known: 'read',
   },
@@ -218,7 +207,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     call: ['WATER.CARBONDIOXIDE', 'metric', '4 dKH', 7, 25],
     expected: 12,
     tolerance: 0.19,
-    source: 'Aquarium rule 3 x KH x 10^(7 - pH)',
+    source: 'aquarium-rule-3-x',
     place: '4 dKH, pH 7.0',
     known: 'read',
     disagrees: 'the rule has no temperature and its factor is low: the equilibrium gives 14.1 at 25 °C',
@@ -227,7 +216,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     call: ['WATER.BUFFER', 'US', '1 kg/d', 'calcium carbonate'],
     expected: 7.14 / 0.45359237,
     tolerance: 2e-3,
-    source: 'Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006): 7.14 g alkalinity per g nitrogen',
+    source: 'ebeling-timmons-bisogni-aquaculture-257',
     place: 'stoichiometry without growth',
     known: 'memory',
   },
@@ -235,7 +224,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     call: ['WATER.BUFFER', 'metric', '1 lb/d', 'sodium bicarbonate'],
     expected: 12 * 0.45359237,
     tolerance: 2e-3,
-    source: 'Recirculation practice: 12 g of sodium bicarbonate a gram of nitrogen',
+    source: 'recirculation-practice-12-g',
     place: 'alkalinity buffering equations',
     known: 'read',
   },
@@ -243,7 +232,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     call: ['WATER.BUFFER', 'metric', '1 kg/d', 'calcium carbonate'],
     expected: 7.05,
     tolerance: 0.02,
-    source: 'Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006)',
+    source: 'ebeling-timmons-bisogni-aquaculture',
     place: 'stoichiometry with autotrophic growth',
     known: 'memory',
     disagrees: 'bacteria that grow take 7.05; ours is the 7.15 of the reaction alone, which doses a little more',
@@ -252,7 +241,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     call: ['WATER.DOSE', 'US', 10000, 10, 'sodium bicarbonate'],
     expected: 1.4 * 16,
     tolerance: 5e-3,
-    source: 'Swimming-pool rule: 1.4 lb of baking soda in 10,000 gal raises alkalinity by 10 ppm',
+    source: 'swimming-pool-rule-1',
     place: 'rule, in oz',
     known: 'memory',
   },
@@ -260,7 +249,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     call: ['WATER.BUFFER', 'metric', '1 kg/d', 'calcium hydroxide'],
     expected: 7.14 / 1.35,
     tolerance: 2e-3,
-    source: 'Water-treatment handbooks: hydrated lime is worth 1.35 of calcium carbonate',
+    source: 'water-treatment-handbooks-hydrated',
     place: 'equivalent weights 37.05 and 50.04, for the 7.14 of alkalinity a unit of nitrogen',
     known: 'memory',
   },
@@ -268,16 +257,16 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     call: ['WATER.OXYGENTIME', 'metric', 1000, 7, 3, '96 g/d', 1],
     expected: 60,
     tolerance: 1e-9,
-    source: 'Mass balance worked by hand: 4 g of oxygen at 4 g an hour',
+    source: 'mass-balance-worked-hand-4',
     place: 'one hour',
-    known: 'computed',
+    known: 'worked',
   },
   {
     call: ['WATER.CHECK', 'metric', 'warm-water', '79 °F', 7, 0.5, 0.1, 20, 6],
     cell: [0, 2],
     expected: 22,
     tolerance: 1e-9,
-    source: 'FAO Fisheries Technical Paper 589 (2014)',
+    source: 'fao-fisheries-technical-paper',
     place: 'table 3.1, warm-water fish 22 to 32 °C',
     known: 'read',
   },
@@ -286,7 +275,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     cell: [0, 3],
     expected: 64.4,
     tolerance: 1e-9,
-    source: 'FAO Fisheries Technical Paper 589 (2014)',
+    source: 'fao-fisheries-technical-paper',
     place: 'table 3.1, cold-water fish to 18 °C',
     known: 'read',
   },
@@ -294,7 +283,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     call: ['WATER.CHECK', 'US', 'cold-water', '15 °C', 7, 0.5, 0.02, 20, 5.9],
     cell: [6, 4],
     expected: 'too low',
-    source: 'FAO Fisheries Technical Paper 589 (2014)',
+    source: 'fao-fisheries-technical-paper',
     place: 'table 3.1, cold-water fish 6 mg/L of oxygen or more',
     known: 'read',
   },
@@ -303,7 +292,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     cell: [2, 3],
     expected: 0.7645,
     tolerance: 4e-3,
-    source: 'UF/IFAS FA16: 0.05 mg/L harms, and 0.0654 of the total is un-ionized at 28 °C and pH 8.0',
+    source: 'uf-ifas-fa16-0',
     place: 'figure 4; stricter than the total limit of 3 mg/L',
     known: 'read',
   },
@@ -317,7 +306,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     cell: [0, 1],
     expected: 8.3,
     absolute: 0.05,
-    source: 'Calculator page on the pH of sodium hydrogen carbonate, example table',
+    source: 'teaching-page-ph-sodium',
     place: '0.010 mol/L at 25 °C: near 8.3',
     known: 'read',
   },
@@ -326,17 +315,17 @@ export const waterChemistryRows: readonly PublishedRow[] = [
     cell: [0, 1],
     expected: 11,
     absolute: 0.02,
-    source: 'Definition of pH and the ion product of water, 1e-14 at 25 °C',
+    source: 'definition-ph-ion-product',
     place: '0.001 mol/L of strong base: pH 11.0',
-    known: 'computed',
+    known: 'worked',
   },
   {
     call: ['WATER.DOSE', 'US', 1, 40, 'sodium carbonate', 1, 50, 6.8, '25 °C'],
     expected: (40e-3 * 3.785411784 * (105.988 / 100.086)) / 28.349523125,
     tolerance: 1e-4,
-    source: 'Equivalent weights of soda ash and calcium carbonate, 52.99 and 50.04',
+    source: 'equivalent-weights-soda-ash',
     place: 'a rise of 40 mg/L, which stays under pH 9',
-    known: 'computed',
+    known: 'worked',
   },
   {
     call: ['WATER.STEPS', 'metric', 1000, 50, 100, 6.8, 25, 'sodium bicarbonate', 1],

@@ -6,7 +6,7 @@ const density = (
   call: PublishedRow['call'],
   expected: number,
   tolerance: number,
-  source: string,
+  source: PublishedRow['source'],
   place: string,
   known: Known,
 ): PublishedRow => ({
@@ -18,25 +18,18 @@ const density = (
   known,
 });
 
-const unesco = 'UNESCO Technical Papers in Marine Science 44 (1983), algorithms for sea water';
-const crc = 'CRC Handbook of Chemistry and Physics, density of water at 1 atm';
-const gsw = 'TEOS-10 as gsw 3.6.16 has it';
-const perry = 'Perry’s Chemical Engineers’ Handbook, 9th ed.';
-const hydraulics = 'Vennard and Street, Elementary Fluid Mechanics, properties of water';
+const unesco = 'unesco-technical-papers-marine';
+const crc = 'crc-handbook-chemistry-physics';
+const gsw = 'teos-10-gsw-3';
+const perry = 'perrys-chemical-engineers-handbook';
+const hydraulics = 'vennard-street-elementary-fluid';
 
 /** Density and viscosity of water, fresh and salt. */
 export const waterPhysicsRows: readonly PublishedRow[] = [
   density(['WATER.DENSITY', 'metric', 5], 999.96675, 1e-6, unesco, 'check value S 0, t 5', 'memory'),
   density(['WATER.DENSITY', 'metric', '41 °F', '35 ppt'], 1027.67547, 2e-6, unesco, 'check value S 35, t 5', 'memory'),
   density(['WATER.DENSITY', 'metric', '77 °F', 35], 1023.34306, 3e-6, unesco, 'check value S 35, t 25', 'memory'),
-  density(
-    ['WATER.DENSITY', 'metric', 20],
-    998.2067,
-    1e-7,
-    'Tanaka et al., Metrologia 38:301 (2001)',
-    'equation 1',
-    'computed',
-  ),
+  density(['WATER.DENSITY', 'metric', 20], 998.2067, 1e-7, 'tanaka-metrologia-38-301', 'equation 1', 'computed'),
   density(['WATER.DENSITY', 'metric', '50 °F'], 999.7026, 1e-6, crc, '10 °C', 'memory'),
   density(['WATER.DENSITY', 'metric', '303.15 K'], 995.6488, 2e-6, crc, '30 °C', 'memory'),
   density(['WATER.DENSITY', 'US', 60], 62.37, 1e-4, hydraulics, '60 °F, lb/ft3', 'memory'),
@@ -57,7 +50,7 @@ export const waterPhysicsRows: readonly PublishedRow[] = [
     call: ['WATER.DENSITY', 'metric', 20],
     expected: 997.94,
     tolerance: 4e-4,
-    source: 'Kell’s equation with the misprint 16.897850e-3 for 16.879850e-3',
+    source: 'kells-equation-with-misprint',
     place: '20 °C',
     known: 'computed',
     disagrees: 'a misprinted constant in circulation gives 997.94; ours is 998.2067, as Kell’s right one does',
@@ -66,7 +59,7 @@ export const waterPhysicsRows: readonly PublishedRow[] = [
     ['WATER.VISCOSITY', 'metric', '298.15 K'],
     0.889996773679,
     1e-9,
-    'IAPWS SR6-08(2011)',
+    'iapws-sr6-08-2011',
     'table of check values, 298.15 K, 0.1 MPa',
     'memory',
   ),
@@ -74,7 +67,7 @@ export const waterPhysicsRows: readonly PublishedRow[] = [
     ['WATER.VISCOSITY', 'metric', '77 °F'],
     0.8897351,
     4e-4,
-    'IAPWS R12-08',
+    'iapws-r12-08',
     'table 4, 298.15 K and 998 kg/m3',
     'read',
   ),
@@ -82,12 +75,12 @@ export const waterPhysicsRows: readonly PublishedRow[] = [
   density(['WATER.VISCOSITY', 'metric', '290 K'], 1.084, 1.5e-3, perry, 'table 2-135, 290 K', 'read'),
   density(['WATER.VISCOSITY', 'metric', '300 K'], 0.85384, 1e-3, perry, 'table 2-135, 300 K', 'read'),
   density(['WATER.VISCOSITY', 'US', '310 K'], 0.69354, 1e-3, perry, 'table 2-135, 310 K', 'read'),
-  density(['WATER.VISCOSITY', 'US', 68], 1.0016, 1e-4, 'ISO/TR 3666:1998, Viscosity of water', '20 °C', 'memory'),
+  density(['WATER.VISCOSITY', 'US', 68], 1.0016, 1e-4, 'iso-tr-3666-1998', '20 °C', 'memory'),
   density(
     ['WATER.VISCOSITY', 'US', 50, 35],
     1.39677,
     5e-4,
-    'Sharqawy et al., Desalination and Water Treatment 16:354 (2010)',
+    'sharqawy-desalination-water-treatment',
     '35 g/kg, 10 °C',
     'computed',
   ),
@@ -95,7 +88,7 @@ export const waterPhysicsRows: readonly PublishedRow[] = [
     ['WATER.VISCOSITY', 'US', 68, 35],
     1.07663,
     5e-4,
-    'Sharqawy et al., Desalination and Water Treatment 16:354 (2010)',
+    'sharqawy-desalination-water-treatment',
     '35 g/kg, 20 °C',
     'computed',
   ),
@@ -103,7 +96,7 @@ export const waterPhysicsRows: readonly PublishedRow[] = [
     ['WATER.VISCOSITY', 'US', 77, 35],
     0.95883,
     5e-4,
-    'Sharqawy et al., Desalination and Water Treatment 16:354 (2010)',
+    'sharqawy-desalination-water-treatment',
     '35 g/kg, 25 °C',
     'computed',
   ),
