@@ -1,15 +1,9 @@
 import type { PublishedRow } from './published-row';
 
-<<<<<<< HEAD
-const fao = 'FAO Fisheries Technical Paper 589 (2014)';
-const timmons = 'Timmons and Ebeling, Recirculating Aquaculture';
-const davidson = 'Davidson and Summerfelt, Aquacultural Engineering 33:47 (2005)';
-const practice = 'Common practice, no source';
-=======
 const fao = 'fao-fisheries-technical-paper';
+const timmons = 'timmons-ebeling-recirculating-aquaculture';
 const davidson = 'davidson-summerfelt-aquacultural-engineering';
 const practice = 'common-practice-no-source';
->>>>>>> 75573f7 (Name the source of every published figure by a key of one list, with the script that computes it, and count them on the reference page)
 const POUND = 0.45359237;
 
 /** Appendix 4 of FAO 589: 200 g of feed a day at 32 % protein, tuff of 300 m2/m3, no reserve. */
@@ -36,10 +30,9 @@ const hot = fed(
   ['protein', '50 %'],
 );
 
-const advocate = 'Losordo and DeLong, Flow rate estimation for RAS, Global Aquaculture Advocate (July 2015)';
-const sprague =
-  'Sprague (1969), in Practical formulas for computing water exchange rates, Progressive Fish-Culturist 47:69 (1985)';
-const penne = 'Summerfelt and Penne, International Journal of Recirculating Aquaculture 8:43 (2007)';
+const advocate = 'losordo-delong-flow-rate';
+const sprague = 'sprague-progressive-fish-culturist';
+const penne = 'summerfelt-penne-recirculating';
 /** 4000 kg of fish of 680 g in 50 m3, fed 1.5 % a day of a feed with 40 % protein. */
 const growout = [
   ['fish count', 4000 / 0.68],
@@ -103,7 +96,7 @@ export const planPublished: readonly PublishedRow[] = [
     cell: ['un-ionized ammonia', 2],
     expected: 0.0654,
     tolerance: 0.02,
-    source: 'UF/IFAS Extension FA16',
+    source: 'uf-ifas-extension-fa16',
     place: '0.0654 of the ammonia, here 1 mg/L, is un-ionized at 28 °C and pH 8.0',
     known: 'read',
   },

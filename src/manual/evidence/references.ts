@@ -63,10 +63,10 @@ export const references = {
   'ferguson-church-sedimentary-research': 'Ferguson and Church, Journal of Sedimentary Research 74:933 (2004)',
   'fishbase-oncorhynchus-mykiss-quoted': 'FishBase, Oncorhynchus mykiss, as quoted',
   'fluids-colebrook': 'fluids 1.0.22, friction.Colebrook, 20 °C, roughness 1.5 µm',
-  'fluids-colebrook-pchip':
-    'fluids 1.0.22, friction.Colebrook, 20 °C, roughness 1.5 µm; scipy 1.10.1, PchipInterpolator and optimize.brentq',
   'fluids-colebrook-brentq':
     'fluids 1.0.22, friction.Colebrook, 20 °C, roughness 1.5 µm; scipy 1.10.1, optimize.brentq',
+  'fluids-colebrook-pchip':
+    'fluids 1.0.22, friction.Colebrook, 20 °C, roughness 1.5 µm; scipy 1.10.1, PchipInterpolator and optimize.brentq',
   'fluids-v-terminal': 'fluids 1.0.22, v_terminal',
   'garden-column-calculating-fertilizer': 'Garden column on calculating fertilizer application',
   'gnu-units-2-22': 'GNU units 2.22',
@@ -91,6 +91,8 @@ export const references = {
   'kenya-extension-service-environmental': 'Kenya extension service, environmental requirements of tilapia',
   'leitritz-lewis-trout-salmon': 'Leitritz and Lewis, Trout and Salmon Culture (1980)',
   'longfield-sheet-metal-drafting': 'Longfield, Sheet Metal Drafting (Wikisource)',
+  'losordo-delong-flow-rate':
+    'Losordo and DeLong, Flow rate estimation for RAS, Global Aquaculture Advocate (July 2015)',
   'machinerys-handbook-capacity-cylindrical':
     'Machinery’s Handbook, capacity of cylindrical tanks: 1 ft across holds 5.875 US gallons a foot',
   'machinerys-handbook-circumferences-circles': 'Machinery’s Handbook, circumferences of circles: 22 1/2 has 70.6858',
@@ -135,8 +137,12 @@ export const references = {
   'shaalaa-com-question-bank': 'shaalaa.com question bank',
   'shaalaa-com-question-bank-volume': 'shaalaa.com question bank, volume of a frustum of a cone',
   'sharqawy-desalination-water-treatment': 'Sharqawy et al., Desalination and Water Treatment 16:354 (2010)',
+  'sprague-progressive-fish-culturist':
+    'Sprague (1969), in Practical formulas for computing water exchange rates, Progressive Fish-Culturist 47:69 (1985)',
   'stokes-law-water-997': 'Stokes’ law in water of 997.047 kg/m3 and 0.8900 mPa·s',
   'stokes-law-water-998': 'Stokes’ law in water of 998.207 kg/m3 and 1.0016 mPa·s',
+  'summerfelt-penne-recirculating':
+    'Summerfelt and Penne, International Journal of Recirculating Aquaculture 8:43 (2007)',
   'swimming-pool-rule-1': 'Swimming-pool rule: 1.4 lb of baking soda in 10,000 gal raises alkalinity by 10 ppm',
   'table-manual-portable-photometer': 'Table in the manual of a portable photometer',
   'tanaka-metrologia-38-301': 'Tanaka et al., Metrologia 38:301 (2001)',

@@ -4,7 +4,7 @@ import { readProfile } from '../../units/profile';
 import { argumentValue, callOf, type FuzzCall } from './arguments';
 import type { Mood } from './figures';
 import type { FuzzLog } from './fuzz-log';
-import { type Judge, judge } from './judge';
+import { judge } from './judge';
 import { Random } from './random';
 
 const MOST_CELLS = 100_000;
@@ -31,14 +31,14 @@ export function rangeCalls(seed: number, count: number, log: FuzzLog): void {
   const judges = catalogue.filter(takesRanges).map(judge);
   for (let i = 0; i < count; i++) {
     const one = random.pick(judges);
-    const { call, cells, text } = rangeCall(random, one);
+    const { call, cells, text } = rangeCall(random, one.row);
     log.before(text);
     const fault = one.faultOf(call, MOST_MS * (1 + cells / CELLS_IN_THAT_TIME));
     if (fault !== undefined) log.fault(text, fault);
   }
 }
 
-function rangeCall(random: Random, { row }: Judge): { call: FuzzCall; cells: number; text: string } {
+function rangeCall(random: Random, row: CatalogueRow): { call: FuzzCall; cells: number; text: string } {
   const seedOfCall = random.whole(0, 2 ** 31);
   const own = new Random(seedOfCall);
   const { values } = callOf(own, row);
@@ -57,17 +57,19 @@ function rangeCall(random: Random, { row }: Judge): { call: FuzzCall; cells: num
   const tall = Math.max(1, Math.floor(cells / wide));
   if (row.units !== false) given[0] = metric.text;
   for (const place of new Set([own.pick(places), own.pick(places)])) {
-    const [rows, columns] = own.pick([
+    const shapes = [
       [tall, wide],
       [tall, wide],
       [1, wide],
       [tall, 1],
-      [wide, tall],
-    ] as const);
+    ] as const;
+    const [rows, columns] = own.chance(0.95) ? own.pick(shapes) : [wide, tall];
     const [name, spec] = Object.entries(row.arguments)[place - (row.units === false ? 0 : 1)] ?? [];
     if (name === undefined || spec === undefined) continue;
     given[place] = block(own, rows, columns, (mood) => argumentValue(own, metric, name, spec, mood));
   }
+  // A column beside a row asks for as many cells as both multiplied.
+  if (answered(given) > MOST_CELLS) return rangeCall(random, row);
   const text = `${row.name} seed ${seedOfCall}: ${tall} by ${wide}, ${given.map(shapeOf).join('; ')}`;
   return { call: { name: row.name, values: given }, cells: answered(given), text };
 }
