@@ -116,7 +116,7 @@ export const waterChemistryRows: readonly PublishedRow[] = [
       call: ['WATER.OXYGEN', 'US', 68, `${height} m`],
       expected,
       absolute: 0.1,
-      source: 'Altitude table of a maker of oxygen meters, printed to a tenth',
+      source: 'oxygen-meter-altitude-table',
       place: `20 °C, ${height} m`,
       known: 'read',
     }),

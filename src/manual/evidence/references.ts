@@ -113,6 +113,7 @@ export const references = {
   'nist-handbook-44': 'NIST Handbook 44',
   'nist-special-publication-811': 'NIST Special Publication 811 (2008)',
   'nist-statistical-reference-datasets': 'NIST Statistical Reference Datasets, univariate',
+  'oxygen-meter-altitude-table': 'Altitude table of a maker of oxygen meters, printed to a tenth',
   'perlite-concrete-mix-designs': 'Perlite concrete mix designs (Osborne, 1999), materials for a cubic yard',
   'perlite-concrete-transit-mix': 'Perlite concrete, transit mix guidelines (perlite.info), mix design data',
   'perlite-institute-perlite-concrete': 'Perlite Institute, perlite concrete: 1 to 6 weighs 27 lb/ft3 oven-dry',
