@@ -8,6 +8,7 @@ export const drawUsage = `usage: npm run -s draw -- --units UNITS WHAT FILE.pdf 
   a train     --workbook FILE.xlsx --scenarios 'Scenarios!B4:F32' [--column N]  one scenario, the first where left out
   a drum      --drum 22.5 --depth 24 [--cone-height H] [--cone-top D] [--cone-bottom D] [--rise R] [--stand S]
               [--drum-height H] [--container H] [--drain-drop D]
+  a packet    --packet --workbook FILE.xlsx  the papers of a job, from a workbook like the ready-made Cone cut plan
   --units     US or metric, with exceptions if any; left out, the workbook's SiltUnits cell
   --name      what the drawing is called
   --paper     A4 or Letter, for PDF; A4 under metric, Letter under US where left out
@@ -21,6 +22,7 @@ const options = {
   name: text,
   paper: text,
   'one-page': { type: 'boolean' },
+  packet: { type: 'boolean' },
   help: { type: 'boolean' },
   top: text,
   bottom: text,
@@ -50,7 +52,7 @@ const options = {
   'drain-drop': text,
 } as const;
 
-export type DrawOption = Exclude<keyof typeof options, 'one-page' | 'help'>;
+export type DrawOption = Exclude<keyof typeof options, 'one-page' | 'packet' | 'help'>;
 export type Format = 'pdf' | 'dxf' | 'svg';
 
 export interface DrawRequest {
@@ -58,7 +60,7 @@ export interface DrawRequest {
   readonly onePage: boolean;
   readonly file: string;
   readonly format: Format;
-  readonly what: 'cone' | 'workbook' | 'drum';
+  readonly what: 'cone' | 'workbook' | 'drum' | 'packet';
 }
 
 /** The command line is not a drawing that can be made; the message says what is wrong with it. */
@@ -79,7 +81,11 @@ export function readDrawRequest(args: readonly string[]): DrawRequest | undefine
   if (more.length > 0) throw new DrawMistake(`one file is written, but ${positionals.join(' and ')} were given`);
   const format = /\.(pdf|dxf|svg)$/i.exec(file)?.[1]?.toLowerCase();
   if (format === undefined) throw new DrawMistake(`${file}: the file's ending says what it is; use .pdf, .dxf or .svg`);
-  const { 'one-page': onePage = false, help: _help, ...given } = values;
+  const { 'one-page': onePage = false, packet = false, help: _help, ...given } = values;
+  if (packet) {
+    if (format !== 'pdf') throw new DrawMistake(`${file}: a packet is a PDF file; end its name with .pdf`);
+    return { given, onePage, file, format, what: 'packet' };
+  }
   const kinds = { workbook: given.workbook, drum: given.drum, cone: given.top };
   const asked = Object.entries(kinds).filter(([, value]) => value !== undefined);
   if (asked.length !== 1) {

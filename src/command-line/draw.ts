@@ -21,9 +21,18 @@ async function contents(drawings: readonly Drawing[], request: DrawRequest): Pro
   return (await import('../drawing/svg')).toSvg(together, { standalone: true });
 }
 
-function paperOf({ given }: DrawRequest, { units }: Drawing): PaperName {
-  if (given.paper === undefined) return units === 'US' ? 'Letter' : 'A4';
-  const name = (Object.keys(papers) as PaperName[]).find((one) => one.toLowerCase() === given.paper!.toLowerCase());
+async function packet(request: DrawRequest): Promise<Uint8Array> {
+  const { requestedPacket } = await import('./draw-packet');
+  return requestedPacket(request, namedPaper(request));
+}
+
+function paperOf(request: DrawRequest, { units }: Drawing): PaperName {
+  return namedPaper(request) ?? (units === 'US' ? 'Letter' : 'A4');
+}
+
+function namedPaper({ given }: DrawRequest): PaperName | undefined {
+  if (given.paper === undefined) return undefined;
+  const name = (Object.keys(papers) as PaperName[]).find((one) => one.toLowerCase() === given.paper?.toLowerCase());
   if (name === undefined) throw new DrawMistake(`--paper: ${given.paper} is not known; give A4 or Letter`);
   return name;
 }
@@ -42,7 +51,8 @@ function made(file: string | Uint8Array, { format }: DrawRequest): string {
 }
 
 async function draw(request: DrawRequest): Promise<void> {
-  const file = await contents(await requestedDrawings(request), request);
+  const file =
+    request.what === 'packet' ? await packet(request) : await contents(await requestedDrawings(request), request);
   writeWhole(userPath(request.file), request.file, file);
   process.stdout.write(`${request.file}: ${made(file, request)}\n`);
 }

@@ -45,6 +45,16 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
+describe('a packet on the command line', () => {
+  it('is a PDF file of a workbook', () => {
+    const request = readDrawRequest(['--packet', '--workbook', 'book.xlsx', 'packet.pdf']);
+    expect(request).toMatchObject({ what: 'packet', format: 'pdf', given: { workbook: 'book.xlsx' } });
+    expect(() => readDrawRequest(['--packet', '--workbook', 'book.xlsx', 'packet.dxf'])).toThrow(
+      'a packet is a PDF file',
+    );
+  });
+});
+
 describe('draw on the command line', { timeout: 30_000 }, () => {
   it('writes a pattern as DXF with the radii and angle of the development', () => {
     // Frustum 10 and 4 across, 4 high: slant 5, radii 25/3 and 10/3, angle 360 x 3/5 = 216 (radial-line development).

@@ -4,9 +4,11 @@ import { make, makeButton, replace } from '../dom';
 import { sentenceOf } from '../messages';
 import { sentenceIn } from '../user-error';
 import type { PaneContext, View, ViewPart } from '../view';
+import { saveFile } from './drawing-file';
 import { drawingsOf } from './drawings-of';
 import { createDrumForm } from './drum-form';
 import { handOver } from './hand-over';
+import { jobPacket } from './job-packet';
 import { insertMarkingOut, removeMarkingOut } from './marking-out';
 import type { Recognition, Recognized } from './recognition';
 import { recognize } from './recognize';
@@ -33,6 +35,9 @@ function build(context: PaneContext): ViewPart {
   const marking = makeButton('Insert marking-out table', () => void markOut());
   const more = make('div', { class: 'buttons' }, outside, marking);
   const actions = make('div', { hidden: true }, saving.element, more);
+  const packet = makeButton('Save job packet', () => void savePacket());
+  packet.title = 'All papers of a cone cut plan as one PDF: shop sheets, cut plan, list to buy by, full-size patterns';
+  packet.hidden = host === undefined || host.downloads === false;
   const form = createDrumForm(units.profileText(), () => drawForm());
 
   const forget = (sentence: string): void => {
@@ -141,13 +146,32 @@ function build(context: PaneContext): ViewPart {
     });
   };
 
+  const savePacket = async (): Promise<void> => {
+    if (host === undefined) return;
+    await work('Making the job packet', async ({ finishing }) => {
+      const file = await jobPacket(host, context.functionLibrary, units.profileText());
+      finishing();
+      saveFile(file);
+      notify('done', `Saved ${file.name}. Print it at 100 % and measure the bars first.`);
+    });
+  };
+
   const lookAgain = (): void => {
     if (host === undefined) return;
     host.selection().then(look, () => undefined);
   };
   let stops: (() => void)[] = [];
   return {
-    element: make('div', { class: 'drawings' }, make('h2', {}, 'Drawings'), line, shown.element, actions, form.element),
+    element: make(
+      'div',
+      { class: 'drawings' },
+      make('h2', {}, 'Drawings'),
+      line,
+      shown.element,
+      actions,
+      packet,
+      form.element,
+    ),
     shown: () => {
       stops = [context.onSelection((selection) => void look(selection)), units.onChanged(lookAgain)];
       stops.push(watchCells(context, lookAgain));

@@ -1,0 +1,148 @@
+import { readPatterns, readPlan } from '../../catalogue/reading/read-patterns';
+import type { CutRow, PlacedPattern } from '../../formulas/cut/cut-plan';
+import type { FunctionLibrary } from '../../functions/function-library';
+import type { CellResult, CellScalar } from '../../hosts/workbook-model';
+import type { Kind } from '../../units/kinds';
+import { type Profile, readProfile } from '../../units/profile';
+import { readQuantity } from '../../units/quantity';
+import { beside, PacketMistake, plain, type SheetCells, sheetNamed, tableIn } from './packet-cells';
+
+/** One drum as the workbook has it; figures are the cells' own, in the workbook's units. */
+export interface JobDrum {
+  readonly name: string;
+  readonly held: string;
+  /** Place among the pattern rows, from 1. */
+  readonly row: number;
+  readonly pattern: PlacedPattern;
+  readonly patternCells: readonly CellScalar[];
+  readonly diameter: CellScalar;
+  readonly drain: CellScalar;
+  readonly coneHeight: CellScalar;
+  readonly depth: CellScalar;
+  readonly baseMix: CellScalar;
+  readonly water: CellScalar;
+  readonly massTotal: CellScalar;
+  readonly massPerLeg: CellScalar;
+}
+
+export interface Job {
+  readonly profile: Profile;
+  readonly drums: readonly JobDrum[];
+  /** Drums of the list that have no pattern, and why. */
+  readonly left: readonly string[];
+  readonly patterns: readonly PlacedPattern[];
+  readonly plan: readonly CutRow[];
+  readonly planCells: readonly (readonly CellScalar[])[];
+  readonly sheets: readonly CellScalar[];
+  readonly toBuy: { readonly headings: readonly string[]; readonly values: readonly CellScalar[] };
+  readonly settings: Readonly<
+    Record<'thickness' | 'sheetLength' | 'sheetWidth' | 'gap' | 'stand' | 'pail' | 'rise', CellScalar>
+  >;
+  readonly mix: readonly CellScalar[];
+  readonly markStep: CellScalar;
+  readonly rivetSpacing: CellScalar;
+  /** Calls a worksheet function on cells, so that a figure that stands in no cell is still the worksheet's. */
+  readonly call: (name: string, ...values: readonly unknown[]) => readonly (readonly CellScalar[])[];
+  readonly si: (kind: Kind, value: CellScalar) => number;
+}
+
+export type Functions = Pick<FunctionLibrary, 'catalogue' | 'adapt'>;
+
+/** Reads the job out of a workbook's cells, as they were last calculated. */
+export function readJob(sheets: readonly SheetCells[], units: string, functions: Functions): Job {
+  const profile = readProfile(units);
+  const [drumSheet, patternSheet, planSheet, mixSheet, standSheet, markSheet] = [
+    'Drums',
+    'Patterns',
+    'Cut plan',
+    'Base mix',
+    'Stand and ports',
+    'Marking out',
+  ].map((name) => sheetNamed(sheets, name)) as [SheetCells, SheetCells, SheetCells, SheetCells, SheetCells, SheetCells];
+  const call: Job['call'] = (name, ...values) => {
+    const row = functions.catalogue.find((one) => one.name === name);
+    if (row === undefined) throw new PacketMistake(`there is no function SILT.${name}`);
+    const answer = functions.adapt(row, (_, message) => new PacketMistake(message));
+    return answer(...(row.units === false ? [] : [profile.text]), ...values) as CellScalar[][];
+  };
+  const planTable = tableIn(planSheet, 'pattern row');
+  const planCells = planTable.rows
+    .map((row) => row.slice(0, 6).map((value) => plain(value, 'Cut plan')))
+    .filter(([, piece]) => piece !== '');
+  const bought = tableIn(planSheet, 'sheets', 'area used');
+  const toBuy = tableIn(mixSheet, 'aggregate', 'bags');
+  const { drums, left, patterns } = drumsOf([drumSheet, patternSheet, mixSheet, standSheet], profile);
+  return {
+    ...{ profile, drums, left, patterns, planCells, call },
+    plan: readPlan('plan', planCells, profile),
+    sheets: (bought.rows[0] ?? []).map((value) => plain(value, 'Cut plan')),
+    toBuy: { headings: toBuy.headings, values: (toBuy.rows[0] ?? []).map((value) => plain(value, 'Base mix')) },
+    settings: {
+      thickness: beside(drumSheet, 'Sheet thickness'),
+      sheetLength: beside(drumSheet, 'Length of a sheet'),
+      sheetWidth: beside(drumSheet, 'Width of a sheet'),
+      gap: beside(drumSheet, 'Gap between pieces'),
+      stand: beside(standSheet, 'Height of the stand'),
+      pail: beside(standSheet, 'Height of the pail'),
+      rise: beside(mixSheet, 'Cone’s foot above the floor'),
+    },
+    mix: ['Parts of light aggregate', 'Spil', 'Cement in a bag'].map((label) => beside(mixSheet, label)),
+    markStep: markStepOf(markSheet),
+    rivetSpacing: beside(patternSheet, 'Rivets along one seam'),
+    si: (kind, value) => readQuantity(profile, kind, value),
+  };
+}
+
+function markStepOf({ rows }: SheetCells): CellScalar {
+  const row = rows.find((cells) => cells.some((value) => value === 'Degrees between marks'));
+  const place = row?.indexOf('Degrees between marks') ?? -1;
+  return plain(row?.[place + 1] ?? 15, 'Marking out');
+}
+
+function drumsOf(
+  [drumSheet, patternSheet, mixSheet, standSheet]: readonly [SheetCells, SheetCells, SheetCells, SheetCells],
+  profile: Profile,
+): Pick<Job, 'drums' | 'left' | 'patterns'> {
+  const list = tableIn(drumSheet, 'Drum', 'Diameter used');
+  const made = tableIn(patternSheet, 'Drum', 'wall angle');
+  const mixed = tableIn(mixSheet, 'Drum', 'Base mix');
+  const weighed = tableIn(standSheet, 'Drum');
+  const drums: JobDrum[] = [];
+  const left: string[] = [];
+  const patterns: PlacedPattern[] = [];
+  for (const [i, row] of made.rows.entries()) {
+    const name = String(plain(row[0], 'Patterns'));
+    const typed = list.rows.find((one) => one[0] === row[0]) ?? [];
+    const cells = row.slice(1, 11);
+    const fault = cells.find((value) => typeof value === 'object');
+    const of = (table: typeof list, heading: string): CellResult => {
+      const line = table === list ? typed : (table.rows.find((one) => one[0] === row[0]) ?? []);
+      return line[table.column(heading)] ?? '';
+    };
+    try {
+      if (typeof fault === 'object') throw new PacketMistake(fault.error.message || fault.error.code);
+      const patternCells = cells.map((value) => plain(value, `Patterns, ${name}`));
+      const [pattern] = readPatterns('pattern', [patternCells], profile);
+      if (pattern === undefined) throw new PacketMistake('its pattern row is blank');
+      patterns.push({ ...pattern, row: i + 1 });
+      const figure = (table: typeof list, heading: string) => plain(of(table, heading), `${name}, ${heading}`);
+      drums.push({
+        ...{ name, row: i + 1, pattern, patternCells },
+        held: String(figure(list, 'What it held')),
+        diameter: figure(list, 'Diameter used'),
+        drain: figure(list, 'Drain bore'),
+        coneHeight: figure(list, 'Cone height'),
+        depth: figure(list, 'Water above cone'),
+        baseMix: figure(mixed, 'Base mix'),
+        water: figure(mixed, 'Water held'),
+        massTotal: figure(weighed, 'total'),
+        massPerLeg: figure(weighed, 'load per leg'),
+      });
+    } catch (error) {
+      left.push(`${name}: ${error instanceof Error ? error.message : String(error)}`);
+    }
+  }
+  if (drums.length === 0)
+    throw new PacketMistake(`no drum has a pattern${left.length > 0 ? ` (${left.join('; ')})` : ''}`);
+  return { drums, left, patterns };
+}
