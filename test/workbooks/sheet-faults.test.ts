@@ -213,3 +213,18 @@ describe('a water test that endangers fish', () => {
     expect(value('Tests', 'K13')).not.toMatch(/temperature too high/);
   });
 });
+
+describe('how sure a plan is', () => {
+  it.each(readyProfiles)('is told for the chosen scenario, with what to measure first (%s)', async (profile) => {
+    const { type, value, values } = await opened('stocking-scenarios', profile);
+    expect(value('How sure', 'D4')).toBe('scenario 2: 350 fish');
+    expect(value('How sure', 'A7')).toMatch(/^Measure this first: solids share\. Alone it explains \d+% /);
+    const rows = values('How sure', 'A10:E70');
+    const chances = rows.filter(([name]) => String(name).startsWith('chance of first limit: '));
+    expect(chances.reduce((sum, [, , , chance]) => sum + (chance as number), 0)).toBeCloseTo(1, 9);
+    await type({ 'How sure!B6': 'flow needed' });
+    expect(value('How sure', 'A7')).toMatch(/^Measure this first: removal\./);
+    await type({ 'How sure!B6': 'no such thing' });
+    expect(value('How sure', 'A7')).toMatch(/^Give a result by its name/);
+  });
+});

@@ -21,6 +21,7 @@ type Lines = readonly (readonly CellResult[])[];
 export function verdicts(names: readonly string[], lines: Lines): readonly Verdict[] {
   if (names.includes('WATER.CHECK')) return waterVerdicts(lines);
   if (names.some((name) => name.endsWith('.CHECK'))) return sentences(lines);
+  if (names.includes('PLAN.DRIVERS')) return worthMeasuring(lines);
   return names.includes('COST.LINES') ? missingPrices(lines) : [];
 }
 
@@ -45,6 +46,20 @@ function waterVerdicts(lines: Lines): readonly Verdict[] {
     const sentence = `${line[0]}: ${line[at]}.${note === undefined ? '' : ` ${ended(String(note))}`}`;
     return [{ row, sentence, rank, reading: String(line[0]) }];
   });
+}
+
+const mostWorth = 3;
+
+/** The figures that a result hangs on most, from the first rows of an answer whose last column is the share explained. */
+function worthMeasuring(lines: Lines): readonly Verdict[] {
+  const explaining = lines.flatMap((line, row) => {
+    const share = line.at(-1);
+    return typeof share === 'number' && share >= 0.005 && line[0] !== 'together' ? [{ row, name: line[0], share }] : [];
+  });
+  return explaining.slice(0, mostWorth).map(({ row, name, share }) => ({
+    row,
+    sentence: `Worth measuring on your own farm: ${name}. Alone it explains ${Math.round(100 * share)} % of what is not known about the result.`,
+  }));
 }
 
 function missingPrices(lines: Lines): readonly Verdict[] {

@@ -11,6 +11,7 @@ import { trainDrawing } from '../../drawing/train-drawing';
 import { type Profile, readProfile } from '../../units/profile';
 import { UserError } from '../user-error';
 import { drumWords } from './drum-words';
+import { howSureDrawing } from './how-sure-drawings';
 import type { CutPlanRequest, DrawingRequest, DrumField, DrumRequest, PatternsRequest } from './request';
 
 /** A diagram has no size of its own: its text is made as high as that of a page, 3 mm. */
@@ -26,6 +27,8 @@ export function drawingsOf(request: DrawingRequest): readonly Drawing[] {
       return [planDrawing(request, profile)];
     case 'drum':
       return [drumDrawing(request, profile)];
+    case 'how sure':
+      return [scaled(howSureDrawing(request, profile.name), diagramText)];
     case 'train': {
       const { stages, title, returning, notes } = request;
       const back = returning === undefined ? {} : { returning };

@@ -40,6 +40,8 @@ export function readRequest(data: unknown): DrawingRequest {
       const name = optional(given.name, 'name');
       return { what: 'drum', units, figures, ...(name === undefined ? {} : { name }) };
     }
+    case 'how sure':
+      return { what: 'how sure', units, title: words(given.title, 'title'), rows: cells(given.rows, 'rows') };
     case 'train': {
       const returning = optional(given.returning, 'returning');
       return {

@@ -2,7 +2,7 @@ import { rangeName } from '../../hosts/address';
 import type { Block } from '../../hosts/sheet-host';
 import { Unreadable } from '../../units/unreadable';
 import { type Source, sourceAt } from '../cell-formula/calls';
-import { argument, unitsOf } from '../follow/arguments';
+import { argument, unitsOf, withoutErrors } from '../follow/arguments';
 import { NotFollowed } from '../follow/grid';
 import { UserError } from '../user-error';
 import { drumFromPorts, drumFromRow } from './drum-from';
@@ -12,7 +12,7 @@ import { recognizePatterns } from './recognize-patterns';
 import { recognizedScenario, recognizeScenario } from './recognize-scenario';
 
 export const whatToSelect =
-  'Nothing here can be drawn: select a pattern row, a cut plan, a drum’s row or ports, or a column of scenarios.';
+  'Nothing here can be drawn: select a pattern row, a cut plan, a drum’s row or ports, a column of scenarios, or how sure a plan is.';
 
 /** Finds out what a selection is. What cannot be drawn is said in one sentence. */
 export async function recognize(selection: Block, around: SelectionContext): Promise<Recognition> {
@@ -60,6 +60,12 @@ async function recognizeSource(
           around.functionLibrary,
         ),
       };
+    }
+    if (call.name === 'PLAN.RANGE' || call.name === 'PLAN.DRIVERS') {
+      const block = await around.host.read({ sheet: source.sheet, range: source.range });
+      const title = call.name === 'PLAN.RANGE' ? 'How sure the plan is' : 'What to measure first';
+      const units = await unitsOf(call, around);
+      return { seen: { request: { what: 'how sure', units, title, rows: withoutErrors(block.values) }, from } };
     }
     if (call.name === 'TANK.PORTS') {
       const [depth, coneHeight, stand] = await Promise.all([1, 2, 3].map((at) => argument(call, at, around)));

@@ -55,5 +55,12 @@ export interface TrainRequest extends Asked {
   readonly notes: readonly string[];
 }
 
+/** Rows as `SILT.PLAN.RANGE` or `SILT.PLAN.DRIVERS` gives them. */
+export interface HowSureRequest extends Asked {
+  readonly what: 'how sure';
+  readonly title: string;
+  readonly rows: Cells;
+}
+
 /** All that a drawing is made from, as plain data that another page can be handed. */
-export type DrawingRequest = PatternsRequest | CutPlanRequest | DrumRequest | TrainRequest;
+export type DrawingRequest = PatternsRequest | CutPlanRequest | DrumRequest | TrainRequest | HowSureRequest;

@@ -3,6 +3,7 @@ import { cautions } from '../cautions';
 import type { ReadyProfile } from '../sheet-draft';
 import { startSheet } from '../start-sheet';
 import { unitsNames, unitsSheet } from '../units-sheet';
+import { howSureSheet } from './how-sure';
 import { balanceSheet, compareSheet, limitSheet } from './results';
 import { inputsSheet, scenariosSheet } from './scenarios';
 
@@ -22,8 +23,8 @@ export function stockingScenarios(profile: ReadyProfile): WorkbookData {
           'Scenarios: one column a farm; type over its fish, water, equipment and prices. Blank is not given, none is absent.',
           'Compare: nothing; read the farms side by side, with charts at the right.',
           'Limit and Balance: choose a scenario; read what each stage carries, the first limit and the cautions; then where solids, nitrogen and phosphorus go.',
-          'Inputs: nothing; every input there is, with its default and where that comes from.',
-          'Silt units: US or metric.',
+          'How sure: choose a scenario and a result; read the band of each result and which figure to measure first.',
+          'Inputs: nothing; every input there is, with its default and where that comes from. Silt units: US or metric.',
         ],
         cautions: [cautions.water, cautions.electricity, cautions.solids, cautions.weight],
       }),
@@ -31,6 +32,7 @@ export function stockingScenarios(profile: ReadyProfile): WorkbookData {
       compareSheet(profile),
       limitSheet(profile),
       balanceSheet(profile),
+      howSureSheet(profile),
       inputsSheet(profile),
       unitsSheet(profile),
     ],

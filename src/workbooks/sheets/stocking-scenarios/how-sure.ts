@@ -1,0 +1,79 @@
+import { numberFormats } from '../../../catalogue/number-formats';
+import { figureResults } from '../../../catalogue/plan/plan-sure';
+import { resultName } from '../../../catalogue/plan/scenario-results';
+import type { SheetData } from '../../workbook-model';
+import { chooser } from '../chooser';
+import { columnWidths, framed, print } from '../frame';
+import type { ReadyProfile } from '../sheet-draft';
+import { formatted, styles } from '../styles';
+import { chosenScenario, scenarioTitles } from './scenarios';
+
+/** Rows that the longer of the two lists may have, from row 10 on. */
+const last = 70;
+/** Drivers that the chart shows. */
+const charted = 8;
+const figures = '#,##0.0##';
+
+/** How sure the plan of a scenario is, which figure to measure first, and how often each stage is the first limit. */
+export function howSureSheet(profile: ReadyProfile): SheetData {
+  const widths = [44, 10, 11, 11, 11, 3, 24, 9, 10, 10, 10, 12, 12, 12];
+  const draft = framed({
+    name: 'How sure',
+    title: 'How sure is it, and what to measure first',
+    step: 'Choose a scenario and a result. Four times of five the result lies from low to high, as far as published coefficients and the ranges that you typed in Scenarios (0.2 to 0.4, or 350 ± 20) tell. Your own figures make the band narrower. The plan may lie outside the band where a typical coefficient is the end of its range.',
+    widths,
+  });
+  const chosen = chosenScenario('$C$4');
+  draft
+    .put('A4', 'Scenario (number or name)', 'heading')
+    .put('A6', 'Result to look at', 'heading')
+    .put('B6', 'solids captured', 'input', 'A result by its name in the first column below.')
+    .wide(
+      'A7:E7',
+      '=IF(ISNUMBER(N10)*(N10<>0),"Measure this first: "&G10&". Alone it explains "&TEXT(N10,"0%")&" of what is not known about "&B6&"; then "&G11&", "&TEXT(N11,"0%")&", and "&G12&", "&TEXT(N12,"0%")&".","Give a result by its name in the list below; one that hangs on nothing uncertain has nothing to measure.")',
+      { ...styles.total, wrap: true },
+      32,
+    )
+    .fill('A9:E9', 'heading')
+    .fill(`A10:B${last}`, 'result')
+    .fill(`C10:E${last}`, formatted('result', figures))
+    .put('A9', `=SILT.PLAN.RANGE(SiltUnits,${chosen},TRUE)`, 'heading')
+    .fill('G9:N9', 'heading')
+    .height(9, 48)
+    .fill(`G10:H${last}`, 'result')
+    .fill(`I10:M${last}`, formatted('result', figures))
+    .fill(`N10:N${last}`, formatted('result', numberFormats.share))
+    .put('G9', `=SILT.PLAN.DRIVERS(SiltUnits,${chosen},$B$6,TRUE)`, 'heading')
+    .choice('B6', figureResults.map(resultName), 'a result of PLAN.COMPARE', false);
+  chooser(draft, {
+    what: 'scenario',
+    list: scenarioTitles,
+    typed: 'B4',
+    place: 'C4',
+    shown: 'D4',
+    listed: 'A5',
+    first: 2,
+  });
+  return draft.sheet({
+    columnWidths: columnWidths(widths),
+    frozenRows: 9,
+    tabColor: '1F7A8C',
+    charts: [
+      {
+        type: 'bar',
+        title: 'What the result hangs on',
+        place: 'P9:W26',
+        series: [
+          {
+            name: "'How sure'!$N$9",
+            categories: `'How sure'!$G$10:$G$${9 + charted}`,
+            values: `'How sure'!$N$10:$N$${9 + charted}`,
+          },
+        ],
+        valueTitle: 'share of the variance',
+        valueFormat: '0%',
+      },
+    ],
+    print: print(profile, `A1:N${last}`, { fitToHeight: 1 }),
+  });
+}
