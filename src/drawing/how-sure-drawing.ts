@@ -27,7 +27,7 @@ interface Asked {
 const rowHeight = 3;
 const width = 30;
 const thickness = 0.55;
-/** Bands are drawn as multiples of the plan; what lies further out is cut off at the edge and says so by its words. */
+/** Bands are drawn as multiples of the plan; a band that goes further is left open at the edge. */
 const mostTimes = 3;
 
 /** A band a result on one scale, the plan being 1 in each: how far each may come out below or above what is planned. */
@@ -42,7 +42,9 @@ export function bandsDrawing({ bands, title, units, notes }: Asked & { readonly 
       text({ x: -1, y: y - 0.75 }, `plan ${words.plan}`, 0.75, { anchor: 'end' }),
       ...tone(from, to, y),
       line('mark', 'outline', { x: from, y: y - thickness }, { x: from, y: y + thickness }),
-      line('mark', 'outline', { x: to, y: y - thickness }, { x: to, y: y + thickness }),
+      ...(high > mostTimes * plan
+        ? []
+        : [line('mark', 'outline', { x: to, y: y - thickness }, { x: to, y: y + thickness })]),
       line('mark', 'thin', { x: from, y }, { x: to, y }),
       text({ x: width + 1, y }, `${words.low} to ${words.high}`, 0.85, { anchor: 'start' }),
     ];

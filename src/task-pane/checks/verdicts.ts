@@ -59,6 +59,7 @@ function worthMeasuring(lines: Lines): readonly Verdict[] {
   return explaining.slice(0, mostWorth).map(({ row, name, share }) => ({
     row,
     sentence: `Worth measuring on your own farm: ${name}. Alone it explains ${Math.round(100 * share)} % of what is not known about the result.`,
+    rank: 1,
   }));
 }
 

@@ -8,13 +8,17 @@ import type { Cells, HowSureRequest } from './request';
 const rangeWidth = 5;
 const driversWidth = 8;
 const mostBars = 8;
+/** Less than this rounds to nothing. */
+const leastShare = 0.005;
 
 /** The bands of a range, or the bars of its drivers, from rows as the functions give them. */
 export function howSureDrawing({ rows, title }: HowSureRequest, units: 'metric' | 'US'): Drawing {
   if (widthOf(rows) >= driversWidth) {
     const bars = rows.flatMap(([name, ...rest]) => {
       const share = rest[driversWidth - 2];
-      return typeof share === 'number' && name !== 'together' && share > 0 ? [{ name: String(name), share }] : [];
+      return typeof share === 'number' && name !== 'together' && share >= leastShare
+        ? [{ name: String(name), share }]
+        : [];
     });
     if (bars.length === 0) throw new UserError('This result hangs on nothing uncertain, so there are no bars to draw.');
     const notes = ['Each bar is what that figure alone explains of what is not known about the result.'];

@@ -1,6 +1,5 @@
 import { numberFormats } from '../../../catalogue/number-formats';
 import { figureResults } from '../../../catalogue/plan/plan-sure';
-import { resultName } from '../../../catalogue/plan/scenario-results';
 import type { SheetData } from '../../workbook-model';
 import { chooser } from '../chooser';
 import { columnWidths, framed, print } from '../frame';
@@ -44,7 +43,7 @@ export function howSureSheet(profile: ReadyProfile): SheetData {
     .fill(`I10:M${last}`, formatted('result', figures))
     .fill(`N10:N${last}`, formatted('result', numberFormats.share))
     .put('G9', `=SILT.PLAN.DRIVERS(SiltUnits,${chosen},$B$6,TRUE)`, 'heading')
-    .choice('B6', figureResults.map(resultName), 'a result of PLAN.COMPARE', false);
+    .choiceFrom('B6', `$A$10:$A$${9 + figureResults.length}`, 'a result of the list below');
   chooser(draft, {
     what: 'scenario',
     list: scenarioTitles,
