@@ -32,7 +32,11 @@ export const airRows = [
     result: { scalar: 'transfer' },
     compute: (given) => airTransfer(given),
     formula: 'rated × alpha × 1.024^(T - 20) × (beta × saturation - target) / 9.09',
-    notes: ['Times 24 to compare with LOAD.OXYGEN, which is a day.', backup],
+    notes: [
+      'Times 24 to compare with LOAD.OXYGEN, which is a day.',
+      'The 1.024 a degree was found from 10 to 30 °C; outside that it is carried further.',
+      backup,
+    ],
     sources: [
       'ASCE/EWRI 2-06, Measurement of Oxygen Transfer in Clean Water',
       'Metcalf and Eddy, Wastewater Engineering',
