@@ -4,7 +4,8 @@
 import { type IOption, MaxRectsPacker } from 'maxrects-packer';
 import { cutSheets } from '../../formulas/cut/cut-plan';
 import { judged } from './bench-wanted';
-import { type ReferenceSet, referenceSets } from './cut-reference-sets';
+import { overBest } from './cut-best-lengths';
+import { longSets, type ReferenceSet, referenceSets } from './cut-reference-sets';
 
 export interface CutComparison {
   readonly name: string;
@@ -16,11 +17,15 @@ export interface CutComparison {
   readonly area: number;
   readonly stock: number;
   readonly boxStock: number;
+  /** How much longer than the best known plan, as a share. */
+  readonly overBest: number;
   readonly milliseconds: number;
 }
 
 /** Plans every reference set once, and packs its boxes. */
-export function compareCutPlans(sets: readonly ReferenceSet[] = referenceSets): readonly CutComparison[] {
+export function compareCutPlans(
+  sets: readonly ReferenceSet[] = [...referenceSets, ...longSets],
+): readonly CutComparison[] {
   return sets.map((set) => {
     const { name, patterns, sheetLength, sheetWidth } = set;
     const begun = performance.now();
@@ -38,6 +43,7 @@ export function compareCutPlans(sets: readonly ReferenceSet[] = referenceSets): 
       area: total.areaUsed,
       stock: upToLastCut(total),
       boxStock: upToLastCut(boxes),
+      overBest: overBest(set, total),
       milliseconds,
     };
   });
@@ -53,25 +59,31 @@ export function fillOverBoxes(comparisons: readonly CutComparison[]): number {
 export function cutComparisonTable(comparisons: readonly CutComparison[]): string {
   const line = (cells: readonly string[]) =>
     cells.map((cell, i) => (i === 0 ? cell.padEnd(32) : cell.padStart(9))).join('');
-  const rows = comparisons.map(({ name, pieces, sheets, boxSheets, area, stock, boxStock, milliseconds }) =>
-    line([
-      name,
-      ...[pieces, sheets, boxSheets].map(String),
-      ...[area / stock, area / boxStock, boxStock / stock].map((share) => share.toFixed(3)),
-      milliseconds.toFixed(0),
-    ]),
+  const rows = comparisons.map(
+    ({ name, pieces, sheets, boxSheets, area, stock, boxStock, overBest: over, milliseconds }) =>
+      line([
+        name,
+        ...[pieces, sheets, boxSheets].map(String),
+        ...[area / stock, area / boxStock, boxStock / stock].map((share) => share.toFixed(3)),
+        `${(100 * over).toFixed(2)} %`,
+        milliseconds.toFixed(0),
+      ]),
   );
   const all = fillOverBoxes(comparisons);
   const blunt = fillOverBoxes(comparisons.filter((one) => one.blunt));
   const more = comparisons.filter(({ sheets, boxSheets }) => sheets > boxSheets).map(({ name }) => name);
   const slowest = Math.max(...comparisons.map(({ milliseconds }) => milliseconds));
+  const over = comparisons.map((one) => one.overBest);
+  const average = over.reduce((sum, one) => sum + one, 0) / over.length;
   return [
-    line(['cut plan', 'pieces', 'sheets', 'by boxes', 'fill', 'by boxes', 'times', 'ms']),
+    line(['cut plan', 'pieces', 'sheets', 'by boxes', 'fill', 'by boxes', 'times', 'over best', 'ms']),
     ...rows,
     '',
     `fill to the last cut, times that of boxes, all sets: ${all.toFixed(3)} (${judged(all, { atLeast: 1.2 })})`,
     `the same, sectors of 100 to 140 degrees: ${blunt.toFixed(3)} (${judged(blunt, { atLeast: 1.1 })})`,
     `sets that take more sheets than boxes do: ${more.join(', ') || 'none'} (none: ${more.length === 0 ? 'met' : 'MISSED'})`,
+    `longer than the best known plans, on average: ${(100 * average).toFixed(2)} % (${judged(average, { below: 0.01 })})`,
+    `the longest of them: ${(100 * Math.max(...over)).toFixed(2)} % (${judged(Math.max(...over), { below: 0.03 })})`,
     `slowest set: ${slowest.toFixed(0)} ms (${judged(slowest, { below: 1000 }, 'ms')})`,
   ].join('\n');
 }

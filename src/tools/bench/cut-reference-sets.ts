@@ -102,3 +102,21 @@ export const referenceSets: readonly ReferenceSet[] = [
   { name: 'many sheets of 254.6°', patterns: cones(14, 0.5, 0.1, 45), ...metre1x2 },
   { name: 'sixty mixed pieces', patterns: sixty(), ...metre125x25 },
 ];
+
+/** Long orders, which a search of few steps finds hardest: rolls of 15 m, and more pieces than are searched one by one. */
+export const longSets: readonly ReferenceSet[] = [
+  { name: '120 of 90° on a roll', patterns: cones(60, 0.4, 0.08, 60, 2), sheetLength: 15, sheetWidth: 1.2, gap: 0 },
+  {
+    name: '120 of 127° on a roll, lap',
+    patterns: cones(60, 0.45, 0.1, 45, 2, 0.02),
+    ...{ sheetLength: 15, sheetWidth: 1.5, gap: 0.003 },
+  },
+  { name: '120 of three kinds on a roll', patterns: threeKinds(), sheetLength: 15, sheetWidth: 1.5, gap: 0 },
+  { name: '120 of three kinds on sheets', patterns: threeKinds(), sheetLength: 2.44, sheetWidth: 1.22, gap: 0.005 },
+  { name: '40 of 254.6° on a roll', patterns: cones(40, 0.4, 0.08, 45), sheetLength: 15, sheetWidth: 1, gap: 0 },
+  { name: '60°, 10 drums in 3', patterns: cones(10, 0.55, 0.1, 60, 3), sheetLength: 2.5, sheetWidth: 1.25, gap: 0.004 },
+];
+
+function threeKinds(): readonly PatternRow[] {
+  return [...cones(20, 0.5, 0.1, 45, 2), ...cones(20, 0.4, 0.08, 50, 2), ...cones(40, 0.3, 0.05, 60, 1)];
+}

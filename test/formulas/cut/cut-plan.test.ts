@@ -45,9 +45,12 @@ describe('a cut plan of a reference set', () => {
   );
 
   it('never takes more sheets than boxes do, and fills more of them', () => {
-    const comparisons = compareCutPlans();
+    const comparisons = compareCutPlans(referenceSets);
     for (const { name, sheets, boxSheets } of comparisons) expect(sheets, name).toBeLessThanOrEqual(boxSheets);
     expect(fillOverBoxes(comparisons)).toBeGreaterThan(1.2);
+    const over = comparisons.map(({ overBest }) => overBest);
+    expect(over.reduce((sum, one) => sum + one, 0) / over.length).toBeLessThan(0.02);
+    expect(Math.max(...over)).toBeLessThan(0.06);
     expect(fillOverBoxes(comparisons.filter(({ blunt }) => blunt))).toBeGreaterThan(1.1);
   }, 120_000);
 });
