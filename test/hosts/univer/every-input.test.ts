@@ -9,16 +9,20 @@ interface Input extends CellData {
   readonly sheet: string;
 }
 
-/** The cells to type into; of blank ones that follow each other down a column the first. */
+/** The cells to type into; of a column of them, whose rows are all computed alike, the first two and the last. */
 function inputsOf(workbook: WorkbookData): Input[] {
   return workbook.sheets.flatMap(({ name, cells }) => {
     const open = cells.filter((cell) => cell.formula === undefined && cell.style?.locked === false);
-    const blank = new Set(
-      open.filter((cell) => cell.value === undefined).map((cell) => cellName(cell.row, cell.column)),
-    );
+    const places = new Set(open.map(({ row, column }) => cellName(row, column)));
+    const has = ({ row, column }: CellData, down: number): boolean =>
+      row + down >= 0 && places.has(cellName(row + down, column));
     return open
-      .filter((cell) => cell.value !== undefined || !blank.has(cellName(cell.row - 1, cell.column)))
+      .filter((cell) => !(has(cell, -2) && has(cell, -1) && has(cell, 1)) || !isListOf(cell))
       .map((cell) => ({ ...cell, sheet: name }));
+    /** Sheets where each row is an input of its own hold few of them. */
+    function isListOf({ column }: CellData): boolean {
+      return open.filter((cell) => cell.column === column).length > 12;
+    }
   });
 }
 
