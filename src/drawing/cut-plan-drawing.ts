@@ -63,10 +63,12 @@ export function cutPlanDrawing(input: CutPlanDrawingInput): Drawing {
       text: `sheet width ${lengthText(sheetWidth)}`,
     },
   );
+  // A pattern that could not be laid has no piece here.
+  const laid = [...new Set(plan.map((row) => row.pattern))].sort((one, other) => one - other);
   return drawing({
     title: titled(name, 'cut plan'),
     notes: [
-      `${countOf(plan.length, 'piece')} of ${countOf(patterns.length, 'pattern')} on ${countOf(count, 'sheet')}. 2.1 is the first piece of pattern row 2.`,
+      `${countOf(plan.length, 'piece')} of ${countOf(laid.length, 'pattern')} on ${countOf(count, 'sheet')}. ${laid.at(-1)}.1 is the first piece of pattern row ${laid.at(-1)}.`,
       'Small crosses are arc centers. Cut along the thick outlines; scribe the dashed lines before cutting.',
       'Cut sheet is sharp: wear gloves, and clamp small pieces instead of holding them.',
     ],

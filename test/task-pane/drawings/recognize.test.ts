@@ -162,4 +162,35 @@ describe('a cut plan beside which a bad drum is named', () => {
     const { request } = await seen(host, 'Cut plan', 'C9');
     expect(drawingsOf(request)[0]?.notes[0]).toMatch(/^2 pieces of 2 patterns on 1 sheet\./);
   });
+
+  test('is drawn where a piece is too large for the sheet', async () => {
+    const made = readyMade.find(({ id }) => id === 'cone-cut-plan')?.build('US');
+    if (made === undefined) throw new Error('there is no such workbook');
+    const sheets = made.sheets.map((sheet) => ({
+      ...sheet,
+      cells: sheet.cells.map((cell) => {
+        if (sheet.name !== 'Drums' || cell.row !== 5) return cell;
+        const value = { 2: 45, 6: 22, 7: 1 }[cell.column];
+        return value === undefined ? cell : { ...cell, value };
+      }),
+    }));
+    const calculated = await calculateWorkbook(await sourceFunctions(), { ...made, sheets });
+    const plan = calculated.sheets.find(({ name }) => name === 'Cut plan')?.cells ?? [];
+    expect(plan.find(({ row, column }) => row === 5 && column === 0)?.value).toMatch(/^Not laid: Moss\./);
+    const { request } = await seen(hostOfData(calculated), 'Cut plan', 'C9');
+    expect(drawingsOf(request)[0]?.notes[0]).toMatch(/^2 pieces of 2 patterns on 1 sheet\./);
+  });
+});
+
+describe('how sure a plan is', () => {
+  test('is drawn from any cell of the range or of its drivers', async () => {
+    const made = readyMade.find(({ id }) => id === 'stocking-scenarios')?.build('US');
+    if (made === undefined) throw new Error('there is no such workbook');
+    const host = hostOfData(await calculateWorkbook(await sourceFunctions(), made));
+    const range = await seen(host, 'How sure', 'C12');
+    expect(range.from).toMatch(/^How sure!A9:E\d+$/);
+    expect(drawingsOf(range.request)[0]?.title).toBe('How sure the plan is');
+    const drivers = await seen(host, 'How sure', 'G11');
+    expect(drawingsOf(drivers.request)[0]?.title).toBe('What to measure first');
+  });
 });
