@@ -138,6 +138,18 @@ describe('what bad input gets', () => {
       'LOAD.LEVEL',
       ['1 kg/d', 0, 0.5],
     ],
+    [
+      'a system that is smaller than its tank',
+      'tank volume: 4000 L is not allowed; give up to system volume (3000 L)',
+      'PLAN.BALANCE',
+      [
+        [
+          ['feed', 1],
+          ['tank volume', 4000],
+          ['system volume', 3000],
+        ],
+      ],
+    ],
     ['stages that take nothing', 'nothing takes the waste', 'LOAD.SHARES', ['1 kg/d', 100, [['drums', 0]]]],
     [
       'a species without figures',

@@ -46,6 +46,10 @@ export function readScenario(table: InputTable, column: number, place: string, p
   const usual = `temperature${defaults.includes('temperature') ? ', not given' : ''}`;
   refuseDisorder(place, profile, 'temperature', ['coldest water', coldestWater], [usual, temperature]);
   refuseDisorder(place, profile, 'temperature', [usual, temperature], ['hottest water', hottestWater]);
+  const { tankVolume, systemVolume } = scenario;
+  if (typeof tankVolume === 'number' && typeof systemVolume === 'number') {
+    refuseDisorder(place, profile, 'volume', ['tank volume', tankVolume], ['system volume', systemVolume]);
+  }
   if (ph !== undefined && highestPh !== undefined) {
     refuseDisorder(place, profile, 'number', ['pH', ph], ['highest pH', highestPh]);
   }

@@ -38,7 +38,7 @@ function overflowCaution({ scenario, factors, flow }: Farm): PossibleCaution {
 function captureCautions({ scenario, settler: partsAt, balance }: Farm): readonly PossibleCaution[] {
   const { settler, drums, pads } = scenario;
   if (drums === 'none') {
-    if (isFitted(pads)) return ['There are no drums: pads take all the solids and need changing more often.'];
+    if (isFitted(pads)) return ['There are no drums: pads take what drums would, and need changing more often.'];
     return bedsCatchAllSolids(scenario)
       ? ['Gravel beds catch all the solids: keep few fish, let worms in, and clean a bed before it goes sour.']
       : ['Nothing takes solids out: no drums, no pads, no beds. They rot in the tank.'];

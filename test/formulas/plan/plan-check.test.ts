@@ -88,7 +88,7 @@ describe('cautions over solids', () => {
 
   it('say what stands in for drums, or that nothing does', () => {
     expect(has(smallFarm, 'Gravel beds catch all the solids')).toBe(true);
-    expect(has({ ...smallFarm, pads: 2 }, 'pads take all the solids')).toBe(true);
+    expect(has({ ...smallFarm, pads: 2 }, 'pads take what drums would')).toBe(true);
     expect(has({ ...smallFarm, bedArea: 'none' }, 'Nothing takes solids out')).toBe(true);
   });
 
