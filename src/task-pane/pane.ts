@@ -98,7 +98,8 @@ export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
     caution,
     messages,
     workPlace,
-    make('main', { class: 'views' }, ...tabs.panels.values()),
+    // Beside a spreadsheet in the same page the grid is the main thing, and the pane an aside.
+    make(root.closest('aside') === null ? 'main' : 'div', { class: 'views' }, ...tabs.panels.values()),
   );
   showUnits();
   const stopTheme = followTheme(host);

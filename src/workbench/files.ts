@@ -1,6 +1,9 @@
 import type { Spreadsheet } from '../hosts/univer/spreadsheet';
 import type { WorkbookData } from '../hosts/workbook-model';
-import { attempt, part } from './page-parts';
+import { askInPage } from './ask';
+import type { Draft } from './drafts';
+import { attempt, notice, part } from './page-parts';
+import { type OpenFile, Unsaved } from './unsaved';
 
 /** The library that reads and writes .xlsx is large, and is loaded when a file is first opened or saved. */
 const xlsx = () => import(/* webpackChunkName: "xlsx" */ './xlsx');
@@ -13,25 +16,13 @@ const fileType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sh
 /** What the workbench starts with where there are no sample workbooks. */
 const blank: WorkbookData = { sheets: [{ name: 'Sheet 1', cells: [] }] };
 
-let fileName = 'workbook.xlsx';
-/** The file that was opened, into which changes are saved; undefined for a workbook that was none. */
-let openedFile: (() => Promise<Uint8Array>) | undefined;
-
-function show(spreadsheet: Spreadsheet, workbook: WorkbookData, name: string, file: typeof openedFile): void {
-  spreadsheet.open(workbook);
-  fileName = name;
-  openedFile = file;
-  part('title').textContent = name;
-}
-
-async function openSample(spreadsheet: Spreadsheet, path: string): Promise<void> {
+async function readSample(path: string): Promise<WorkbookData> {
   // Beside each workbook the build leaves it as it is once read, so that a sample opens without the library.
   const response = await fetch(`${samplesFolder}/${path.replace(/\.xlsx$/, '.json')}`).catch(() => {
     throw new Error('the site does not answer; check the network, or start the workbench again, then choose it again');
   });
   if (!response.ok) throw new Error(`the sample is not on this site (${response.status}); choose another one`);
-  const name = path.slice(path.lastIndexOf('/') + 1);
-  show(spreadsheet, (await response.json()) as WorkbookData, name, () => sampleFile(path));
+  return (await response.json()) as WorkbookData;
 }
 
 async function sampleFile(path: string): Promise<Uint8Array> {
@@ -40,20 +31,14 @@ async function sampleFile(path: string): Promise<Uint8Array> {
   return new Uint8Array(await response.arrayBuffer());
 }
 
-async function openFile(spreadsheet: Spreadsheet, file: File): Promise<void> {
-  const { readWorkbook } = await xlsx();
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  show(spreadsheet, await readWorkbook(bytes), file.name, async () => bytes);
-}
-
 /** The workbook of now as a file: what was changed, written into the file that was opened. */
-async function currentFile(spreadsheet: Spreadsheet): Promise<Uint8Array> {
+async function currentFile(spreadsheet: Spreadsheet, { file, sample, base }: OpenFile): Promise<Uint8Array> {
   // A cell that is still being typed into is part of what was typed.
   await spreadsheet.current().facade.endEditingAsync(true);
   const { saveIntoFile, writeWorkbook } = await xlsx();
-  const file = await openedFile?.();
+  const before = file ?? (sample === undefined ? undefined : await sampleFile(sample));
   const now = spreadsheet.save();
-  return file === undefined ? writeWorkbook(now) : saveIntoFile(file, spreadsheet.opened(), now);
+  return before === undefined ? writeWorkbook(now) : saveIntoFile(before, base ?? spreadsheet.opened(), now);
 }
 
 function download(bytes: Uint8Array, name: string): void {
@@ -63,15 +48,6 @@ function download(bytes: Uint8Array, name: string): void {
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
-}
-
-async function saveFile(spreadsheet: Spreadsheet): Promise<void> {
-  download(await currentFile(spreadsheet), fileName);
-}
-
-async function saveValues(spreadsheet: Spreadsheet): Promise<void> {
-  const { valuesOnlyFile } = await xlsx();
-  download(valuesOnlyFile(await currentFile(spreadsheet)), fileName.replace(/(\.xls[xm])?$/i, ' values only$1'));
 }
 
 function takeDrops(take: (file: File) => void): void {
@@ -94,39 +70,103 @@ function takeDrops(take: (file: File) => void): void {
 }
 
 /** Ties the page's controls for files to the spreadsheet and opens the first workbook. */
-export async function startFiles(spreadsheet: Spreadsheet): Promise<void> {
+export async function startFiles(spreadsheet: Spreadsheet): Promise<Unsaved> {
+  const unsaved = new Unsaved(spreadsheet);
   const samples = part<HTMLSelectElement>('samples');
   const response = await fetch(`${samplesFolder}/list.json`);
   const paths: readonly string[] = response.ok ? await response.json() : [];
   for (const path of paths) samples.add(new Option(path.replace(/\.xlsx$/, '').replace('/', ': '), path));
-  // The box names what is open, so that it goes back where a sample cannot be opened.
-  let opened = '';
-  const openChosen = async (path: string): Promise<void> => {
-    if (await attempt(path, () => openSample(spreadsheet, path))) opened = path;
-    samples.value = opened;
+
+  const show = (workbook: WorkbookData, open: OpenFile, isDraft = false): void => {
+    spreadsheet.open(workbook);
+    unsaved.opened(open, isDraft);
   };
+  const save = async (): Promise<void> => {
+    download(await currentFile(spreadsheet, unsaved.what()), unsaved.what().name);
+    unsaved.saved();
+  };
+  const saveValues = async (): Promise<void> => {
+    const { valuesOnlyFile } = await xlsx();
+    const name = unsaved.what().name.replace(/(\.xls[xm])?$/i, ' values only$1');
+    download(valuesOnlyFile(await currentFile(spreadsheet, unsaved.what())), name);
+  };
+  /** Whether what is open may be replaced: it is saved, or the person says so. */
+  const mayReplace = async (): Promise<boolean> => {
+    await spreadsheet.current().facade.endEditingAsync(true);
+    if (!unsaved.is()) return true;
+    const sentence = `${unsaved.what().name} has changes that are not saved. What shall happen to them?`;
+    const answer = await askInPage(sentence, ['Save, then open the other', 'Open without saving', 'Stay here']);
+    if (answer === 'Save, then open the other') return attempt('Save', save);
+    return answer === 'Open without saving';
+  };
+  /** Opens something in place of what is open. Where that fails the box goes on naming what is still there. */
+  const replaceBy = async (what: string, open: () => Promise<void>): Promise<boolean> => {
+    const { opening } = document.body.dataset;
+    if (opening !== undefined) {
+      notice(`${opening} is still being opened; then try ${what} again.`);
+      return false;
+    }
+    document.body.dataset.opening = what;
+    const isOpen = (await mayReplace()) && (await attempt(what, open));
+    samples.value = unsaved.what().sample ?? '';
+    delete document.body.dataset.opening;
+    return isOpen;
+  };
+  const openSample = (path: string): Promise<boolean> =>
+    replaceBy(path, async () =>
+      show(await readSample(path), { name: path.slice(path.lastIndexOf('/') + 1), sample: path }),
+    );
+  const openFile = (file: File): Promise<boolean> =>
+    replaceBy(file.name, async () => {
+      const { readWorkbook } = await xlsx();
+      const bytes = new Uint8Array(await file.arrayBuffer());
+      show(await readWorkbook(bytes), { name: file.name, file: bytes });
+    });
+
   samples.addEventListener('change', () => {
-    if (samples.value !== '') void openChosen(samples.value);
+    if (samples.value !== '') void openSample(samples.value);
+    else samples.value = unsaved.what().sample ?? '';
   });
-  const openOwn = async (file: File): Promise<void> => {
-    if (!(await attempt(file.name, () => openFile(spreadsheet, file)))) return;
-    opened = '';
-    samples.value = opened;
-  };
   const open = part<HTMLInputElement>('open');
   open.addEventListener('change', () => {
     const file = open.files?.[0];
-    if (file !== undefined) void openOwn(file);
+    if (file !== undefined) void openFile(file);
     open.value = '';
   });
-  part('save').addEventListener('click', () => void attempt('Save', () => saveFile(spreadsheet)));
-  part('save-values').addEventListener('click', () => void attempt('Save values only', () => saveValues(spreadsheet)));
+  part('save').addEventListener('click', () => void attempt('Save', save));
+  part('save-values').addEventListener('click', () => void attempt('Save values only', saveValues));
   part('undo').addEventListener('click', () => spreadsheet.current().facade.undo());
   part('redo').addEventListener('click', () => spreadsheet.current().facade.redo());
-  takeDrops((file) => void openOwn(file));
-  show(spreadsheet, blank, fileName, undefined);
-  if (!paths.includes(firstSample)) return;
-  await openChosen(firstSample);
-  // A drum's row, which the pane draws. Nothing is scrolled: the grid cannot do that before it is on the page.
-  spreadsheet.current().facade.getActiveSheet().getRange('A5').activate();
+  takeDrops((file) => void openFile(file));
+  show(blank, { name: 'workbook.xlsx' });
+  const left = await unsaved.start();
+  if (paths.includes(firstSample) && (await openSample(firstSample))) {
+    // A drum's row, which the pane draws. Nothing is scrolled: the grid cannot do that before it is on the page.
+    spreadsheet.current().facade.getActiveSheet().getRange('A5').activate();
+  }
+  offerDrafts(left, unsaved, (draft) =>
+    replaceBy(draft.name, async () => {
+      show(draft.workbook, draft, true);
+      await unsaved.takeOver(draft);
+    }),
+  );
+  return unsaved;
+}
+
+/** Offers what was left unsaved, the newest first, until each was opened or deleted. */
+function offerDrafts(left: readonly Draft[], unsaved: Unsaved, open: (draft: Draft) => Promise<boolean>): void {
+  const [draft, ...others] = left;
+  const bar = part('draft');
+  bar.hidden = draft === undefined;
+  if (draft === undefined) return;
+  const more = others.length === 0 ? '' : ` (and ${others.length} more)`;
+  part('draft-text').textContent =
+    `Work on ${draft.name} that was not saved is kept here since ${new Date(draft.kept).toLocaleString()}${more}.`;
+  const next = (): void => offerDrafts(others, unsaved, open);
+  part('draft-open').onclick = async () => {
+    if (await open(draft)) next();
+  };
+  part('draft-delete').onclick = async () => {
+    if (await attempt(draft.name, () => unsaved.remove(draft))) next();
+  };
 }

@@ -15,6 +15,7 @@ import { showCautionLine } from './caution-line';
 import { followSelection, helpWhileTyping, showCellLine } from './cell-line';
 import { startFiles } from './files';
 import { attempt, part } from './page-parts';
+import { moveBetweenRegions } from './regions';
 import { reloadOnBuild } from './reload-on-build';
 import { keepForOffline } from './updates';
 
@@ -24,7 +25,8 @@ async function start(): Promise<void> {
   const spreadsheet = createSpreadsheet({ container: part('grid'), functions, dark: darkness.matches });
   darkness.addEventListener('change', () => spreadsheet.setDark(darkness.matches));
   const host = univerHost(spreadsheet, () => darkness.matches);
-  await startFiles(spreadsheet);
+  const unsaved = await startFiles(spreadsheet);
+  moveBetweenRegions(spreadsheet);
   showReasonsOnHover(spreadsheet);
   helpWhileTyping(spreadsheet, functions);
   await followSelection(host, [(selection) => showCellLine(spreadsheet, selection)]);
@@ -33,7 +35,7 @@ async function start(): Promise<void> {
   showCautionLine(host, pane.cautions, () => pane.show('checks'));
   document.body.dataset.ready = 'true';
   if (process.env.NODE_ENV === 'development') reloadOnBuild();
-  else keepForOffline(() => false);
+  else keepForOffline(() => unsaved.is());
   // For the browser tests, which drive the grid through the same doors as the pane.
   Object.assign(window, { workbench: { host, spreadsheet } });
 }

@@ -3,7 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { readDxf } from '../drawing/read-dxf';
 import { launchBrowser } from '../harness/browser';
-import { openWorkbench, serveWorkbench } from '../workbench/open-workbench';
+import { chooseSample, openWorkbench, serveWorkbench } from '../workbench/open-workbench';
 
 let browser: Browser;
 let page: Page;
@@ -14,7 +14,7 @@ beforeAll(async () => {
   server = await serveWorkbench();
   browser = await launchBrowser();
   ({ page, faults } = await openWorkbench(browser, server.address));
-  await page.locator('#samples').selectOption('US/cone-cut-plan.xlsx');
+  await chooseSample(page, 'US/cone-cut-plan.xlsx');
   await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Cut plan'));
 });
 
@@ -120,7 +120,7 @@ test('cautions lead to their cells', async () => {
 test('cautions are those of the workbook that is open, as it is now', async () => {
   await open('Checks');
   await page.getByRole('button', { name: 'Go to Patterns!A16' }).waitFor();
-  await page.locator('#samples').selectOption('US/water-book.xlsx');
+  await chooseSample(page, 'US/water-book.xlsx');
   await page.locator('.findings li', { hasText: 'Patterns!' }).first().waitFor({ state: 'detached' });
   // 6.5 mg/L of total ammonia at pH 8.2 and 75 °F has over 0.4 mg/L un-ionized, eight times what harms.
   await page.evaluate(() =>
@@ -146,20 +146,20 @@ test('cautions are those of the workbook that is open, as it is now', async () =
 });
 
 test('a question about one workbook is gone when another is opened, and nothing is done', async () => {
-  await page.locator('#samples').selectOption('US/water-book.xlsx');
+  await chooseSample(page, 'US/water-book.xlsx');
   await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Verdict'));
   await open('Sheets');
   await page.getByLabel('Harvest book').check();
   await page.getByRole('button', { name: 'Insert', exact: true }).click();
   await page.getByText('called Start').waitFor();
-  await page.locator('#samples').selectOption('US/cone-cut-plan.xlsx');
+  await chooseSample(page, 'US/cone-cut-plan.xlsx');
   await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Cut plan'));
   await page.getByRole('alertdialog').waitFor({ state: 'detached' });
   expect(await sheets()).not.toContain('Pulls');
 });
 
 test('a change of units in one workbook cannot be taken back in another', async () => {
-  await page.locator('#samples').selectOption('US/cone-cut-plan.xlsx');
+  await chooseSample(page, 'US/cone-cut-plan.xlsx');
   await open('Units');
   const sample = page.locator('#pane .profile');
   await expect.poll(() => sample.textContent()).toBe('US');
@@ -167,12 +167,12 @@ test('a change of units in one workbook cannot be taken back in another', async 
   await page.getByRole('button', { name: 'Change units', exact: true }).click();
   await page.getByRole('button', { name: /^Change units and convert/ }).click();
   await page.getByRole('button', { name: 'Take the last change back' }).waitFor();
-  await page.locator('#samples').selectOption('metric/cone-cut-plan.xlsx');
+  await chooseSample(page, 'metric/cone-cut-plan.xlsx');
   await page
     .getByRole('button', { name: /Take (the last change|it) back/ })
     .first()
     .waitFor({ state: 'detached' });
-  await page.locator('#samples').selectOption('US/water-book.xlsx');
+  await chooseSample(page, 'US/water-book.xlsx');
   await expect.poll(() => sample.textContent()).toBe('US');
   expect(await page.getByRole('button', { name: /Take (the last change|it) back/ }).count()).toBe(0);
 });

@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import type { Block } from '../../src/hosts/sheet-host';
 import { launchBrowser } from '../harness/browser';
-import { cells, openWorkbench, serveWorkbench } from '../workbench/open-workbench';
+import { cells, chooseSample, openWorkbench, serveWorkbench } from '../workbench/open-workbench';
 
 let browser: Browser;
 let page: Page;
@@ -13,7 +13,7 @@ beforeAll(async () => {
   server = await serveWorkbench();
   browser = await launchBrowser();
   ({ page, faults } = await openWorkbench(browser, server.address));
-  await page.locator('#samples').selectOption('US/cone-cut-plan.xlsx');
+  await chooseSample(page, 'US/cone-cut-plan.xlsx');
   await page.locator('.banner .profile', { hasText: 'US' }).waitFor();
   await page.locator('#tab-units').click();
 });

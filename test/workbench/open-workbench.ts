@@ -46,6 +46,22 @@ export async function openWorkbench(browser: Browser, address: string, dark = fa
   return { page, requests, faults };
 }
 
+/** Does what opens another workbook, and lets go of changes that are not saved. */
+export async function withoutSaving(page: Page, open: () => Promise<unknown>): Promise<void> {
+  await open();
+  const now = await page.waitForFunction(() => {
+    if (document.querySelector('dialog.asked') !== null) return 'asked';
+    return document.body.dataset.opening === undefined ? 'open' : undefined;
+  });
+  if ((await now.jsonValue()) === 'asked') await page.getByRole('button', { name: 'Open without saving' }).click();
+  await page.waitForFunction(() => document.body.dataset.opening === undefined);
+}
+
+/** Opens a sample in place of what is open, without saving that. */
+export function chooseSample(page: Page, path: string): Promise<void> {
+  return withoutSaving(page, () => page.locator('#samples').selectOption(path));
+}
+
 /** Where the middle of a cell is on the page, for the standard sizes of a blank sheet. */
 export async function cellPoint(page: Page, row: number, column: number): Promise<{ x: number; y: number }> {
   // The grid is by far the largest of the canvases; the others are those of the cell and formula editors.

@@ -11,12 +11,14 @@ import { launchBrowser } from '../harness/browser';
 import {
   cellPoint,
   cells,
+  chooseSample,
   clickCell,
   type OpenPage,
   openBlank,
   openWorkbench,
   serveWorkbench,
   shown,
+  withoutSaving,
 } from './open-workbench';
 
 const sheet = 'Sheet 1';
@@ -129,7 +131,7 @@ describe('the pane beside the grid', () => {
       ['metric/cone-cut-plan.xlsx', 'metric'],
       ['US/cone-cut-plan.xlsx', 'US'],
     ] as const) {
-      await page.locator('#samples').selectOption(sample);
+      await chooseSample(page, sample);
       await page.waitForFunction(
         ([where, wanted]) => document.querySelector(where!)?.textContent === wanted,
         ['#pane .profile', units],
@@ -217,7 +219,7 @@ describe('files', () => {
   beforeAll(async () => writeFileSync(file, await writeWorkbook(workbook)));
 
   it('of the user’s own are opened and recomputed', async () => {
-    await page.setInputFiles('#open', file);
+    await withoutSaving(page, () => page.setInputFiles('#open', file));
     await page.waitForFunction(() => document.getElementById('title')?.textContent === 'mine.xlsx');
     const block = await cells(
       page,
@@ -250,11 +252,13 @@ describe('files', () => {
 
   it('can be dropped on the page', async () => {
     const bytes = [...readFileSync(file)];
-    await page.evaluate((content) => {
-      const transfer = new DataTransfer();
-      transfer.items.add(new File([new Uint8Array(content)], 'dropped.xlsx'));
-      window.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, cancelable: true }));
-    }, bytes);
+    await withoutSaving(page, () =>
+      page.evaluate((content) => {
+        const transfer = new DataTransfer();
+        transfer.items.add(new File([new Uint8Array(content)], 'dropped.xlsx'));
+        window.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, cancelable: true }));
+      }, bytes),
+    );
     await page.waitForFunction(() => document.getElementById('title')?.textContent === 'dropped.xlsx');
   });
 
@@ -296,7 +300,7 @@ describe('files', () => {
   it('that cannot be read are refused in a sentence, and the workbook stays', async () => {
     const damaged = join(folder, 'damaged.xlsx');
     writeFileSync(damaged, 'not a workbook');
-    await page.setInputFiles('#open', damaged);
+    await withoutSaving(page, () => page.setInputFiles('#open', damaged));
     await page.getByRole('alert').getByText('not a readable .xlsx workbook').waitFor();
     expect(await page.evaluate(() => window.workbench.host.sheets())).toEqual(['Mine']);
   });
@@ -304,11 +308,11 @@ describe('files', () => {
 
 describe('a sample that cannot be opened', () => {
   it('leaves the box and the workbook as they were, and says what to do', async () => {
-    await page.locator('#samples').selectOption('US/cone-cut-plan.xlsx');
+    await chooseSample(page, 'US/cone-cut-plan.xlsx');
     await page.waitForFunction(() => document.getElementById('title')?.textContent?.includes('cone-cut-plan.xlsx'));
     const before = await page.evaluate(() => window.workbench.host.sheets());
     await page.route('**/US/water-book.json', (route) => route.abort());
-    await page.locator('#samples').selectOption('US/water-book.xlsx');
+    await chooseSample(page, 'US/water-book.xlsx');
     await page.getByRole('alert').getByText('the site does not answer').waitFor();
     await expect.poll(() => page.inputValue('#samples')).toBe('US/cone-cut-plan.xlsx');
     expect(await page.evaluate(() => window.workbench.host.sheets())).toEqual(before);

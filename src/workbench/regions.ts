@@ -1,0 +1,53 @@
+import { ILayoutService } from '@univerjs/preset-sheets-core';
+import type { Spreadsheet } from '../hosts/univer/spreadsheet';
+import { part } from './page-parts';
+
+type Region = 'bar' | 'grid' | 'pane';
+
+const order: readonly Region[] = ['bar', 'grid', 'pane'];
+
+/** Which part is in front where there is no room for both: the grid or the pane. */
+function bringForward(front: 'grid' | 'pane'): void {
+  document.body.dataset.front = front;
+  part('switch').textContent = front === 'pane' ? 'Show the sheet' : 'Show the pane';
+}
+
+/**
+ * F6 goes from the bar to the grid to the pane and round again, Shift+F6 the other way: the grid takes every other key
+ * for itself. On a narrow page, where only one of grid and pane is seen, a button changes between them.
+ */
+export function moveBetweenRegions(spreadsheet: Spreadsheet): void {
+  const layout = spreadsheet.injector.get(ILayoutService);
+  const focus: Readonly<Record<Region, () => void>> = {
+    bar: () => part('samples').focus(),
+    grid: () => {
+      bringForward('grid');
+      layout.focus();
+    },
+    pane: () => {
+      bringForward('pane');
+      part('pane').querySelector<HTMLElement>('[role=tab][aria-selected=true]')?.focus();
+    },
+  };
+  const here = (): Region =>
+    order.find((region) => region !== 'grid' && part(region).contains(document.activeElement)) ?? 'grid';
+  addEventListener(
+    'keydown',
+    (event) => {
+      if (event.key !== 'F6' || event.ctrlKey || event.altKey || event.metaKey) return;
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      // The grid would put the focus back to itself while a key is still on its way to it.
+      const step = event.shiftKey ? order.length - 1 : 1;
+      const next = order[(order.indexOf(here()) + step) % order.length];
+      if (next === undefined) return;
+      if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+      focus[next]();
+    },
+    { capture: true },
+  );
+  part('switch').addEventListener('click', () => {
+    bringForward(document.body.dataset.front === 'pane' ? 'grid' : 'pane');
+  });
+  bringForward('grid');
+}

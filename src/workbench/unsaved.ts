@@ -1,0 +1,110 @@
+import { IUndoRedoService } from '@univerjs/core';
+import type { Spreadsheet } from '../hosts/univer/spreadsheet';
+import { debounced } from '../task-pane/debounced';
+import { type Draft, type Drafts, openDrafts } from './drafts';
+import { notice, part } from './page-parts';
+
+/** Work is kept once nothing has been changed for so long, in milliseconds. */
+const quietMs = 400;
+
+/** What is open: all that a draft needs to know of it but the cells. */
+export interface OpenFile extends Pick<Draft, 'name' | 'sample' | 'file'> {
+  /** As the file was, where a draft with changes was opened. */
+  readonly base?: Draft['base'];
+}
+
+/** Knows whether the open workbook has changes that no file holds, and keeps a draft of them. */
+export class Unsaved {
+  private readonly spreadsheet: Spreadsheet;
+  private drafts: Drafts | undefined;
+  private open: OpenFile = { name: 'workbook.xlsx' };
+  private changed = false;
+  /** Whether the draft lacks the last change. */
+  private isBehind = false;
+  private readonly keepSoon = debounced(() => void this.keep(), quietMs);
+
+  constructor(spreadsheet: Spreadsheet) {
+    this.spreadsheet = spreadsheet;
+    // Whatever can be undone was done by the person; results that are computed anew are not.
+    spreadsheet.injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos, redos }) => {
+      if (undos + redos > 0) this.change();
+    });
+    addEventListener('beforeunload', (event) => {
+      if (this.changed) event.preventDefault();
+    });
+    // Phones end a page that is out of sight without asking it.
+    addEventListener('visibilitychange', () => {
+      if (document.visibilityState === 'hidden' && this.isBehind) void this.keep();
+    });
+  }
+
+  /** Drafts of pages that are gone. Where the browser keeps none, that is said once. */
+  async start(): Promise<readonly Draft[]> {
+    try {
+      this.drafts = await openDrafts();
+      return await this.drafts.left();
+    } catch {
+      notice('This browser keeps no drafts for this page: save your work often.');
+      return [];
+    }
+  }
+
+  is(): boolean {
+    return this.changed;
+  }
+
+  what(): OpenFile {
+    return this.open;
+  }
+
+  /** Another workbook is open; `isDraft` where it holds changes that no file has yet. */
+  opened(open: OpenFile, isDraft = false): void {
+    this.open = open;
+    this.changed = isDraft;
+    this.showTitle();
+    if (!isDraft) void this.drafts?.drop();
+  }
+
+  /** Takes a left draft over as this page's own, so that it is kept all the time. */
+  async takeOver(draft: Draft): Promise<void> {
+    await this.keep();
+    await this.remove(draft);
+  }
+
+  saved(): void {
+    this.changed = false;
+    this.showTitle();
+    void this.drafts?.drop();
+  }
+
+  async remove({ id }: Draft): Promise<void> {
+    await this.drafts?.remove(id);
+  }
+
+  private change(): void {
+    if (!this.changed) {
+      this.changed = true;
+      this.showTitle();
+    }
+    this.isBehind = true;
+    this.keepSoon();
+  }
+
+  private async keep(): Promise<void> {
+    if (!this.changed || this.drafts === undefined) return;
+    this.isBehind = false;
+    try {
+      const { base = this.spreadsheet.opened(), ...open } = this.open;
+      await this.drafts.keep({ ...open, base, workbook: this.spreadsheet.save() });
+      document.body.dataset.kept = String(Number(document.body.dataset.kept ?? 0) + 1);
+    } catch {
+      notice('This browser has no room for a draft of your work: save it now.');
+    }
+  }
+
+  private showTitle(): void {
+    const { name } = this.open;
+    part('title').textContent = this.changed ? `${name}, not saved` : name;
+    document.title = `${this.changed ? `${name}, not saved` : name} - Siltstead workbench`;
+  }
+}

@@ -1,0 +1,121 @@
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { launchBrowser } from '../harness/browser';
+import { cells, serveWorkbench } from './open-workbench';
+
+let browser: Browser;
+let context: BrowserContext;
+let server: Awaited<ReturnType<typeof serveWorkbench>>;
+
+beforeAll(async () => {
+  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
+  context = await browser.newContext({ viewport: { width: 1280, height: 720 }, serviceWorkers: 'block' });
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+async function openPage(): Promise<Page> {
+  const page = await context.newPage();
+  page.on('dialog', (dialog) => void dialog.accept());
+  await page.goto(`${server.address}workbench/`);
+  await page.waitForSelector('body[data-ready]');
+  return page;
+}
+
+const height = { sheet: 'Drums', row: 4, column: 6, rows: 1, columns: 1 };
+
+/** Types a cone height for the first drum and waits until it is kept. */
+async function typeHeight(page: Page, value: number): Promise<void> {
+  const before = (await page.evaluate(() => document.body.dataset.kept)) ?? '0';
+  await page.evaluate(
+    (number) => window.workbench.host.write([{ sheet: 'Drums', row: 4, column: 6, cells: [[number]] }]),
+    value,
+  );
+  await page.waitForFunction((kept) => Number(document.body.dataset.kept ?? 0) > Number(kept), before);
+}
+
+const title = (page: Page) => page.textContent('#title');
+
+test('a page that is closed, and one that is reloaded, leave their work to be opened again, each its own', async () => {
+  const [one, other] = [await openPage(), await openPage()];
+  expect(await title(one)).toBe('cone-cut-plan.xlsx');
+  await typeHeight(one, 10.25);
+  await typeHeight(other, 11.5);
+  expect(await title(one)).toBe('cone-cut-plan.xlsx, not saved');
+  expect(await one.title()).toContain('cone-cut-plan.xlsx, not saved');
+  await one.close();
+
+  await other.reload();
+  await other.waitForSelector('body[data-ready]');
+  await other.getByText('Work on cone-cut-plan.xlsx that was not saved is kept here').waitFor();
+  expect(await other.textContent('#draft')).toContain('and 1 more');
+  await other.locator('#draft-open').click();
+  await cells(other, height, ({ values }) => values[0]?.[0] === 11.5);
+  expect(await title(other)).toBe('cone-cut-plan.xlsx, not saved');
+  // The pane and the formulas go on from it: a height of 11.5 in on 18.5 in of width is steeper than 45 degrees.
+  await cells(other, { sheet: 'Patterns', row: 4, column: 1, rows: 1, columns: 1 }, ({ values }) => {
+    const [[angle] = []] = values;
+    return typeof angle === 'number' && angle > 50;
+  });
+  await other.getByText('kept here').waitFor();
+  await other.locator('#draft-delete').click();
+  await other.locator('#draft').waitFor({ state: 'hidden' });
+  await other.close();
+});
+
+test('another sample asks first, and staying keeps box, title and work', async () => {
+  const page = await openPage();
+  const bar = page.locator('#draft-delete');
+  if (await bar.isVisible()) await bar.click();
+  await typeHeight(page, 12);
+  await page.locator('#samples').selectOption('US/water-book.xlsx');
+  await page.getByRole('alertdialog', { name: /cone-cut-plan.xlsx has changes that are not saved/ }).waitFor();
+  await page.getByRole('button', { name: 'Stay here' }).click();
+  await expect.poll(() => page.inputValue('#samples')).toBe('US/cone-cut-plan.xlsx');
+  expect((await cells(page, height)).values).toEqual([[12]]);
+
+  await page.locator('#samples').selectOption('US/water-book.xlsx');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save, then open the other' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('cone-cut-plan.xlsx');
+  await expect.poll(() => title(page)).toBe('water-book.xlsx');
+  await page.reload();
+  await page.waitForSelector('body[data-ready]');
+  expect(await page.locator('#draft').isVisible()).toBe(false);
+  await page.close();
+});
+
+test('F6 goes round bar, sheet and pane, Shift+F6 back; a narrow page changes between sheet and pane', async () => {
+  const page = await openPage();
+  const where = () =>
+    page.evaluate(() => {
+      const { activeElement } = document;
+      if (document.getElementById('bar')?.contains(activeElement)) return 'bar';
+      return document.getElementById('pane')?.contains(activeElement) ? 'pane' : 'sheet';
+    });
+  await page.locator('#samples').focus();
+  const stops: string[] = [];
+  for (const key of ['F6', 'F6', 'F6', 'Shift+F6', 'Shift+F6']) {
+    await page.keyboard.press(key);
+    stops.push(await where());
+  }
+  expect(stops).toEqual(['sheet', 'pane', 'bar', 'pane', 'sheet']);
+  // The keys reach the sheet again.
+  const before = await page.evaluate(async () => (await window.workbench.host.selection()).range.row);
+  await page.keyboard.press('ArrowDown');
+  await page.waitForFunction(async (row) => (await window.workbench.host.selection()).range.row === row + 1, before);
+
+  // 1280 pixels at 200 %.
+  await page.setViewportSize({ width: 640, height: 360 });
+  expect(await page.locator('#pane').isVisible()).toBe(false);
+  expect((await page.locator('#grid').boundingBox())?.height).toBeGreaterThan(190);
+  await page.getByRole('button', { name: 'Show the pane' }).click();
+  expect(await page.locator('#pane').isVisible()).toBe(true);
+  await page.getByRole('button', { name: 'Show the sheet' }).click();
+  expect(await page.locator('#pane').isVisible()).toBe(false);
+  await page.close();
+});
