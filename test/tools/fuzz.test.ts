@@ -8,12 +8,12 @@ import { Random } from '../../src/tools/fuzz/random';
 
 /** So many of each part that a run takes some seconds; `npm run fuzz` makes all of them. */
 const counts: Readonly<Record<string, number>> = {
-  calls: 10_000,
-  ranges: 60,
-  'cut plans': 8,
-  files: 20,
-  drawings: 60,
-  'command lines': 2_000,
+  calls: 5_000,
+  ranges: 30,
+  'cut plans': 3,
+  files: 8,
+  drawings: 20,
+  'command lines': 500,
 };
 
 describe('random input', () => {

@@ -1,4 +1,5 @@
 import { readWorkbook, UnreadableWorkbook } from '../../workbooks/read-xlsx';
+import { RefusedWorkbook } from '../../workbooks/reading/file-limits';
 import type { CellData, CellScalar, WorkbookData } from '../../workbooks/workbook-model';
 import { DamagedWorkbook } from '../../workbooks/workbook-parts';
 import { writeWorkbook } from '../../workbooks/write-xlsx';
@@ -89,7 +90,8 @@ async function readDamaged(bytes: Uint8Array): Promise<void> {
   try {
     await readWorkbook(bytes);
   } catch (error) {
-    if (error instanceof UnreadableWorkbook || error instanceof DamagedWorkbook) return;
+    if (error instanceof UnreadableWorkbook || error instanceof RefusedWorkbook || error instanceof DamagedWorkbook)
+      return;
     throw error;
   }
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Aerator, airSupply, airTransfer, oxygenInAir } from '../../../src/formulas/air/air';
-import { Refusal } from '../../../src/formulas/refusal';
 import { waterOxygen } from '../../../src/formulas/water/water-oxygen';
+import { wholeRefusal } from '../whole-refusal';
 
 const aerator: Aerator = { rated: 1, temperature: 20, target: 0, elevation: 0, alpha: 1, beta: 1, salinity: 0 };
 
@@ -21,7 +21,7 @@ describe('airTransfer', () => {
   it('falls to nothing as the water fills, and cannot go past saturation', () => {
     const full = waterOxygen(20, 0, 0);
     expect(airTransfer({ ...aerator, target: full * (1 - 1e-9) })).toBeLessThan(1e-8);
-    expect(() => airTransfer({ ...aerator, target: full })).toThrow(Refusal);
+    expect(() => airTransfer({ ...aerator, target: full })).toThrow(wholeRefusal);
   });
 
   it('falls with height, salt and what the water carries', () => {

@@ -4,7 +4,7 @@ import { harvestDose, harvestGarden } from '../../../src/formulas/harvest/garden
 import { harvestLog, harvestValue, harvestWait } from '../../../src/formulas/harvest/harvest';
 import { harvestGrade, harvestNutrients } from '../../../src/formulas/harvest/nutrients';
 import { harvestSlurry, slurryDry } from '../../../src/formulas/harvest/slurry';
-import { Refusal } from '../../../src/formulas/refusal';
+import { wholeRefusal } from '../whole-refusal';
 
 /** Spreadsheet date of a calendar day. */
 const serial = (year: number, month: number, day: number): number =>
@@ -26,7 +26,7 @@ describe('nutrients', () => {
   });
 
   it('cannot be more than all of the solids', () => {
-    expect(() => harvestNutrients(1, 0.5, 0.3, 0, 'element')).toThrow(Refusal);
+    expect(() => harvestNutrients(1, 0.5, 0.3, 0, 'element')).toThrow(wholeRefusal);
   });
 });
 
@@ -100,8 +100,8 @@ describe('the garden', () => {
   });
 
   it('cannot be given for a soil that wants none, nor a dose of solids that hold nothing', () => {
-    expect(() => harvestGarden(1, { ...need, phosphateNeed: 0 })).toThrow(Refusal);
-    expect(() => harvestDose(1, 0.02, { ...need, nitrogen: 0, phosphorus: 0 })).toThrow(Refusal);
+    expect(() => harvestGarden(1, { ...need, phosphateNeed: 0 })).toThrow(wholeRefusal);
+    expect(() => harvestDose(1, 0.02, { ...need, nitrogen: 0, phosphorus: 0 })).toThrow(wholeRefusal);
   });
 });
 
@@ -156,6 +156,6 @@ describe('the log', () => {
   });
 
   it('cannot be empty', () => {
-    expect(() => harvestLog([], 0, 0, 0, 'element')).toThrow(Refusal);
+    expect(() => harvestLog([], 0, 0, 0, 'element')).toThrow(wholeRefusal);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fittingCoefficient, fittingNames, noFittings, readFittings } from '../../../src/formulas/pipe/fittings';
-import { Refusal } from '../../../src/formulas/refusal';
+import { wholeRefusal } from '../whole-refusal';
 
 describe('readFittings', () => {
   it('adds fittings listed as people list them', () => {
@@ -36,7 +36,7 @@ describe('readFittings', () => {
   });
 
   it('cannot take a word that is not in the table, and lists the words', () => {
-    expect(() => readFittings('1 flange')).toThrow(Refusal);
+    expect(() => readFittings('1 flange')).toThrow(wholeRefusal);
     expect(() => readFittings('1 flange')).toThrow(/elbow, elbow 45/);
   });
 });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { nominalName, pipeBore, pipeSize, pipeSizes } from '../../../src/formulas/pipe/pipe-sizes';
-import { Refusal } from '../../../src/formulas/refusal';
+import type { Refusal } from '../../../src/formulas/refusal';
 import { circleArea } from '../../../src/formulas/tank/tank-shape';
+import { wholeRefusal } from '../whole-refusal';
 
 /** ASTM D1785: outside diameter, least wall and its tolerance, in, schedules 40 and 80. */
 const standard = [
@@ -86,8 +87,8 @@ describe('pipeSize', () => {
   });
 
   it('cannot answer where even the widest is too narrow, or for no schedule', () => {
-    expect(() => pipeSize(10, 1, 40)).toThrow(Refusal);
-    expect(() => pipeSize(1e-3, 1, 41)).toThrow(Refusal);
+    expect(() => pipeSize(10, 1, 40)).toThrow(wholeRefusal);
+    expect(() => pipeSize(1e-3, 1, 41)).toThrow(wholeRefusal);
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { Refusal } from '../../../src/formulas/refusal';
 import { settleJar } from '../../../src/formulas/settle/settle-jar';
 import { jarOracle } from '../../oracles/jar';
+import { wholeRefusal } from '../whole-refusal';
 
 const fall = 0.3;
 
@@ -56,6 +56,6 @@ describe('settleJar', () => {
     expect(() => settleJar(fall, jar(0.2, 0.4))).toThrow(/at least three/);
     expect(() => settleJar(fall, jar(0, 0, 0, 0))).toThrow(/none of these solids settled/);
     expect(() => settleJar(fall, jar(0.8, 0.8, 0.8))).toThrow(/must rise/);
-    expect(() => settleJar(fall, jar(0.001, 0.002, 0.003, 0.004))).toThrow(Refusal);
+    expect(() => settleJar(fall, jar(0.001, 0.002, 0.003, 0.004))).toThrow(wholeRefusal);
   });
 });

@@ -10,6 +10,7 @@ import {
 import { waterDensity } from '../../../src/formulas/water/water-density';
 import { waterViscosity } from '../../../src/formulas/water/water-viscosity';
 import { dragOracle, terminalOracle } from '../../oracles/settling';
+import { wholeRefusal } from '../whole-refusal';
 
 const sizes = [1e-7, 1e-6, 1e-5, 1e-4, 3e-4, 1e-3, 3e-3, 1e-2];
 const densities = [900, 1010, 1050, 1190, 2650, 7850];
@@ -125,8 +126,8 @@ describe('settlingGrain', () => {
   });
 
   it('cannot sink what is lighter than water, nor lift what is denser', () => {
-    expect(() => settlingGrain(1e-3, 950, 20, 0)).toThrow(Refusal);
-    expect(() => settlingGrain(-1e-3, 1190, 20, 0)).toThrow(Refusal);
-    expect(() => settlingGrain(1e-3, waterDensity(20, 0), 20, 0)).toThrow(Refusal);
+    expect(() => settlingGrain(1e-3, 950, 20, 0)).toThrow(wholeRefusal);
+    expect(() => settlingGrain(-1e-3, 1190, 20, 0)).toThrow(wholeRefusal);
+    expect(() => settlingGrain(1e-3, waterDensity(20, 0), 20, 0)).toThrow(wholeRefusal);
   });
 });

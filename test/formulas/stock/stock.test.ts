@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DAY, MONTH } from '../../../src/formulas/numeric/time';
-import { Refusal } from '../../../src/formulas/refusal';
 import { stockFeed, stockGrow, stockGrowTime, stockSample } from '../../../src/formulas/stock/stock';
 import { stockSchedule } from '../../../src/formulas/stock/stock-schedule';
+import { wholeRefusal } from '../whole-refusal';
 
 const season = {
   count: 1000,
@@ -106,7 +106,7 @@ describe('a season', () => {
   });
 
   it('cannot shrink fish, grow them in ice, or fill more than 10,000 rows', () => {
-    expect(() => stockSchedule({ ...season, target: 0.005 })).toThrow(Refusal);
+    expect(() => stockSchedule({ ...season, target: 0.005 })).toThrow(wholeRefusal);
     expect(() => stockSchedule({ ...season, temperature: 0 })).toThrow(/never reach/);
     expect(() => stockSchedule({ ...season, step: 60 })).toThrow(/10,000/);
     expect(stockSchedule({ ...season, step: 0.03 * DAY }).length).toBeLessThanOrEqual(10_000);
@@ -140,7 +140,7 @@ describe('a sample', () => {
 
   it('cannot weigh less than nothing', () => {
     expect(() => stockSample([{ gross: 1, tare: 2, count: 5 }])).toThrow(/weighing 1/);
-    expect(() => stockSample([])).toThrow(Refusal);
+    expect(() => stockSample([])).toThrow(wholeRefusal);
   });
 });
 

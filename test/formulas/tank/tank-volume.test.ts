@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { Refusal } from '../../../src/formulas/refusal';
 import { tankLevel } from '../../../src/formulas/tank/tank-shape';
 import { tankDrainback, tankGirth, tankTurnover, tankVolume } from '../../../src/formulas/tank/tank-volume';
+import { wholeRefusal } from '../whole-refusal';
 
 const INCH = 0.0254;
 const GALLON = 231 * INCH ** 3;
@@ -21,7 +21,7 @@ describe('tankGirth', () => {
   });
 
   it('cannot have a wall thicker than the radius', () => {
-    expect(() => tankGirth(1, 0.2)).toThrow(Refusal);
+    expect(() => tankGirth(1, 0.2)).toThrow(wholeRefusal);
   });
 });
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { filterAlkalinity } from '../../../src/formulas/filter/nitrification';
-import { Refusal } from '../../../src/formulas/refusal';
 import { alkaliStrength, alkalis, waterBuffer, waterDose } from '../../../src/formulas/water/alkali';
 import { oxygenTime } from '../../../src/formulas/water/oxygen-time';
+import { wholeRefusal } from '../whole-refusal';
 
 describe('alkaliStrength', () => {
   it('gives the equivalents of water-treatment handbooks: hydrated lime 1.35, soda ash 0.94, baking soda 0.60', () => {
@@ -56,6 +56,6 @@ describe('oxygenTime', () => {
   });
 
   it('cannot start at the floor', () => {
-    expect(() => oxygenTime(1, 0.003, 0.003, 1e-6, 1)).toThrow(Refusal);
+    expect(() => oxygenTime(1, 0.003, 0.003, 1e-6, 1)).toThrow(wholeRefusal);
   });
 });
