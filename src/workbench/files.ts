@@ -94,7 +94,7 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<Unsaved> {
   const mayReplace = async (): Promise<boolean> => {
     await spreadsheet.current().facade.endEditingAsync(true);
     if (!unsaved.is()) return true;
-    const sentence = `${unsaved.what().name} has changes that are not saved. What shall happen to them?`;
+    const sentence = `${unsaved.what().name} has changes that are not saved. Save them first?`;
     const answer = await askInPage(sentence, ['Save, then open the other', 'Open without saving', 'Stay here']);
     if (answer === 'Save, then open the other') return attempt('Save', save);
     return answer === 'Open without saving';
