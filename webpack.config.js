@@ -46,6 +46,13 @@ function manifestFor(site) {
     .replace(/<Version>[^<]*</, `<Version>${version}.0<`);
 }
 
+/** The published figures that the tests hold the functions to, for the reference pages. */
+function publishedChecks() {
+  return filesIn(inProject('test/published'), '.ts')
+    .filter(([name]) => !/published-row|\.test\./.test(name))
+    .flatMap(([, file]) => Object.values(requireTypeScript(file, __filename)).flat());
+}
+
 /** Types are checked by tsc on its own, so that the build only leaves them out. */
 const typescript = { test: /\.ts$/, loader: 'esbuild-loader', options: { target: 'es2020' } };
 
@@ -165,6 +172,7 @@ function wholeSite(mode) {
       offline: './src/offline/register.ts',
       'service-worker': './src/offline/service-worker.ts',
       'daily/daily': './src/daily/main.ts',
+      'reference/find': './src/manual/find-in-list.ts',
     },
     module: { rules: [typescript] },
     plugins: [
@@ -174,7 +182,10 @@ function wholeSite(mode) {
         const { sampleData } = requireTypeScript('./src/tools/build/sample-data.ts', __filename);
         const samples = filesIn(inProject('sample-workbooks'), '.xlsx');
         return [
-          ...sitePages().map(([name, page]) => [name, name.endsWith('.html') ? withPolicy(page, 'own') : page]),
+          ...sitePages(publishedChecks()).map(([name, page]) => [
+            name,
+            name.endsWith('.html') ? withPolicy(page, 'own') : page,
+          ]),
           ['daily/index.html', pageAt(inProject('src/daily/index.html'), 'own')],
           ['daily/daily.css', readFileSync(inProject('src/daily/daily.css'))],
           ['site.css', readFileSync(inProject('src/manual/site.css'))],

@@ -17,7 +17,7 @@ ${topics.map((topic) => `<h2>${topic}</h2>${table(coefficients.filter((one) => o
 function table(rows: readonly Coefficient[]): string {
   const heads = ['name', 'taken', 'published range', 'what it is', 'source', 'how known'];
   const head = heads.map((title) => `<th>${title}</th>`).join('');
-  return `<table><thead><tr>${head}</tr></thead><tbody>${rows.map(line).join('\n')}</tbody></table>`;
+  return `<div class="wide" tabindex="0"><table><thead><tr>${head}</tr></thead><tbody>${rows.map(line).join('\n')}</tbody></table></div>`;
 }
 
 function line(one: Coefficient): string {

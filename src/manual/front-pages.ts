@@ -40,7 +40,7 @@ function sampleTable(): string {
     ([name, what]) =>
       `<tr><th scope="row">${what}</th>${['US', 'metric'].map((units) => `<td><a href="sample-workbooks/${units}/${name}.xlsx">${units}</a></td>`).join('')}</tr>`,
   );
-  return `<div class="wide"><table><thead><tr><th>workbook</th><th>inches, gallons</th><th>millimeters, liters</th></tr></thead><tbody>${rows.join('\n')}</tbody></table></div>`;
+  return `<div class="wide" tabindex="0"><table><thead><tr><th>workbook</th><th>inches, gallons</th><th>millimeters, liters</th></tr></thead><tbody>${rows.join('\n')}</tbody></table></div>`;
 }
 
 export function privacyPage(): string {

@@ -1,3 +1,4 @@
+import { catalogue } from '../catalogue/all';
 import type { Argument, Column, QuantityArgument } from '../catalogue/argument';
 import { coefficient } from '../catalogue/coefficients/all';
 import type { CatalogueRow, GridRow, Result } from '../catalogue/define';
@@ -13,12 +14,13 @@ import { exampleDrawing } from './example-drawings';
 import { inBothUnits } from './in-both-units';
 import { markupSafe, withCode } from './markup-safe';
 import { page } from './page';
+import { checkTable, type PublishedCheck } from './published-checks';
 
 const metric = readProfile('metric');
 const us = readProfile('US');
 
 /** One function's reference page: everything its catalogue row says, for a reader. */
-export function referencePage(row: CatalogueRow): string {
+export function referencePage(row: CatalogueRow, published: readonly PublishedCheck[] = []): string {
   const title = `SILT.${row.name}`;
   return page(
     title,
@@ -38,6 +40,8 @@ export function referencePage(row: CatalogueRow): string {
       '<h2>Example</h2>',
       `<p><code>${markupSafe(row.example.formula)}</code> gives ${/^(a|sentences)\b/.test(row.example.gives) ? markupSafe(row.example.gives) : `<code>${markupSafe(row.example.gives)}</code>`}</p>`,
       picture(row.name),
+      checkTable(row.name, published),
+      related(row),
       row.unpublished ? `<p>No published figure checks this function: ${markupSafe(row.unpublished)}</p>` : '',
       checkedText(row.name),
     ].join('\n'),
@@ -63,8 +67,21 @@ export function referenceIndex(rows: readonly CatalogueRow[]): string {
   });
   return page(
     'Function reference',
-    `<h1>Function reference</h1>\n<p><a href="figures.html">Figures behind the defaults</a>: every coefficient, with its range, source and how it is known.</p>\n<p><a href="evidence.html">What the functions are checked against</a>: ${markupSafe(evidenceTotals())}</p>\n${sections.join('\n')}`,
+    `<h1>Function reference</h1>\n<p hidden="hidden"><label>Find <input id="find" type="search" autocomplete="off"/></label> <span id="found" role="status"></span></p>\n<script src="find.js" defer="defer"></script>\n<p><a href="figures.html">Figures behind the defaults</a>: every coefficient, with its range, source and how it is known.</p>\n<p><a href="evidence.html">What the functions are checked against</a>: ${markupSafe(evidenceTotals())}</p>\n${sections.join('\n')}`,
   );
+}
+
+/** The functions that its texts name, and the others of its family. */
+function related(row: CatalogueRow): string {
+  const texts = [row.summary, ...(row.notes ?? []), row.formula ?? '', row.unpublished ?? ''].join(' ');
+  const named = new Set(texts.match(/\b[A-Z]{2,}(\.[A-Z0-9]+)+\b/g));
+  const family = `${row.name.split('.')[0]}.`;
+  const others = catalogue
+    .map(({ name }) => name)
+    .filter((name) => name !== row.name && (named.has(name) || name.startsWith(family)));
+  if (others.length === 0) return '';
+  const links = others.map((name) => `<a href="${name.toLowerCase()}.html">${name}</a>`);
+  return `<h2>Related functions</h2><p>${links.join(', ')}</p>`;
 }
 
 function picture(name: string): string {
@@ -91,7 +108,7 @@ function argumentTable(row: CatalogueRow): string {
     row.units === false
       ? ''
       : '<tr><th scope="row">units</th><td>the profile in which bare numbers are read and results are given</td><td>"metric", "US", either with exceptions such as "US, flow L/min", or the cell SiltUnits</td><td></td></tr>';
-  return `<table><thead><tr><th>name</th><th>meaning</th><th>takes</th><th>if left out</th></tr></thead><tbody>${units}${lines.join('\n')}</tbody></table>`;
+  return `<div class="wide" tabindex="0"><table><thead><tr><th>name</th><th>meaning</th><th>takes</th><th>if left out</th></tr></thead><tbody>${units}${lines.join('\n')}</tbody></table></div>`;
 }
 
 function accepts(spec: Argument): string {

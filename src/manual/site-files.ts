@@ -5,6 +5,7 @@ import { evidencePage } from './evidence/evidence-page';
 import { figuresPage } from './figures-page';
 import { frontPage, privacyPage, supportPage } from './front-pages';
 import { guidePages } from './guide/guide-pages';
+import type { PublishedCheck } from './published-checks';
 import { referenceIndex, referencePage } from './reference-page';
 
 type SiteFile = readonly [path: string, content: string];
@@ -15,7 +16,7 @@ export function siteAddressFiles(site: string): readonly SiteFile[] {
 }
 
 /** The pages of the site that are written from the catalogue and from texts of our own. */
-export function sitePages(): readonly SiteFile[] {
+export function sitePages(published: readonly PublishedCheck[]): readonly SiteFile[] {
   return [
     ['index.html', frontPage()],
     ['privacy.html', privacyPage()],
@@ -25,6 +26,6 @@ export function sitePages(): readonly SiteFile[] {
     ['reference/index.html', referenceIndex(catalogue)],
     ['reference/figures.html', figuresPage()],
     ['reference/evidence.html', evidencePage()],
-    ...catalogue.map((row) => [helpPage(row), referencePage(row)] as const),
+    ...catalogue.map((row) => [helpPage(row), referencePage(row, published)] as const),
   ];
 }

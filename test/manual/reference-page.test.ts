@@ -61,3 +61,24 @@ describe('reference pages', () => {
     }
   });
 });
+
+describe('what stands beside the contract of a function', () => {
+  const row = catalogue.find(({ name }) => name === 'CONE.ANGLE')!;
+
+  it('are published figures with ours, computed and not copied', () => {
+    const check = { source: 'a book', place: 'table 1', known: 'read' } as const;
+    const html = referencePage(row, [
+      { ...check, call: ['CONE.ANGLE', 'US', 22.5, 4, 9.25], expected: 44.9 },
+      { ...check, call: ['CONE.HEIGHT', 'US', 22.5, 4, 45], expected: 9.25 },
+    ]);
+    expect(html).toContain('<td>44.9</td><td>45</td><td>a book, table 1 (read there)</td>');
+    expect(html).not.toContain('SILT.CONE.HEIGHT(');
+    expect(referencePage(row)).not.toContain('Published figures beside ours');
+  });
+
+  it('are the functions of its family and those that its texts name, and not itself', () => {
+    const html = referencePage(row).slice(referencePage(row).indexOf('Related functions'));
+    expect(html).toContain('<a href="cone.pattern.html">CONE.PATTERN</a>');
+    expect(html).not.toContain('>CONE.ANGLE</a>');
+  });
+});

@@ -36,7 +36,7 @@ export function formulaLine(formula: string, unit = '', column = 0): string {
 export function spilledTable(formula: string): string {
   const [head = [], ...rows] = spilled(formula);
   const line = (cells: readonly unknown[], tag: 'th' | 'td') =>
-    `<tr>${cells.map((cell) => `<${tag}>${shown(cell)}</${tag}>`).join('')}</tr>`;
+    `<tr>${cells.map((cell) => `<${tag}>${shown(cell, 4)}</${tag}>`).join('')}</tr>`;
   return `<p class="call"><code>${markupSafe(formula)}</code></p>
-<div class="wide"><table><thead>${line(head, 'th')}</thead><tbody>${rows.map((row) => line(row, 'td')).join('\n')}</tbody></table></div>`;
+<div class="wide" tabindex="0"><table><thead>${line(head, 'th')}</thead><tbody>${rows.map((row) => line(row, 'td')).join('\n')}</tbody></table></div>`;
 }

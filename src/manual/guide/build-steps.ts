@@ -10,7 +10,7 @@ export const buildSteps: readonly Step[] = [
       'A settling drum works by its surface: the wider it is, the slower the water rises and the finer the solids that stay. Height gives room for the cone and for the sludge, and little else.',
       'Drums need not match. Each gets a cone of its own, which is what the rest of this guide is about.',
     ],
-    sheet: 'Open the workbook *cone-cut-plan* and type one row a drum on its sheet Drums.',
+    sheet: 'Open the workbook `cone-cut-plan` and type one row a drum on its sheet Drums.',
     calls: [
       {
         say: 'Two drums of 22 1/2 in side by side at 5 gallons a minute: how fast does the water rise?',
@@ -125,7 +125,7 @@ export const buildSteps: readonly Step[] = [
     slug: 'buy',
     title: 'Buy what it takes',
     what: 'Count bags, sheets, rivets and fittings from the same measures, and compare the sum with a settler from a shop.',
-    why: ['The workbook *materials-sheet* makes the list with packs and prices, and keeps what you type.'],
+    why: ['The workbook `materials-sheet` makes the list with packs and prices, and keeps what you type.'],
     calls: [
       {
         say: 'Rivets along a seam of 13 in, no more than 2 in apart:',

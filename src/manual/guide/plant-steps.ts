@@ -10,10 +10,10 @@ const readings = [
 
 const worksheet = `<h2>Class kit</h2>
 <p>Hand out these readings. One of them cannot be right: find it before you type it. Then find each wall angle, and say which cones let sludge slide.</p>
-<div class="wide"><table><thead><tr><th>drum</th><th>bore</th><th>drain</th><th>cone height</th><th>wall angle</th></tr></thead><tbody>${readings.map((row) => `<tr>${row.map((cell, at) => (at === 0 ? `<th scope="row">${cell}</th>` : `<td>${cell}</td>`)).join('')}<td></td></tr>`).join('\n')}</tbody></table></div>
+<div class="wide" tabindex="0"><table><thead><tr><th>drum</th><th>bore</th><th>drain</th><th>cone height</th><th>wall angle</th></tr></thead><tbody>${readings.map((row) => `<tr>${row.map((cell, at) => (at === 0 ? `<th scope="row">${cell}</th>` : `<td>${cell}</td>`)).join('')}<td></td></tr>`).join('\n')}</tbody></table></div>
 <details><summary>Answers</summary><p>Rush: a drum of 29 in would have a girth of about 91 in. The walls of the others are within a degree of 45; type them to see the decimals.</p></details>
 <h2>Leak-test log</h2>
-<div class="wide"><table><thead><tr><th>date and hour</th><th>filled to</th><th>level below the rim</th><th>drips seen</th><th>who</th></tr></thead><tbody>${'<tr><td></td><td></td><td></td><td></td><td></td></tr>'.repeat(6)}</tbody></table></div>`;
+<div class="wide" tabindex="0"><table><thead><tr><th>date and hour</th><th>filled to</th><th>level below the rim</th><th>drips seen</th><th>who</th></tr></thead><tbody>${'<tr><td></td><td></td><td></td><td></td><td></td></tr>'.repeat(6)}</tbody></table></div>`;
 
 /** From the filled bank to the first picking, and how to teach it. */
 export const plantSteps: readonly Step[] = [
@@ -22,7 +22,7 @@ export const plantSteps: readonly Step[] = [
     title: 'Decide how many fish',
     what: 'Feed decides everything: what goes in as feed comes out as solids, ammonia and carbon dioxide.',
     why: [
-      'Compare three farms side by side in the workbook *stocking-scenarios*: its last rows say which stage reaches its limit first.',
+      'Compare three farms side by side in the workbook `stocking-scenarios`: its last rows say which stage reaches its limit first.',
     ],
     calls: [
       { say: 'Dry solids from 1 kg of feed a day:', formula: '=SILT.LOAD.SOLIDS("metric",1)', unit: 'kg/d' },
@@ -84,7 +84,7 @@ export const plantSteps: readonly Step[] = [
     slug: 'daily-pull',
     title: 'Pull solids and test the water',
     what: 'Every day open the valve until the water runs clear, and write down the liters. Every week write down the water test.',
-    why: ['The workbooks *harvest-book* and *water-book* take the rows and judge them.'],
+    why: ['The workbooks `harvest-book` and `water-book` take the rows and judge them.'],
     calls: [
       {
         say: 'Un-ionized ammonia in 1 mg/L of total ammonia nitrogen at pH 8 and 25 °C:',

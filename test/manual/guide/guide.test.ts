@@ -19,7 +19,7 @@ describe('the guide', () => {
       for (const { formula, column, table } of calls) {
         const answer = table ? spilled(formula).at(-1)?.[0] : spilled(formula)[0]?.[column ?? 0];
         expect(answer, formula).not.toBe('');
-        expect(html).toContain(table ? shown(answer) : `<strong>${shown(answer)}`);
+        expect(html).toContain(table ? shown(answer, 4) : `<strong>${shown(answer)}`);
       }
     }
   });

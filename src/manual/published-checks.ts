@@ -1,0 +1,64 @@
+import { catalogue } from '../catalogue/all';
+import { adapt } from '../functions/adapter';
+import { markupSafe } from './markup-safe';
+
+/** A published figure and the call that should reproduce it, as the tests hold them. */
+export interface PublishedCheck {
+  readonly call: readonly [name: string, ...args: readonly unknown[]];
+  /** Row (counted, or what stands first in it) and column of a spilled result. */
+  readonly cell?: readonly [row: number | string, column: number];
+  readonly expected: number | string;
+  readonly source: string;
+  readonly place: string;
+  readonly known: 'read' | 'computed' | 'memory' | 'common practice';
+  readonly disagrees?: string;
+}
+
+const known: Readonly<Record<PublishedCheck['known'], string>> = {
+  read: 'read there',
+  computed: 'computed with it',
+  memory: 'from memory',
+  'common practice': 'common practice, no source',
+};
+
+const functions = new Map(
+  catalogue.map((row) => [row.name, adapt(row, (code, message) => `${code} ${message}`)] as const),
+);
+
+const mostShown = 12;
+
+/** The published figures of a function with ours beside them; nothing where there are none. */
+export function checkTable(name: string, checks: readonly PublishedCheck[]): string {
+  const own = checks.filter(({ call }) => call[0] === name);
+  if (own.length === 0) return '';
+  const rows = own.slice(0, mostShown).map((check) => {
+    const cells = [typed(check.call), figure(check.expected), figure(ours(check)), sourceOf(check)];
+    return `<tr>${cells.map((cell, at) => (at === 0 ? `<td><code>${markupSafe(cell)}</code></td>` : `<td>${markupSafe(cell)}</td>`)).join('')}</tr>`;
+  });
+  const more = own.length > mostShown ? `<p>The tests hold ${own.length - mostShown} more.</p>` : '';
+  return `<h2>Published figures beside ours</h2>
+<div class="wide" tabindex="0"><table><thead><tr><th>call</th><th>published</th><th>ours</th><th>where</th></tr></thead><tbody>${rows.join('\n')}</tbody></table></div>${more}`;
+}
+
+function ours({ call, cell: [line, column] = [0, 0] }: PublishedCheck): unknown {
+  const [name, ...values] = call;
+  const block = functions.get(name)?.(...values) ?? [];
+  const row = typeof line === 'number' ? block[line] : block.find(([first]) => first === line);
+  return row?.[column];
+}
+
+function figure(value: unknown): string {
+  return typeof value === 'number' ? String(Number(value.toPrecision(6))) : String(value);
+}
+
+function typed([name, ...values]: PublishedCheck['call']): string {
+  const argument = (value: unknown): string => {
+    if (Array.isArray(value)) return value.length > 3 ? '{…}' : `{${value.map(argument).join(';')}}`;
+    return typeof value === 'string' ? `"${value}"` : String(value ?? '');
+  };
+  return `SILT.${name}(${values.map(argument).join(',')})`;
+}
+
+function sourceOf({ source, place, known: how, disagrees }: PublishedCheck): string {
+  return `${source}, ${place} (${known[how]})${disagrees === undefined ? '' : `. Differs: ${disagrees}`}`;
+}

@@ -1,0 +1,92 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type RunningServer, serveSite } from '../../src/command-line/serve-site';
+import { launchBrowser } from '../harness/browser';
+import { axeFindings } from '../task-pane/axe';
+
+let browser: Browser;
+let server: RunningServer;
+
+beforeAll(async () => {
+  [browser, server] = await Promise.all([launchBrowser(), serveSite({ folder: 'dist', port: 4730, morePorts: 20 })]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+const pages = [
+  '',
+  'guide/',
+  'guide/pattern.html',
+  'guide/teach.html',
+  'reference/',
+  'reference/cone.pattern.html',
+  'daily/',
+];
+
+describe.each(['light', 'dark'] as const)('in %s, 320 pixels wide', (colorScheme) => {
+  test.each(pages)('/%s has nothing that axe finds, and no sideways scrolling', async (path) => {
+    const context = await browser.newContext({
+      viewport: { width: 320, height: 700 },
+      colorScheme,
+      serviceWorkers: 'block',
+    });
+    const page = await context.newPage();
+    await page.goto(server.address + path);
+    expect(await axeFindings(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    await context.close();
+  });
+});
+
+test('the list of functions shows those that have every typed word', async () => {
+  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const page = await context.newPage();
+  await page.goto(`${server.address}reference/`);
+  await page.fill('#find', 'un-ionized ammonia');
+  await page.getByRole('link', { name: 'SILT.WATER.AMMONIA' }).waitFor();
+  expect(await page.getByRole('link', { name: 'SILT.CONE.PATTERN' }).isVisible()).toBe(false);
+  await context.close();
+});
+
+test('the daily page keeps entries over a restart, and says what is wrong at once', async () => {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block' });
+  const page = await context.newPage();
+  await page.goto(`${server.address}daily/`);
+  await page.selectOption('#species', 'rainbow trout');
+  for (const [reading, value] of [
+    ['temperature', '25'],
+    ['ph', '8.2'],
+    ['ammonia', '6.5'],
+  ] as const)
+    await page.fill(`#${reading}`, value);
+  await page.getByRole('button', { name: 'Judge and keep the test' }).click();
+  await page.getByText('ammonia too high. Stop feeding').first().waitFor();
+  const again = await context.newPage();
+  await page.close();
+  await again.goto(`${server.address}daily/`);
+  expect(await again.textContent('#entries')).toContain('Ammonia (as N) 6.5');
+  expect(await again.inputValue('#species')).toBe('rainbow trout');
+  await context.close();
+});
+
+test('the daily page says so where the browser keeps nothing, and still gives the file', async () => {
+  const context = await browser.newContext({ serviceWorkers: 'block', acceptDownloads: true });
+  await context.addInitScript(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  const page = await context.newPage();
+  await page.goto(`${server.address}daily/`);
+  await page.fill('#volume', '15');
+  await page.getByRole('button', { name: 'Keep the pull' }).click();
+  await page.getByText('This browser keeps nothing').waitFor();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save all to a file' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('siltstead-daily.json');
+  await context.close();
+});
