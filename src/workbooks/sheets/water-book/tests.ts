@@ -129,7 +129,7 @@ function chart(title: string, place: string, letters: readonly string[], more: P
 
 /** The weekly tests, and what of each ammonia reading is un-ionized. */
 export function testsSheet(profile: ReadyProfile): SheetData {
-  const widths = [11, 12, 6, 9, 8, 8, 8, 10, 10, 10, 22];
+  const widths = [11, 13, 6, 9, 8, 8, 8, 10, 10, 10, 22];
   const draft = framed({
     name: 'Tests',
     title: 'Weekly water tests',
