@@ -9,11 +9,11 @@ export interface Chore {
 export const usualChores: readonly Chore[] = [
   { name: 'Pull solids', every: 1, why: 'until the water runs clear; write down the volume' },
   { name: 'Test the water', every: 7, why: 'temperature, pH, ammonia, nitrite, nitrate, oxygen, alkalinity' },
-  { name: 'Change a pad', every: 7, why: 'in turn, never all at once; your plan names the interval' },
-  { name: 'Add alkali', every: 7, why: 'dissolved first and slowly, by what the water test asks for' },
-  { name: 'Look over drums, stand and valves', every: 30, why: 'drips, cracks, a stand that leans' },
-  { name: 'Try the backup air', every: 30, why: 'switch off the pump in daylight and look at the clock' },
-  { name: 'Clean out a plant bed', every: 90, why: 'one at a time; your plan names the interval' },
+  { name: 'Change a pad', every: 7, why: 'in turn, never all at once; your plan gives the interval' },
+  { name: 'Add alkali', every: 7, why: 'dissolved first and slowly, as much as the water test shows is needed' },
+  { name: 'Check drums, stand and valves', every: 30, why: 'drips, cracks, a stand that leans' },
+  { name: 'Test the backup air', every: 30, why: 'switch off the pump in daylight and time it' },
+  { name: 'Clean out a plant bed', every: 90, why: 'one at a time; your plan gives the interval' },
 ];
 
 const dayMs = 86_400_000;

@@ -53,7 +53,7 @@ export function entriesOf(text: string): readonly Entry[] {
   }
   const entries = typeof file === 'object' && file !== null && 'entries' in file ? file.entries : undefined;
   if (!Array.isArray(entries) || !entries.every(isEntry)) {
-    throw new Error('This is not a file of the daily page; pick one that it has saved.');
+    throw new Error('This file was not saved by the daily page; choose one that was.');
   }
   return entries;
 }

@@ -49,8 +49,8 @@ function add(entry: Entry, ...sentences: readonly string[]): void {
   say(
     ...sentences,
     isKept
-      ? 'Kept on this device.'
-      : 'This browser keeps nothing (a private window, or its storage is full). Save the file below before you leave.',
+      ? 'Saved on this device.'
+      : 'This browser saves nothing (a private window, or its storage is full). Save the file below before you leave.',
   );
   list();
 }
@@ -138,7 +138,7 @@ function start(): void {
     if (readings.every((reading) => values[reading] === '')) return say('Type at least one reading.');
     const { units, species: fish } = settings();
     const wrong = wrongWith(units, fish, values);
-    const verdict = wrong.length === 0 ? ['Nothing that was measured is outside its limits.'] : wrong;
+    const verdict = wrong.length === 0 ? ['All readings are within their limits.'] : wrong;
     add({ kind: 'test', id: crypto.randomUUID(), date: input('test-date').value, values }, ...verdict);
     part('said').scrollIntoView();
   });
@@ -152,7 +152,7 @@ function start(): void {
       const before = entries.length;
       entries = merged(entries, entriesOf(await file.text()));
       keep(entries);
-      say(`${entries.length - before} new entries; the others were here already.`);
+      say(`${entries.length - before} new entries; the others were already here.`);
       list();
     } catch (error) {
       say(error instanceof Error ? error.message : String(error));

@@ -8,7 +8,7 @@ import { createMessages, sentenceOf } from './messages';
 import { sentenceIn } from './user-error';
 import { createWork } from './work';
 
-const nothing = 'This page draws what the Siltstead task pane hands over; open it from there.';
+const nothing = 'This page shows a drawing from the Siltstead task pane; open it from there.';
 const mostShown = 50;
 
 async function show(place: HTMLElement): Promise<void> {

@@ -68,14 +68,10 @@ function build(context: PaneContext): ViewPart {
       replace(count, found.length === 1 ? '1 function found' : `${found.length} functions found`);
       replace(list, make('ul', { class: 'plain-list' }, ...found.map(item)));
     } else {
-      replace(count, 'nothing found');
+      replace(count, 'no functions found');
       replace(
         list,
-        make(
-          'p',
-          { class: 'faint' },
-          'Nothing is found for these words; try others, or clear them to see every stage.',
-        ),
+        make('p', { class: 'faint' }, 'No function matches these words; try others, or clear them to see every stage.'),
       );
     }
   };

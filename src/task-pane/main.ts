@@ -5,7 +5,7 @@ import { make, replace } from './dom';
 import { mountPane, type Pane } from './pane';
 
 const aloneSentence =
-  'This page stands on its own, without a spreadsheet beside it: functions can be looked up and computed here; whatever reads or changes a sheet needs Excel.';
+  'This page has no spreadsheet beside it: you can look up and calculate functions here; reading or changing a sheet needs Excel.';
 
 /** How long the page waits for Excel before it shows itself without; Excel that comes later is taken up all the same. */
 const patienceMs = 1500;

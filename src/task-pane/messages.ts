@@ -112,5 +112,5 @@ function askIn(place: HTMLElement, { sentence, answers }: Question): Asked {
 export function sentenceOf(error: unknown): string {
   if (error instanceof HostError) return error.message;
   const detail = error instanceof Error ? error.message : String(error);
-  return `This is a fault in Siltstead, please report it: ${detail.slice(0, 150)}`;
+  return `This is an error in Siltstead; please report it: ${detail.slice(0, 150)}`;
 }

@@ -19,7 +19,7 @@ function build(context: PaneContext): ViewPart {
   if (host === undefined) {
     replace(
       status,
-      'Put the text below first in a formula, as =SILT.WATER.DENSITY("US", 68); a workbook keeps it in a cell of its own.',
+      'Use the text below as the first argument of a formula, such as =SILT.WATER.DENSITY("US", 68); a workbook keeps it in its own cell.',
     );
     return { element: make('div', {}, make('h2', {}, 'Units'), status, picker.element) };
   }

@@ -35,7 +35,7 @@ export function createWork(say: Notify): WorkPlace {
   let running: string | undefined;
   const work: Work = async (title, job) => {
     if (running !== undefined) {
-      say('note', `${running} is still under way; wait for it or stop it, then try again.`);
+      say('note', `${running} is still running; wait for it or stop it, then try again.`);
       return undefined;
     }
     running = title;

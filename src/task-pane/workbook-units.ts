@@ -41,7 +41,7 @@ export async function readWorkbookUnits(host: SheetHost): Promise<WorkbookUnits>
 async function readCell(host: SheetHost, refersTo: string): Promise<UnitsCell> {
   const place = oneCell(refersTo);
   if (place === undefined) {
-    const fault = `the name stands for ${refersTo}, not for one cell`;
+    const fault = `the name refers to ${refersTo}, not to one cell`;
     return { refersTo, place, text: '', isWorkedOut: false, profile: undefined, fault };
   }
   const { values, formulas } = await host.read(place);

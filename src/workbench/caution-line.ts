@@ -18,7 +18,7 @@ export function showCautionLine(host: SheetHost, cautions: CautionWatch, openChe
     before = said;
     line.dataset.tone = worst?.tone ?? 'none';
     if (worst === undefined) {
-      replace(line, fault ?? (isCurrent ? 'No caution in this workbook.' : 'Looking through the workbook…'));
+      replace(line, fault ?? (isCurrent ? 'No cautions in this workbook.' : 'Checking the workbook…'));
       return;
     }
     const { about, sentence, tone, spots } = worst;

@@ -48,7 +48,8 @@ function siteFile(path: string): string {
 /** The very pane that Excel shows, open on the drawings, with the functions that the script has left in its library. */
 function showPane(host: SheetHost): Pane {
   const { siltstead: functionLibrary } = globalThis as FunctionLibraryHolder;
-  if (functionLibrary === undefined) throw new Error('functions.js has not said what the pane needs; build it again');
+  if (functionLibrary === undefined)
+    throw new Error('functions.js does not hold the function library; build the site again');
   const pane = mountPane(part('pane'), { host, functionLibrary, page: siteFile });
   pane.show('drawings');
   return pane;

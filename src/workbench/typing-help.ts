@@ -37,6 +37,6 @@ export function typingHelp(typed: string, functions: ReadonlyMap<string, HostFun
   const { parameters, description } = fn.metadata;
   const parameter = parameters[place.argument];
   if (parameter === undefined) return `${fn.fullName}: ${description ?? ''}`;
-  const may = parameter.optional === true ? ', may be left out' : '';
+  const may = parameter.optional === true ? ', optional' : '';
   return `${parameter.name} (${place.argument + 1} of ${parameters.length}${may}): ${parameter.description ?? ''}`;
 }

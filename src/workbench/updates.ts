@@ -16,18 +16,18 @@ export function keepForOffline(isUnsaved: () => boolean): void {
 
 function offer(workbox: Workbox, isUnsaved: () => boolean): void {
   const [bar, text, button] = [part('update'), part('update-text'), part('update-now')];
-  text.textContent = 'A new version of Siltstead is ready. Your work stays as it is until you change over.';
+  text.textContent = 'A new version of Siltstead is ready. Your work stays as it is until you update.';
   bar.hidden = false;
   button.onclick = async () => {
     if (isUnsaved()) {
-      text.textContent = 'Save your work first; then press Change over again.';
+      text.textContent = 'Save your work first; then press Update now again.';
       return;
     }
     const waiting = (await navigator.serviceWorker.getRegistration())?.waiting;
     const reply: UpdateReply = waiting ? await messageSW(waiting, updateRequest) : 'updating';
     if (reply === 'updating') return;
     text.textContent =
-      'Another page of the workbench is open. Save your work there and close it; then press Change over again.';
+      'Another page of the workbench is open. Save your work there and close it; then press Update now again.';
   };
   workbox.addEventListener('controlling', () => location.reload());
 }

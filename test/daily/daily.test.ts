@@ -28,7 +28,7 @@ describe('entries', () => {
   test.each(['', 'no file', '{}', '{"entries":[{"kind":"pull"}]}', '{"entries":[{"id":"a","date":"today"}]}'])(
     'are not taken out of %j',
     (text) => {
-      expect(() => entriesOf(text)).toThrow('not a file of the daily page');
+      expect(() => entriesOf(text)).toThrow('not saved by the daily page');
     },
   );
 

@@ -84,10 +84,10 @@ test('cells are taken from the selection, read live, and stand in the formula th
   await open({ B5: 22.5, B6: 21.75, C5: 4, D5: 9.25 });
   await form('CONE.PATTERN');
   await choose('B5:B6');
-  await press('Take the selected cells for top');
+  await press('Use the selected cells for top');
   expect(await field('top').inputValue()).toBe('=Farm!B5:B6');
   await choose('C5');
-  await press('Take the selected cells for bottom');
+  await press('Use the selected cells for bottom');
   await field('height').fill('=D5');
   await answer().getByRole('cell', { name: '45', exact: true }).waitFor();
   await page.evaluate(() => window.paneTest.host.change('Farm', 'B5', 20));
@@ -108,7 +108,7 @@ test('what stands in the way is asked about, and a formula never reads its own c
   await answer().getByText('slant').waitFor();
   await press('Insert at Farm!A1');
   await page
-    .getByRole('alertdialog', { name: /Something stands in A1 already/ })
+    .getByRole('alertdialog', { name: /A1 is not empty: overwrite it/ })
     .getByRole('button', { name: 'Leave the cells' })
     .click();
   expect(await at('A1')).toEqual(['note']);
@@ -183,7 +183,7 @@ test('every function has a form that opens', async () => {
 
 test('on its own, without a spreadsheet, the page finds functions and computes', async () => {
   await page.evaluate(() => window.paneTest.openAlone());
-  await page.getByText('This page stands on its own').waitFor();
+  await page.getByText('This page has no spreadsheet beside it').waitFor();
   await page.getByRole('tab', { name: 'Units' }).click();
   await page.getByRole('radio', { name: /^US/ }).check();
   await page.getByText('As text: US').waitFor();

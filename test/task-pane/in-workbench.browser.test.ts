@@ -87,7 +87,7 @@ test('ready-made sheets go in beside those that are there, and every formula in 
   await open('Sheets');
   await page.getByLabel('Stocking scenarios').check();
   await page.getByRole('button', { name: 'Insert' }).click();
-  await page.getByRole('button', { name: 'Keep both, the new as Start 2' }).click();
+  await page.getByRole('button', { name: 'Keep both; name the new Start 2' }).click();
   await page.getByText(/Stocking scenarios: \d sheets inserted\./).waitFor();
   expect(await sheets()).toEqual(expect.arrayContaining(['Start', 'Drums', 'Start 2', 'Scenarios', 'Compare']));
   await page.waitForFunction(async () => {
@@ -166,7 +166,7 @@ test('a change of units in one workbook cannot be taken back in another', async 
   await page.getByRole('radio', { name: /^Metric/ }).check();
   await page.getByRole('button', { name: 'Change units', exact: true }).click();
   await page.getByRole('button', { name: /^Change units and convert/ }).click();
-  await page.getByRole('button', { name: 'Take the last change back' }).waitFor();
+  await page.getByRole('button', { name: 'Undo the last change' }).waitFor();
   await chooseSample(page, 'metric/cone-cut-plan.xlsx');
   await page
     .getByRole('button', { name: /Take (the last change|it) back/ })

@@ -44,7 +44,11 @@ window.paneTest = {
   },
   openAlone() {
     this.pane.close();
-    this.pane = mountPane(root, { host: undefined, functionLibrary, standing: 'This page stands on its own.' });
+    this.pane = mountPane(root, {
+      host: undefined,
+      functionLibrary,
+      standing: 'This page has no spreadsheet beside it.',
+    });
   },
   call(name, ...values) {
     const row = functionLibrary.catalogue.find((one) => one.name === name)!;

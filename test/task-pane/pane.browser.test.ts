@@ -38,7 +38,7 @@ async function openFarm(options: BrowserContextOptions): Promise<{ page: Page; c
 
 /** The states that the pane is looked at in: each brings the page there. */
 const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
-  'the units': (page) => page.getByText('Exceptions, kind by kind').click(),
+  'the units': (page) => page.getByText('Exceptions by kind').click(),
   'the typed numbers': async (page) => {
     await page.getByRole('radio', { name: /^Metric/ }).check();
     await page.getByRole('button', { name: 'Change units' }).click();
@@ -56,7 +56,7 @@ const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   'a form with an answer': async (page) => {
     await page.getByRole('searchbox').fill('CONE.PATTERN');
     await page.locator('[data-function="CONE.PATTERN"]').click();
-    await page.getByText('5 more that may be left out').click();
+    await page.getByText('5 optional arguments').click();
     for (const [name, text] of [
       ['top', '22.5 in'],
       ['bottom', '4 in'],

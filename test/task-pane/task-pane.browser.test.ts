@@ -59,7 +59,7 @@ test('the page asks nobody but its own site and Excel’s library', () => {
 });
 
 test('outside Excel the pane says where it is, and stays usable', async () => {
-  await page.getByText('This page stands on its own, without a spreadsheet beside it').waitFor();
+  await page.getByText('This page has no spreadsheet beside it').waitFor();
   await page.getByRole('tab', { name: 'Functions' }).click();
   await page.getByRole('searchbox').fill('density of water');
   await page.locator('[data-function="WATER.DENSITY"]').click();

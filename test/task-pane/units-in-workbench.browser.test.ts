@@ -45,7 +45,7 @@ test('a sample in US units is converted whole: what was typed and what comes of 
   await page.getByRole('radio', { name: /^Metric/ }).check();
   await press('Change units');
   await page.getByRole('heading', { name: 'Typed numbers' }).waitFor();
-  expect(await page.getByRole('heading', { name: /Left alone|by hand/ }).count()).toBe(0);
+  expect(await page.getByRole('heading', { name: /Not converted|by hand/ }).count()).toBe(0);
   await press(/^Change units and convert \d+$/);
   await said('cells were converted');
   await cells(page, typed, near([21.75 * 25.4]));
@@ -56,7 +56,7 @@ test('a sample in US units is converted whole: what was typed and what comes of 
 });
 
 test('the pane takes it back, and the grid is as it was', async () => {
-  await press('Take it back');
+  await page.locator('.message').getByRole('button', { name: 'Undo' }).click();
   await said('as they were before');
   await cells(page, typed, near([21.75]));
   await cells(page, slant, near(before));

@@ -49,8 +49,8 @@ const said = (text: string | RegExp) => page.locator('.message', { hasText: text
 test('the units come into a workbook that has none, in a cell that everyone sees', async () => {
   await open({}, null, {});
   await page.getByRole('radio', { name: /^US/ }).check();
-  await press('Put the units into this workbook');
-  await said('The sheet Silt units is in the workbook');
+  await press('Add units to this workbook');
+  await said('The sheet Silt units was added');
   expect(await at('Silt units', 'B4', 'B5', 'A7')).toEqual(['US', 'US', '=SILT.UNIT.LIST(SiltUnits,TRUE)']);
   const names = await page.evaluate(() => window.paneTest.host.names());
   expect(Object.fromEntries(names.map(({ name, refersTo }) => [name, refersTo]))).toEqual(unitsNames);
@@ -70,7 +70,7 @@ test('a change of units lists what was typed, converts it in one step, and is ta
   expect(await at('Farm', 'B5', 'C5', 'D5')).toEqual([571.5, 101.6, '9 1/4 in']);
   expect(await at('Silt units', 'B4', 'B5')).toEqual(['metric', 'metric']);
   expect(await steps()).toBe(1);
-  await press('Take it back');
+  await page.locator('.message').getByRole('button', { name: 'Undo' }).click();
   await said('as they were before');
   expect(await at('Farm', 'B5', 'C5')).toEqual([22.5, 4]);
   expect(await at('Silt units', 'B4', 'B5')).toEqual(['US', 'US']);
@@ -130,14 +130,14 @@ test('units may change alone; then the typed numbers are cautioned about until s
   await press('Change units only');
   await page.locator('.caution').waitFor();
   expect(await at('Farm', 'B5')).toEqual([22.5]);
-  await press('They are right as they are');
+  await press('They are correct');
   await expect.poll(() => page.locator('.caution').count()).toBe(0);
   expect(await at('Silt units', 'B4', 'B5')).toEqual(['metric', 'metric']);
 });
 
 test('exceptions are chosen kind by kind and stand in the cell as text', async () => {
   await open({ B5: 10, C5: 20, E5: '=SILT.SETTLE.OVERFLOW(SiltUnits,B5,C5)' });
-  await page.getByText('Exceptions, kind by kind').click();
+  await page.getByText('Exceptions by kind').click();
   await page.getByLabel('flow', { exact: true }).selectOption('L/min');
   await press('Change units');
   await press(/convert 1/);
@@ -148,11 +148,11 @@ test('exceptions are chosen kind by kind and stand in the cell as text', async (
 
 test('a name that the workbook uses for something else is only taken over when told to', async () => {
   await open({ A1: 7 }, null, { SiltUnits: 'Farm!$A$1' });
-  await press('Put the units into this workbook');
-  const question = page.getByRole('alertdialog', { name: /SiltUnits stands for Farm!\$A\$1/ });
+  await press('Add units to this workbook');
+  const question = page.getByRole('alertdialog', { name: /SiltUnits refers to Farm!\$A\$1/ });
   await question.getByRole('button', { name: 'Leave it' }).click();
   expect(await page.evaluate(() => window.paneTest.host.sheets())).toEqual(['Farm']);
-  await press('Put the units into this workbook');
+  await press('Add units to this workbook');
   await question.getByRole('button', { name: 'Use it for the units' }).click();
   await said('is in the workbook');
   const names = await page.evaluate(() => window.paneTest.host.names());
@@ -161,7 +161,7 @@ test('a name that the workbook uses for something else is only taken over when t
 
 test('another sheet of that name is left alone', async () => {
   await open({ A1: 7 }, { A1: 'my own list' }, {});
-  await press('Put the units into this workbook');
+  await press('Add units to this workbook');
   await said('rename it, then set the units again');
   expect(await at('Silt units', 'A1', 'B4')).toEqual(['my own list', '']);
 });
@@ -227,7 +227,7 @@ test('the whole change goes by keyboard alone, with the focus seen at every stop
   await page.keyboard.press('ArrowUp');
   await tab();
   await tab();
-  expect(stops.slice(1)).toEqual(['Exceptions, kind by kind', 'Change units']);
+  expect(stops.slice(1)).toEqual(['Exceptions by kind', 'Change units']);
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { name: 'Typed numbers' }).waitFor();
   await tab();

@@ -69,7 +69,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
       const [sought] = part.arguments as readonly (Part | null)[];
       const origins = sought ? await originsOrNone(sought, scope, around) : undefined;
       const spots = await typedAll(atPlace(origins, { down: 0, across: 0 }));
-      const reason = 'It is not in the list that it is looked up in; choose one of the list.';
+      const reason = 'It is not in the list; choose a value from the list.';
       return spots.length === 0 ? undefined : { spots, isTyped: true, reason, at: cell };
     }
     for (const [child, inner] of childrenOf(part, scope)) {

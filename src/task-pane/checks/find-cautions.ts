@@ -253,8 +253,8 @@ function readerOf(blocks: readonly Block[]): Surroundings['host'] {
 const waiting = new Set(['#BUSY!', '#GETTING_DATA', '#CONNECT!']);
 
 const known: Readonly<Record<string, string>> = {
-  '#NAME?': 'the functions were not there when this was entered; press Re-enter SILT formulas in Functions.',
+  '#NAME?': 'Siltstead was not loaded when this was entered; press Re-enter SILT formulas in Functions.',
   '#SPILL!': 'other cells block the answer; clear the cells below and to the right.',
-  '#REF!': 'it refers to cells that are gone; refer to others.',
+  '#REF!': 'it refers to cells that no longer exist; refer to other cells.',
   '#CALC!': 'a formula around it finds no rows; check that its rows are filled in.',
 };

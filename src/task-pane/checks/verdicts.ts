@@ -58,7 +58,7 @@ function worthMeasuring(lines: Lines): readonly Verdict[] {
   });
   return explaining.slice(0, mostWorth).map(({ row, name, share }) => ({
     row,
-    sentence: `Worth measuring on your own farm: ${name}. Alone it explains ${Math.round(100 * share)} % of what is not known about the result.`,
+    sentence: `Worth measuring on your own farm: ${name}. Alone it explains ${Math.round(100 * share)} % of the uncertainty of the result.`,
     rank: 1,
   }));
 }
@@ -66,7 +66,7 @@ function worthMeasuring(lines: Lines): readonly Verdict[] {
 function missingPrices(lines: Lines): readonly Verdict[] {
   return lines.flatMap((line, row) => {
     if (!line.includes('no price')) return [];
-    return [{ row, sentence: `${line[0]}: no price, so the total is without it.`, rank: 2 }];
+    return [{ row, sentence: `${line[0]}: no price, so the total leaves it out.`, rank: 2 }];
   });
 }
 

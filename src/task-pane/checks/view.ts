@@ -19,10 +19,10 @@ function build(context: PaneContext): ViewPart {
   const { host, cautions } = context;
   const summary = make('p', { role: 'status' });
   const list = make('ul', { class: 'findings' });
-  const again = makeButton('Look again', () => cautions.lookAgain());
+  const again = makeButton('Check again', () => cautions.lookAgain());
 
   const show = ({ isCurrent, findings, fault }: Cautions): void => {
-    replace(summary, isCurrent ? (fault ?? wordCount(findings.length)) : 'Looking through the workbook…');
+    replace(summary, isCurrent ? (fault ?? wordCount(findings.length)) : 'Checking the workbook…');
     list.classList.toggle('outdated', !isCurrent);
     if (host === undefined) return;
     // What has not changed stays as it is, so that the focus does not get lost at every edit.
@@ -34,7 +34,7 @@ function build(context: PaneContext): ViewPart {
 
   const workbook =
     host === undefined
-      ? [make('p', {}, 'There is no workbook here to look through.')]
+      ? [make('p', {}, 'There is no workbook here to check.')]
       : [summary, list, make('div', { class: 'buttons' }, again)];
   let stop: (() => void) | undefined;
   return {
@@ -43,7 +43,7 @@ function build(context: PaneContext): ViewPart {
       { class: 'checks' },
       make('h2', {}, 'Checks'),
       ...workbook,
-      make('h2', {}, 'What can hurt'),
+      make('h2', {}, 'Work safely'),
       make(
         'dl',
         { class: 'safety' },
@@ -58,7 +58,7 @@ function build(context: PaneContext): ViewPart {
 }
 
 function wordCount(count: number): string {
-  if (count === 0) return 'The functions of this workbook give no caution.';
+  if (count === 0) return 'No cautions in this workbook.';
   const shown = count > mostFindings ? `; the first ${mostFindings} are shown` : '';
   return `${count === 1 ? 'One thing' : `${count} things`} to look at in this workbook${shown}.`;
 }
@@ -81,12 +81,12 @@ function item({ tone, about, sentence, spots, spoils }: Finding, host: SheetHost
   );
 }
 
-/** `It spoils 5 cells: Patterns!B6, Base mix!B6 and 3 more.` */
+/** `It affects 5 cells: Patterns!B6, Base mix!B6 and 3 more.` */
 function spoiled(spoils: readonly Spot[]): string {
   const [first, second] = spoils.map(placeOf);
-  if (spoils.length === 1) return `It spoils ${first}.`;
+  if (spoils.length === 1) return `It affects ${first}.`;
   const rest = spoils.length - 2;
-  return `It spoils ${spoils.length} cells: ${first}${rest > 0 ? `, ${second} and ${rest} more` : ` and ${second}`}.`;
+  return `It affects ${spoils.length} cells: ${first}${rest > 0 ? `, ${second} and ${rest} more` : ` and ${second}`}.`;
 }
 
 export function placeOf({ sheet, row, column }: Spot): string {

@@ -39,7 +39,7 @@ export function newValue(value: CellScalar, kind: Kind, from: Profile, to: Profi
   }
   const after = readUnder(to, kind, plain);
   if (after === before) return 'same';
-  if (plain !== value) return { fault: `${value} says what it is measured as but not its unit` };
+  if (plain !== value) return { fault: `${value} has no unit` };
   return { value: toProfile(to, kind, before) };
 }
 

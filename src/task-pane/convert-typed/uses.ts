@@ -67,7 +67,7 @@ function visitCall(name: string, given: readonly (Part | null)[], scope: Scope, 
   const follows = row !== undefined && row.units !== false && first ? units.follows(first, scope) : 'no';
   if (row === undefined || follows !== 'yes') {
     // Read in units that stay as they are, so that a change would be wrong here.
-    if (follows === 'worked') walk.leave(scope.home, `the units of SILT.${name} are worked out from SiltUnits`);
+    if (follows === 'worked') walk.leave(scope.home, `the units of SILT.${name} are calculated from SiltUnits`);
     for (const part of given) if (part) walk.start(part, other, scope);
     return;
   }

@@ -105,7 +105,7 @@ export class Walk {
       const target = this.units.meant(name);
       if (target !== undefined && !('name' in target)) {
         this.range(target.sheet ?? scope.home.sheet, target.range, role, scope);
-      } else if (isOurs(role)) this.leave(scope.home, `the name ${name} stands for no cells`, role);
+      } else if (isOurs(role)) this.leave(scope.home, `the name ${name} does not refer to cells`, role);
     }
   }
 
@@ -149,7 +149,7 @@ export class Walk {
     const [from, to] = loc ?? [];
     if (role.as !== 'figure' || from === undefined || to === undefined) return;
     if (role.worked !== undefined) {
-      this.leave(scope.home, `a number in its formula goes through ${role.worked}`, role);
+      this.leave(scope.home, `a number in its formula is used in ${role.worked}`, role);
       return;
     }
     note(this.literals, scope.home, `${from} ${keyOf(role)}`, { role, by: scope.home, from, to, value });
@@ -167,7 +167,7 @@ export class Walk {
       forLeft = left.type === 'Literal' && refers(right) ? nothing : factor;
       forRight = operator === '*' ? factor : role.as === 'nothing' ? nothing : other;
       if (right.type === 'Literal' && refers(left)) forRight = nothing;
-    } else if (operator === ':' && isOurs(role)) this.leave(scope.home, 'its range is worked out', role);
+    } else if (operator === ':' && isOurs(role)) this.leave(scope.home, 'its range is calculated', role);
     this.into(left, forLeft, scope);
     this.into(right, forRight, scope);
   }
@@ -184,7 +184,7 @@ export class Walk {
     const given = part.arguments as readonly (Part | null)[];
     const roles = given.map((_, at) => roleInside(name, at, given.length, role, keepsColumns(name, given)));
     if (isOurs(role) && roles.length > 0 && !roles.some(isOurs))
-      this.leave(scope.home, `numbers go through ${name}() first`, role);
+      this.leave(scope.home, `numbers are used in ${name}() first`, role);
     const doesRefer = given.some((child) => child !== null && refers(child));
     given.forEach((child, at) => {
       const inner = roles[at]!;

@@ -74,7 +74,7 @@ function drumDrawing({ figures, name }: DrumRequest, profile: Profile): Drawing 
   const { coneTop = drumDiameter, coneBottom = 0, coneHeight = 0, stand = 0, drainDrop } = rest;
   if (coneHeight > 0 && (coneTop > drumDiameter || coneBottom >= coneTop)) {
     throw new UserError(
-      'The cone does not go in the drum: its top must not be wider than the drum, its bottom less than its top.',
+      'The cone does not fit the drum: its top must not be wider than the drum, and its bottom must be narrower than its top.',
     );
   }
   if (stand > 0 && drainDrop !== undefined && drainDrop >= stand) {

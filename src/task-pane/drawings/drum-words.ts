@@ -19,7 +19,7 @@ export const drumWords: Readonly<Record<DrumField, FieldWords>> = {
   },
   depth: {
     label: 'Water above the cone',
-    hint: 'above a flat floor where there is no cone',
+    hint: 'above the floor if there is no cone',
     required: true,
     headings: [/^water above/i, /^depth/i, /^water depth/i],
   },
@@ -31,7 +31,7 @@ export const drumWords: Readonly<Record<DrumField, FieldWords>> = {
     headings: [/^drain bore/i, /^cone bottom/i, /^drain/i],
   },
   rise: {
-    label: 'Cone’s foot above the drum floor',
+    label: 'Cone’s bottom above the drum floor',
     mayBeNothing: true,
     headings: [/^(base )?rise/i, /^cone’s foot/i],
   },

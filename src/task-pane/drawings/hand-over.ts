@@ -19,7 +19,7 @@ export async function handOver(request: DrawingRequest): Promise<string> {
       : packedMark + base64url(await through(bytes, new CompressionStream('deflate')));
   if (code.length > longest) {
     throw new UserError(
-      'This is too much to hand over to the browser; select fewer rows, or draw it from a copy in the workbench.',
+      'This is too much to open in the browser; select fewer rows, or draw it from a copy in the workbench.',
     );
   }
   return code;
@@ -27,7 +27,7 @@ export async function handOver(request: DrawingRequest): Promise<string> {
 
 /** What was handed over, checked from end to end; throws a sentence where it is not whole. */
 export async function takeOver(code: string): Promise<DrawingRequest> {
-  const broken = 'What was to be drawn did not arrive whole; open it from the task pane once more.';
+  const broken = 'The drawing did not arrive complete; open it from the task pane again.';
   if (!/^[pz][\w-]+$/.test(code) || code.length > longest) throw new UserError(broken);
   let data: unknown;
   try {

@@ -20,15 +20,16 @@ export function howSureDrawing({ rows, title }: HowSureRequest, units: 'metric' 
         ? [{ name: String(name), share }]
         : [];
     });
-    if (bars.length === 0) throw new UserError('This result hangs on nothing uncertain, so there are no bars to draw.');
-    const notes = ['Each bar is what that figure alone explains of what is not known about the result.'];
+    if (bars.length === 0)
+      throw new UserError('This result depends on no uncertain figure, so there are no bars to draw.');
+    const notes = ['Each bar is the share of the uncertainty of the result that this figure alone explains.'];
     return driversDrawing({ bars: bars.slice(0, mostBars), title, units, notes });
   }
   const bands = rows.flatMap(bandOf);
   if (bands.length === 0)
     throw new UserError('No result of this range has a band to draw: nothing in it is uncertain.');
   const notes = [
-    'Each band holds four of five draws. The plan may lie outside it, where a typical coefficient is the end of its range.',
+    'Each band holds four of five random draws. The plan may be outside its band if a typical coefficient is at the end of its range.',
   ];
   return bandsDrawing({ bands, title, units, notes });
 }

@@ -25,8 +25,8 @@ export function showLarger(drawing: Drawing): void {
     out.disabled = zoom === 1;
     into.disabled = zoom === closest;
   };
-  const into = makeButton('Nearer', () => show(zoom * 1.5), { 'aria-keyshortcuts': '+' });
-  const out = makeButton('Further', () => show(zoom / 1.5), { 'aria-keyshortcuts': '-' });
+  const into = makeButton('Zoom in', () => show(zoom * 1.5), { 'aria-keyshortcuts': '+' });
+  const out = makeButton('Zoom out', () => show(zoom / 1.5), { 'aria-keyshortcuts': '-' });
   const close = makeButton('Close', () => dialog.close());
   const bar = make('div', { class: 'larger-bar' }, make('p', { id }, drawing.title), into, out, close);
   const dialog = make('dialog', { class: 'larger', 'aria-labelledby': id }, bar, scroll);

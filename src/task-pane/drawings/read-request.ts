@@ -75,9 +75,7 @@ function stage(data: unknown): TrainStage {
 }
 
 function wrong(what: string): UserError {
-  return new UserError(
-    `What was to be drawn is not as the task pane writes it (${what}); open it from there once more.`,
-  );
+  return new UserError(`The drawing is not as the task pane sent it (${what}); open it from the task pane again.`);
 }
 
 function record(data: unknown, what: string): Readonly<Record<string, unknown>> {

@@ -21,7 +21,8 @@ export function recognizedScenario(
   functionLibrary: FunctionLibrary,
 ): Recognized {
   const count = widthOf(scenarios) - 1;
-  if (count < 1) throw new UserError(`${from} has no column of figures; give the scenario a column beside its names.`);
+  if (count < 1)
+    throw new UserError(`${from} has no column of figures; type the scenario’s figures in a column beside its names.`);
   const titles = Array.from({ length: count }, (_, at) => titleOf(scenarios, at));
   const chosen = Math.min(column, count - 1);
   return {

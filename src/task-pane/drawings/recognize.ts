@@ -12,7 +12,7 @@ import { recognizePatterns } from './recognize-patterns';
 import { recognizedScenario, recognizeScenario } from './recognize-scenario';
 
 export const whatToSelect =
-  'Nothing here can be drawn: select a pattern row, a cut plan, a drum’s row or ports, a column of scenarios, or how sure a plan is.';
+  'Nothing here can be drawn: select a pattern row, a cut plan, a drum’s row or ports, a column of scenarios, or a result of SILT.PLAN.RANGE or SILT.PLAN.DRIVERS.';
 
 /** Finds out what a selection is. What cannot be drawn is said in one sentence. */
 export async function recognize(selection: Block, around: SelectionContext): Promise<Recognition> {

@@ -97,7 +97,7 @@ function waterOf(table: Grid, units: string): ScenarioFigures['water'] {
   return (after, what) => {
     const level = places?.[after][what];
     if (level === undefined) return undefined;
-    return level === Number.POSITIVE_INFINITY ? 'without end' : wordQuantity(profile, 'concentration', level, 3);
+    return level === Number.POSITIVE_INFINITY ? 'without limit' : wordQuantity(profile, 'concentration', level, 3);
   };
 }
 

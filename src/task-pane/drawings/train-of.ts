@@ -37,7 +37,8 @@ export function trainOf(figures: ScenarioFigures, title: string): TrainRequest {
       ...(box.taken === undefined ? {} : { taken: box.taken }),
     };
   });
-  const needed = worded('pump flow') === undefined ? 'Flow is the flow needed; no pump flow is given.' : undefined;
+  const needed =
+    worded('pump flow') === undefined ? 'The flow shown is the flow needed, because no pump flow is given.' : undefined;
   return {
     what: 'train',
     units: figures.units,

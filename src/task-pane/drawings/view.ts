@@ -18,9 +18,9 @@ import { createShownDrawing } from './shown-drawing';
 export const drawingsView: View = { id: 'drawings', label: 'Drawings', build };
 
 const invitation =
-  'Select a pattern row, a cut plan, a drum’s row or its ports, or a column of scenarios in the sheet, and it is drawn here.';
+  'Select a pattern row, a cut plan, a drum’s row or its ports, or a column of scenarios in the sheet to draw it here.';
 const aloneInvitation =
-  'There is no spreadsheet here to select in; a settling drum can be drawn from its figures below.';
+  'There is no spreadsheet here to select cells in; type the figures of a settling drum below to draw it.';
 
 /** Draws what is selected, saves it, or marks it out; a settling drum also from figures typed here. */
 function build(context: PaneContext): ViewPart {
@@ -36,7 +36,7 @@ function build(context: PaneContext): ViewPart {
   const more = make('div', { class: 'buttons' }, outside, marking);
   const actions = make('div', { hidden: true }, saving.element, more);
   const packet = makeButton('Save job packet', () => void savePacket());
-  packet.title = 'All papers of a cone cut plan as one PDF: shop sheets, cut plan, list to buy by, full-size patterns';
+  packet.title = 'All papers of a cone cut plan as one PDF: shop sheets, cut plan, shopping list, full-size patterns';
   packet.hidden = host === undefined || host.downloads === false;
   const form = createDrumForm(units.profileText(), () => drawForm());
 
@@ -71,7 +71,7 @@ function build(context: PaneContext): ViewPart {
   const drawForm = (from = ''): void => {
     const request = form.request();
     if (request === undefined) {
-      forget('Give the drum’s inside diameter and the depth of water, and it is drawn.');
+      forget('Give the drum’s inside diameter and the depth of water to draw it.');
       return;
     }
     attempt(() => {
@@ -101,7 +101,7 @@ function build(context: PaneContext): ViewPart {
     try {
       if (await host.isCalculating?.()) {
         // The host calls once more when it is done, and the selection is looked at again.
-        if (mine === looks) forget(`${host.name} is still calculating; the drawing follows when it is done.`);
+        if (mine === looks) forget(`${host.name} is still calculating; the drawing appears when it is done.`);
         return;
       }
       const names = await host.names();
@@ -125,7 +125,7 @@ function build(context: PaneContext): ViewPart {
       const address = `${context.page('drawing.html')}#${await handOver(shownSeen.request)}`;
       if (host === undefined) window.open(address, '_blank', 'noopener');
       else host.openPage(address);
-      notify('note', 'The drawing opens in the browser, larger, and can be saved and printed there.');
+      notify('note', 'The drawing opens larger in the browser; save or print it there.');
     } catch (error) {
       notify('fault', sentenceIn(error) ?? sentenceOf(error));
     }

@@ -62,7 +62,7 @@ export async function evaluate(part: Part, scope: Scope, around: Surroundings, d
       return call(part.callee.name, given, around.functionLibrary);
     }
     default:
-      throw new NotFollowed('uses something that is not read here');
+      throw new NotFollowed('uses something that the pane cannot read');
   }
 }
 

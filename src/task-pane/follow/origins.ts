@@ -65,7 +65,7 @@ export async function originsOf(part: Part, scope: Scope, around: Surroundings, 
       if (part.callee.type !== 'Identifier') throw new NotFollowed('calls a function of its own');
       return ofCall(part.callee.name, part.arguments as readonly (Part | null)[], scope, around, of);
     default:
-      throw new NotFollowed('uses something that is not read here');
+      throw new NotFollowed('uses something that the pane cannot read');
   }
 }
 

@@ -24,7 +24,7 @@ const functions: Readonly<Record<string, (...given: readonly Grid[]) => Grid>> =
     const values = list.length === 1 ? list[0]! : list.map((line) => line[0]!);
     return cellByCell([sought], (value) => {
       const place = values.findIndex((one) => typeof one !== 'object' && compared(one, value) === 0);
-      if (place < 0) throw new NotFollowed('looks for something that is not there');
+      if (place < 0) throw new NotFollowed('looks for a value that is not in the list');
       return place + 1;
     });
   },

@@ -19,7 +19,7 @@ export function readField(text: string, sheet: string | undefined): Field {
   const owner = named ?? sheet;
   if (range === undefined)
     return { is: 'fault', why: `${typed} is not a range of cells; write one such as =B5 or =Farm!B5:B9` };
-  if (owner === undefined) return { is: 'fault', why: 'there is no sheet here to take cells from; type a value' };
+  if (owner === undefined) return { is: 'fault', why: 'there is no sheet here to read cells from; type a value' };
   return { is: 'cells', place: { sheet: owner, range } };
 }
 

@@ -55,7 +55,7 @@ export function formField({ name, spec, meaning, functionLibrary, changed, pick 
       replace(unit, unitOf(spec, profile));
       const otherwise = leftOut(spec, profile, functionLibrary);
       const words = 'choice' in spec ? [] : [takes(spec, profile)];
-      replace(hint, [...words, ...(otherwise === '' ? [] : [`left out: ${otherwise}`])].join('; '));
+      replace(hint, [...words, ...(otherwise === '' ? [] : [`if left out: ${otherwise}`])].join('; '));
     },
   };
 }
@@ -87,7 +87,7 @@ function pickButton(
   pick: () => Promise<string | undefined>,
   set: (text: string) => void,
 ): HTMLButtonElement {
-  const words = `Take the selected cells for ${name}`;
+  const words = `Use the selected cells for ${name}`;
   const icon = makeSvg(
     'svg',
     { viewBox: '0 0 16 16', class: 'icon', 'aria-hidden': 'true' },

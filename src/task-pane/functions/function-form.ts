@@ -144,7 +144,7 @@ function fieldGroups(fields: readonly FormField[]): readonly HTMLElement[] {
   const details = make(
     'details',
     { open: needed.length === 0 },
-    make('summary', {}, `${others.length} more that may be left out`),
+    make('summary', {}, `${others.length} optional arguments`),
     ...others.map(({ element }) => element),
   );
   return [...needed.map(({ element }) => element), details];
@@ -153,7 +153,7 @@ function fieldGroups(fields: readonly FormField[]): readonly HTMLElement[] {
 function invitation(missing: readonly FormField[]): string {
   const names = missing.map(({ name }) => inWords(name));
   const list = names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-  return `Fill in ${list} to see the answer; text such as 3 1/4 in or 20 °C is read too.`;
+  return `Fill in ${list} to see the answer; you can also type text such as 3 1/4 in or 20 °C.`;
 }
 
 /** What each field hands over: cells are read from the sheet. */

@@ -65,8 +65,8 @@ async function whatStands(host: SheetHost, sheet: string, needed: CellRange): Pr
   const isTaken = (down: number, across: number): boolean =>
     formulas[down]?.[across] !== undefined || values[down]?.[across] !== '';
   const cell = cellName(needed.row, needed.column);
-  if (isTaken(0, 0)) return `Something stands in ${cell} already: write over it?`;
+  if (isTaken(0, 0)) return `${cell} is not empty: overwrite it?`;
   const taken = values.some((line, down) => line.some((_, across) => isTaken(down, across)));
   if (!taken) return undefined;
-  return `The answer fills ${rangeName(needed)}, and something stands there: nothing is written over, but ${cell} will show #SPILL! until the cells are cleared. Insert it all the same?`;
+  return `The answer needs ${rangeName(needed)}, and some of these cells are not empty. They are not overwritten, but ${cell} will show #SPILL! until you clear them. Insert it anyway?`;
 }

@@ -10,7 +10,7 @@ import { type Prepared, prepare } from './prepare';
 export const sheetsView: View = { id: 'sheets', label: 'Sheets', build };
 
 const invitation =
-  'Ready-made sheets come with an invented farm’s numbers in them, to be typed over with your own. They go behind the sheets you have, and change none of them.';
+  'Ready-made sheets contain an invented farm’s numbers; replace them with your own. They are added after your sheets and do not change them.';
 
 /** Inserts ready-made sheets into the open workbook. */
 function build(context: PaneContext): ViewPart {
@@ -76,9 +76,9 @@ function build(context: PaneContext): ViewPart {
   };
 
   const keepsBoth = async ({ clashes }: Prepared): Promise<boolean> => {
-    const keep = `Keep both, the new as ${listed([...clashes.values()])}`;
+    const keep = `Keep both; name the new ${listed([...clashes.values()])}`;
     const answer = await context.ask({
-      sentence: `${clashes.size === 1 ? 'A sheet' : 'Sheets'} called ${listed([...clashes.keys()])} ${clashes.size === 1 ? 'is' : 'are'} there already.`,
+      sentence: `${clashes.size === 1 ? 'A sheet' : 'Sheets'} called ${listed([...clashes.keys()])} ${clashes.size === 1 ? 'exists' : 'exist'} already.`,
       answers: [keep, 'Cancel'],
     });
     return answer === keep;
@@ -138,7 +138,7 @@ function wordDone({ title }: ReadyMade, { workbook, byHand }: Prepared): string 
   const count = workbook.sheets.length;
   const done = `${title}: ${count} sheet${count === 1 ? '' : 's'} inserted.`;
   if (byHand.length === 0) return done;
-  return `${done} Look at ${listed(byHand.slice(0, 5))}${byHand.length > 5 ? ' and more' : ''}: their numbers could not be turned into this workbook’s units.`;
+  return `${done} Look at ${listed(byHand.slice(0, 5))}${byHand.length > 5 ? ' and more' : ''}: their numbers could not be converted to this workbook’s units.`;
 }
 
 function listed(words: readonly string[]): string {

@@ -55,7 +55,7 @@ function cellChange({ place, text, isWorkedOut, refersTo }: UnitsCell, wanted: s
   if (place === undefined || isWorkedOut) {
     throw new HostError(
       'occupied',
-      `${refersTo} holds a formula; change what it takes its text from, or type a profile there.`,
+      `${refersTo} holds a formula; change the cell that it reads, or type a profile there.`,
     );
   }
   const { row, column } = place.range;

@@ -26,11 +26,11 @@ export function conversionList(findings: Findings, show: (spot: Spot) => void, c
       ...(plain.length > 0 ? [table('Typed numbers', plainRows)] : []),
       ...(apart.length > 0
         ? [
-            make('h3', {}, 'Left alone unless ticked'),
+            make('h3', {}, 'Not converted unless ticked'),
             make(
               'p',
               { class: 'faint' },
-              'These are read in more than one way; tick one only where the new value is right for all of them.',
+              'These are used in more than one way; tick one only if the new value is right for every use.',
             ),
             table('Numbers with more than one use', apartRows),
           ]
@@ -131,8 +131,8 @@ function byHandPart(byHand: Findings['byHand'], show: (spot: Spot) => void): rea
     );
   });
   return [
-    make('h3', {}, 'To be looked at by hand'),
-    make('p', { class: 'faint' }, 'What these hold cannot be told from here; they are left as they are.'),
+    make('h3', {}, 'Check these by hand'),
+    make('p', { class: 'faint' }, 'Siltstead cannot tell what these cells hold, so they are not changed.'),
     make('ul', { class: 'answer-lines' }, ...items),
   ];
 }

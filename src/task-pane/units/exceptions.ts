@@ -9,7 +9,7 @@ export interface Exceptions {
 
 /** Every kind with the units that it can be measured in. */
 export function exceptionsTable(changed: (kind: Kind, symbol: string | undefined) => void): Exceptions {
-  const summary = make('summary', {}, 'Exceptions, kind by kind');
+  const summary = make('summary', {}, 'Exceptions by kind');
   const selects = new Map<Kind, HTMLSelectElement>();
   const rows = choosableKinds.map((kind) => {
     const id = freshId('kind');
@@ -26,7 +26,7 @@ export function exceptionsTable(changed: (kind: Kind, symbol: string | undefined
   return {
     element: make('details', { class: 'exceptions' }, summary, ...rows),
     show: ({ name, exceptions }) => {
-      replace(summary, 'Exceptions, kind by kind', exceptions.size > 0 ? ` (${exceptions.size})` : '');
+      replace(summary, 'Exceptions by kind', exceptions.size > 0 ? ` (${exceptions.size})` : '');
       for (const [kind, select] of selects) {
         const chosen = exceptions.get(kind);
         const [own = '', ...others] = unitsToChoose(kind, name, chosen);

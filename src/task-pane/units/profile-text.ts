@@ -63,7 +63,7 @@ export const kindNotes: Partial<Record<Kind, string>> = {
   particle: 'grain size',
   volume: 'water, slurry',
   bulk: 'base mix, media',
-  mass: 'and with it masses a day and an hour',
+  mass: 'also sets mass per day and per hour',
   fish: 'mass of one fish',
   portion: 'nutrients, small doses',
   stocking: 'fish in water',

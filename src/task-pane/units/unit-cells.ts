@@ -46,7 +46,7 @@ async function refuseForeignSheet(host: SheetHost, cells: readonly Place[]): Pro
   if (texts.every((text, at) => text === ours[at])) return;
   throw new HostError(
     'taken',
-    `A sheet called ${unitsSheetName} is there already and is not Siltstead’s; rename it, then set the units again.`,
+    `A sheet called ${unitsSheetName} exists already and is not Siltstead’s; rename it, then set the units again.`,
   );
 }
 

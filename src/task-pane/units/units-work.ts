@@ -43,8 +43,8 @@ export class UnitsWork {
     const isChosen = now.units?.profile !== undefined && now.units.text === wanted();
     const button = isSet
       ? makeButton('Change units', () => void this.change(), { class: 'primary', disabled: isChosen })
-      : makeButton('Put the units into this workbook', () => void this.put(), { class: 'primary' });
-    const back = this.last && makeButton('Take the last change back', () => void this.takeBack());
+      : makeButton('Add units to this workbook', () => void this.put(), { class: 'primary' });
+    const back = this.last && makeButton('Undo the last change', () => void this.takeBack());
     replace(actions, button, ...(back ? [back] : []));
     replace(typed, ...(isTypedOtherwise(now) ? this.typedOtherwise() : []));
   }
@@ -67,9 +67,9 @@ export class UnitsWork {
     if (foreign !== undefined)
       return `This workbook uses the name ${foreign.name} for ${foreign.refersTo}, which holds no units.`;
     if (!isSet)
-      return 'This workbook has no units yet. They are kept in a cell that everyone sees, SiltUnits on the sheet Silt units.';
+      return 'This workbook has no units yet. They are kept in the cell SiltUnits on the sheet Silt units, where everyone can see them.';
     if (units?.profile === undefined) return `SiltUnits: ${units?.fault}.`;
-    return `Functions read and show numbers as ${units.text}, as the cell SiltUnits says.`;
+    return `Functions read and show numbers as ${units.text}, set in the cell SiltUnits.`;
   }
 
   private typedOtherwise(): readonly HTMLElement[] {
@@ -87,7 +87,7 @@ export class UnitsWork {
         'div',
         { class: 'buttons' },
         makeButton('Look for typed numbers', () => void this.look(units!.text), { class: 'primary' }),
-        makeButton('They are right as they are', () => void keep()),
+        makeButton('They are correct', () => void keep()),
       ),
     ];
   }
@@ -96,16 +96,17 @@ export class UnitsWork {
     const { units, work, notify, ask } = this.context;
     const [foreign] = foreignNames(units.now());
     if (foreign !== undefined) {
-      const sentence = `The name ${foreign.name} stands for ${foreign.refersTo} in this workbook. Use the name for the units from now on? Formulas that use it would read the units cell.`;
+      const sentence = `The name ${foreign.name} refers to ${foreign.refersTo} in this workbook. Use the name for the units from now on? Formulas that use it would read the units cell.`;
       if ((await ask({ sentence, answers: ['Use it for the units', 'Leave it'] })) !== 'Use it for the units') return;
     }
     const text = this.places.wanted();
-    const done = await work('Putting the units into the workbook', async () => {
+    const done = await work('Adding units to the workbook', async () => {
       await putUnitCells(this.host, readProfile(text));
       await units.refresh();
       return true;
     });
-    if (done) notify('done', `The sheet Silt units is in the workbook; write SiltUnits first in every SILT function.`);
+    if (done)
+      notify('done', `The sheet Silt units was added; use SiltUnits as the first argument of every SILT function.`);
   }
 
   /** Asks about typed numbers first where there are any, else changes at once. */
@@ -190,14 +191,14 @@ export class UnitsWork {
     if (changes === undefined) return;
     this.closeList();
     this.show();
-    notify('done', doneSentence(wanted), { label: 'Take it back', press: () => void this.takeBack() });
+    notify('done', doneSentence(wanted), { label: 'Undo', press: () => void this.takeBack() });
   }
 
   private async takeBack(): Promise<void> {
     const { work, units, notify } = this.context;
     const { last } = this;
     if (last === undefined) return;
-    const done = await work('Taking the change back', async (progress) => {
+    const done = await work('Undoing the change', async (progress) => {
       progress.finishing();
       await takeBack(this.host, last);
       this.last = undefined;

@@ -1,5 +1,5 @@
 /**
- * The papers of a job: a list to buy by, a shop sheet a drum, the cut plan with a table of centers, and the patterns full
+ * The papers of a job: a shopping list, a shop sheet per drum, the cut plan with a table of centers, and the patterns full
  * size.
  */
 import { cutPlanDrawing } from '../../drawing/cut-plan-drawing';

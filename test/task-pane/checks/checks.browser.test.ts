@@ -50,7 +50,7 @@ test('what is new is found without asking, errors first, typed markup as text', 
 test('numbers typed in other units are the first thing to look at', async () => {
   await page.evaluate(() => window.paneTest.host.change('Silt units', 'B4', 'metric'));
   await page.locator('.caution', { hasText: 'Numbers were typed in US' }).waitFor();
-  await page.getByRole('button', { name: 'Look again' }).click();
+  await page.getByRole('button', { name: 'Check again' }).click();
   const first = page.locator('.findings li').first();
   await first.filter({ hasText: 'Numbers were typed in US but are read as metric' }).waitFor();
 });

@@ -79,7 +79,7 @@ describe('cautions of a workbook', () => {
     const host = new Host({ Cost: { A1: '=SILT.COST.LINES(G1:H2,J1:L2)', B1: 2, C1: 'no price', D1: '' } });
     host.give('Cost', 'A1', 'valve');
     host.spill('Cost', 'A1:D1');
-    expect(await found(host)).toEqual(['caution Cost!A1: valve: no price, so the total is without it.']);
+    expect(await found(host)).toEqual(['caution Cost!A1: valve: no price, so the total leaves it out.']);
   });
 
   test('errors come first, say why, and stand together where they say the same', async () => {

@@ -15,7 +15,7 @@ it('lists the three figures most worth measuring, from what a result hangs on', 
   const found = verdicts(['PLAN.DRIVERS'], lines);
   expect(found.map(({ row }) => row)).toEqual([1, 2, 3]);
   expect(found[0]?.sentence).toBe(
-    'Worth measuring on your own farm: solids share. Alone it explains 60 % of what is not known about the result.',
+    'Worth measuring on your own farm: solids share. Alone it explains 60 % of the uncertainty of the result.',
   );
   expect(verdicts(['PLAN.DRIVERS'], [line('pad holding', 0), ['together', '', '', '', '', '', '', 0]])).toEqual([]);
 });

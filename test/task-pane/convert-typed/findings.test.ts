@@ -147,7 +147,7 @@ describe('numbers on the way', () => {
 
   test('are listed apart where arithmetic might be a conversion by hand, or a sum of temperatures', async () => {
     expect(await apart({ B5: 10, E5: '=SILT.TANK.GIRTH(SiltUnits,B5*2)' })).toEqual([
-      'B5 10 in -> 254 mm (goes through a product in Farm!E5)',
+      'B5 10 in -> 254 mm (used in a product in Farm!E5)',
     ]);
     expect(await apart({ B5: 60, B6: 8, E5: '=SILT.WATER.DENSITY(SiltUnits,B5+B6)' })).toHaveLength(2);
     expect(await apart({ B5: 10, E5: '=SILT.TANK.GIRTH(SiltUnits,ROUND(B5,1))' })).toHaveLength(1);
@@ -225,16 +225,16 @@ describe('what cannot be followed', () => {
       'E5 Drums[girth] is a table or in another workbook',
     ]);
     expect(await byHand({ B5: 10, E5: '=SILT.TANK.GIRTH(SiltUnits&", flow L/min",B5)' })).toEqual([
-      'E5 the units of SILT.TANK.GIRTH are worked out from SiltUnits',
+      'E5 the units of SILT.TANK.GIRTH are calculated from SiltUnits',
     ]);
     expect(await byHand({ E5: '=SILT.TANK.GIRTH(SiltUnits,girth)' }, { names: { girth: '70' } })).toEqual([
-      'E5 the name girth stands for no cells',
+      'E5 the name girth does not refer to cells',
     ]);
     expect(await byHand({ B5: 70, E5: '=SILT.TANK.GIRTH(SiltUnits,OFFSET(B4,1,0))' })).toEqual([
-      'E5 numbers go through OFFSET() first',
+      'E5 numbers are used in OFFSET() first',
     ]);
     expect(await byHand({ E5: '=SILT.TANK.GIRTH(SiltUnits,PI()*22.5)' })).toEqual([
-      'E5 a number in its formula goes through a product',
+      'E5 a number in its formula is used in a product',
     ]);
     expect(await byHand({ E5: '=SILT.CONE.MIX(SiltUnits,50,2*3)' })).toEqual([]);
   });

@@ -39,7 +39,7 @@ describe('the new value of a typed number', () => {
   test('is refused where the old profile would not read the number, or its text says too little', () => {
     expect(newValue(46_000, 'dimension', us, metric)).toEqual({ fault: expect.stringContaining('0 1/2') });
     expect(newValue('2 as NO3', 'concentration', us, readProfile('US, concentration g/L'))).toEqual({
-      fault: expect.stringContaining('not its unit'),
+      fault: expect.stringContaining('has no unit'),
     });
   });
 

@@ -47,8 +47,8 @@ test('what was handed over is drawn and saved, names from cells never markup', a
 
 test.each([
   ['', 'This page draws what the Siltstead task pane hands over'],
-  ['<script>', 'did not arrive whole'],
-  ['AAAA', 'did not arrive whole'],
+  ['<script>', 'did not arrive complete'],
+  ['AAAA', 'did not arrive complete'],
 ])('the code “%s” draws nothing and says why', async (code, sentence) => {
   await show(code);
   await page.getByText(sentence).waitFor();

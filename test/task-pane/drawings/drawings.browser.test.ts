@@ -106,7 +106,7 @@ describe('what is selected is drawn', () => {
     await select('Patterns', 'B5:K5');
     await caption().waitFor();
     await page.evaluate(() => window.paneTest.host.change('Patterns', 'C5', 99));
-    await page.getByText('make the row anew with SILT.CONE.PATTERN').waitFor();
+    await page.getByText('make the row again with SILT.CONE.PATTERN').waitFor();
   });
 
   test('text from cells is never markup', async () => {
@@ -197,7 +197,7 @@ describe('files saved from the pane', () => {
     await caption().waitFor();
     expect(await page.getByRole('button', { name: 'Save PDF' }).isVisible()).toBe(false);
     await page.getByRole('button', { name: 'Open in the browser' }).click();
-    await page.getByText('The drawing opens in the browser').waitFor();
+    await page.getByText('The drawing opens larger in the browser').waitFor();
     const [address] = await page.evaluate(() => window.paneTest.host.pages);
     expect(address).toMatch(/^https:\/\/pane\.test\/drawing\.html#[\w-]+$/);
   });

@@ -52,20 +52,20 @@ describe('a drawing handed over in an address', () => {
   test.each(['', 'no code', '%3Cscript%3E', 'AAAA', 'A'.repeat(100_000)])(
     '%# which is no such code is refused',
     async (code) => {
-      await expect(takeOver(code)).rejects.toThrow('did not arrive whole');
+      await expect(takeOver(code)).rejects.toThrow('did not arrive complete');
     },
   );
 
   test('every cut-off code is refused', async () => {
     const code = await handOver(requests[0]!);
     for (let length = 1; length < code.length - 2; length += 7) {
-      await expect(takeOver(code.slice(0, length))).rejects.toThrow(/did not arrive whole|is not as the task pane/);
+      await expect(takeOver(code.slice(0, length))).rejects.toThrow(/did not arrive complete|is not as the task pane/);
     }
   });
 
   test('what would unpack to far more than a drawing is not unpacked', async () => {
     const bomb = 'a'.repeat(3_000_000);
-    await expect(takeOver(await packed(bomb))).rejects.toThrow('did not arrive whole');
+    await expect(takeOver(await packed(bomb))).rejects.toThrow('did not arrive complete');
   });
 
   test.each([
@@ -83,7 +83,7 @@ describe('a drawing handed over in an address', () => {
     { ...requests[3], stages: [{ name: 7 }] },
     { ...requests[3], title: 'x'.repeat(301) },
   ])('%# of the wrong shape is refused', (data) => {
-    expect(() => readRequest(data)).toThrow('is not as the task pane writes it');
+    expect(() => readRequest(data)).toThrow('is not as the task pane sent it');
   });
 
   test('nothing that was not asked for is taken along', () => {

@@ -49,7 +49,7 @@ describe('pattern rows of the cone-cut-plan workbook', async () => {
 
   test('a row made under other units is refused in a sentence', async () => {
     expect(await said(new MemoryHost({ P: row(22.5) }), 'P', 'A1:J1', 'metric')).toBe(
-      'P!A1:J1 was not made under metric, or was changed since: its area does not go with its lengths; make the row anew with SILT.CONE.PATTERN and select it again.',
+      'P!A1:J1 was not made under metric, or was changed since: its area does not go with its lengths; make the row again with SILT.CONE.PATTERN and select it again.',
     );
   });
 

@@ -74,14 +74,14 @@ describe('the train of a scenario', () => {
 
   test('says that solids build up where nothing takes the fine ones', () => {
     const stages = stagesOf({ ...still, pads: 'none' });
-    expect(stages.get('Fish tank')!.solids).toBe('without end');
+    expect(stages.get('Fish tank')!.solids).toBe('without limit');
   });
 
   test('shows the flow of the pump, or the flow needed where none is given', () => {
     expect(stagesOf().get('Fish tank')!.flow).toBe('40 L/min');
     const without = train({ 'pump flow': '' });
     expect(without.stages[0]!.flow).toMatch(/^\d[\d.]* L\/min$/);
-    expect(without.notes).toContain('Flow is the flow needed; no pump flow is given.');
+    expect(without.notes).toContain('The flow shown is the flow needed, because no pump flow is given.');
   });
 
   test('leaves out what the farm does not have', () => {

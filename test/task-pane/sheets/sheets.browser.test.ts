@@ -67,13 +67,13 @@ describe('ready-made sheets', () => {
   test('whose names are taken come under new ones, or not at all', async () => {
     await open({ Drums: { A1: 'mine' } });
     await insert('Cone cut plan');
-    await page.getByText('A sheet called Drums is there already.').waitFor();
+    await page.getByText('A sheet called Drums exists already.').waitFor();
     expect(await axeFindings(page)).toEqual([]);
     await page.getByRole('button', { name: 'Cancel' }).click();
     await page.getByText('Nothing was inserted.').waitFor();
     expect(await sheets()).toEqual(['Drums']);
     await page.getByRole('button', { name: 'Insert' }).click();
-    await page.getByRole('button', { name: 'Keep both, the new as Drums 2' }).click();
+    await page.getByRole('button', { name: 'Keep both; name the new Drums 2' }).click();
     await page.getByText('Cone cut plan: 8 sheets inserted.').waitFor();
     expect(await page.evaluate(() => window.paneTest.host.at('Drums', 'A1'))).toBe('mine');
     expect(await sheets()).toContain('Drums 2');
