@@ -2,16 +2,16 @@ import type { Caution } from '../formulas/caution';
 import type { Kind } from '../units/kinds';
 import type { Profile } from '../units/profile';
 
-/** What a cell can hand over once the host's wrappings are off; blank is the empty string. */
+/** The value of a cell without the host's wrapping; blank is the empty string. */
 export type CellValue = string | number | boolean;
 
-/** An error that stands in a cell, one given to a function or one that a function gives. */
+/** An error in a cell, given to a function or returned by one. */
 export interface CellFault extends Error {
   readonly code: string;
 }
 
 interface Described {
-  /** What the argument means, in words a builder uses; shown while typing, so kept short. */
+  /** What the argument means, in a builder's words; shown while typing, so keep it short. */
   readonly meaning: string;
 }
 
@@ -24,44 +24,44 @@ export interface Bounds {
   readonly whole?: true;
 }
 
-/** A figure of some kind. A default is in SI, the key of a coefficient, or worked out from the arguments before it. */
+/** A figure of some kind. A default is in SI, the key of a coefficient, or calculated from earlier arguments. */
 export interface QuantityArgument extends Described, Bounds {
   readonly kind: Kind;
   readonly default?: number | string | ((given: never, profile: Profile) => number);
-  /** How the default reads in help, where it is worked out. */
+  /** The default in help, if it is calculated. */
   readonly defaultReads?: string;
-  /** May be left out, and then is undefined. */
+  /** May be left out; it is then undefined. */
   readonly optional?: true;
-  /** The time a rate is over, where the kind does not already say it. */
+  /** The period of a rate, if the kind does not name it. */
   readonly per?: 'day' | 'month' | 'year' | 'season';
 }
 
-/** One word of a list. Words not in the list are answered with the nearest ones. */
+/** One word of a list. The refusal of another word names the nearest ones. */
 export interface ChoiceArgument<C extends string = string> extends Described {
   readonly choice: readonly C[];
   readonly default?: C;
   readonly optional?: true;
 }
 
-/** A cell that needs a reading of its own, such as `2 elbow, 1 tee` or `40 mg/L as NO3`. */
+/** A cell that needs its own reader, such as `2 elbow, 1 tee` or `40 mg/L as NO3`. */
 export interface ReaderArgument<T = unknown> extends Described {
-  /** Throws Unreadable with advice; the adapter adds the argument's name. Blank never reaches it. */
+  /** Throws Unreadable with advice; the adapter adds the argument's name. It never gets a blank. */
   readonly reader: (value: CellValue, profile: Profile) => T;
   /** What it accepts, in words, for help and for the message about a blank. */
   readonly accepts: string;
-  /** The kind whose unit words this argument's figures in messages. */
+  /** The kind whose unit messages use for this argument. */
   readonly kind?: Kind;
   readonly default?: T;
   readonly defaultReads?: string;
   readonly optional?: true;
-  /** Has its place in the call, but the cell may be blank, and then it is undefined. */
+  /** Required in the call, but the cell may be blank; it is then undefined. */
   readonly blank?: true;
 }
 
 export interface TableArgument<C extends Columns = Columns> extends Described {
   readonly table: C;
   readonly optional?: true;
-  /** Rows that cannot be read are handed over with their fault, where the function can do with the others. */
+  /** Rows that cannot be read are passed with their fault, because the function can work with the others. */
   readonly faulty?: 'kept';
 }
 
@@ -72,22 +72,22 @@ export interface FaultyRow {
 }
 
 /**
- * A table whose shape the function reads itself: rows of plain cells, all-blank rows kept, so that rows can be counted,
- * and errors in cells left where they stand.
+ * A table that the function reads itself: rows of plain cells, with all-blank rows, so that rows can be counted, and with
+ * errors in cells.
  */
 export interface CellsArgument extends Described {
   readonly cells: true;
-  /** Where each row is one input with its name in the first column: the kind of its figures, by that name in lower case. */
+  /** If each row is one input, named in the first column: the kind of its figures by that name in lower case. */
   readonly inputs?: Readonly<Record<string, Kind>>;
 }
 
 export type Argument = QuantityArgument | ChoiceArgument | ReaderArgument | TableArgument | CellsArgument;
 export type Arguments = Readonly<Record<string, Argument>>;
 
-/** A column of a table that is read or of rows that are given. */
+/** A column of a table that is read or of rows that a function returns. */
 export interface QuantityColumn extends Bounds {
   readonly kind: Kind;
-  /** Heading where the key, spelled in words, would not do. */
+  /** The heading, if the key spelled in words does not fit. */
   readonly heading?: string;
   /** The cell may be blank (undefined). */
   readonly blank?: true;
@@ -97,10 +97,10 @@ export interface TextColumn {
   readonly heading?: string;
   readonly blank?: true;
 }
-/** Figures of different kinds, or sentences with figures, down one column; given only, never read. */
+/** Figures of different kinds, or sentences with figures, in one column; returned only, never read. */
 export interface MixedColumn {
   readonly mixed: true;
-  /** The kind whose unit stands in the heading, where the figures are all of one kind beside words. */
+  /** The kind whose unit the heading shows, if all figures are of one kind and the rest are words. */
   readonly unitOf?: Kind;
   readonly heading?: string;
 }
@@ -127,7 +127,7 @@ type ArgumentValue<A> = A extends { readonly choice: readonly (infer C)[] }
 
 export type Given<A extends Arguments> = { readonly [K in keyof A]: ArgumentValue<A[K]> };
 
-/** A figure that carries its own kind, for columns and results whose kind is known only when computed. */
+/** A figure with its kind, for columns and results whose kind is known only when computed. */
 export interface Quantity {
   readonly kind: Kind;
   readonly si: number;
@@ -143,7 +143,7 @@ type ColumnValue<C> = C extends { readonly mixed: true }
       ? Whether<C, T>
       : Whether<C, number>;
 
-/** A row that was read, with its number counted from the first one under the headings. */
+/** A row that was read, with its number counted from the first row below the headings. */
 export type TableRow<C extends Columns> = RowOf<C> & { readonly row: number };
 
 export type RowOf<C extends Columns> = { readonly [K in keyof C]: ColumnValue<C[K]> };

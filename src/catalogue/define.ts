@@ -4,8 +4,8 @@ import type { Profile } from '../units/profile';
 import type { Arguments, CellFault, Columns, Given, MixedCell, Quantity, RowOf } from './argument';
 
 /**
- * What a function gives. `rows` and `row` may be asked for with a heading row; `lines` are sentences down one column;
- * `grid` is a block whose columns depend on what was given; an error in it stands in its own cell.
+ * What a function returns. `rows` and `row` can have a heading row; `lines` are sentences in one column; `grid` is a block
+ * whose columns depend on the arguments, with each error in its own cell.
  */
 export type Result =
   | { readonly scalar: Kind }
@@ -43,29 +43,29 @@ export interface FunctionRow<A extends Arguments = Arguments, R extends Result =
   /** The name a user types after `SILT.`. */
   readonly name: string;
   readonly summary: string;
-  /** False only where neither an argument nor the result has a unit, so that no profile is asked for. */
+  /** False only if neither an argument nor the result has a unit, so that the function needs no profile. */
   readonly units?: false;
   readonly arguments: A;
   readonly result: R;
   readonly compute: (given: Given<A>, profile: Profile) => Computed<R>;
   /** The formula in plain text, for the reference page. */
   readonly formula?: string;
-  /** The range in which the source holds, how a measurement is made, where authorities differ. */
+  /** The range in which the source is valid, how to measure, how far sources differ. */
   readonly notes?: readonly string[];
   /** Where the formula or figures come from. */
   readonly sources: readonly string[];
-  /** A cell formula and, where it is one value, what it answers (full precision not needed). */
+  /** A cell formula and, if it is one value, its answer (full precision not needed). */
   readonly example: { readonly formula: string; readonly gives: string };
-  /** Why no published figure can check it, where that is so (a definition, a count). */
+  /** Why no published figure can check it, if none can (a definition, a count). */
   readonly unpublished?: string;
 }
 
-/** A row whose types have been checked and forgotten, as the adapter sees it. */
+/** A row as the adapter sees it, after its types were checked. */
 export interface CatalogueRow extends Omit<FunctionRow, 'compute'> {
   readonly compute: (given: Readonly<Record<string, unknown>>, profile: Profile) => unknown;
 }
 
-/** Checks one row against its own words, so that a wrong kind, column or argument name does not compile. */
+/** Checks the types of one row, so that a wrong kind, column or argument name does not compile. */
 export function define<const A extends Arguments, const R extends Result>(row: FunctionRow<A, R>): CatalogueRow {
   return row as unknown as CatalogueRow;
 }

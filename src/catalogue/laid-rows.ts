@@ -3,7 +3,7 @@ import type { Profile } from '../units/profile';
 import type { FaultyRow, RowOf } from './argument';
 import { planColumns } from './pattern-columns';
 
-/** The columns of a plan that may end with rows that say why a pattern row was not laid. */
+/** The columns of a plan that can end with rows that say why a pattern row was not placed. */
 export const laidColumns = {
   ...planColumns,
   piece: { ...planColumns.piece, blank: true },
@@ -15,7 +15,7 @@ export const laidColumns = {
 
 type LaidRow = RowOf<typeof laidColumns>;
 
-/** The plan of the rows that can be laid, then a row for each of the others; their fault where there are none. */
+/** The plan of the rows that can be placed, then one row for each of the others; throws if none can be read. */
 export function planRows(
   given: readonly (PlacedPattern | FaultyRow)[],
   stock: SheetStock,

@@ -2,8 +2,8 @@ import { type NutrientBasis, nutrientBases, phosphateShare, potashShare } from '
 import { coefficient } from './coefficients/all';
 
 /**
- * The arguments that say what dry solids hold. Defaults are published as the element, so on the oxide basis a share
- * that is left out is the same phosphorus, counted as P2O5.
+ * The arguments for the contents of dry solids. Defaults are published as the element, so on the oxide basis the default
+ * is the same phosphorus, counted as P2O5.
  */
 export const nutrientArguments = {
   nitrogen: { kind: 'share', above: 0, default: 'nitrogen share', meaning: 'nitrogen, of dry solids' },

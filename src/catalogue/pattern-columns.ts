@@ -1,6 +1,6 @@
 import type { Columns } from './argument';
 
-/** The ten columns of a pattern row: what CONE.PATTERN gives and what CUT, CONE.MARKS and the drawings take. */
+/** The ten columns of a pattern row, which CONE.PATTERN gives and CUT, CONE.MARKS and the drawings read. */
 export const patternColumns = {
   wallAngle: { kind: 'angle' },
   slant: { kind: 'dimension' },
@@ -14,7 +14,7 @@ export const patternColumns = {
   lap: { kind: 'dimension', atLeast: 0 },
 } as const satisfies Columns;
 
-/** The six columns of a plan row: what CUT.PLAN gives and what its drawing takes. */
+/** The six columns of a plan row, which CUT.PLAN gives and its drawing reads. */
 export const planColumns = {
   pattern: { kind: 'count', atLeast: 1, whole: true, heading: 'pattern row' },
   piece: { kind: 'count', atLeast: 1, whole: true },

@@ -11,7 +11,7 @@ const inches = readProfile('US');
 const millimeters = readProfile('metric');
 const INCH = 0.0254;
 
-/** A pipe's name is not a length: it is in inches whatever the profile, unless it says millimeters. */
+/** A nominal size is a name, not a length: it is in inches in every profile, unless it says mm. */
 export const nominal: ReaderArgument<NominalSize> = {
   meaning: 'nominal size in inches, such as 2 or 2-1/2, or a metric outside diameter, such as 63 mm',
   accepts: 'a nominal size such as 2, 2-1/2 or 63 mm',
@@ -52,5 +52,5 @@ export const roughness = {
   kind: 'particle',
   atLeast: 0,
   default: 'pipe roughness',
-  meaning: 'of the inside wall',
+  meaning: 'roughness of the inside wall',
 } as const;

@@ -5,15 +5,15 @@ import { readQuantity, wordGiven, wordQuantity } from '../units/quantity';
 import { Unreadable } from '../units/unreadable';
 import type { CellValue, ReaderArgument } from './argument';
 
-/** How a cell is read; what it means is said by the function that has it. */
+/** How to read a cell; each function adds its own meaning. */
 type Reader<T> = Omit<ReaderArgument<T>, 'meaning'>;
 
-/** Any one cell, handed on as it is to a function that reads it with the help of its other arguments. */
+/** One cell as it is, for a function that needs its other arguments to read it. */
 export function anyCell(accepts: string): Reader<CellValue> {
   return { accepts, reader: (value) => value };
 }
 
-/** Words in a cell. */
+/** Text in a cell. */
 export function words(accepts: string): Reader<string> {
   return {
     accepts,
@@ -24,18 +24,18 @@ export function words(accepts: string): Reader<string> {
   };
 }
 
-/** Text `-` or a blank cell is a reading not taken. */
+/** Text `-` means that the reading was not taken. */
 function notTaken(value: CellValue): boolean {
   return typeof value === 'string' && /^\s*[-–—]\s*$/.test(value);
 }
 
-/** A reading of a water test: a figure of a kind between bounds in SI, or not taken. */
+/** A reading of a water test: a figure within bounds in SI, or undefined if not taken. */
 export function reading(
   kind: Kind,
   bounds: { readonly atLeast: number; readonly atMost: number },
 ): Reader<number | undefined> & { readonly blank: true } {
   return {
-    accepts: `a ${kind}, or - where it was not measured`,
+    accepts: `a ${kind}, or - if it was not measured`,
     kind,
     blank: true,
     reader: (value, profile) => {
@@ -44,13 +44,13 @@ export function reading(
       if (si >= bounds.atLeast && si <= bounds.atMost) return si;
       const [low, high] = [bounds.atLeast, bounds.atMost].map((bound) => wordQuantity(profile, kind, bound));
       throw new Unreadable(
-        `${wordGiven(profile, kind, value)} is not allowed; give from ${low} to ${high}, or - where it was not measured`,
+        `${wordGiven(profile, kind, value)} is not allowed; give from ${low} to ${high}, or - if it was not measured`,
       );
     },
   };
 }
 
-/** A concentration of a nitrogen compound; text may say what it is measured as. */
+/** A concentration of a nitrogen compound; text can say what it is measured as. */
 export interface NitrogenReading {
   readonly si: number;
   readonly as: NitrogenForm | undefined;
@@ -66,7 +66,7 @@ const nitrogenText = 'a concentration such as 2, 2 mg/L as N or 40 mg/L as NO3';
 
 /** A reading of a nitrogen compound in a water test, or not taken. */
 export const nitrogenReading: Reader<NitrogenReading | undefined> & { readonly blank: true } = {
-  accepts: `${nitrogenText}, or - where it was not measured`,
+  accepts: `${nitrogenText}, or - if it was not measured`,
   kind: 'concentration',
   blank: true,
   reader: (value, profile) => (notTaken(value) ? undefined : readNitrogen(value, profile)),

@@ -1,5 +1,5 @@
-/** Arguments that many functions share, in the ranges for which the water itself is described. */
-export const temperature = { kind: 'temperature', atLeast: 0, atMost: 40, meaning: 'of the water' } as const;
+/** Arguments that many functions share, in the ranges of the water formulas. */
+export const temperature = { kind: 'temperature', atLeast: 0, atMost: 40, meaning: 'water temperature' } as const;
 export const salinity = {
   kind: 'salinity',
   atLeast: 0,
@@ -7,7 +7,7 @@ export const salinity = {
   default: 0,
   meaning: 'practical salinity; 0 for fresh water',
 } as const;
-/** Optional temperature of water in pipes and air lines. */
+/** Water temperature in pipes and air lines, with a default. */
 export const usualTemperature = { ...temperature, default: 20 } as const;
 export const elevation = {
   kind: 'run',

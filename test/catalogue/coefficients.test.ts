@@ -24,7 +24,7 @@ describe('the table of coefficients', () => {
     }
   });
 
-  it('says that authorities differ wherever what feed becomes, how it settles or what it is worth is published far apart', () => {
+  it('says that sources differ wherever what feed becomes, how it settles or what it is worth is published far apart', () => {
     const wide = coefficients.filter(
       (one) => differs(one) && one.known !== 'common practice' && ['LOAD', 'SETTLE', 'HARVEST'].includes(one.topic),
     );

@@ -52,7 +52,7 @@ describe('older hosts hand an empty cell over as 0', () => {
   );
 });
 
-describe('a 0 that is meant is typed', () => {
+describe('a real 0 is typed', () => {
   it.each([
     ['PLAN.DATES', ['2026-05-04', '0 days']],
     ['PIPE.LOSS', ['US', 20, 1.59, 100, 0, '32 °F']],
@@ -68,9 +68,9 @@ describe('a 0 that is meant is typed', () => {
 
   it('says how, in the units of the profile', () => {
     expect(refusal('PLAN.DATES', '2026-05-04', 0)).toBe(
-      '#VALUE! baseDays: 0 or blank is not allowed; type 0 days if that is meant, or leave it out for the default',
+      '#VALUE! baseDays: 0 or blank is not allowed; type 0 days for a real 0, or leave it out for the default',
     );
-    expect(refusal('PIPE.LOSS', 'metric', 20, 40, 100, 0, 0)).toContain('type 0 °C if that is meant');
+    expect(refusal('PIPE.LOSS', 'metric', 20, 40, 100, 0, 0)).toContain('type 0 °C for a real 0');
     expect(refusal('PIPE.LOSS', 'US', 20, 1.59, 100, 0, 0)).toBe(
       '#VALUE! temperature: 0 or blank is not allowed; give a temperature from 32 °F to 104 °F',
     );

@@ -157,7 +157,7 @@ describe('ranges in a scenario', () => {
 
   it.each([
     ['solids share', '-0.1 to 0.3', /in -0\.1 to 0\.3, -0\.1 is not allowed; give a share of more than 0/],
-    ['solids share', '0.4 to 0.2', /0\.4 to 0\.2 is turned round; write 0\.2 to 0\.4/],
+    ['solids share', '0.4 to 0.2', /0\.4 to 0\.2 has its ends reversed; write 0\.2 to 0\.4/],
     ['solids share', '25 ± 5', /write 20 % or 0\.2/],
     ['solids share', '0.3 ± -1', /half-width below 0/],
     ['solids share', '1 to 2 gpm', /gpm/],

@@ -232,7 +232,7 @@ describe('a bad scenario', () => {
       'scenarios: row 4: protien is not an input; nearest are protein',
     );
     expect(refusal('PLAN.COMPARE', 'metric', withRow('Fish Count', 1, 1))).toContain(
-      'scenarios: row 4, fish count stands there twice',
+      'scenarios: row 4, fish count appears twice; delete one row',
     );
     expect(refusal('PLAN.COMPARE', 'metric', withRow('', 1, 1))).toContain('row 4: a name is missing');
     expect(refusal('PLAN.COMPARE', 'metric', withRow('__proto__', 1, 1))).toContain('is not an input');

@@ -52,7 +52,7 @@ test('a question in words finds the function, with what it does', async () => {
   const first = page.locator('.function-item').first();
   expect(await first.locator('span').allTextContents()).toEqual([
     'SETTLE.DRUMS',
-    'Drums needed side by side, whole, for an overflow rate.',
+    'Whole number of drums needed side by side for an overflow rate.',
   ]);
 });
 

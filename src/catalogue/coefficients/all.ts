@@ -12,7 +12,7 @@ import { tankCoefficients } from './tank';
 
 export { type Coefficient, differs } from './coefficient';
 
-/** Every figure that the add-in takes where none is given. */
+/** Every figure that the add-in uses if none is given. */
 export const coefficients: readonly Coefficient[] = [
   ...stockCoefficients,
   ...loadCoefficients,
@@ -27,14 +27,14 @@ export const coefficients: readonly Coefficient[] = [
 
 const byKey: ReadonlyMap<string, Coefficient> = new Map(coefficients.map((one) => [one.key, one]));
 
-/** The coefficient of that key. Cannot be asked for one that is not in the table: that is a mistake in the program. */
+/** The coefficient of that key; a key that is not in the table is a mistake in the program. */
 export function coefficient(key: string): Coefficient {
   const found = byKey.get(key);
   if (found === undefined) throw new Error(`no coefficient is called "${key}"`);
   return found;
 }
 
-/** Its low, typical and high value; where no range is published all three are the typical one. */
+/** Its low, typical and high value; if no range is published, all three are the typical one. */
 export function coefficientRange(key: string): Range {
   const { low, typical, high } = coefficient(key);
   return { low: low ?? typical, typical, high: high ?? typical };

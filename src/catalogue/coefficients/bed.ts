@@ -4,7 +4,7 @@ import { range } from '../../formulas/numeric/range';
 import { ofTopic, practice, type TopicFigure } from './coefficient';
 import { GRAMS_PER_SQUARE_METRE_DAY } from './scale';
 
-/** Plant beds: feed that crops take, how close they stand, what gravel holds. */
+/** Plant beds: the feed that crops use, plant spacing, what gravel holds. */
 export const bedCoefficients = ofTopic('BED', [
   ...cropGroups.map(
     ({ name, feed, source, known }): TopicFigure => ({
@@ -13,7 +13,7 @@ export const bedCoefficients = ofTopic('BED', [
       ...feed,
       source,
       known,
-      meaning: `feed a day on a square meter of ${name} crops, 32 % protein; authorities differ 2.5 times between 40 and 100. Typical of leafy is what a worked example takes, of fruiting and raft the middle; basil in batches showed deficiency at 81.4, staggered at 99.6 none`,
+      meaning: `feed a day per square meter of ${name} crops, at 32 % protein; sources differ 2.5-fold, from 40 to 100. Typical is a worked example’s figure for leafy crops and the middle of the range for fruiting and raft crops; basil in batches showed deficiency at 81.4, staggered basil showed none at 99.6`,
     }),
   ),
   ...crops.map(
@@ -23,7 +23,8 @@ export const bedCoefficients = ofTopic('BED', [
       ...plants,
       source,
       known,
-      meaning: 'plants to a square meter; leafy as in a worked example, raft as leafy, typical of fruiting the middle',
+      meaning:
+        'plants per square meter; leafy as in a worked example, raft as leafy, typical of fruiting is the middle of the range',
     }),
   ),
   {
@@ -32,7 +33,7 @@ export const bedCoefficients = ofTopic('BED', [
     ...range(0.2, 0.4, 0.8),
     ...practice,
     meaning:
-      'share of the solids in the whole flow that gravel beds take in one pass; a bed that only half of the flow goes through takes half as much: measure before and after your own',
+      'share of the solids in the whole flow that gravel beds remove in one pass; a bed that gets half of the flow removes half as much: measure before and after your own',
   },
   {
     key: 'plant uptake',
@@ -41,7 +42,7 @@ export const bedCoefficients = ofTopic('BED', [
     source: 'worked out from 25 heads of 200 g lettuce on a square meter in 5 weeks, 5 % dry with 4 % nitrogen, 0.29 g',
     known: 'computed',
     meaning:
-      'nitrogen that plants take a day from a square meter of bed; fast leafy crops and good light give three times as much',
+      'nitrogen that plants take up a day per square meter of bed; fast leafy crops in good light take up three times as much',
   },
   {
     key: 'bed depth',
@@ -57,6 +58,6 @@ export const bedCoefficients = ofTopic('BED', [
     ...range(1, 2, 5),
     ...practice,
     meaning:
-      'dry solids in a cubic meter of gravel when it wants cleaning out, which is a tenth of the gaps, two fifths of the bed, filled with sludge of 5 % solids; worms and roots make it more',
+      'dry solids in a cubic meter of gravel when it needs cleaning: the gaps are two fifths of the bed, and sludge of 5 % solids fills a tenth of them; with worms and roots gravel holds more',
   },
 ]);

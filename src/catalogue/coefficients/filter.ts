@@ -9,7 +9,7 @@ import { GRAMS_PER_SQUARE_METRE, GRAMS_PER_SQUARE_METRE_DAY } from './scale';
 const reaction = 'NH4+ + 2 O2 -> NO3- + 2 H+ + H2O; low end Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006)';
 const zhu = 'Zhu and Chen, Aquacultural Engineering 26:221 (2002), at 20 °C';
 
-/** Screens and biofilters: what pads hold and take out, how fast media nitrifies and at what cost to the water. */
+/** Screens and biofilters: what pads hold and remove, how fast media nitrifies, and what that takes from the water. */
 export const filterCoefficients = [
   ...ofTopic('SCREEN', [
     {
@@ -17,14 +17,14 @@ export const filterCoefficients = [
       kind: 'holding',
       ...range(100, 250, 500, GRAMS_PER_SQUARE_METRE),
       ...practice,
-      meaning: 'dry solids on a square meter of pad when it wants changing; weigh your own: SCREEN.HOLDING',
+      meaning: 'dry solids on a square meter of pad when it needs changing; weigh your own: SCREEN.HOLDING',
     },
     {
       key: 'pad capture',
       kind: 'share',
       ...range(0.3, 0.5, 0.8),
       ...practice,
-      meaning: 'share that pads take of the solids that reach them in one pass; depends on how fine the pad is',
+      meaning: 'share of the solids reaching the pads that they remove in one pass; finer pads remove more',
     },
   ]),
   ...ofTopic('FILTER', [
@@ -35,14 +35,14 @@ export const filterCoefficients = [
       source: `${fao}, appendix 4; range of design practice`,
       known: 'memory',
       meaning:
-        'nitrogen nitrified a day on a square meter of media at 20 °C; typical is 0.57 g ammonia, the range that of design at 20 to 30 °C: authorities differ five times. Trickling 0.24 to 0.64, rotating contactor 0.19 to 0.79, bead 0.30 to 0.60 (Crab et al. 2007)',
+        'nitrogen nitrified a day per square meter of media at 20 °C; typical is 0.57 g ammonia, the range is that of design at 20 to 30 °C: sources differ fivefold. Trickling 0.24 to 0.64, rotating contactor 0.19 to 0.79, bead 0.30 to 0.60 (Crab et al. 2007)',
     },
     {
       key: 'filter reserve',
       kind: 'share',
       ...range(0, 0.25, 1),
       ...practice,
-      meaning: 'media added on top of what the ammonia needs, for a hungry week or a film lost to cleaning',
+      meaning: 'extra media beyond what the ammonia needs, for a week of heavy feeding or bacteria lost in cleaning',
     },
     {
       key: 'nitrification oxygen',
@@ -50,7 +50,7 @@ export const filterCoefficients = [
       ...range(4.18, OXYGEN_PER_NITROGEN, OXYGEN_PER_NITROGEN),
       source: reaction,
       known: 'computed',
-      meaning: 'oxygen taken per ammonia nitrogen nitrified, by IUPAC masses; low end with growth of the bacteria',
+      meaning: 'oxygen used per ammonia nitrogen nitrified, from IUPAC masses; low end with growth of the bacteria',
     },
     {
       key: 'nitrification alkalinity',
@@ -59,7 +59,7 @@ export const filterCoefficients = [
       source: reaction,
       known: 'computed',
       meaning:
-        'alkalinity as CaCO3 taken per ammonia nitrogen nitrified, by IUPAC masses; low end with growth of the bacteria; often printed as 7.14',
+        'alkalinity as CaCO3 used per ammonia nitrogen nitrified, from IUPAC masses; low end with growth of the bacteria; often printed as 7.14',
     },
     {
       key: 'nitrification gain, ammonia',
@@ -68,7 +68,7 @@ export const filterCoefficients = [
       source: zhu,
       known: 'read',
       meaning:
-        'gain of the rate per °C where ammonia limits; moving beds were found at 1.098 times a °C (Salvetti et al. 2006), more than twice that',
+        'gain of the rate per °C if ammonia limits; in moving beds the rate grew 1.098-fold per °C (Salvetti et al. 2006), more than twice that',
     },
     {
       key: 'nitrification gain, oxygen',
@@ -76,7 +76,7 @@ export const filterCoefficients = [
       typical: OXYGEN_GAIN,
       source: zhu,
       known: 'read',
-      meaning: 'gain of the rate per °C where oxygen limits',
+      meaning: 'gain of the rate per °C if oxygen limits',
     },
     ...mediaTable.map(
       ({ name, surface, source, known }): TopicFigure => ({

@@ -10,7 +10,7 @@ const naylor = 'Naylor, Moccia and Durant, North American Journal of Aquaculture
 const chen = 'Chen, Coffin and Malone (1997)';
 const manureRule = '7 CFR 205.203(c)(1)';
 
-/** What dry fish solids hold, and what a garden asks for. */
+/** What dry fish solids contain, and what a garden needs. */
 export const harvestCoefficients = ofTopic('HARVEST', [
   {
     key: 'nitrogen share',
@@ -19,7 +19,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     source: `${naylor}; high end SEA2LAND`,
     known: 'read',
     meaning:
-      'nitrogen per dry solids of trout manure, 12 farms, high end a dried product; recirculated solids run 3.7 to 4.7 % (Chen, Coffin and Malone 1997): authorities differ twice over, so have your own harvest tested',
+      'nitrogen in dry solids of trout manure, 12 farms, high end a dried product; recirculated solids contain 3.7 to 4.7 % (Chen, Coffin and Malone 1997): sources differ twofold, so have your own harvest tested',
   },
   {
     key: 'phosphorus share',
@@ -28,7 +28,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     source: `${naylor}; low end ${chen}; high end SEA2LAND`,
     known: 'read',
     meaning:
-      'phosphorus (P, not P2O5) per dry solids of trout manure, 12 farms, low end recirculating sludge, high end a dried product; authorities differ several times, so have your own harvest tested',
+      'phosphorus (P, not P2O5) in dry solids of trout manure, 12 farms, low end recirculating sludge, high end a dried product; sources differ several-fold, so have your own harvest tested',
   },
   {
     key: 'potassium share',
@@ -36,7 +36,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     typical: 0.001,
     source: naylor,
     known: 'read',
-    meaning: 'potassium (K, not K2O) per dry solids of trout manure, 12 farms; most potassium stays in the water',
+    meaning: 'potassium (K, not K2O) in dry solids of trout manure, 12 farms; most potassium stays in the water',
   },
   {
     key: 'available nitrogen',
@@ -45,7 +45,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     source: 'Brod et al., Ambio 46 (2017); low end Cornell CSS 412',
     known: 'read',
     meaning:
-      'share of nitrogen that works in the first season: dried fish sludge as 50 to 80 % of mineral nitrogen, low end first-year decay of organic nitrogen; authorities differ twice over',
+      'share of nitrogen that plants can use in the first season: dried fish sludge worked as well as 50 to 80 % of its nitrogen in mineral form, low end is first-year decay of organic nitrogen; sources differ twofold',
   },
   {
     key: 'slurry solids',
@@ -54,7 +54,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     source: `SEA2LAND; ends ${chen}`,
     known: 'read',
     meaning:
-      'dry solids in slurry as it is drawn off, by mass: raw sludge about 2 %, thickened 5 to 22 % (van Rijn 2013), so farms differ: dry a cup of your own',
+      'dry solids in slurry as drawn off, by mass: raw sludge about 2 %, thickened 5 to 22 % (van Rijn 2013); farms differ, so dry a cup of your own',
   },
   {
     key: 'slurry density',
@@ -62,7 +62,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     typical: SLURRY_DENSITY,
     source: 'water, within 1 % up to 5 % solids',
     known: 'computed',
-    meaning: 'mass of slurry as it is drawn off; solids themselves have 1050 to 1190 kg/m3',
+    meaning: 'density of slurry as drawn off; the solids themselves have 1050 to 1190 kg/m3',
   },
   {
     key: 'garden need',
@@ -71,7 +71,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     source: 'University of Maryland Extension; Colorado State University CMG GardenNotes 711',
     known: 'read',
     meaning:
-      'nitrogen that a vegetable garden wants a year: 2 lb a 1000 ft2, 3 for heavy feeders; crops differ by half, and soil test and local advice come first',
+      'nitrogen that a vegetable garden needs a year: 2 lb per 1000 ft2, 3 for heavy feeders; crops differ by half, and a soil test and local advice come first',
   },
   {
     key: 'phosphate need',
@@ -79,7 +79,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     ...range(0.5, 1, 4, POUNDS_PER_THOUSAND_SQUARE_FEET),
     ...practice,
     meaning:
-      'P2O5 that a garden wants a year, as crops take off about half as much of it as of nitrogen; only a soil test tells, and many old gardens want none',
+      'P2O5 that a garden needs a year, because crops remove about half as much of it as of nitrogen; only a soil test tells, and many old gardens need none',
   },
   {
     key: 'wait, touching soil',
@@ -87,7 +87,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     typical: WAIT_TOUCHING * DAY,
     source: manureRule,
     known: 'read',
-    meaning: 'from raw manure worked in to harvest, where the part eaten touches soil',
+    meaning: 'days from working raw manure into the soil to harvest, if the part eaten touches soil',
   },
   {
     key: 'wait, clear of soil',
@@ -95,7 +95,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     typical: WAIT_CLEAR * DAY,
     source: manureRule,
     known: 'read',
-    meaning: 'from raw manure worked in to harvest, where the part eaten does not touch soil',
+    meaning: 'days from working raw manure into the soil to harvest, if the part eaten does not touch soil',
   },
   {
     key: 'phosphate per phosphorus',
@@ -103,7 +103,7 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     typical: PHOSPHATE_PER_PHOSPHORUS,
     source: 'IUPAC standard atomic weights 2021',
     known: 'computed',
-    meaning: 'P2O5 in which one of P is',
+    meaning: 'mass of P2O5 that contains a unit mass of P',
   },
   {
     key: 'potash per potassium',
@@ -111,6 +111,6 @@ export const harvestCoefficients = ofTopic('HARVEST', [
     typical: POTASH_PER_POTASSIUM,
     source: 'IUPAC standard atomic weights 2021',
     known: 'computed',
-    meaning: 'K2O in which one of K is',
+    meaning: 'mass of K2O that contains a unit mass of K',
   },
 ]);

@@ -4,7 +4,7 @@ import { CARBON_DIOXIDE_PER_OXYGEN } from '../../formulas/water/atomic-mass';
 import { ofTopic, practice } from './coefficient';
 import { MILLIGRAMS_PER_LITRE } from './scale';
 
-/** What a kilogram of feed becomes, and the limits that circulation holds it to. */
+/** What a kilogram of feed becomes, and the limits of each waste in the water. */
 export const loadCoefficients = ofTopic('LOAD', [
   {
     key: 'solids share',
@@ -13,7 +13,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     source: `${timmons}; low end Clark, Harman and Forster (1985); high end ${wasAbstract}`,
     known: 'memory',
     meaning:
-      'dry suspended solids per feed as fed; design convention 0.25 to 0.30, measured 0.04 to 0.09 on trout, 0.3 to 0.4 on salmon, 0.2 to 0.7 on catfish: authorities differ many times over, so weigh your own',
+      'dry suspended solids per feed as fed; design convention 0.25 to 0.30, measured 0.04 to 0.09 for trout, 0.3 to 0.4 for salmon, 0.2 to 0.7 for catfish: sources differ many-fold, so weigh your own',
   },
   {
     key: 'ammonia factor',
@@ -22,7 +22,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     source: `${timmons}; low end SRAC Publication 452; high end ${fao}, appendix 4`,
     known: 'memory',
     meaning:
-      'total ammonia nitrogen per protein fed: 0.16 x 0.80 x 0.80 x 0.90 = 0.0922; low end 2.2 lb a 100 lb of feed at 32 % protein, high end 0.16 x 0.61; authorities differ by two fifths, and trout measured 31 to 37 g ammonia a kg of feed (Clark, Harman and Forster 1985)',
+      'total ammonia nitrogen per protein fed: 0.16 x 0.80 x 0.80 x 0.90 = 0.0922; low end 2.2 lb per 100 lb of feed at 32 % protein, high end 0.16 x 0.61; sources differ by two fifths, and measurements on trout gave 31 to 37 g ammonia per kg of feed (Clark, Harman and Forster 1985)',
   },
   {
     key: 'oxygen ratio fish',
@@ -30,7 +30,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     ...range(0.25, 0.4, 0.5),
     source: timmons,
     known: 'memory',
-    meaning: 'oxygen that the fish alone breathe per feed; authorities differ twice over, and typical is between',
+    meaning: 'oxygen that the fish alone use per feed; sources differ twofold, and typical is between them',
   },
   {
     key: 'oxygen ratio system',
@@ -39,7 +39,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     source: 'Boyd; low end computed',
     known: 'read',
     meaning:
-      'oxygen that fish, waste and nitrifying bacteria take together per feed; low end fish at 0.25 and nitrification at protein x 0.092 x 4.57, here of 32 % protein, no waste left to rot: drawing solids off before they rot brings it down to a third at best, and authorities differ as much',
+      'oxygen that fish, waste and nitrifying bacteria use together per feed; low end is fish at 0.25 plus nitrification at protein x 0.092 x 4.57, for 32 % protein and no waste left to rot: drawing solids off before they rot lowers it to a third at best, and sources differ as much',
   },
   {
     key: 'carbon dioxide ratio',
@@ -56,7 +56,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     source: `${fao}, section 8.1`,
     known: 'read',
     meaning:
-      'crude protein in the feed, usually 32 %, in trout feeds 38 to 45 %; feeds differ by more than half, so read it off the bag',
+      'crude protein in the feed, usually 32 %, in trout feeds 38 to 45 %; feeds differ by more than half, so read the bag',
   },
   {
     key: 'ammonia limit',
@@ -65,14 +65,14 @@ export const loadCoefficients = ofTopic('LOAD', [
     source: `${fao}, table 3.1: 1 cold-water, 3 warm-water`,
     known: 'read',
     meaning:
-      'total ammonia nitrogen that the tank may hold: under 1 mg/L cold-water, under 3 warm-water; limits differ three times by species, and high pH and warm water make it far less: see WATER.LIMIT',
+      'highest total ammonia nitrogen allowed in the tank: under 1 mg/L for cold-water fish, under 3 for warm-water fish; limits differ threefold by species, and high pH and warm water make the limit far lower: see WATER.LIMIT',
   },
   {
     key: 'removal',
     kind: 'share',
     ...range(0.2, 0.35, 0.6),
     ...practice,
-    meaning: 'share of ammonia that a biofilter takes out in one pass; measure in and out of your own',
+    meaning: 'share of ammonia that a biofilter removes in one pass; measure before and after your own',
   },
   {
     key: 'un-ionized ammonia limit',
@@ -81,7 +81,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     source: 'UF/IFAS FA16; low end EIFAC Technical Paper 11 (1970), 0.025 mg/L as NH3, from memory',
     known: 'read',
     meaning:
-      'un-ionized ammonia nitrogen that the tank may hold: above 0.05 mg/L harms, trout and their kin under half of it; limits differ twice over by species',
+      'highest un-ionized ammonia nitrogen allowed in the tank: above 0.05 mg/L it harms fish, and trout and salmon tolerate less than half of that; limits differ twofold by species',
   },
   {
     key: 'carbon dioxide limit',
@@ -89,7 +89,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     ...range(10, 20, 60, MILLIGRAMS_PER_LITRE),
     ...practice,
     meaning:
-      'carbon dioxide that the tank may hold: 20 mg/L for trout, tilapia bear 50 and more; limits differ several times by species',
+      'highest carbon dioxide allowed in the tank: 20 mg/L for trout, while tilapia tolerate 50 and more; limits differ several-fold by species',
   },
   {
     key: 'solids decay',
@@ -98,7 +98,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     source: 'oxygen demand of settled wastes runs down at 0.1 to 0.3 a day at 20 °C, slow part slower',
     known: 'memory',
     meaning:
-      'share of the solids in the water that decays a day; authorities differ ten times, warm water is faster, and no one figure was found for fine solids of fish',
+      'share of the solids in the water that decays a day; sources differ tenfold, warm water is faster, and no single figure was found for fine fish solids',
   },
   {
     key: 'passive denitrification',
@@ -107,7 +107,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     source: 'van Rijn, Tal and Schreier, Aquacultural Engineering 34:364 (2006), 9 to 21 % of nitrogen unaccounted for',
     known: 'memory',
     meaning:
-      'share of the nitrogen fed that is denitrified in sludge and slime without a denitrifying filter; systems differ many times',
+      'share of the nitrogen fed that denitrifies in sludge and slime without a denitrifying filter; systems differ many-fold',
   },
   {
     key: 'feed phosphorus',
@@ -115,7 +115,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     ...range(0.008, 0.011, 0.016),
     source: 'usual range of fish feeds',
     known: 'memory',
-    meaning: 'phosphorus as P in the feed; feeds differ twice over, so read it off the bag',
+    meaning: 'phosphorus as P in the feed; feeds differ twofold, so read the bag',
   },
   {
     key: 'fish nitrogen',
@@ -131,7 +131,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     ...range(0.003, 0.0045, 0.006),
     source: 'usual range of whole fish',
     known: 'memory',
-    meaning: 'phosphorus as P in the gain of fish, of wet mass; bony fish have more, and species differ twice over',
+    meaning: 'phosphorus as P in the gain of fish, of wet mass; bony fish have more, and species differ twofold',
   },
   {
     key: 'solids limit',
@@ -140,7 +140,7 @@ export const loadCoefficients = ofTopic('LOAD', [
     source: timmons,
     known: 'memory',
     meaning:
-      'dry suspended solids that the tank may hold: under 10 mg/L cold-water, 20 and more warm-water; authorities differ four times',
+      'highest dry suspended solids allowed in the tank: under 10 mg/L for cold-water fish, 20 and more for warm-water fish; sources differ fourfold',
   },
   {
     key: 'capture',
@@ -148,6 +148,6 @@ export const loadCoefficients = ofTopic('LOAD', [
     ...range(0.371, 0.5, 0.779),
     source: `between swirl and radial flow, ${davidson}`,
     known: 'common practice',
-    meaning: 'share of suspended solids taken out in one pass; the two measured shares differ twice over',
+    meaning: 'share of suspended solids removed in one pass; the two measured shares differ twofold',
   },
 ]);

@@ -13,7 +13,7 @@ export const pipeCoefficients = [
       source: 'Moody (1944), drawn tubing',
       known: 'memory',
       meaning:
-        'inside wall of new plastic pipe, as of drawn tubing and glass; some tables give plastic up to 7 µm, and biofilm makes it rougher, so flush and allow for it',
+        'roughness of the inside of new plastic pipe, as of drawn tubing and glass; some tables give up to 7 µm for plastic, and biofilm makes pipe rougher, so flush and allow for it',
     },
     {
       key: 'pipe ends',
@@ -21,14 +21,15 @@ export const pipeCoefficients = [
       ...range(1.04, 1.5, 1.78),
       source: 'Crane Technical Paper 410',
       known: 'memory',
-      meaning: 'K of entrance and exit: flush 0.5, rounded 0.04 or reaching in 0.78, and exit 1',
+      meaning:
+        'K of entrance and exit together: entrance 0.5 if flush, 0.04 if rounded, 0.78 if it reaches into the tank; exit 1',
     },
     {
       key: 'pump efficiency',
       kind: 'share',
       ...range(0.15, 0.35, 0.6),
       ...practice,
-      meaning: 'from wire to water, of a small pump; its maker’s curve is better',
+      meaning: 'efficiency of a small pump from wire to water; its maker’s curve is better',
     },
   ]),
   ...ofTopic('AIR', [
@@ -38,7 +39,8 @@ export const pipeCoefficients = [
       ...range(0.6, 0.9, 1),
       source: metcalf,
       known: 'memory',
-      meaning: 'transfer in this water over that in clean water: 0.4 to 0.8 in sewage, near 1 in clean water',
+      meaning:
+        'oxygen transfer in the farm’s water over transfer in clean water: 0.4 to 0.8 in sewage, near 1 in clean water',
     },
     {
       key: 'aerator beta',
@@ -46,7 +48,8 @@ export const pipeCoefficients = [
       ...range(0.95, 0.98, 1),
       source: metcalf,
       known: 'memory',
-      meaning: 'saturation in this water over that in clean water of the same salinity, 0.95 to 0.98',
+      meaning:
+        'oxygen saturation in the farm’s water over saturation in clean water of the same salinity, 0.95 to 0.98',
     },
   ]),
 ];

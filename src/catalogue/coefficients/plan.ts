@@ -8,42 +8,42 @@ const SQUARE_FOOT = 0.3048 ** 2;
 
 const makers = { ...practice, source: `${practice.source}; the maker’s sheet comes first` } as const;
 
-/** Times of the build, what goes into a settling bank, and strength of alkali as bought. */
+/** Cure times, materials of a settling bank, and purity of alkali as bought. */
 export const planCoefficients = ofTopic('PLAN', [
   {
     key: 'base cure',
     kind: 'days',
     ...range(2, 3, 7, DAY),
     ...makers,
-    meaning: 'base mix, from pouring to the next coat; longer in the cold',
+    meaning: 'time from pouring the base mix to the next coat; longer in the cold',
   },
   {
     key: 'mortar cure',
     kind: 'days',
     ...range(2, 3, 7, DAY),
     ...makers,
-    meaning: 'mortar, from laying to sealant or water; longer in the cold',
+    meaning: 'time from applying mortar to sealant or water; longer in the cold',
   },
   {
     key: 'sealant cure',
     kind: 'days',
     ...range(1, 7, 14, DAY),
     ...makers,
-    meaning: 'sealant that is safe for fish, from brush to water',
+    meaning: 'time from brushing on a fish-safe sealant to water',
   },
   {
     key: 'leach',
     kind: 'days',
     ...range(7, 7, 28, DAY),
     ...makers,
-    meaning: 'leaching fresh cement under changes of water; go by pH, not by the calendar',
+    meaning: 'time to leach fresh cement, with water changes; the pH decides, not the calendar',
   },
   {
     key: 'alkali purity',
     kind: 'share',
     ...range(0.9, 1, 1),
     ...makers,
-    meaning: 'share of the alkali in what is bought: read it off the bag',
+    meaning: 'share of pure alkali in the product you buy: read the bag',
   },
   {
     key: 'mix parts',
@@ -51,35 +51,35 @@ export const planCoefficients = ofTopic('PLAN', [
     ...range(4, 6, 8),
     source: 'Perlite Institute',
     known: 'read',
-    meaning: 'light aggregate to 1 of cement by loose volume; fewer parts are heavier and stronger',
+    meaning: 'parts of light aggregate to 1 of cement by loose volume; fewer parts make a heavier and stronger mix',
   },
   {
     key: 'mix waste',
     kind: 'share',
     ...range(0.05, 0.1, 0.2),
     ...practice,
-    meaning: 'base mix added for spilling',
+    meaning: 'extra base mix for spilling',
   },
   {
     key: 'rivet spacing',
     kind: 'dimension',
     ...range(0.025, 0.038, 0.05),
     ...practice,
-    meaning: 'the most between rivets of a seam that is sealed',
+    meaning: 'largest distance between rivets of a sealed seam',
   },
   {
     key: 'container height',
     kind: 'dimension',
     ...range(0.3, 14 * 0.0254, 0.4),
     ...practice,
-    meaning: 'of the pail that solids are drawn into, of 5 US gal about 14 in; measure your own',
+    meaning: 'height of the pail for drawn-off solids; a 5 US gal pail is about 14 in; measure your own',
   },
   {
     key: 'drain drop',
     kind: 'dimension',
     ...range(0.1, 0.15, 0.25),
     ...practice,
-    meaning: 'from the stand’s top to the lowest edge of the drain valve',
+    meaning: 'distance from the stand’s top to the lowest edge of the drain valve',
   },
   {
     key: 'bedding mortar',
@@ -88,7 +88,7 @@ export const planCoefficients = ofTopic('PLAN', [
     source: 'thin-set mortar as bagged',
     known: 'memory',
     meaning:
-      'dry mortar on a unit of cone: a bag of 50 lb covers 40 to 100 ft2 by trowel, and typical is the middle; trowels differ more than twice over',
+      'dry mortar per area of cone: a bag of 50 lb covers 40 to 100 ft2, depending on the trowel, and typical is the middle; trowels differ more than twofold',
   },
   {
     key: 'sealant bead',

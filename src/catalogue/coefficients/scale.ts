@@ -1,6 +1,6 @@
 import { DAY } from '../../formulas/numeric/time';
 
-/** SI worth of the units that sources print, for the coefficient tables alone. */
+/** The units that sources print, in SI, for the coefficient tables only. */
 export const GRAMS_PER_SQUARE_METRE_DAY = 1e-3 / DAY;
 export const GRAMS_PER_SQUARE_METRE = 1e-3;
 export const MILLIGRAMS_PER_LITRE = 1e-3;

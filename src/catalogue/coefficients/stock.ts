@@ -3,7 +3,7 @@ import { range } from '../../formulas/numeric/range';
 import { ofTopic, practice } from './coefficient';
 import { MILLIGRAMS_PER_LITRE } from './scale';
 
-/** Fish: how they eat and grow, how close they may stand, and the oxygen they must not fall under. */
+/** Fish: feeding, growth, stocking limit and the lowest oxygen they tolerate. */
 export const stockCoefficients = ofTopic('STOCK', [
   {
     key: 'rainbow trout',
@@ -12,7 +12,7 @@ export const stockCoefficients = ofTopic('STOCK', [
     source: 'Leitritz and Lewis, Trout and Salmon Culture (1980)',
     known: 'read',
     meaning:
-      'feeding rate, of body mass a day; typical is 8 to 9 inches at 60 °F in a chart for 36 to 68 °F: STOCK.FEEDRATE reads it off by mass and temperature',
+      'feeding rate, share of body mass a day; typical is for fish of 8 to 9 inches at 60 °F, from a chart for 36 to 68 °F: STOCK.FEEDRATE reads the chart by mass and temperature',
   },
   {
     key: 'tilapia',
@@ -21,7 +21,7 @@ export const stockCoefficients = ofTopic('STOCK', [
     source: 'Rakocy, SRAC Publication 282, table 1',
     known: 'memory',
     meaning:
-      'feeding rate, of body mass a day in tanks at 82 to 86 °F; typical is at 100 g: STOCK.FEEDRATE reads it off by mass',
+      'feeding rate, share of body mass a day in tanks at 82 to 86 °F; typical is at 100 g: STOCK.FEEDRATE reads the chart by mass',
   },
   {
     key: 'channel catfish',
@@ -30,7 +30,7 @@ export const stockCoefficients = ofTopic('STOCK', [
     source: 'FAO AFFRIS, channel catfish',
     known: 'read',
     meaning:
-      'feeding rate, of body mass a day; published by life stage only, fry 6 to 10 %, fingerlings 2 to 5 %, brood fish 1 to 2 %, so STOCK.FEEDRATE has none',
+      'feeding rate, share of body mass a day; published by life stage only: fry 6 to 10 %, fingerlings 2 to 5 %, brood fish 1 to 2 %, so STOCK.FEEDRATE has no chart',
   },
   {
     key: 'growth coefficient',
@@ -39,7 +39,7 @@ export const stockCoefficients = ofTopic('STOCK', [
     source: 'usual range for rainbow trout',
     known: 'read',
     meaning:
-      'thermal-growth coefficient, per cent form; typical is the middle, a fast strain had 0.222; weigh your own fish twice and solve STOCK.GROW for it',
+      'thermal-growth coefficient, per cent form; typical is the middle, a fast strain had 0.222; weigh your own fish and use STOCK.COEFFICIENT',
   },
   {
     key: 'conversion of rainbow trout',
@@ -47,7 +47,7 @@ export const stockCoefficients = ofTopic('STOCK', [
     ...range(0.6, 1.0, 1.1),
     source: 'FAO, cultured aquatic species, rainbow trout',
     known: 'read',
-    meaning: 'feed per growth; authorities differ by more than a fifth',
+    meaning: 'feed per growth; sources differ by more than a fifth',
   },
   {
     key: 'conversion of tilapia',
@@ -63,7 +63,7 @@ export const stockCoefficients = ofTopic('STOCK', [
     ...range(1.5, 1.8, 2.2),
     source: 'usual range in ponds and tanks',
     known: 'memory',
-    meaning: 'feed per growth; authorities differ by more than a fifth',
+    meaning: 'feed per growth; sources differ by more than a fifth',
   },
   {
     key: 'stocking limit',
@@ -72,14 +72,14 @@ export const stockCoefficients = ofTopic('STOCK', [
     source: `${fao}; high end Losordo and DeLong (2015)`,
     known: 'memory',
     meaning:
-      'fish in a volume of water: 20 kg in 1000 L for small units, the high end for commercial tanks with oxygen; authorities differ eight times, by how fast oxygen is lost when the power goes',
+      'mass of fish per volume of water: 20 kg in 1000 L for small units, the high end for commercial tanks with pure oxygen; sources differ eightfold, because dense tanks lose oxygen faster when the power fails',
   },
   {
     key: 'oxygen floor',
     kind: 'concentration',
     ...range(2, 3, 5, MILLIGRAMS_PER_LITRE),
     ...practice,
-    meaning: 'oxygen at which fish are in danger; warm-water fish gasp at 2 to 3 mg/L, trout suffer under 5',
+    meaning: 'oxygen at which fish are in danger; warm-water fish gasp at 2 to 3 mg/L, trout suffer below 5',
   },
   {
     key: 'oxygen at power failure',
@@ -88,7 +88,7 @@ export const stockCoefficients = ofTopic('STOCK', [
     source: `${fao}, table 3.1`,
     known: 'read',
     meaning:
-      'oxygen in the tank at the moment that pump and air stop, 4 to 6 mg/L for warm-water fish, 6 to 8 for cold-water: measure your own after feeding',
+      'oxygen in the tank when pump and air stop, 4 to 6 mg/L for warm-water fish, 6 to 8 for cold-water fish: measure your own after feeding',
   },
   {
     key: 'peak oxygen factor',
@@ -96,6 +96,6 @@ export const stockCoefficients = ofTopic('STOCK', [
     ...range(1.2, 1.5, 2),
     ...practice,
     meaning:
-      'oxygen taken in the worst hour, after feeding, over the mean of the day; authorities differ by more than a fifth',
+      'oxygen used in the worst hour, after feeding, over the mean of the day; sources differ by more than a fifth',
   },
 ]);

@@ -3,7 +3,7 @@ import { ofTopic, practice } from './coefficient';
 
 const POUND_PER_CUBIC_FOOT = 0.45359237 / 0.3048 ** 3;
 
-/** Drums: what they weigh, how they drain, what room the pail needs. */
+/** Drums: their weight, how they drain, room for the pail. */
 export const tankCoefficients = ofTopic('TANK', [
   {
     key: 'drain coefficient',
@@ -18,7 +18,7 @@ export const tankCoefficients = ofTopic('TANK', [
     kind: 'dimension',
     ...range(0.0254, 0.0508, 0.1016),
     ...practice,
-    meaning: 'room above the container so that it slides in and out under the valve',
+    meaning: 'room above the container, so that it slides in and out under the valve',
   },
   {
     key: 'base density',
@@ -27,13 +27,13 @@ export const tankCoefficients = ofTopic('TANK', [
     source: 'Perlite Institute',
     known: 'memory',
     meaning:
-      'light base mix as poured, wet, as perlite concrete is placed: 1:8 36.5, 1:6 40.5, 1:4 50.5 lb/ft3; the wet mix is half as heavy again as the dry',
+      'density of wet light base mix as poured, as for perlite concrete: 1:8 36.5, 1:6 40.5, 1:4 50.5 lb/ft3; wet mix is half as heavy again as dry mix',
   },
   {
     key: 'drum mass',
     kind: 'mass',
     ...range(8, 10, 20),
     ...practice,
-    meaning: 'an empty drum of about 210 L, plastic ones near 10 kg, steel ones near 20 kg; weigh your own',
+    meaning: 'mass of an empty drum of about 210 L: plastic about 10 kg, steel about 20 kg; weigh your own',
   },
 ]);

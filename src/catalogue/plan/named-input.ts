@@ -5,29 +5,29 @@ import type { Bounds, CellValue } from '../argument';
 import type { NumberFormat } from '../number-formats';
 
 interface Described {
-  /** As it stands in the first column; the key spelled in words where absent. */
+  /** The name in the first column; the key spelled in words if absent. */
   readonly name?: string;
   readonly meaning: string;
-  /** Where a default that is no coefficient comes from. */
+  /** The source of a default that is not a coefficient. */
   readonly source?: string;
-  /** How a workbook shows it; as typed where left out. */
+  /** How a workbook shows it; as typed if absent. */
   readonly format?: NumberFormat;
 }
 
-/** A figure by name. Blank and 0 are one: the default, or not given. */
+/** A figure by name. Blank and 0 mean the same: the default, or not given. */
 export interface FigureInput extends Described, Bounds {
   readonly kind: Kind;
   /** In SI, or the coefficient of its own name. */
   readonly default?: number | 'coefficient';
-  /** A choice of the farmer: PLAN.RANGE never varies it, however far its coefficient is published apart. */
+  /** A choice of the farmer: PLAN.RANGE never varies it, even if its published range is wide. */
   readonly decided?: true;
-  /** The limit of the species, where one is given, comes before the default. */
+  /** The limit of the species, if one is given, overrides the default. */
   readonly species?: (limits: FishLimits) => number;
-  /** The key of an input before it whose figure is taken. */
+  /** The key of an earlier input whose figure is the default. */
   readonly as?: string;
-  /** Has to be given. */
+  /** Must be given. */
   readonly required?: true;
-  /** Something built or bought: `none` says that it is absent. */
+  /** Something built or bought: `none` means that it is absent. */
   readonly equipment?: true;
 }
 
@@ -39,11 +39,11 @@ export interface WordInput<C extends string = string> extends Described {
 
 /** A cell that is a word or a figure. */
 export interface ReaderInput<T = unknown> extends Described {
-  /** How its kind is called in the list of inputs. */
+  /** The name of its kind in the list of inputs. */
   readonly accepts: string;
-  /** The words that it reads, for a list to choose from. */
+  /** The words that it reads, for a list of choices. */
   readonly words?: readonly string[];
-  /** The kind of the figure, where it is one. */
+  /** The kind of the figure, if it is one. */
   readonly kind: Kind;
   readonly reader: (value: CellValue, profile: Profile) => T;
   /** As it would be typed, and the coefficient that it stands for. */
@@ -52,7 +52,7 @@ export interface ReaderInput<T = unknown> extends Described {
 }
 
 export type NamedInput = FigureInput | WordInput | ReaderInput;
-/** The words of a list that a cell may be chosen from; none where it is a figure. */
+/** The words to choose from for a cell; none if it is a figure. */
 export function wordsOf(input: NamedInput): readonly string[] {
   if ('choice' in input) return input.choice;
   return 'reader' in input ? (input.words ?? []) : [];
@@ -70,5 +70,5 @@ type ValueOf<S> = S extends { readonly reader: (value: CellValue, profile: Profi
       ? number | 'none' | Known<S>
       : number | Known<S>;
 
-/** What a column of named inputs says. */
+/** The values of a column of named inputs. */
 export type Named<T extends NamedInputs> = { readonly [K in keyof T]: ValueOf<T[K]> };

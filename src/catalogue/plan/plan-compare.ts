@@ -12,7 +12,7 @@ import { compareRows, type ResultKey, resultKeys, resultName, scenarioResults } 
 
 type GridCell = MixedCell | CellFault;
 
-/** Scenarios side by side: names and units of the results, then a column each; a bad column has its error on top. */
+/** Scenarios side by side: names and units of the results, then one column each; a column that fails shows its error on top. */
 export function planCompare(
   scenarios: readonly (readonly OpenCell[])[],
   profile: Profile,
@@ -59,7 +59,5 @@ function resultCell(key: ResultKey, value: number | string, place: string, profi
   if (typeof value === 'string') return value;
   const { kind } = scenarioResults[key];
   if (Number.isFinite(toProfile(profile, kind, value))) return { kind, si: value };
-  throw new ArgumentError(
-    `${place}${resultName(key)} comes out too large or too small to compute with; check the units`,
-  );
+  throw new ArgumentError(`${place}${resultName(key)} is too large or too small to compute with; check the units`);
 }

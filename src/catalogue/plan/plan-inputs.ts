@@ -16,7 +16,7 @@ export interface InputRow {
 
 const wanted = new Set(['fishCount', 'fishMass', 'feedingRate', 'feed']);
 
-/** A row a scenario input: what it is called, its kind, unit, default, where that comes from, what it means. */
+/** One row per scenario input: name, kind, unit, default, source of the default, meaning. */
 export function planInputs(profile: Profile): readonly InputRow[] {
   return Object.entries(scenarioInputs).map(([key, spec]: [string, NamedInput]) => {
     const kind = 'choice' in spec ? 'choice' : 'accepts' in spec ? spec.accepts : spec.kind;
@@ -40,7 +40,7 @@ function defaultOf(key: string, spec: NamedInput): { readonly default: MixedCell
   }
   if (spec.default !== undefined) return { default: { kind: spec.kind, si: spec.default }, source: spec.source ?? '' };
   if (wanted.has(key)) return { default: 'required', source: 'fish count, fish mass and feeding rate, or feed' };
-  return { default: 'not given', source: spec.equipment ? 'equipment: none where the stage is absent' : '' };
+  return { default: 'not given', source: spec.equipment ? 'equipment: type none if the farm has none' : '' };
 }
 
 function sourceOf(key: string): string {

@@ -28,7 +28,7 @@ function factorsOf(profile: Profile): BankFactors {
   };
 }
 
-/** What formulas call an argument, as the bank calls it. */
+/** The name of an argument in formulas, and its name in the bank. */
 const renamed = {
   top: 'drumDiameter',
   drum: 'drumDiameter',
@@ -39,7 +39,7 @@ const renamed = {
   patterns: 'pieces',
 } as const;
 
-/** The bill of materials of a bank, each part in the unit that its price is for. */
+/** The bill of materials of a bank, each part in the unit in which it is priced. */
 export function bankParts(bank: readonly (readonly OpenCell[])[], profile: Profile): readonly PartRow[] {
   const table = inputTable('bank', bankInputs, bank, titles);
   const { values } = namedColumn(bankInputs, table, 0, 'bank: ', profile);

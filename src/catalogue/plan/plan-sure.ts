@@ -25,10 +25,10 @@ interface Sampled {
 /** Results that are figures; the others are words. */
 export const figureResults: readonly ResultKey[] = resultKeys.filter((key) => scenarioResults[key].kind !== 'choice');
 
-/** How the rows of chances begin. */
+/** The start of the name of each row of chances. */
 export const chanceOf = 'chance of first limit: ';
 
-/** A sheet asks for the range and for several drivers of one scenario, so that the last few samples are kept. */
+/** A sheet wants the range and several drivers of one scenario, so the last few samples are kept. */
 const kept = new Map<string, Sampled>();
 const mostKept = 6;
 
@@ -48,7 +48,7 @@ function sampled(read: ReadScenario): Sampled {
   return made;
 }
 
-/** Inputs that were not given and take another one's figure. */
+/** Inputs that were not given and use the figure of another input. */
 function followers({ left }: ReadScenario): UncertainFarm['follows'] {
   return inputKeys.flatMap((key) => {
     const spec: NamedInput = scenarioInputs[key];
@@ -69,7 +69,7 @@ function cellOf(key: ResultKey, value: number | string): MixedCell {
   return typeof value === 'number' ? { kind: scenarioResults[key].kind, si: value } : value;
 }
 
-/** A row a result, a row a stage with its chance of being the first limit, and the draws that were refused, if any. */
+/** One row per result, one per stage with its chance of being the first limit, and the refused draws, if any. */
 export function planRange(read: ReadScenario, profile: Profile): readonly RangeRow[] {
   const { farm, plan, sample } = sampled(read);
   const results = figureResults.map((key): RangeRow => {
@@ -106,7 +106,7 @@ export interface DriverRow {
   readonly share: number;
 }
 
-/** The uncertain inputs, ranked; last, what no single one explains. */
+/** The uncertain inputs, ranked; the last row is what no single input explains. */
 export function planDrivers(read: ReadScenario, key: ResultKey, profile: Profile): readonly DriverRow[] {
   const { farm, plan, sample } = sampled(read);
   const { ranked, together } = driversOf(farm, plan, sample, key);

@@ -9,71 +9,71 @@ const share = { kind: 'share', above: 0, format: 'share' } as const;
 const positive = { atLeast: 0 } as const;
 
 /**
- * Everything that a scenario may say, in the order of the list. Coefficients and limits have defaults; equipment has
- * none, and `none` in its cell says that the stage is absent.
+ * Every input of a scenario, in the order of the list. Coefficients and limits have defaults; equipment has none, and
+ * `none` in its cell means that the stage is absent.
  *
- * Adding one is a row here and a line in `Scenario`, which says what formulas read: neither compiles without the other.
+ * To add one, write a row here and a line in `Scenario`, which formulas read: neither compiles without the other.
  * Names, units, defaults, bounds, number formats and lists of choices follow from the row.
  */
 export const scenarioInputs = {
   fishCount: { kind: 'count', above: 0, meaning: 'fish in the tank' },
   fishMass: { kind: 'fish', above: 0, meaning: 'mass of one fish' },
   feedingRate: { ...share, meaning: 'share of body mass fed a day' },
-  feed: { kind: 'daily', above: 0, meaning: 'feed a day; else by count, mass and rate' },
-  species: { choice: fishKinds, meaning: 'whose limits of temperature, pH and un-ionized ammonia hold' },
+  feed: { kind: 'daily', above: 0, meaning: 'feed a day; if not given, count × mass × rate' },
+  species: { choice: fishKinds, meaning: 'species whose limits of temperature, pH and un-ionized ammonia apply' },
   protein: { ...share, default: 'coefficient', meaning: 'protein in the feed' },
   temperature: {
     ...temperature,
     default: 20,
-    source: 'the temperature at which nitrification is stated',
-    meaning: 'of the water, usual',
+    source: 'the temperature at which nitrification rates are stated',
+    meaning: 'usual water temperature',
   },
   coldestWater: {
     ...temperature,
     as: 'temperature',
-    meaning: 'coldest that it gets: nitrification is figured at it',
+    meaning: 'coldest water of the year: nitrification is calculated for it',
   },
   hottestWater: {
     ...temperature,
     as: 'temperature',
-    meaning: 'hottest that it gets: oxygen and un-ionized ammonia are figured at it',
+    meaning: 'hottest water of the year: oxygen and un-ionized ammonia are calculated for it',
   },
-  ph: { ...ph, name: 'pH', meaning: 'of the water, usual' },
+  ph: { ...ph, name: 'pH', meaning: 'usual pH of the water' },
   highestPh: {
     ...ph,
     name: 'highest pH',
     as: 'ph',
-    meaning: 'highest that it gets: un-ionized ammonia is figured at it',
+    meaning: 'highest pH of the water: un-ionized ammonia is calculated for it',
   },
   salinity: { ...salinity, source: 'fresh water', meaning: 'practical salinity; 0 for fresh water' },
   elevation: { ...elevation, source: 'sea level', meaning: 'height above sea level' },
   alkali: {
     choice: alkalis,
     default: 'sodium bicarbonate',
-    source: 'mild and easily had: common practice, no source',
-    meaning: 'what restores alkalinity, by its chemical name',
+    source: 'mild and easy to buy: common practice, no source',
+    meaning: 'chemical name of the alkali that restores alkalinity',
   },
-  alkaliPurity: { ...share, default: 'coefficient', meaning: 'share of the alkali in what is bought' },
-  tankVolume: { kind: 'volume', ...positive, equipment: true, meaning: 'water with fish in it' },
+  alkaliPurity: { ...share, default: 'coefficient', meaning: 'share of pure alkali in the product you buy' },
+  tankVolume: { kind: 'volume', ...positive, equipment: true, meaning: 'water in the fish tanks' },
   systemVolume: {
     kind: 'volume',
     ...positive,
     equipment: true,
     as: 'tankVolume',
-    meaning: 'all the water that comes round, the tank’s included',
+    meaning: 'all the water that circulates, with the tank’s',
   },
   waterOut: {
     kind: 'volume',
     ...positive,
     default: 0,
-    source: 'none: nothing is let out unless it is said',
-    meaning: 'water let out a day and replaced, without slurry and evaporation',
+    source: 'none: no water is let out unless you give it',
+    meaning: 'water let out and replaced a day, besides slurry and evaporation',
   },
   sourceNitrate: {
     kind: 'concentration',
     ...positive,
     default: 0,
-    source: 'none: read it off a test of your own source',
+    source: 'none: test your own source water',
     meaning: 'nitrate as N in the water that replaces what is let out',
   },
   stockingLimit: {
@@ -81,7 +81,7 @@ export const scenarioInputs = {
     above: 0,
     default: 'coefficient',
     decided: true,
-    meaning: 'densest that fish may stand',
+    meaning: 'highest stocking allowed',
   },
   solidsShare: { ...share, default: 'coefficient', meaning: 'dry suspended solids per feed' },
   settleableShare: {
@@ -95,7 +95,7 @@ export const scenarioInputs = {
     atMost: 20,
     atLeast: 0,
     default: 'coefficient',
-    meaning: 'share of the solids in the water that decays a day; may exceed 1',
+    meaning: 'share of the solids in the water that decays a day; can exceed 1',
   },
   feedPhosphorus: { kind: 'share', format: 'share', default: 'coefficient', meaning: 'phosphorus as P in the feed' },
   conversion: {
@@ -103,7 +103,7 @@ export const scenarioInputs = {
     above: 0,
     atMost: 20,
     format: 'two',
-    meaning: 'feed per gain in mass, dead fish counted in',
+    meaning: 'feed per gain in mass, dead fish included',
   },
   fishNitrogen: {
     kind: 'share',
@@ -123,7 +123,7 @@ export const scenarioInputs = {
     species: ({ ammonia }) => ammonia,
     default: 'coefficient',
     decided: true,
-    meaning: 'total ammonia nitrogen that the tank may hold',
+    meaning: 'highest total ammonia nitrogen allowed in the tank',
   },
   unionizedAmmoniaLimit: {
     kind: 'concentration',
@@ -132,7 +132,7 @@ export const scenarioInputs = {
     species: ({ unionized }) => unionized,
     default: 'coefficient',
     decided: true,
-    meaning: 'un-ionized ammonia nitrogen that the tank may hold',
+    meaning: 'highest un-ionized ammonia nitrogen allowed in the tank',
   },
   carbonDioxideLimit: {
     kind: 'concentration',
@@ -140,14 +140,14 @@ export const scenarioInputs = {
     species: ({ carbonDioxide }) => carbonDioxide,
     default: 'coefficient',
     decided: true,
-    meaning: 'carbon dioxide that the tank may hold',
+    meaning: 'highest carbon dioxide allowed in the tank',
   },
   solidsLimit: {
     kind: 'concentration',
     above: 0,
     default: 'coefficient',
     decided: true,
-    meaning: 'suspended solids that the tank may hold',
+    meaning: 'highest suspended solids allowed in the tank',
   },
   oxygenIn: { kind: 'concentration', above: 0, meaning: 'oxygen in water that enters the tank' },
   oxygenOut: { kind: 'concentration', above: 0, meaning: 'oxygen in water that leaves the tank' },
@@ -155,7 +155,7 @@ export const scenarioInputs = {
     kind: 'concentration',
     above: 0,
     default: 'coefficient',
-    meaning: 'oxygen kept in the tank, there when pump and air stop',
+    meaning: 'oxygen in the tank when pump and air stop',
   },
   oxygenFloor: {
     kind: 'concentration',
@@ -176,16 +176,16 @@ export const scenarioInputs = {
   degassing: {
     ...share,
     meaning:
-      'share of the carbon dioxide above that of air which one pass removes; without it carbon dioxide is not judged',
+      'share of the carbon dioxide above equilibrium with air that one pass removes; carbon dioxide is not checked without it',
   },
   passiveDenitrification: {
     kind: 'share',
     format: 'share',
     default: 'coefficient',
-    meaning: 'share of the nitrogen fed that is denitrified in sludge and slime',
+    meaning: 'share of the nitrogen fed that denitrifies in sludge and slime',
   },
   pumpFlow: { kind: 'flow', ...positive, equipment: true, meaning: 'flow through tank, drums and filter' },
-  airSupply: { kind: 'transfer', ...positive, equipment: true, meaning: 'oxygen transfer as the aerators are rated' },
+  airSupply: { kind: 'transfer', ...positive, equipment: true, meaning: 'rated oxygen transfer of the aerators' },
   settler: settlerInput,
   drumDiameter: { kind: 'dimension', above: 0, meaning: 'inside diameter of a settling drum' },
   drums: { kind: 'count', whole: true, equipment: true, meaning: 'settling drums side by side' },
@@ -194,13 +194,13 @@ export const scenarioInputs = {
     above: 0,
     default: 'coefficient',
     decided: true,
-    meaning: 'fastest that water may rise in a drum',
+    meaning: 'highest overflow rate allowed in a drum',
   },
   medianSettling: {
     kind: 'settling',
     above: 0,
     default: 'coefficient',
-    meaning: 'velocity that half of what settles exceeds',
+    meaning: 'settling velocity that half of the settleable solids exceed',
   },
   settlingSpread: {
     kind: 'number',
@@ -215,7 +215,7 @@ export const scenarioInputs = {
   padCapture: {
     ...share,
     default: 'coefficient',
-    meaning: 'share of the solids reaching the pads that they take in a pass',
+    meaning: 'share of the solids reaching the pads that they remove in one pass',
   },
   media: mediaInput,
   mediaVolume: { kind: 'bulk', ...positive, equipment: true, meaning: 'media of a separate biofilter' },
@@ -223,7 +223,7 @@ export const scenarioInputs = {
     kind: 'areal rate',
     above: 0,
     default: 'coefficient',
-    meaning: 'nitrogen nitrified a day on a unit of media surface at 20 °C',
+    meaning: 'nitrogen nitrified a day per unit of media surface at 20 °C',
   },
   filterReserve: {
     kind: 'share',
@@ -231,20 +231,20 @@ export const scenarioInputs = {
     atMost: 10,
     default: 'coefficient',
     decided: true,
-    meaning: 'media on top of what ammonia needs',
+    meaning: 'extra media beyond what the ammonia needs',
   },
-  bedArea: { kind: 'area', ...positive, equipment: true, meaning: 'plant beds' },
+  bedArea: { kind: 'area', ...positive, equipment: true, meaning: 'area of the plant beds' },
   bedCapture: {
     kind: 'share',
     format: 'share',
     default: 'coefficient',
-    meaning: 'share of solids that gravel beds take in a pass, their share of the flow included',
+    meaning: 'share of the solids in the whole flow that gravel beds remove in one pass',
   },
   plantUptake: {
     kind: 'areal rate',
     ...positive,
     default: 'coefficient',
-    meaning: 'nitrogen that plants take a day from a unit of bed',
+    meaning: 'nitrogen that plants take up a day per unit of bed',
   },
   crop: cropInput,
   bedDepth: { kind: 'dimension', above: 0, default: 'coefficient', meaning: 'depth of gravel in the beds' },
@@ -261,29 +261,29 @@ export const scenarioInputs = {
     kind: 'share',
     format: 'share',
     default: 'coefficient',
-    meaning: 'share of nitrogen that works this season',
+    meaning: 'share of nitrogen that plants can use this season',
   },
-  slurrySolids: { ...share, default: 'coefficient', meaning: 'dry solids in what is drawn off, by mass' },
+  slurrySolids: { ...share, default: 'coefficient', meaning: 'dry solids in the slurry drawn off, by mass' },
   gardenNeed: {
     kind: 'application',
     above: 0,
     default: 'coefficient',
     decided: true,
-    meaning: 'nitrogen that the garden wants a year',
+    meaning: 'nitrogen that the garden needs a year',
   },
   phosphateNeed: {
     kind: 'application',
     above: 0,
     default: 'coefficient',
     decided: true,
-    meaning: 'P2O5 that the garden wants a year',
+    meaning: 'P2O5 that the garden needs a year',
   },
-  power: { kind: 'power', ...positive, meaning: 'of pumps and air, day and night' },
-  powerPrice: { kind: 'price of energy', format: 'price', ...positive, meaning: 'of electricity' },
-  feedPrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'of feed' },
-  nitrogenPrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'of nitrogen in fertilizer' },
-  phosphatePrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'of P2O5 in fertilizer' },
-  potashPrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'of K2O in fertilizer' },
+  power: { kind: 'power', ...positive, meaning: 'power of pumps and air, day and night' },
+  powerPrice: { kind: 'price of energy', format: 'price', ...positive, meaning: 'price of electricity' },
+  feedPrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'price of feed' },
+  nitrogenPrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'price of nitrogen in fertilizer' },
+  phosphatePrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'price of P2O5 in fertilizer' },
+  potashPrice: { kind: 'price of mass', format: 'money', ...positive, meaning: 'price of K2O in fertilizer' },
 } as const satisfies Readonly<Record<keyof Scenario, NamedInput>>;
 
 export type InputKey = keyof typeof scenarioInputs;

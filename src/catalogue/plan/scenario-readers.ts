@@ -12,12 +12,12 @@ import type { ReaderInput } from './named-input';
 
 const settlers = ['swirl', 'radial', 'mixed', 'ideal'] as const;
 
-/** Whether text names something, rather than being a figure with a unit. */
+/** Whether text is a word and not a figure with a unit. */
 function isWord(value: CellValue): value is string {
   return typeof value === 'string' && !/\d/.test(value);
 }
 
-/** A word of a list that nothing was found for. */
+/** The refusal of a word that is not in the list. */
 function unknownWord(value: string, words: readonly string[], or: string): Unreadable {
   const near = words.length > 6 ? `nearest are ${wordList(nearest(value, words))}` : `give ${wordList(words)}`;
   return new Unreadable(`${wordText(value)} is not allowed; ${near}, or ${or}`);
@@ -30,7 +30,7 @@ function figureAbove0(kind: Kind, value: CellValue, profile: Profile, or: string
   throw new Unreadable(`${given} is not allowed; give more than ${wordQuantity(profile, kind, 0)}, or ${or}`);
 }
 
-/** A settler by name, or the share that it takes out. */
+/** A settler by name, or the share that it captures. */
 export const settlerInput = {
   kind: 'share',
   accepts: 'choice or share',
@@ -38,7 +38,7 @@ export const settlerInput = {
   default: 'swirl',
   coefficient: 'swirl capture',
   meaning:
-    'swirl or radial, at the shares measured; mixed or ideal, computed from the settling; or the share that yours takes out',
+    'swirl or radial, with measured shares; mixed or ideal, calculated from settling; or the share that yours captures',
   reader: (value: CellValue, profile: Profile): Settler => {
     if (isWord(value)) {
       const word = settlers.find((one) => one === value.trim().toLowerCase());
@@ -60,7 +60,7 @@ export const mediaInput = {
   words: mediaNames,
   default: 'gravel',
   coefficient: 'surface of gravel',
-  meaning: `what the film grows on, in the biofilter or, where that is none, in the beds: ${mediaNames.join(', ')}; or a specific surface`,
+  meaning: `media of the biofilter or, without one, of the beds: ${mediaNames.join(', ')}; or a specific surface`,
   reader: (value: CellValue, profile: Profile): number => {
     if (!isWord(value)) return figureAbove0('surface', value, profile, 'a medium by name');
     const medium = findMedia(value);
@@ -69,14 +69,14 @@ export const mediaInput = {
   },
 } as const satisfies ReaderInput;
 
-/** A crop by name, or the feed that it takes. */
+/** A crop by name, or the feed that it uses. */
 export const cropInput = {
   kind: 'areal rate',
   accepts: 'choice or areal rate',
   words: cropNames,
   default: 'leafy',
   coefficient: 'feed on leafy',
-  meaning: `what grows in the beds: ${cropNames.join(', ')}; or the feed a day on a unit of bed`,
+  meaning: `what grows in the beds: ${cropNames.join(', ')}; or the feed a day per unit of bed`,
   reader: (value: CellValue, profile: Profile): ScenarioCrop => {
     if (!isWord(value)) {
       return { feed: figureAbove0('areal rate', value, profile, 'a crop by name'), plants: undefined };

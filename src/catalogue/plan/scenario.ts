@@ -12,11 +12,11 @@ import { scenarioInputs } from './scenario-inputs';
 
 export interface ReadScenario {
   readonly scenario: Scenario;
-  /** Names of the inputs that took their default, then those of ranges whose middle was taken. */
+  /** Names of the inputs that use their default, then of those whose range is replaced by its middle. */
   readonly defaults: readonly string[];
-  /** Keys of the inputs that took their default. */
+  /** Keys of the inputs that use their default. */
   readonly left: ReadonlySet<string>;
-  /** By key, ranges that were typed. */
+  /** Typed ranges by key. */
   readonly ranges: ReadonlyMap<string, TypedRange>;
 }
 
@@ -57,7 +57,7 @@ export function readScenario(table: InputTable, column: number, place: string, p
   return { scenario, defaults: [...defaults, ...middles], left, ranges };
 }
 
-/** Feed is typed, or the fish, their mass and the rate are. */
+/** Either feed must be given, or fish count, fish mass and feeding rate. */
 function refuseNoFeed(
   { feed, fishCount, fishMass, feedingRate }: Scenario,
   { lines }: InputTable,
@@ -89,7 +89,7 @@ function refuseDisorder(
 /** Titles that the first cell of a heading row may have. */
 export const scenarioTitles = ['input', 'scenario'] as const;
 
-/** Computes for the one scenario of a range of two columns. */
+/** Computes for the single scenario of a range of two columns. */
 export function withOneScenario<V>(
   cells: readonly (readonly OpenCell[])[],
   profile: Profile,
@@ -100,7 +100,7 @@ export function withOneScenario<V>(
   return withScenario('scenario: ', profile, () => compute(read));
 }
 
-/** What a stage's formula calls an argument, as the scenario calls it. */
+/** The name of an argument in a stage's formula, and its name in the scenario. */
 const renamed = {
   oxygen: 'oxygenAtPowerFailure',
   floor: 'oxygenFloor',
@@ -108,7 +108,7 @@ const renamed = {
   spread: 'settlingSpread',
 } as const;
 
-/** Computes with a scenario, a stage's refusal naming the input at fault. */
+/** Computes with a scenario; the refusal of a stage names the input at fault. */
 export function withScenario<V>(place: string, profile: Profile, compute: () => V): V {
   return withNamedRefusals({ place, inputs: scenarioInputs, renamed, profile }, compute);
 }

@@ -7,27 +7,27 @@ import type { ReadScenario } from './scenario';
 import { type InputKey, inputKeys, scenarioInputs } from './scenario-inputs';
 
 /**
- * A figure that a scenario rests on without being sure of it: what is known of it, and how to put another figure in
- * its place. `planResults(scenario, factors)` then works out every result, purely and in some tens of microseconds.
+ * An uncertain figure of a scenario: its range, and how to replace it by another figure. `planResults(scenario,
+ * factors)` then calculates every result, without side effects, in some tens of microseconds.
  */
 export interface VaryingInput {
-  /** The input's name, or that of the coefficient where no input sets it. */
+  /** The name of the input, or of the coefficient if no input sets it. */
   readonly name: string;
   readonly kind: Kind;
-  /** In SI; low and high are the plan where no range is published. */
+  /** In SI; low and high equal the plan if no range is published. */
   readonly low: number;
   readonly plan: number;
   readonly high: number;
   readonly put: (into: Drawn, si: number) => void;
 }
 
-/** A scenario and its factors, to be changed in place. */
+/** A scenario and its factors, changed in place. */
 export interface Drawn {
   readonly scenario: { -readonly [K in keyof Scenario]: Scenario[K] };
   readonly factors: { -readonly [K in keyof ScenarioFactors]: ScenarioFactors[K] };
 }
 
-/** Factors that no input sets, with their coefficients; the two captures count only for the settler that has them. */
+/** Factors that no input sets, with their coefficients; each capture counts only for its own settler. */
 const factorKeys = {
   ammoniaFactor: 'ammonia factor',
   oxygenRatio: 'oxygen ratio system',
@@ -38,8 +38,8 @@ const factorKeys = {
 } as const satisfies Partial<Record<keyof ScenarioFactors, string>>;
 
 /**
- * What varies in a scenario: coefficients left at their default, and what was typed as a range. Limits, choices and what
- * was typed as one figure do not.
+ * What varies in a scenario: coefficients left at their default, and inputs typed as a range. Limits, choices and inputs
+ * typed as one figure do not vary.
  */
 export function varyingInputs({ scenario, defaults, ranges }: ReadScenario): readonly VaryingInput[] {
   const taken = new Set(defaults);
@@ -61,7 +61,7 @@ export function varyingInputs({ scenario, defaults, ranges }: ReadScenario): rea
   return [...inputs, ...factors];
 }
 
-/** The coefficient that an input takes where it is left out; none where it is a limit or a choice of the farmer. */
+/** The coefficient that an input uses if it is left out; none if it is a limit or a choice of the farmer. */
 function coefficientOf(spec: NamedInput, name: string): string | undefined {
   if ('reader' in spec) return spec.coefficient;
   if (!('kind' in spec) || spec.decided) return undefined;

@@ -1,21 +1,21 @@
 import { Unreadable } from '../../units/unreadable';
 
-/** A refusal whose message is whole: argument, what was given, what is allowed, in the user's units. */
+/** A refusal with its full message: argument, what was given and what is allowed, in the user's units. */
 export class ArgumentError extends Error {
   readonly code: '#VALUE!' | '#N/A';
   constructor(message: string, code: '#VALUE!' | '#N/A' = '#VALUE!') {
     super(message);
-    this.name = 'Complaint';
+    this.name = 'ArgumentError';
     this.code = code;
   }
 }
 
-/** What units could not read, as a complaint that begins with the name; anything else as it is. */
+/** Turns text that units cannot read into an ArgumentError that begins with the name; returns other errors as they are. */
 export function asArgumentError(name: string, error: unknown): unknown {
   return error instanceof Unreadable ? new ArgumentError(`${name}: ${error.message}`) : error;
 }
 
-/** Puts the place before a complaint. */
+/** Puts the place before the message of an ArgumentError. */
 export function withPlace<V>(place: string, read: () => V): V {
   try {
     return read();

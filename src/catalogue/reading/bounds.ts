@@ -5,7 +5,7 @@ import type { QuantityArgument, QuantityColumn } from '../argument';
 
 type Bounded = QuantityArgument | QuantityColumn;
 
-/** What a figure of each kind is called where the kind's own name is not a noun. */
+/** The noun for a figure of each kind whose own name is not a noun. */
 const nouns: Partial<Record<Kind, string>> = {
   dimension: 'a length',
   run: 'a length',
@@ -33,7 +33,7 @@ const nouns: Partial<Record<Kind, string>> = {
   money: 'an amount of money',
 };
 
-/** Shares run from 0 to 1 and counts from 0 unless the row says otherwise. */
+/** Shares run from 0 to 1 and counts from 0, unless the row gives bounds. */
 export function lowest(spec: Bounded): number | undefined {
   if (spec.atLeast !== undefined) return spec.atLeast;
   return spec.above === undefined && (spec.kind === 'share' || spec.kind === 'count') ? 0 : undefined;
@@ -44,7 +44,7 @@ export function highest(spec: Bounded): number | undefined {
   return spec.below === undefined && spec.kind === 'share' ? 1 : undefined;
 }
 
-/** A test of one figure against bounds that are looked up once. */
+/** A test of one figure against its bounds, which are looked up once. */
 export function boundsTest(spec: Bounded): (si: number) => boolean {
   const low = lowest(spec) ?? Number.NEGATIVE_INFINITY;
   const high = highest(spec) ?? Number.POSITIVE_INFINITY;

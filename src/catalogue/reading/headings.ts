@@ -1,7 +1,7 @@
 import type { Profile } from '../../units/profile';
 import type { Column, Columns } from '../argument';
 
-/** `innerRadius` as a reader would write it: `inner radius`. */
+/** `innerRadius` in words: `inner radius`. */
 export function inWords(key: string): string {
   return key.replace(
     /([a-z0-9])([A-Z])/g,

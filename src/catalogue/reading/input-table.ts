@@ -11,7 +11,7 @@ export type OpenCell = CellValue | CellFault;
 /** A table whose first column holds the names of inputs: the cells to the right of each name. */
 export interface InputTable {
   readonly argument: string;
-  /** The heading row as it stands, names' cell included. */
+  /** The heading row, with the cell above the names. */
   readonly heading: readonly CellValue[] | undefined;
   /** Columns of values. */
   readonly count: number;
@@ -19,12 +19,12 @@ export interface InputTable {
   readonly lines: ReadonlyMap<string, readonly OpenCell[]>;
 }
 
-/** A name folded for case and spacing. */
-function folded(text: string): string {
+/** A name in lower case with single spaces. */
+function foldedName(text: string): string {
   return text.trim().toLowerCase().replace(/\s+/g, ' ');
 }
 
-/** The name of an input as it stands in the first column. */
+/** The name of an input in the first column. */
 export function inputName(inputs: NamedInputs, key: string): string {
   return inputs[key]?.name ?? inWords(key);
 }
@@ -34,7 +34,7 @@ const keysByName = new WeakMap<NamedInputs, ReadonlyMap<string, string>>();
 function keysOf(inputs: NamedInputs): ReadonlyMap<string, string> {
   let keys = keysByName.get(inputs);
   if (keys === undefined) {
-    keys = new Map(Object.keys(inputs).map((key) => [folded(inputName(inputs, key)), key]));
+    keys = new Map(Object.keys(inputs).map((key) => [foldedName(inputName(inputs, key)), key]));
     keysByName.set(inputs, keys);
   }
   return keys;
@@ -42,7 +42,7 @@ function keysOf(inputs: NamedInputs): ReadonlyMap<string, string> {
 
 /**
  * Reads the names of a table. All-blank rows are skipped, and one heading row, whose first cell is blank, `input` or one
- * of the titles. Rows count from the first under the heading, as a reader would count.
+ * of the titles. Rows count from the first below the heading, as a user counts them.
  */
 export function inputTable(
   argument: string,
@@ -53,12 +53,12 @@ export function inputTable(
   const count = (cells[0]?.length ?? 0) - 1;
   if (count < 1) {
     throw new ArgumentError(
-      `${argument}: one column is not allowed; give names in the first column and figures beside them`,
+      `${argument}: one column is not allowed; give names in the first column and values beside them`,
     );
   }
   const rows = cells.map((line) => [plain(line[0]), line.slice(1)] as const);
   let first = rows.findIndex(([name, values]) => !isNothing(name) || !values.every(isNothing));
-  const heads = first >= 0 && (isNothing(rows[first]![0]) || titles.includes(folded(String(rows[first]![0]))));
+  const heads = first >= 0 && (isNothing(rows[first]![0]) || titles.includes(foldedName(String(rows[first]![0]))));
   const heading = heads ? cells[first]!.map(plain) : undefined;
   if (heads) first++;
   const lines = new Map<string, readonly OpenCell[]>();
@@ -68,12 +68,12 @@ export function inputTable(
     const key = keyOf(`${argument}: row ${i - first + 1}`, inputs, name);
     if (lines.has(key)) {
       throw new ArgumentError(
-        `${argument}: row ${i - first + 1}, ${inputName(inputs, key)} stands there twice; leave one`,
+        `${argument}: row ${i - first + 1}, ${inputName(inputs, key)} appears twice; delete one row`,
       );
     }
     lines.set(key, values);
   }
-  if (lines.size === 0) throw new ArgumentError(`${argument}: no rows were given; give rows of name and figure`);
+  if (lines.size === 0) throw new ArgumentError(`${argument}: no rows were given; give rows of name and value`);
   return { argument, heading, count, lines };
 }
 
@@ -81,16 +81,16 @@ function keyOf(place: string, inputs: NamedInputs, name: CellValue): string {
   const keys = keysOf(inputs);
   if (isNothing(name)) throw new ArgumentError(`${place}: a name is missing`);
   const text = String(name);
-  const key = keys.get(folded(text));
+  const key = keys.get(foldedName(text));
   if (key !== undefined) return key;
   const near = nearest(
-    folded(text),
+    foldedName(text),
     Object.keys(inputs).map((one) => inputName(inputs, one)),
   );
   throw new ArgumentError(`${place}: ${wordText(text)} is not an input; nearest are ${wordList(near)}`);
 }
 
-/** Nothing to read: blank, or the 0 that some hosts make of it. */
+/** Whether a cell counts as empty: blank, or the 0 that some hosts give for a blank. */
 export function isNothing(value: unknown): boolean {
   return value === 0 || isBlank(value);
 }

@@ -15,15 +15,15 @@ import { rangeReader, type TypedRange } from './typed-range';
 /** One column of named inputs, read. */
 export interface NamedColumn<T extends NamedInputs> {
   readonly values: Named<T>;
-  /** Names of the inputs that took their default, in the order of the table. */
+  /** Names of the inputs that use their default, in the order of the table. */
   readonly defaults: readonly string[];
   /** The keys of those inputs. */
   readonly left: ReadonlySet<string>;
-  /** By key, ranges that were typed; their middle is the value. */
+  /** Typed ranges by key; the middle is the value. */
   readonly ranges: ReadonlyMap<string, TypedRange>;
 }
 
-const absent = Symbol('a default is taken');
+const absent = Symbol('use the default');
 
 type CellReader = (value: CellValue, profile: Profile) => unknown;
 
@@ -49,14 +49,14 @@ function readers(inputs: NamedInputs): readonly Reader[] {
   return made;
 }
 
-/** Whether nothing but blanks and noughts stands in a column. */
+/** Whether a column holds only blanks and zeros. */
 export function isBlankColumn({ lines }: InputTable, column: number): boolean {
   return [...lines.values()].every((cells) => isNothing(cells[column]));
 }
 
 /**
- * Reads a column of a table into SI. `place` begins every message. Inputs whose row is not there are as good as blank; an
- * error that stands in a cell is thrown as what it is. Where the table may hold ranges, the middle of one is its value.
+ * Reads a column of a table into SI. `place` begins every message. An input without a row counts as blank; an error in a
+ * cell is thrown as it is. If the table may hold ranges, the middle of a range is its value.
  */
 export function namedColumn<T extends NamedInputs>(
   inputs: T,
@@ -94,7 +94,7 @@ export function namedColumn<T extends NamedInputs>(
   return { values: values as Named<T>, defaults, left, ranges };
 }
 
-/** A figure as an input holds it: a crop is the feed that it uses, all others are the figure itself. */
+/** The value of an input for a figure: for a crop its feed, for all others the figure itself. */
 export function inputValue(key: string, figure: number): unknown {
   return key === 'crop' ? { feed: figure, plants: undefined } : figure;
 }
@@ -104,7 +104,7 @@ function missing(name: string, spec: FigureInput, { lines }: InputTable, key: st
   return `${name}: ${given}; give ${allowed(spec, profile)}`;
 }
 
-/** The limit of the species that was given before it. */
+/** The limit of the species, if one was given. */
 function speciesLimit(spec: NamedInput, { species }: Readonly<Record<string, unknown>>): number | undefined {
   if (!('species' in spec) || spec.species === undefined) return undefined;
   const kind = fishKinds.find((one) => one === species);
@@ -122,7 +122,7 @@ function defaultOf(
   return spec.default === 'coefficient' ? coefficient(name).typical : spec.default;
 }
 
-/** Text for nothing: a dash, a nought, or what the results say of it. */
+/** Text that means no value: a dash, a zero, or the results' own words. */
 const nothingText = /^(?:[-–—]|0+(?:[.,]0*)?|not given)$/i;
 
 function cellReader(name: string, spec: NamedInput): CellReader {
@@ -136,11 +136,11 @@ function cellReader(name: string, spec: NamedInput): CellReader {
   };
 }
 
-/** `none` is an absent stage, nothing of a coefficient that may be nothing, and else as good as not given. */
+/** `none` means an absent stage, 0 for a coefficient that may be 0, and otherwise not given. */
 function stageReader(name: string, spec: FigureInput): CellReader {
   const figure: FigureReader = figureReader(name, spec);
-  const mayBeNothing = spec.kind !== 'temperature' && boundsTest(spec)(0);
-  const ofNone = spec.equipment ? 'none' : spec.default === undefined ? absent : mayBeNothing ? 0 : undefined;
+  const mayBeZero = spec.kind !== 'temperature' && boundsTest(spec)(0);
+  const ofNone = spec.equipment ? 'none' : spec.default === undefined ? absent : mayBeZero ? 0 : undefined;
   return (value, profile) => {
     if (ofNone !== undefined && typeof value === 'string' && value.toLowerCase() === 'none') return ofNone;
     const si = figure(value, profile);

@@ -9,12 +9,12 @@ export interface RefusalNames {
   /** Begins every message. */
   readonly place: string;
   readonly inputs: NamedInputs;
-  /** What formulas call an argument, by the key of the input that it stands for. */
+  /** The key of the input for each argument name that formulas use. */
   readonly renamed: Readonly<Record<string, string>>;
   readonly profile: Profile;
 }
 
-/** Puts the refusal of a formula into a message that names the input at fault. */
+/** Turns the refusal of a formula into a message that names the input at fault. */
 export function withNamedRefusals<V>({ place, inputs, renamed, profile }: RefusalNames, compute: () => V): V {
   try {
     return compute();

@@ -8,9 +8,9 @@ type Bounded = QuantityArgument | QuantityColumn;
 
 export type FigureReader = (value: CellValue, profile: Profile) => number;
 
-/** Reads one figure into SI and holds it to its bounds; `name` begins every message. */
+/** Reads one figure into SI and checks its bounds; `name` begins every message. */
 export function figureReader(name: string, spec: Bounded): FigureReader {
-  const within = boundsTest(spec);
+  const isAllowed = boundsTest(spec);
   const { kind } = spec;
   const most = plausible(spec);
   return (value, profile) => {
@@ -20,23 +20,23 @@ export function figureReader(name: string, spec: Bounded): FigureReader {
     } catch (error) {
       throw asArgumentError(name, error);
     }
-    if (within(si)) return si;
+    if (isAllowed(si)) return si;
     const bound = boundBeside(spec, si);
     if (bound !== undefined) return bound;
-    // Some hosts hand an empty cell over as 0, so the reader may have typed nothing at all.
+    // Some hosts pass an empty cell as 0, so the user may have typed nothing.
     const given = value === 0 ? '0 or blank' : wordGiven(profile, kind, value);
     throw new ArgumentError(`${name}: ${given} is not allowed; give ${allowed(spec, profile)}`);
   };
 }
 
-/** The bound that a figure misses by no more than the rounding of its unit, such as 0 °C read from 31.99999999999999 °F. */
+/** The bound that a figure misses only by the rounding of its unit, such as 0 °C from 31.99999999999999 °F. */
 function boundBeside(spec: Bounded, si: number): number | undefined {
   return [lowest(spec), highest(spec)].find(
     (bound) => bound !== undefined && Math.abs(si - bound) <= (spec.kind === 'temperature' ? 1e-9 : 1e-12 * bound),
   );
 }
 
-/** The most a bare number may read as before it looks like a slip: bounds above the usual length stand in for it. */
+/** The largest value of a bare number before it looks like a slip; a bound above the usual length replaces it. */
 function plausible(spec: Bounded): number | undefined {
   const high = highest(spec);
   if (spec.kind === 'share') return high ?? Number.MAX_VALUE;

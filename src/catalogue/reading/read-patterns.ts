@@ -12,7 +12,7 @@ export function readPatterns(name: string, cells: Cells, profile: Profile): read
   return readTable(name, patternColumns, cells, profile) as unknown as readonly PlacedPattern[];
 }
 
-/** Plan rows as CUT.PLAN spills them, read into SI; rows that say why a pattern was not laid are left out. */
+/** Plan rows as CUT.PLAN spills them, read into SI, without the rows that say why a pattern was not placed. */
 export function readPlan(name: string, cells: Cells, profile: Profile): readonly CutRow[] {
   const laid = cells.filter(([pattern, piece]) => typeof pattern !== 'number' || !isBlank(piece));
   return readTable(name, planColumns, laid, profile) as unknown as readonly CutRow[];

@@ -10,9 +10,9 @@ import { figureReader, missing } from './read-figure';
 
 /**
  * Reads a table into rows of named values. All-blank rows and one heading row are skipped, columns to the right of the
- * known ones ignored. Messages name a column by the heading that stands over it. `row` counts from the first row under
- * the headings, blank rows included, as a reader would count. Where faulty rows are kept, one that holds an error or does
- * not read is a row with its `fault` instead.
+ * known ones are ignored. Messages name a column by its heading. `row` counts from the first row below the headings, with
+ * blank rows, as a user counts them. If faulty rows are kept, a row that holds an error or cannot be read has its `fault`
+ * instead.
  */
 export function readTable(
   name: string,
@@ -69,7 +69,7 @@ function isFault(error: unknown): error is CellFault {
   return error instanceof Error && 'code' in error && typeof error.code === 'string';
 }
 
-/** The reader of a column, made once a table; its complaints begin with the column's name. */
+/** The reader of a column, made once per table; its messages begin with the column's name. */
 function columnReader(name: string, spec: Column): (value: CellValue, profile: Profile) => unknown {
   const mayBeBlank = 'blank' in spec && spec.blank;
   const accepts = (profile: Profile) =>
@@ -96,7 +96,7 @@ function plainText(value: CellValue): string {
   return String(value).trim();
 }
 
-/** A heading row has no number in it, and text that does not read as a figure where the first figure should stand. */
+/** A heading row has no number, and has text that is no figure where the first figure belongs. */
 function isHeading(line: readonly (CellValue | CellFault)[], specs: readonly Column[], profile: Profile): boolean {
   if (line.some((value) => typeof value === 'number' || typeof value === 'object')) return false;
   const place = specs.findIndex((spec) => !('text' in spec));

@@ -17,7 +17,7 @@ export interface TypedRange {
 
 type EndReader = (end: string, profile: Profile) => number;
 
-/** Reads a range for an input; its complaints begin with the input's name. Undefined where the input is a word. */
+/** Reads a range for an input; its messages begin with the input's name. Undefined if the input is a word. */
 export function rangeReader(
   name: string,
   spec: NamedInput,
@@ -31,7 +31,7 @@ export function rangeReader(
     const { low: from, high: to } = namingErrors(name, () => splitRange(spec.kind, value));
     const [low, high] = [from, to].map((end) => endOf(name, typed, () => readEnd(end, profile))) as [number, number];
     if (low > high)
-      throw new ArgumentError(`${name}: ${typed} is turned round; write ${wordText(to)} to ${wordText(from)}`);
+      throw new ArgumentError(`${name}: ${typed} has its ends reversed; write ${wordText(to)} to ${wordText(from)}`);
     return { low, middle: middleOf(low, high), high, typed };
   };
 }
@@ -47,27 +47,25 @@ function endReader(name: string, spec: Exclude<NamedInput, { readonly choice: re
   return (end, profile) => {
     const figure = read(end, profile);
     if (!spec.equipment || figure > 0) return figure;
-    throw new ArgumentError(
-      `${name}: ${end} is not allowed; give more than 0, or none alone where the stage is absent`,
-    );
+    throw new ArgumentError(`${name}: ${end} is not allowed; give more than 0, or only none if the farm has none`);
   };
 }
 
-/** What a reader made of an end: a figure, or a crop whose feed is one. */
+/** The figure that a reader gave for an end: the figure itself, or the feed of a crop. */
 function figureOf(read: unknown, end: string): number {
   const figure = typeof read === 'object' && read !== null && 'feed' in read ? read.feed : read;
   if (typeof figure === 'number') return figure;
   throw new Unreadable(`${wordText(end)} is a word; give a figure at both ends of a range`);
 }
 
-/** Puts the whole range into the complaint about one of its ends. */
+/** Puts the whole range into the message about one of its ends. */
 function endOf(name: string, typed: string, read: () => number): number {
   try {
     return read();
   } catch (error) {
-    const told = asArgumentError(name, error);
-    if (!(told instanceof ArgumentError)) throw told;
-    throw new ArgumentError(told.message.replace(`${name}: `, `${name}: in ${typed}, `), told.code);
+    const refusal = asArgumentError(name, error);
+    if (!(refusal instanceof ArgumentError)) throw refusal;
+    throw new ArgumentError(refusal.message.replace(`${name}: `, `${name}: in ${typed}, `), refusal.code);
   }
 }
 

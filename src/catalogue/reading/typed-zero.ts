@@ -6,27 +6,27 @@ import { boundsTest } from './bounds';
 import { type FigureReader, figureReader } from './read-figure';
 
 /**
- * Older hosts hand an empty cell over as 0, newer ones as nothing. Where a blank stands for something else than 0, a bare 0
- * is therefore no answer: it is refused, and a 0 that is meant is typed with its unit.
+ * Older hosts pass an empty cell as 0, newer ones as nothing. If a blank means something other than 0, a bare 0 is
+ * ambiguous: it is refused, and a real 0 is typed with its unit.
  */
 export function blankIsNotZero(spec: QuantityArgument): boolean {
   return spec.optional === true || (spec.default !== undefined && spec.default !== 0);
 }
 
-/** How a 0 that is meant is typed: `0 days`, `0 °C`, `0 %`, or `none` where the figure has no unit. */
+/** How to type a real 0: `0 days`, `0 °C`, `0 %`, or `none` if the figure has no unit. */
 export function typedZero(kind: Kind, profile: Profile): string {
   if (kind === 'share') return '0 %';
   const { symbol } = profile.units[kind];
   return symbol === '' ? 'none' : `0 ${symbol}`;
 }
 
-/** How to type a 0 that the argument allows but does not take as a bare number; undefined where there is no such 0. */
+/** How to type a 0 that the argument allows but refuses as a bare number; undefined if there is no such 0. */
 export function zeroToType(spec: QuantityArgument, profile: Profile): string | undefined {
   const { shift, scale } = profile.units[spec.kind];
   return blankIsNotZero(spec) && boundsTest(spec)(shift * scale) ? typedZero(spec.kind, profile) : undefined;
 }
 
-/** Reads a figure whose bare 0 may be an empty cell; `name` begins every message. */
+/** Reads a figure; a bare 0 is refused because it may be an empty cell. `name` begins every message. */
 export function typedZeroReader(name: string, spec: QuantityArgument): FigureReader {
   const read = figureReader(name, spec);
   return (value, profile) => {
@@ -35,7 +35,7 @@ export function typedZeroReader(name: string, spec: QuantityArgument): FigureRea
     const si = read(isNone ? '0' : value, profile);
     if (value !== 0) return si;
     throw new ArgumentError(
-      `${name}: 0 or blank is not allowed; type ${typed} if that is meant, or leave it out for the default`,
+      `${name}: 0 or blank is not allowed; type ${typed} for a real 0, or leave it out for the default`,
     );
   };
 }

@@ -4,14 +4,14 @@ import { isKind, type Kind } from '../../units/kinds';
 import type { Profile } from '../../units/profile';
 import { toProfile, wordQuantity } from '../../units/quantity';
 
-/** The kind of the argument of that name, where it has one. */
+/** The kind of the argument with that name, if it has one. */
 export type KindOf = (name: string) => Kind | undefined;
 
-/** Figures of a caution are to be read, not reckoned with; a limit in a refusal is to be typed, so it is exact. */
+/** Digits of a figure in a caution, which is only read, and of a limit in a refusal, which the user types. */
 export const digitsToRead = 4;
 export const digitsToType = 6;
 
-/** Something is wrong with an answer as a whole; whoever called puts the names of the arguments before it. */
+/** A fault of the answer as a whole; the caller puts the names of the arguments before the message. */
 export class AnswerFault extends Error {
   constructor(message: string) {
     super(message);
@@ -21,13 +21,13 @@ export class AnswerFault extends Error {
 
 const notFinite = 'these numbers are too large or too small to compute with; check their units';
 
-/** A figure as it is, where it is one. */
+/** Returns a finite figure as it is and refuses any other. */
 export function finite(value: number): number {
   if (Number.isFinite(value)) return value === 0 ? 0 : value;
   throw new AnswerFault(notFinite);
 }
 
-/** Puts the figures of a sentence into the user's units; a mark may say its kind itself, `{rate:areal rate}`. */
+/** Writes the figures of a sentence in the user's units; a mark can name its kind, `{rate:areal rate}`. */
 export function formatMessage(sentence: Caution, kindOf: KindOf, profile: Profile, digits = digitsToRead): string {
   const { text, figures = {} } = sentence;
   return text.replace(/\{(\w+)(?::([^{}]+))?\}/g, (mark, name: string, own = name) => {

@@ -7,25 +7,25 @@ const backup = 'Have backup air that starts by itself, and test it: WATER.OXYGEN
 export const airRows = [
   define({
     name: 'AIR.TRANSFER',
-    summary: 'Field oxygen transfer of an aerator from its rated one, an hour.',
+    summary: 'Oxygen transfer of an aerator in your water, per hour, from its rated transfer.',
     arguments: {
-      rated: { kind: 'transfer', atLeast: 0, meaning: 'rated in clean water at 20 °C with no oxygen in it' },
+      rated: { kind: 'transfer', atLeast: 0, meaning: 'transfer rated in clean water at 20 °C without oxygen' },
       temperature,
-      target: { kind: 'concentration', atLeast: 0, meaning: 'oxygen kept in the water' },
+      target: { kind: 'concentration', atLeast: 0, meaning: 'oxygen to keep in the water' },
       elevation,
       alpha: {
         kind: 'number',
         above: 0,
         atMost: 2,
         default: 'aerator alpha',
-        meaning: 'transfer here over clean water',
+        meaning: 'transfer in your water over clean water',
       },
       beta: {
         kind: 'number',
         above: 0,
         atMost: 1,
         default: 'aerator beta',
-        meaning: 'saturation here over clean water',
+        meaning: 'saturation in your water over clean water',
       },
       salinity,
     },
@@ -33,8 +33,8 @@ export const airRows = [
     compute: (given) => airTransfer(given),
     formula: 'rated × alpha × 1.024^(T - 20) × (beta × saturation - target) / 9.09',
     notes: [
-      'Times 24 to compare with LOAD.OXYGEN, which is a day.',
-      'The 1.024 a degree was found from 10 to 30 °C; outside that it is carried further.',
+      'Multiply by 24 to compare with LOAD.OXYGEN, which is per day.',
+      'The factor of 1.024 per degree was measured from 10 to 30 °C; outside that range it is an extrapolation.',
       backup,
     ],
     sources: [
@@ -45,17 +45,20 @@ export const airRows = [
   }),
   define({
     name: 'AIR.SUPPLY',
-    summary: 'Air flow that carries an oxygen demand.',
+    summary: 'Air flow that supplies an oxygen demand.',
     arguments: {
-      demand: { kind: 'daily', atLeast: 0, meaning: 'oxygen wanted a day' },
+      demand: { kind: 'daily', atLeast: 0, meaning: 'oxygen needed a day' },
       efficiency: { kind: 'share', above: 0, meaning: 'share of the air’s oxygen that dissolves' },
       temperature: usualTemperature,
       elevation,
     },
     result: { scalar: 'air flow' },
     compute: (given) => airSupply(given.demand, given.efficiency, given.temperature, given.elevation),
-    formula: 'air flow = demand / (efficiency × oxygen in a volume of dry air)',
-    notes: ['Fine bubbles a meter deep dissolve about 3 to 6 % of it; common practice, no source.', backup],
+    formula: 'air flow = demand / (efficiency × oxygen per volume of dry air)',
+    notes: [
+      'Fine bubbles from a meter deep dissolve about 3 to 6 % of the oxygen in them; common practice, no source.',
+      backup,
+    ],
     sources: ['Ideal gas; ISO 2533:1975 for pressure and what air is made of'],
     example: { formula: '=SILT.AIR.SUPPLY("metric",5,5%)', gives: '249' },
   }),

@@ -8,9 +8,9 @@ import { define } from '../define';
 
 const groups = cropGroups.map(({ name }) => name);
 
-/** An areal rate, or the name of a crop whose group has one. */
+/** An areal rate, or the name of a crop, whose group has a rate. */
 const ratio: ReaderArgument<number> = {
-  meaning: 'feed a day on a unit of bed, or a crop group: leafy, fruiting, raft, basil',
+  meaning: 'feed a day per unit of bed, or a crop group: leafy, fruiting, raft, basil',
   accepts: `an areal rate, or one of ${groups.join(', ')}`,
   kind: 'areal rate',
   reader: (value, profile) => {
@@ -36,7 +36,7 @@ export const bedRows = [
     compute: (given) => bedArea(given.feed, given.ratio),
     formula: 'area = feed / feed per area',
     notes: [
-      'Authorities differ 2.5 times: leafy 40 to 50, fruiting 50 to 80, rafts 60 to 100 g/m²/d of feed at about 32 % protein. REF.LIST shows each range; start small and watch the leaves.',
+      'Sources differ 2.5-fold: leafy 40 to 50, fruiting 50 to 80, rafts 60 to 100 g/m²/d of feed at about 32 % protein. REF.LIST shows each range. Start small and watch the leaves.',
     ],
     sources: [
       'FAO Fisheries Technical Paper 589 (2014)',
@@ -47,20 +47,20 @@ export const bedRows = [
   }),
   define({
     name: 'BED.PLANTS',
-    summary: 'Plants to set out on an area, whole.',
+    summary: 'Whole number of plants for an area.',
     arguments: {
       area: { kind: 'area', atLeast: 0, meaning: 'plant area' },
       crop: { choice: cropNames, meaning: 'crop or crop group' },
     },
     result: { scalar: 'count' },
     compute: ({ area, crop }) => bedPlants(area, findCrop(crop)!.plants.typical),
-    formula: 'plants = area × plants to a square meter, cut to a whole number',
+    formula: 'plants = area × plants per square meter, rounded down',
     sources: ['FAO Fisheries Technical Paper 589 (2014), section 8 and appendix 1'],
     example: { formula: '=SILT.BED.PLANTS("metric",4,"leafy")', gives: '100' },
   }),
   define({
     name: 'BED.DAYS',
-    summary: 'Days until a gravel bed wants cleaning out.',
+    summary: 'Days until a gravel bed needs cleaning.',
     arguments: {
       solids: { kind: 'daily', above: 0, meaning: 'dry solids that the bed catches a day' },
       gravel: { kind: 'bulk', atLeast: 0, meaning: 'bulk of the gravel' },
@@ -69,7 +69,7 @@ export const bedRows = [
     result: { scalar: 'days' },
     compute: ({ solids, gravel, bedHolding }) => bedDays(solids, gravel, bedHolding),
     formula: 'days = gravel × bed holding / solids',
-    notes: ['Worms and bacteria eat part of what is caught, so this is the short side.'],
+    notes: ['Worms and bacteria eat part of what is caught, so the true time is longer.'],
     sources: ['Mass balance'],
     example: { formula: '=SILT.BED.DAYS("metric","20 g/d",600,2)', gives: '60' },
   }),

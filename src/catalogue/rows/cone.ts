@@ -19,7 +19,7 @@ import { patternColumns } from '../pattern-columns';
 export const coneRows = [
   define({
     name: 'CONE.PATTERN',
-    summary: 'Unrolls a cone: the pattern row to mark and cut, from tape-measure readings.',
+    summary: 'Unrolls a cone: the pattern to mark and cut, from tape-measure readings.',
     arguments: {
       top,
       bottom,
@@ -28,7 +28,7 @@ export const coneRows = [
       lap,
       thickness,
       measured,
-      clearance: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'gap all round that is left at the top' },
+      clearance: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'gap to leave all round at the top' },
     },
     result: { row: patternColumns },
     compute: (given) => conePattern(given),
@@ -37,7 +37,7 @@ export const coneRows = [
     notes: [
       ...measuredNotes,
       'Equal diameters give a cylinder: radii and sector angle stay blank. The lap is a strip along the counter-clockwise edge; the blank is the smallest rectangle that holds a piece with its lap.',
-      '45° gives 254.6° and 60° gives 180° whatever the diameters.',
+      'A 45° wall gives a sector of 254.6° and a 60° wall one of 180°, for any diameters.',
       plastic,
     ],
     sources: [geometry],
@@ -58,7 +58,7 @@ export const coneRows = [
   }),
   define({
     name: 'CONE.HEIGHT',
-    summary: 'Height that gives a cone’s wall the angle.',
+    summary: 'Height of a cone whose wall has a given angle.',
     arguments: {
       top,
       bottom,
@@ -67,13 +67,13 @@ export const coneRows = [
     result: { scalar: 'dimension' },
     compute: (given) => coneHeight(given.top, given.bottom, given.angle),
     formula: 'height = tan(angle) × (top - bottom) / 2',
-    notes: ['45° is the least that practice asks of fish solids, 60° that standards ask of sludge hoppers.'],
+    notes: ['Common practice is at least 45° for fish solids; standards ask for 60° in sludge hoppers.'],
     sources: [geometry, 'Recommended Standards for Wastewater Facilities: hopper walls 1.7 to 1 = 59.5°'],
     example: { formula: '=SILT.CONE.HEIGHT("US",22.5,4,45)', gives: '9.25' },
   }),
   define({
     name: 'CONE.VOLUME',
-    summary: 'Volume held by a cone.',
+    summary: 'Volume that a cone holds.',
     arguments: { top, bottom, height },
     result: { scalar: 'volume' },
     compute: (given) => coneVolume(given.top, given.bottom, given.height),

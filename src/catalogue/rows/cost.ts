@@ -7,7 +7,7 @@ const definition = 'Definition';
 export const costRows = [
   define({
     name: 'COST.LINES',
-    summary: 'A costed materials list in whole packs, with a total row.',
+    summary: 'Cost of a materials list in whole packs, with a total row.',
     units: false,
     arguments: {
       items: {
@@ -16,7 +16,7 @@ export const costRows = [
           quantity: { kind: 'number', atLeast: 0 },
           unit: { text: true, blank: true },
         },
-        meaning: 'rows of name, quantity and, if you like, unit, as PLAN.PARTS spills',
+        meaning: 'rows of name, quantity and, if you like, unit, such as PLAN.PARTS gives',
       },
       prices: {
         table: {
@@ -27,7 +27,7 @@ export const costRows = [
         },
         meaning: 'rows of name, pack size, pack price and, if you like, unit',
       },
-      allowance: { kind: 'share', atMost: 10, default: 0, meaning: 'share bought on top of what is needed' },
+      allowance: { kind: 'share', atMost: 10, default: 0, meaning: 'extra share to buy' },
     },
     result: {
       rows: {
@@ -40,17 +40,19 @@ export const costRows = [
     compute: ({ items, prices, allowance }) =>
       costLines(items, prices, allowance).map((line) => ({ ...line, packs: line.packs ?? '' })),
     formula: 'needed = quantity × (1 + allowance); packs = needed / pack size, rounded up; cost = packs × price',
-    notes: ['An item without a price says so and is counted in the total row’s text; it is never a silent zero.'],
+    notes: [
+      'The row of an item without a price says so, and the total row counts such items: they never count as zero without a word.',
+    ],
     sources: [definition],
-    example: { formula: '=SILT.COST.LINES({"rivets",130,"each"},{"rivets",50,6,"each"})', gives: 'a row an item' },
+    example: { formula: '=SILT.COST.LINES({"rivets",130,"each"},{"rivets",50,6,"each"})', gives: 'one row per item' },
   }),
   define({
     name: 'COST.COMPARE',
-    summary: 'Building against buying: each, all, saved, share saved, your own hours counted.',
+    summary: 'Building or buying: cost each and in all, money saved and share saved, with your own hours.',
     units: false,
     arguments: {
-      built: { kind: 'money', atLeast: 0, meaning: 'materials for one' },
-      bought: { kind: 'money', above: 0, meaning: 'price of one bought' },
+      built: { kind: 'money', atLeast: 0, meaning: 'cost of materials for one' },
+      bought: { kind: 'money', above: 0, meaning: 'price to buy one' },
       count: { kind: 'count', atLeast: 1, whole: true, meaning: 'how many' },
       hours: { kind: 'hours', atLeast: 0, default: 0, meaning: 'your own hours for one' },
       wage: { kind: 'money', atLeast: 0, default: 0, meaning: 'what an hour of yours is worth' },
@@ -65,14 +67,14 @@ export const costRows = [
     },
     compute: ({ built, bought, count, hours, wage }) => costCompare(built, bought, count, hours, wage),
     formula: 'each = built + hours × wage; saved = count × (bought - each); share saved = (bought - each) / bought',
-    notes: ['Negative where buying is cheaper.'],
+    notes: ['Negative if buying is cheaper.'],
     sources: [definition],
     example: { formula: '=SILT.COST.COMPARE(180,950,4,10,20)', gives: '380, 1520, 2280, 0.6' },
     unpublished: 'A sum of what the user gives.',
   }),
   define({
     name: 'COST.RUNNING',
-    summary: 'Money a year for a motor.',
+    summary: 'Cost of electricity a year for a motor.',
     arguments: {
       power: { kind: 'power', atLeast: 0, meaning: 'electrical power' },
       hoursADay: { kind: 'hours', atLeast: 0, atMost: 24 * HOUR, per: 'day', meaning: 'hours it runs a day' },

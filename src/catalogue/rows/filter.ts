@@ -11,21 +11,21 @@ import { temperature } from '../water-arguments';
 
 const fao = 'FAO Fisheries Technical Paper 589 (2014), appendix 4';
 const nitrogenNotes = [
-  'The rate is grams of nitrogen. One published as ammonia is converted: 0.57 g NH3 is 0.469 g N.',
-  'Rates fall in cold water: see FILTER.NITRIFY. Authorities differ five times: REF.LIST shows the range.',
+  'The rate is in grams of nitrogen. Convert a rate published as ammonia: 0.57 g NH3 is 0.469 g N.',
+  'Rates fall in cold water: see FILTER.NITRIFY. Sources differ fivefold: REF.LIST shows the range.',
 ];
 const protein = { kind: 'share', above: 0, meaning: 'protein in the feed' } as const;
 const rate = {
   kind: 'areal rate',
   above: 0,
   per: 'day',
-  meaning: 'nitrogen nitrified on a unit of surface, as N',
+  meaning: 'nitrogen nitrified per unit of surface, as N',
 } as const;
 const reserve = {
   kind: 'share',
   atMost: 10,
   default: 0,
-  meaning: 'share added on top, 0.5 for half as much again',
+  meaning: 'extra share, 0.5 for half as much again',
 } as const;
 const surface = { kind: 'surface', above: 0, meaning: 'specific surface of the media' } as const;
 const factor = {
@@ -45,14 +45,14 @@ export const filterRows = [
       rate,
       temperature,
       reference: { ...temperature, default: 20, meaning: 'temperature at which the rate is known' },
-      limit: { choice: nitrificationLimits, default: 'lower', meaning: 'what holds the film back' },
+      limit: { choice: nitrificationLimits, default: 'lower', meaning: 'what limits the bacteria' },
     },
     result: { scalar: 'areal rate' },
     compute: (given) => filterNitrify(given.rate, given.temperature, given.reference, given.limit),
     formula: 'rate × (1 + g (T - 20)) / (1 + g (reference - 20)), g 0.04275 by ammonia, 0.01108 by oxygen',
     notes: [
-      '`lower` takes whichever limit gives the lower rate. Films were studied from 14 to 27 °C, and outside that the answer is #N/A.',
-      'A moving bed held at 1 °C for long kept 18 ± 5.1 % of its rate at 20 °C (Hoang et al., Water Research 49:215, 2014).',
+      '`lower` uses the limit that gives the lower rate. Biofilms were studied from 14 to 27 °C; outside that the answer is #N/A.',
+      'A moving bed at 1 °C for a long time kept 18 ± 5.1 % of its rate at 20 °C (Hoang et al., Water Research 49:215, 2014).',
     ],
     sources: ['Zhu and Chen, Aquacultural Engineering 26:221 (2002)'],
     example: { formula: '=SILT.FILTER.NITRIFY("metric",0.469,15)', gives: '0.3688' },
@@ -86,7 +86,7 @@ export const filterRows = [
   }),
   define({
     name: 'FILTER.FEED',
-    summary: 'Feed a day that this filter carries.',
+    summary: 'Feed a day that a filter can carry.',
     arguments: {
       media: { kind: 'bulk', atLeast: 0, meaning: 'bulk of the media' },
       surface,
@@ -104,29 +104,31 @@ export const filterRows = [
   }),
   define({
     name: 'FILTER.OXYGEN',
-    summary: 'Oxygen a day that nitrifying takes.',
+    summary: 'Oxygen that nitrification uses a day.',
     arguments: { ammoniaLoad },
     result: { scalar: 'daily' },
     compute: (given) => filterOxygen(given.ammoniaLoad),
     formula: 'oxygen = 4.57 × ammonia nitrogen',
-    notes: ['Without growth of the bacteria; with it 4.18.'],
+    notes: ['This leaves out growth of the bacteria; with growth it is 4.18.'],
     sources: ['Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006)', 'NH4+ + 2 O2 → NO3- + 2 H+ + H2O'],
     example: { formula: '=SILT.FILTER.OXYGEN("metric",0.1)', gives: '0.457' },
   }),
   define({
     name: 'FILTER.ALKALINITY',
-    summary: 'Alkalinity a day, as CaCO3, that nitrifying takes.',
+    summary: 'Alkalinity, as CaCO3, that nitrification uses a day.',
     arguments: { ammoniaLoad },
     result: { scalar: 'daily' },
     compute: (given) => filterAlkalinity(given.ammoniaLoad),
     formula: 'alkalinity as CaCO3 = 7.15 × ammonia nitrogen',
-    notes: ['Without growth of the bacteria; with it 7.05. Printed as 7.14 where masses were rounded.'],
+    notes: [
+      'This leaves out growth of the bacteria; with growth it is 7.05. Some tables print 7.14 from rounded masses.',
+    ],
     sources: ['Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006)', 'NH4+ + 2 O2 → NO3- + 2 H+ + H2O'],
     example: { formula: '=SILT.FILTER.ALKALINITY("metric",0.1)', gives: '0.715' },
   }),
   define({
     name: 'FILTER.LIST',
-    summary: 'Biofilter media: specific surface, and areal rate low and high.',
+    summary: 'Biofilter media: specific surface, low and high areal rate.',
     arguments: {},
     result: {
       rows: {
@@ -145,8 +147,8 @@ export const filterRows = [
         rateHigh,
         source,
       })),
-    notes: ['Rates are grams of nitrogen. REF.LIST has the range of each surface.'],
+    notes: ['Rates are in grams of nitrogen. REF.LIST has the range of each surface.'],
     sources: ['Each row names its own'],
-    example: { formula: '=SILT.FILTER.LIST("US",TRUE)', gives: 'a row a medium' },
+    example: { formula: '=SILT.FILTER.LIST("US",TRUE)', gives: 'one row per medium' },
   }),
 ];

@@ -12,7 +12,7 @@ const nitrogenNeed = {
   kind: 'application',
   above: 0,
   per: 'season',
-  meaning: 'nitrogen that the garden wants',
+  meaning: 'nitrogen that the garden needs',
 } as const;
 const gardenArguments = {
   nitrogen,
@@ -20,7 +20,7 @@ const gardenArguments = {
     kind: 'share',
     above: 0,
     default: 'available nitrogen',
-    meaning: 'share of nitrogen that works this season',
+    meaning: 'share of nitrogen that plants can use this season',
   },
   phosphorus,
   phosphateNeed: {
@@ -28,7 +28,7 @@ const gardenArguments = {
     above: 0,
     default: 'phosphate need',
     per: 'season',
-    meaning: 'P2O5 that the garden wants',
+    meaning: 'P2O5 that the garden needs',
   },
   basis,
 } as const;
@@ -38,7 +38,7 @@ const gardenSources = [
 ];
 
 const yesOrNo: ReaderArgument<boolean> = {
-  meaning: 'TRUE where the part that is eaten touches the soil',
+  meaning: 'TRUE if the part that is eaten touches the soil',
   accepts: 'TRUE or FALSE, yes or no',
   reader: (value) => {
     if (typeof value === 'boolean') return value;
@@ -53,18 +53,18 @@ interface NeedGiven extends Omit<Need, 'phosphorus'> {
   readonly phosphorus: number | undefined;
 }
 
-/** The needs among the arguments, with the usual phosphorus where it was left out. */
+/** The needs among the arguments, with the default phosphorus if none was given. */
 function needOf(given: NeedGiven): Need {
   const { nitrogenNeed, nitrogen, available, phosphateNeed, basis } = given;
   const phosphorus = phosphorusOr(given.phosphorus, basis);
   return { nitrogenNeed, nitrogen, available, phosphorus, phosphateNeed, basis };
 }
 
-/** From the solids to the garden: how much of it they feed, what they are worth, when it may be picked, the log. */
+/** From solids to the garden: the area they feed, what they are worth, when to pick, the log. */
 export const harvestGardenRows = [
   define({
     name: 'HARVEST.GARDEN',
-    summary: 'Garden area that dry solids feed: by nitrogen, by phosphate, and the larger.',
+    summary: 'Garden area that dry solids feed: by nitrogen, by phosphate, and the larger of the two.',
     arguments: { dry, nitrogenNeed, ...gardenArguments },
     result: {
       row: {
@@ -76,7 +76,7 @@ export const harvestGardenRows = [
     },
     compute: (given) => harvestGarden(given.dry, needOf(given)),
     formula: 'area = dry × nitrogen × available / nitrogen need, or dry × P2O5 / phosphate need',
-    notes: ['On the larger area neither need is exceeded. Phosphate counts whole.', ownTest, rawCare],
+    notes: ['On the larger area neither need is exceeded. All of the phosphate counts.', ownTest, rawCare],
     sources: gardenSources,
     example: {
       formula: '=SILT.HARVEST.GARDEN("metric",10,9.765,2.83%,50%,2.54%,4.88)',
@@ -85,9 +85,9 @@ export const harvestGardenRows = [
   }),
   define({
     name: 'HARVEST.DOSE',
-    summary: 'Slurry for that much garden, the smaller of the doses by nitrogen and by phosphate.',
+    summary: 'Slurry for a garden area: the smaller of the doses by nitrogen and by phosphate.',
     arguments: {
-      area: { kind: 'area', atLeast: 0, meaning: 'garden' },
+      area: { kind: 'area', atLeast: 0, meaning: 'garden area' },
       nitrogenNeed,
       slurrySolids,
       ...gardenArguments,
@@ -101,7 +101,7 @@ export const harvestGardenRows = [
   }),
   define({
     name: 'HARVEST.VALUE',
-    summary: 'Money for nitrogen, phosphate and potash at the prices you would pay for them.',
+    summary: 'Worth of nitrogen, phosphate and potash at the prices that you pay for them.',
     arguments: {
       nitrogen: { kind: 'portion', atLeast: 0, meaning: 'nitrogen' },
       phosphate: { kind: 'portion', atLeast: 0, meaning: 'P2O5' },
@@ -123,14 +123,14 @@ export const harvestGardenRows = [
     summary: 'Earliest harvest date under the raw-manure rule: 120 or 90 days.',
     units: false,
     arguments: {
-      applied: { kind: 'date', meaning: 'day on which the solids were worked in' },
+      applied: { kind: 'date', meaning: 'day on which the solids were worked into the soil' },
       touchesSoil: yesOrNo,
     },
     result: { date: true },
     compute: ({ applied, touchesSoil }) => harvestWait(applied, touchesSoil),
-    formula: 'applied + 120 days where the part eaten touches soil, else + 90',
+    formula: 'applied + 120 days if the part eaten touches soil, else + 90 days',
     notes: [
-      'Not a safety test. The rule is for livestock manure under organic certification; whether it covers fish solids is for the certifier.',
+      'This is not a safety test. The rule is for livestock manure under organic certification; ask the certifier whether it covers fish solids.',
       rawCare,
     ],
     sources: ['7 CFR 205.203(c)(1)'],
@@ -138,7 +138,7 @@ export const harvestGardenRows = [
   }),
   define({
     name: 'HARVEST.LOG',
-    summary: 'A log of drawn-off slurry by month, with a total: dry solids, a day, N, P2O5, K2O.',
+    summary: 'A log of slurry drawn off, by month and in total: dry solids, solids a day, N, P2O5, K2O.',
     arguments: {
       log: {
         table: {
@@ -169,16 +169,16 @@ export const harvestGardenRows = [
         potassiumOr(given.potassium, given.basis),
         given.basis,
       ),
-    formula: 'dry = volume × 1 kg/L × solids share; a day over first to last day, both counted',
+    formula: 'dry = volume × 1 kg/L × solids share; a day = dry / days from first to last, both counted',
     notes: [
-      'How to measure: draw off until the water runs clear, read liters off the pail, stir, dry a weighed cup of it until it loses no more, and write date, liters and dry over wet. A cup a month will do.',
-      'Entries may be in any order, several a day.',
+      'How to measure: draw off until the water runs clear and read the volume on the pail. Stir, weigh a cup of it and dry it until its mass no longer falls. Write down date, volume and dry mass over wet mass. One cup a month is enough.',
+      'Entries can be in any order, and several on one day.',
       rawCare,
     ],
     sources: [balance],
     example: {
       formula: '=SILT.HARVEST.LOG("metric",{"2026-05-01",20,0.02;"2026-05-02",25,0.02;"2026-06-01",20,0.02})',
-      gives: 'a row a month',
+      gives: 'one row per month',
     },
   }),
 ];

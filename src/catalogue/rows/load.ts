@@ -7,7 +7,7 @@ import { define } from '../define';
 
 const timmons = 'Timmons and Ebeling, Recirculating Aquaculture (from memory)';
 const balance = 'Mass balance';
-const spread = 'Authorities differ several times over: REF.LIST and LOAD.TABLE show the range. Measure your own.';
+const spread = 'Sources differ several-fold: REF.LIST and LOAD.TABLE show the range. Measure your own.';
 const feed = { kind: 'daily', atLeast: 0, meaning: 'feed a day' } as const;
 const protein = { kind: 'share', meaning: 'protein in the feed' } as const;
 const scopes = ['fish', 'system'] as const;
@@ -20,12 +20,18 @@ const rest = {
     atMost: 1000,
     default: 0,
     per: 'day',
-    meaning: 'share of the waste in it that decays a day, which may exceed 1',
+    meaning: 'share of the waste in that water that decays a day; can exceed 1',
   },
-  out: { kind: 'volume', atLeast: 0, default: 0, per: 'day', meaning: 'water let out a day, at the level of the tank' },
+  out: {
+    kind: 'volume',
+    atLeast: 0,
+    default: 0,
+    per: 'day',
+    meaning: 'water let out a day, as concentrated as the tank',
+  },
 } as const;
 const steady =
-  'Well-mixed water; all of the flow goes through every stage. Levels and loads are the steady state: what goes out equals what is made.';
+  'The water is well mixed and all of the flow goes through every stage. Levels and loads are at steady state: removal equals production.';
 
 export const loadRows = [
   define({
@@ -65,7 +71,7 @@ export const loadRows = [
   }),
   define({
     name: 'LOAD.OXYGEN',
-    summary: 'Oxygen a day taken by the fish, or by the whole system with its bacteria.',
+    summary: 'Oxygen used a day by the fish, or by the whole system with its bacteria.',
     arguments: {
       feed,
       scope: { choice: scopes, default: 'fish', meaning: 'the fish alone, or the system with its bacteria' },
@@ -81,46 +87,46 @@ export const loadRows = [
     result: { scalar: 'daily' },
     compute: ({ feed: eaten, ratio }) => loadOxygen(eaten, ratio),
     formula: 'oxygen = feed × ratio',
-    notes: ['Fish alone 0.25 to 0.5, a whole system about 1.25: say which you mean.'],
+    notes: ['Fish alone use 0.25 to 0.5, a whole system about 1.25: choose which you mean.'],
     sources: [timmons, 'Boyd: 1.25 kg of oxygen per kg of feed, whole system'],
     example: { formula: '=SILT.LOAD.OXYGEN("metric",4,"system")', gives: '5' },
   }),
   define({
     name: 'LOAD.CO2',
-    summary: 'Carbon dioxide a day breathed out for oxygen breathed in.',
-    arguments: { oxygen: { kind: 'daily', atLeast: 0, meaning: 'oxygen taken a day' } },
+    summary: 'Carbon dioxide that fish breathe out a day for the oxygen they use.',
+    arguments: { oxygen: { kind: 'daily', atLeast: 0, meaning: 'oxygen used a day' } },
     result: { scalar: 'daily' },
     compute: ({ oxygen }) => loadCarbonDioxide(oxygen),
     formula: 'carbon dioxide = oxygen × 44.01 / 32.00',
-    notes: ['At a respiratory quotient of 1: as many molecules out as in.'],
+    notes: ['For a respiratory quotient of 1: as many molecules out as in.'],
     sources: ['Atomic masses, IUPAC (2021)'],
     example: { formula: '=SILT.LOAD.CO2("metric",4)', gives: '5.501' },
   }),
   define({
     name: 'LOAD.FLOW',
-    summary: 'Circulation that holds one dissolved waste at its limit.',
+    summary: 'Circulation that keeps one dissolved waste at its limit.',
     arguments: {
       load: { kind: 'daily', atLeast: 0, meaning: 'waste made a day' },
-      limit: { kind: 'concentration', above: 0, meaning: 'the most wanted in the tank' },
-      removal: { kind: 'share', above: 0, meaning: 'share taken out in one pass' },
+      limit: { kind: 'concentration', above: 0, meaning: 'highest level allowed in the tank' },
+      removal: { kind: 'share', above: 0, meaning: 'share removed in one pass' },
     },
     result: { scalar: 'flow' },
     compute: ({ load, limit, removal }) => loadFlow(load, limit, removal),
     formula: 'flow = load / (limit × removal)',
-    notes: ['Steady state, well-mixed tank, none of the waste in make-up water.'],
+    notes: ['For steady state, a well-mixed tank and make-up water without this waste.'],
     sources: [balance, 'Losordo and Westers, in Timmons and Losordo, Aquaculture Water Reuse Systems (1994)'],
     example: { formula: '=SILT.LOAD.FLOW("metric","50 g/d",1,35%)', gives: '99.2' },
   }),
   define({
     name: 'LOAD.FLOWS',
-    summary: 'Circulation asked for by each waste; the last row is the largest and says what asks for it.',
+    summary: 'Circulation that each waste needs; the last row is the largest and names the waste that sets it.',
     arguments: {
       feed,
       protein,
       ammoniaLimit: { kind: 'concentration', above: 0, default: 'ammonia limit', meaning: 'total ammonia nitrogen' },
-      removal: { kind: 'share', above: 0, default: 'removal', meaning: 'share of ammonia taken out in one pass' },
+      removal: { kind: 'share', above: 0, default: 'removal', meaning: 'share of ammonia removed in one pass' },
       solidsLimit: { kind: 'concentration', above: 0, default: 'solids limit', meaning: 'suspended solids' },
-      capture: { kind: 'share', above: 0, default: 'capture', meaning: 'share of solids taken out in one pass' },
+      capture: { kind: 'share', above: 0, default: 'capture', meaning: 'share of solids removed in one pass' },
       oxygenIn: { kind: 'concentration', above: 0, optional: true, meaning: 'oxygen in water entering the tank' },
       oxygenOut: { kind: 'concentration', above: 0, optional: true, meaning: 'oxygen in water leaving the tank' },
     },
@@ -134,14 +140,14 @@ export const loadRows = [
       }),
     formula: 'flow = load / (limit × removal); for oxygen, load / (in - out)',
     notes: [
-      'Oxygen asks for flow only when both its concentrations are given. Its load is the whole system’s, bacteria included.',
+      'Oxygen sets a flow only if both its concentrations are given. Its load is that of the whole system, with bacteria.',
     ],
     sources: [balance],
-    example: { formula: '=SILT.LOAD.FLOWS("metric",2,32%,1,35%)', gives: 'a row a waste' },
+    example: { formula: '=SILT.LOAD.FLOWS("metric",2,32%,1,35%)', gives: 'one row per waste' },
   }),
   define({
     name: 'LOAD.LEVEL',
-    summary: 'Level of a waste in water that comes round again, at steady state.',
+    summary: 'Level of a waste in recirculating water at steady state.',
     arguments: {
       load: { kind: 'daily', atLeast: 0, meaning: 'waste made a day' },
       flow: { kind: 'flow', atLeast: 0, meaning: 'flow through the train' },
@@ -152,13 +158,13 @@ export const loadRows = [
     compute: ({ load, flow, removal, volume, decay, out }) =>
       loadLevel(load, removal, { flow, volume, decay: decay / DAY, out: out / DAY }),
     formula: 'level = load / (flow × removal + decay × volume + out)',
-    notes: [steady, 'Refused where nothing takes the waste, since it would rise without end.'],
+    notes: [steady, 'Refused if nothing removes the waste, because the level would rise without end.'],
     sources: [balance, 'Losordo and Westers, in Timmons and Losordo, Aquaculture Water Reuse Systems (1994)'],
     example: { formula: '=SILT.LOAD.LEVEL("metric","328.125 g/d",120,37.1%)', gives: '5.118' },
   }),
   define({
     name: 'LOAD.SHARES',
-    summary: 'What each stage takes of a waste at steady state, and the level after it.',
+    summary: 'What each stage removes of a waste at steady state, and the level after it.',
     arguments: {
       load: { kind: 'daily', atLeast: 0, meaning: 'waste made a day' },
       flow: { kind: 'flow', atLeast: 0, meaning: 'flow through the train' },
@@ -182,21 +188,21 @@ export const loadRows = [
         stages.map(({ stage, removal }) => ({ name: stage, removal })),
         { flow, volume, decay: decay / DAY, out: out / DAY },
       ),
-    formula: 'stage j takes flow × level × (1 − r1)…(1 − r(j−1)) × rj',
+    formula: 'stage j removes flow × level × (1 − r1)…(1 − r(j−1)) × rj',
     notes: [
       steady,
-      'A share of the load, not the share a pass: what the first stage lets pass comes round again. Decay and water let out are rows where they take anything, at the level of the tank; the last row is the total.',
+      'A share of the load, not the share per pass: what a stage does not remove comes back with the water. Decay and water let out have a row each if they remove anything, at the level of the tank. The last row is the total.',
     ],
     sources: [balance, 'Losordo and Westers, in Timmons and Losordo, Aquaculture Water Reuse Systems (1994)'],
     example: {
       formula: '=SILT.LOAD.SHARES("metric","328.125 g/d",120,{"drums",0.371;"pads",0.5})',
-      gives: 'a row a stage',
+      gives: 'one row per stage',
     },
-    unpublished: 'The stages share what LOAD.LEVEL gives.',
+    unpublished: 'The shares follow from the level that LOAD.LEVEL gives.',
   }),
   define({
     name: 'LOAD.TABLE',
-    summary: 'Every waste of a day’s feed: low, typical, high, as authorities spread.',
+    summary: 'Every waste of a day’s feed: low, typical and high, over the published range.',
     arguments: { feed, protein },
     result: {
       rows: {
@@ -217,6 +223,6 @@ export const loadRows = [
     formula: 'as LOAD.SOLIDS, LOAD.AMMONIA, LOAD.OXYGEN and LOAD.CO2, at each end of the coefficient’s range',
     notes: [spread],
     sources: ['Each coefficient names its own: see REF.LIST'],
-    example: { formula: '=SILT.LOAD.TABLE("metric",1,40%)', gives: 'a row a waste' },
+    example: { formula: '=SILT.LOAD.TABLE("metric",1,40%)', gives: 'one row per waste' },
   }),
 ];

@@ -12,12 +12,12 @@ import { isBlank } from '../reading/blank';
 import { elevation, salinity, temperature } from '../water-arguments';
 
 const typed =
-  'In a scenario it is typed with its error, as `value ± half-width`: half-width = 2.449 × standard error, more where it comes from few readings.';
+  'In a scenario, type it with its error, as `value ± half-width`: half-width = 2.449 × standard error, more if you have few readings.';
 
 export const stockOwnRows = [
   define({
     name: 'STOCK.COEFFICIENT',
-    summary: 'Thermal-growth coefficient of your own fish, with its standard error, from a book of weighings.',
+    summary: 'Thermal-growth coefficient of your own fish, with its standard error, from several weighings.',
     arguments: {
       weighings: {
         table: {
@@ -25,7 +25,7 @@ export const stockOwnRows = [
           mass: { kind: 'fish', above: 0, heading: 'mean mass of one' },
           temperature: { kind: 'temperature', atLeast: 0, atMost: 40, blank: true },
         },
-        meaning: 'rows of date, mean mass of one, mean water temperature since the row before',
+        meaning: 'rows of date, mean mass of one fish, mean water temperature since the row before',
       },
     },
     result: {
@@ -38,8 +38,8 @@ export const stockOwnRows = [
     compute: ({ weighings }) => stockCoefficient(weighings),
     formula: '100 × slope of the cube root of mass in g on degree-days, with intercept',
     notes: [
-      'How to measure: weigh a netful of known count every two weeks or so, STOCK.SAMPLE gives the mean, and note the mean temperature since the last time. The temperature of the first row is ignored.',
-      'Three weighings give a coefficient, and hardly an error: weigh five times or more.',
+      'How to measure: about every two weeks weigh a net of counted fish (STOCK.SAMPLE gives the mean), and note the mean temperature since the last weighing. The temperature of the first row is ignored.',
+      'Three weighings give a coefficient but a poor estimate of its error: weigh five times or more.',
       typed,
     ],
     sources: ['Iwama and Tautz, Canadian Journal of Fisheries and Aquatic Sciences 38:649 (1981)'],
@@ -52,15 +52,15 @@ export const stockOwnRows = [
     name: 'STOCK.CONVERSION',
     summary: 'Feed per growth of your own fish.',
     arguments: {
-      fed: { kind: 'mass', above: 0, meaning: 'feed fed over the time' },
-      gained: { kind: 'mass', meaning: 'biomass now, less that at the start, plus what was taken out' },
+      fed: { kind: 'mass', above: 0, meaning: 'feed given in the period' },
+      gained: { kind: 'mass', meaning: 'biomass now - biomass at the start + fish taken out' },
       loss: { kind: 'mass', atLeast: 0, default: 0, meaning: 'mass of the fish that died' },
     },
     result: { scalar: 'number' },
     compute: ({ fed, gained, loss }) => stockConversion(fed, gained, loss),
     formula: 'conversion = fed / (gained + loss)',
     notes: [
-      'Biomass is count × mean mass of one, from STOCK.SAMPLE. Dead fish ate too, so their mass counts as growth.',
+      'Biomass is count × mean mass of one fish, from STOCK.SAMPLE. Dead fish ate feed too, so their mass counts as growth.',
     ],
     sources: ['Definition of the feed conversion ratio'],
     example: { formula: '=SILT.STOCK.CONVERSION("metric",30,24,1)', gives: '1.2' },
@@ -71,30 +71,30 @@ export const loadShareRow = define({
   name: 'LOAD.SHARE',
   summary: 'Dry solids per feed, from what you draw off.',
   arguments: {
-    dry: { kind: 'mass', atLeast: 0, meaning: 'dry solids drawn off over the time' },
-    feed: { kind: 'mass', above: 0, meaning: 'feed over the same time' },
+    dry: { kind: 'mass', atLeast: 0, meaning: 'dry solids drawn off in a period' },
+    feed: { kind: 'mass', above: 0, meaning: 'feed given in the same period' },
     captured: {
       kind: 'share',
       above: 0,
       default: 1,
-      meaning: 'steady-state share of all solids that is drawn off there',
+      meaning: 'share of all solids drawn off there, at steady state',
     },
   },
   result: { scalar: 'share' },
   compute: ({ dry, feed, captured }) => loadShare(dry, feed, captured),
   formula: 'solids share = dry / (captured × feed)',
   notes: [
-    'How to measure: dry a weighed cup of stirred slurry in an oven at 105 °C until it loses no more, and multiply by all that was drawn off. HARVEST.LOG adds up a season.',
-    'Captured is the share of the load at steady state, from LOAD.SHARES, not the share a pass: water comes round again.',
+    'How to measure: weigh a cup of stirred slurry, dry it in an oven at 105 °C until its mass no longer falls, and multiply the dry share by all that was drawn off. HARVEST.LOG adds up a season.',
+    'Captured is the share of the load at steady state, from LOAD.SHARES, not the share per pass, because the water comes back.',
   ],
   sources: ['Mass balance'],
   example: { formula: '=SILT.LOAD.SHARE("metric",4.2,30,70%)', gives: '0.2' },
-  unpublished: 'A quotient of two weighings; its own test has it undo LOAD.SOLIDS.',
+  unpublished: 'A quotient of two weighings; its own test checks that it undoes LOAD.SOLIDS.',
 });
 
 type Cells = readonly (readonly (CellValue | CellFault)[])[];
 
-/** Readings at both ends of the filter, row by row; rows blank at both are left out, and so are headings over both. */
+/** Readings before and after the filter, row by row, without headings and rows that are blank at both ends. */
 function readPairs(inlet: Cells, outlet: Cells, profile: Profile): readonly FilterPair[] {
   const lines = Math.max(inlet.length, outlet.length);
   const pairs: FilterPair[] = [];
@@ -105,7 +105,7 @@ function readPairs(inlet: Cells, outlet: Cells, profile: Profile): readonly Filt
     if (i === 0 && lines > 1 && isHeading(before) && isHeading(after)) continue;
     if (isBlank(before) || isBlank(after)) {
       const where = isBlank(before) ? 'inlet' : 'outlet';
-      throw new ArgumentError(`${where}: row ${i + 1} is blank, and its other end is not; give both or neither`);
+      throw new ArgumentError(`${where}: row ${i + 1} is blank but the other end is not; give both or neither`);
     }
     pairs.push({
       row: i + 1,
@@ -131,12 +131,12 @@ function readAmmonia(name: string, line: number, value: CellValue | CellFault, p
 
 export const filterTestRow = define({
   name: 'FILTER.TEST',
-  summary: 'Ammonia that your own filter takes, from readings in front of it and behind it.',
+  summary: 'Ammonia that your own filter removes, from readings before and after it.',
   arguments: {
     flow: { kind: 'flow', above: 0, meaning: 'flow through the filter' },
-    inlet: { cells: true, meaning: 'total ammonia nitrogen in front, one reading or a column' },
-    outlet: { cells: true, meaning: 'total ammonia nitrogen behind, taken at the same times' },
-    area: { kind: 'area', above: 0, optional: true, meaning: 'surface of its media' },
+    inlet: { cells: true, meaning: 'total ammonia nitrogen before the filter, one reading or a column' },
+    outlet: { cells: true, meaning: 'total ammonia nitrogen after the filter, at the same times' },
+    area: { kind: 'area', above: 0, optional: true, meaning: 'surface of the media' },
     temperature: { ...temperature, default: 20 },
   },
   result: {
@@ -152,8 +152,8 @@ export const filterTestRow = define({
     filterTest(flow, readPairs(inlet, outlet, profile), area, warmth),
   formula: 'taken = flow × mean of (in - out); share = mean of (in - out) / in, error s / √n',
   notes: [
-    'How to measure: dip both ends within a minute, a few hours after feeding, on five days or more, with one kit.',
-    'The rate at 20 °C is the one that FILTER.NITRIFY carries back to the rate measured; it is blank outside the 14 to 27 °C at which films were studied.',
+    'How to measure: a few hours after feeding, take both samples within a minute. Do this on five days or more, with the same kit.',
+    'From the rate at 20 °C FILTER.NITRIFY gives the measured rate again. It is blank outside 14 to 27 °C, the range in which biofilms were studied.',
     typed,
   ],
   sources: ['Mass balance', 'Zhu and Chen, Aquacultural Engineering 26:221 (2002)'],
@@ -165,14 +165,14 @@ export const filterTestRow = define({
 
 export const airTestRow = define({
   name: 'AIR.TEST',
-  summary: 'Oxygen transfer of your own aerator, from how oxygen comes back in a tank without fish.',
+  summary: 'Oxygen transfer of your own aerator, from how fast oxygen rises in a tank without fish.',
   arguments: {
     log: {
       table: {
         minutes: { kind: 'minutes', atLeast: 0 },
         oxygen: { kind: 'concentration', atLeast: 0 },
       },
-      meaning: 'rows of minutes, oxygen, from under a third to over nine tenths of saturation',
+      meaning: 'rows of minutes and oxygen, from under a third to over nine tenths of saturation',
     },
     volume: { kind: 'volume', above: 0, meaning: 'water in the tank' },
     temperature,
@@ -199,10 +199,10 @@ export const airTestRow = define({
     };
   },
   formula:
-    'C = Cs - (Cs - C0) exp(-KLa t), all three fitted at once; standard transfer = KLa × 1.024^(20 - T) × 9.09 mg/L × volume',
+    'C = Cs - (Cs - C0) exp(-KLa t), with Cs, C0 and KLa fitted together; standard transfer = KLa × 1.024^(20 - T) × 9.09 mg/L × volume',
   notes: [
-    'How to measure: move the fish out, and keep them well aerated meanwhile. Take the oxygen out with sodium sulfite (about 8 mg/L for each mg/L of oxygen, 10 % more, and a pinch of cobalt salt; keep that water out of the system), start the aerator, and read the meter ten times or more until it stops rising.',
-    'The standard transfer is what AIR.TRANSFER and the scenario call rated.',
+    'How to measure: move the fish to another well-aerated tank. Remove the oxygen with sodium sulfite (about 8 mg/L for each mg/L of oxygen, plus 10 %, with a pinch of cobalt salt; keep that water out of the system). Start the aerator and read the meter ten times or more until it stops rising.',
+    'AIR.TRANSFER and the scenario call the standard transfer rated.',
   ],
   sources: ['ASCE/EWRI 2-06, Measurement of Oxygen Transfer in Clean Water, non-linear regression'],
   example: {

@@ -9,12 +9,12 @@ const friction = [
   'Crane Technical Paper 410, fittings',
 ];
 const frictionNotes = [
-  'Laminar below Re 2000, Colebrook above 4000, blended between without a jump. Fresh water.',
-  'Tables of fittings differ as much as three times: these are Crane’s, by equivalent length.',
+  'Laminar below Re 2000, Colebrook above 4000, and a smooth blend between. For fresh water.',
+  'Published tables of fittings differ up to threefold: these are Crane’s, by equivalent length.',
 ];
 const bores = ['ASTM D1785, tables 1 and 2', 'EN ISO 1452-2, table 2 (from memory)'];
 const electricity =
-  'Pumps near water: ground-fault protection, drip loops, power off before hands go in. A licensed electrician decides.';
+  'Pumps near water need ground-fault protection and drip loops. Switch the power off before you put hands in the water. A licensed electrician decides.';
 const schedule = {
   kind: 'number',
   above: 0,
@@ -25,14 +25,12 @@ const schedule = {
 export const pipeRows = [
   define({
     name: 'PIPE.BORE',
-    summary: 'Average inside diameter of a pipe by its nominal size; #N/A where none is published.',
+    summary: 'Average inside diameter of a pipe of a nominal size; #N/A if none is published.',
     arguments: { nominal, schedule },
     result: { scalar: 'dimension' },
     compute: (given) => pipeBore(given.nominal, given.schedule),
-    formula: 'published averages, not the outside diameter less two least walls',
-    notes: [
-      'The nominal size is an inch name whatever the profile; text that ends in mm is a metric outside diameter.',
-    ],
+    formula: 'published averages, not outside diameter - 2 × minimum wall',
+    notes: ['The nominal size is in inches in every profile; text that ends in mm is a metric outside diameter.'],
     sources: bores,
     example: { formula: '=SILT.PIPE.BORE("US","1-1/2")', gives: '1.59' },
   }),
@@ -48,7 +46,7 @@ export const pipeRows = [
   }),
   define({
     name: 'PIPE.LOSS',
-    summary: 'Head lost in a pipe with its fittings.',
+    summary: 'Head loss in a pipe with its fittings.',
     arguments: { flow, bore, length, fittings, temperature, roughness },
     result: { scalar: 'run' },
     compute: (given) => pipeLoss(given.flow, given),
@@ -59,7 +57,7 @@ export const pipeRows = [
   }),
   define({
     name: 'PIPE.GRAVITY',
-    summary: 'Flow that a drop in level drives through a full pipe.',
+    summary: 'Gravity flow through a full pipe for a drop in water level.',
     arguments: {
       bore,
       length,
@@ -67,26 +65,34 @@ export const pipeRows = [
       fittings,
       temperature,
       roughness,
-      ends: { kind: 'number', atLeast: 0, atMost: 100, default: 'pipe ends', meaning: 'K of entrance and exit' },
+      ends: {
+        kind: 'number',
+        atLeast: 0,
+        atMost: 100,
+        default: 'pipe ends',
+        meaning: 'K of the pipe’s entrance and exit',
+      },
     },
     result: { scalar: 'flow' },
     compute: (given) => pipeGravity(given),
     formula: 'the inverse of PIPE.LOSS, with the K of the ends added',
-    notes: ['Ends 0 is friction alone. Solids settle in slow pipes: keep them short, steep and easy to flush.'],
+    notes: [
+      'With ends 0 only friction counts. Solids settle in slow pipes: keep pipes short, steep and easy to flush.',
+    ],
     sources: friction,
     example: { formula: '=SILT.PIPE.GRAVITY("US",2.047,10,0.5)', gives: '35.4' },
   }),
   define({
     name: 'PIPE.SIZE',
-    summary: 'Smallest nominal size in which water is not faster than a velocity.',
+    summary: 'Smallest nominal pipe size that keeps the velocity within a limit.',
     arguments: {
       flow,
-      fastest: { kind: 'velocity', above: 0, meaning: 'fastest velocity wanted' },
+      fastest: { kind: 'velocity', above: 0, meaning: 'highest velocity allowed' },
       schedule,
     },
     result: { text: true },
     compute: (given) => pipeSize(given.flow, given.fastest, given.schedule),
-    formula: 'the first size whose bore carries the flow no faster',
+    formula: 'the smallest size in which flow / area is at most the limit',
     sources: ['Continuity', ...bores],
     example: { formula: '=SILT.PIPE.SIZE("US",20,3)', gives: '2 in' },
   }),
@@ -96,7 +102,7 @@ export const pipeRows = [
     arguments: {
       curve: {
         table: { flow: { kind: 'flow', atLeast: 0 }, head: { kind: 'run', atLeast: 0 } },
-        meaning: 'rows of flow, head from the maker’s curve',
+        meaning: 'rows of flow and head from the maker’s curve',
       },
       lift: { kind: 'run', atLeast: 0, meaning: 'height from water surface to water surface or open end' },
       bore,
@@ -107,8 +113,8 @@ export const pipeRows = [
     },
     result: { row: { flow: { kind: 'flow' }, head: { kind: 'run' } } },
     compute: (given) => pipeDuty(given),
-    formula: 'pump head(flow) = lift + loss(flow), the curve monotone cubic between its points',
-    notes: ['The curve is never carried beyond its points.', electricity],
+    formula: 'pump head(flow) = lift + loss(flow); the curve is monotone cubic between its points',
+    notes: ['The curve is not extrapolated beyond its points.', electricity],
     sources: ['Fritsch and Butland, SIAM Journal on Scientific and Statistical Computing 5:300 (1984)', ...friction],
     example: { formula: '=SILT.PIPE.DUTY("US",{0,12;10,10;20,6;30,0},4,1.59,30,"3 elbow")', gives: '21.5, 5.26' },
   }),
@@ -117,8 +123,8 @@ export const pipeRows = [
     summary: 'Electrical power that a pump draws.',
     arguments: {
       flow,
-      head: { kind: 'run', atLeast: 0, meaning: 'head that the pump works against' },
-      efficiency: { kind: 'share', above: 0, default: 'pump efficiency', meaning: 'from wire to water' },
+      head: { kind: 'run', atLeast: 0, meaning: 'head that the pump must deliver' },
+      efficiency: { kind: 'share', above: 0, default: 'pump efficiency', meaning: 'efficiency from wire to water' },
     },
     result: { scalar: 'power' },
     compute: (given) => pipePower(given.flow, given.head, given.efficiency),

@@ -12,16 +12,16 @@ const scenario = {
 } as const;
 
 const varying =
-  'What varies: coefficients that the scenario leaves at their default, between the low and high of REF.LIST, and inputs typed as a range. Limits, choices and what was typed as one figure do not. Each is a triangle with its typical value as mode, in the logarithm where the ends are more than five times apart; independent of each other.';
+  'Two kinds of figure vary: coefficients left at their default, between low and high in REF.LIST, and inputs typed as a range. Limits, choices and inputs typed as one figure do not vary. Each has a triangular distribution with the typical value as its mode, on a logarithmic scale if the ends are more than five times apart. They vary independently.';
 const sample =
-  '1,024 points of a Latin hypercube whose shuffles the name of each input fixes: the same cells always give the same answer, and one more range changes no other input’s draws.';
+  'The sample is a Latin hypercube of 1,024 points. Each input’s name fixes its own random order: the same cells always give the same answer, and adding a range does not change the draws of other inputs.';
 
 const example =
   '{"fish count",350;"fish mass",225;"feeding rate",0.015;"tank volume",4200;"pump flow",94;"drums",2;"drum diameter",570;"pads",4;"pad area",0.28;"media volume",680;"bed area",26}';
 
 const keyOf = new Map<string, ResultKey>(figureResults.map((key) => [resultName(key), key]));
 
-/** How sure a plan is and what it hangs on. */
+/** How sure a plan is and which figures decide it. */
 export const planSureRows = [
   define({
     name: 'PLAN.RANGE',
@@ -37,24 +37,24 @@ export const planSureRows = [
       },
     },
     compute: (given, profile) => withOneScenario(given.scenario, profile, (read) => planRange(read, profile)),
-    formula: 'low and high are the 10th and 90th percentile of the draws; plan is as PLAN.COMPARE gives it',
+    formula: 'low and high are the 10th and 90th percentiles of the draws; plan is the result of PLAN.COMPARE',
     notes: [
       varying,
       sample,
-      'Four draws of five lie in the band. The plan may lie outside it, where the typical value of a coefficient is one of its ends. rises and never rank above every number. Draws that a formula refuses are counted in the last row.',
-      'The chances of the stages add up to 1; of stages with equal capacity the earlier is the first limit.',
+      'Four of five draws fall in the band. The plan can fall outside it if the typical value of a coefficient is one of its ends. rises and never rank above every number. The last row counts the draws that a formula refuses.',
+      'The chances of the stages add up to 1; if two stages have equal capacity, the earlier one is the first limit.',
     ],
     sources: [
       'McKay, Beckman and Conover, Technometrics 21:239 (1979): Latin hypercube',
       'Coefficients: REF.LIST names the source of each',
     ],
-    example: { formula: `=SILT.PLAN.RANGE("metric",${example},TRUE)`, gives: 'a row a result, then a row a stage' },
+    example: { formula: `=SILT.PLAN.RANGE("metric",${example},TRUE)`, gives: 'one row per result, then one per stage' },
     unpublished:
       'Percentiles of a sample of PLAN.COMPARE; quantiles are checked against closed forms, in the tests of sampling.',
   }),
   define({
     name: 'PLAN.DRIVERS',
-    summary: 'Which uncertain figures a result hangs on, ranked: the first row is what to measure first.',
+    summary: 'Which uncertain figures affect a result most, ranked: measure the one in the first row first.',
     arguments: {
       scenario,
       result: { choice: [...keyOf.keys()], meaning: 'a result by its name in PLAN.COMPARE, such as flow needed' },
@@ -74,11 +74,11 @@ export const planSureRows = [
     compute: (given, profile) =>
       withOneScenario(given.scenario, profile, (read) => planDrivers(read, keyOf.get(given.result) ?? 'feed', profile)),
     formula:
-      'share = variance of the means of 32 equal bins of the input / variance of the result, less what chance gives',
+      'share = variance of the means of 32 equal bins of the input / variance of the result, minus what chance alone gives',
     notes: [
       varying,
       sample,
-      'Result at low and at high: with that one input at its end and all others as planned. The last row is what no single input explains.',
+      'Result at low and at high: that one input is at its end and all others are as planned. The last row is what no single input explains.',
     ],
     sources: [
       'Saltelli et al., Global Sensitivity Analysis (2008): first-order index',
@@ -86,7 +86,7 @@ export const planSureRows = [
     ],
     example: {
       formula: `=SILT.PLAN.DRIVERS("metric",${example},"solids captured",TRUE)`,
-      gives: 'a row an input, ranked',
+      gives: 'one row per input, ranked',
     },
     unpublished:
       'Shares of the variance of PLAN.COMPARE; checked against the published indices of Ishigami’s function, in the tests of sampling.',

@@ -18,15 +18,15 @@ import { planDatesRow } from './plan-dates';
 
 const stages = 'Each stage’s own function names its source';
 const scenarioNotes = [
-  'Rows in any order, one an input: PLAN.INPUTS lists them all. Fish count, fish mass and feeding rate, or feed, are required; coefficients and limits have defaults, equipment has none. Blank or 0 is not given; text none says that the stage is absent.',
+  'One row per input, in any order: PLAN.INPUTS lists them all. Give fish count, fish mass and feeding rate, or feed. Coefficients and limits have defaults, equipment has none. Blank or 0 means not given; the word none means that the farm does not have that stage.',
 ];
 const worst =
-  'Nitrification is figured at the coldest water, oxygen at the hottest, un-ionized ammonia at the hottest and the highest pH.';
+  'Nitrification is calculated at the coldest water, oxygen at the hottest, un-ionized ammonia at the hottest water and the highest pH.';
 const steadyState =
-  'Water comes round again every turnover, so each stage takes more than its share a pass: drums nearly all that settles, and what is too fine to settle builds up until pads, beds, decay or water let out take it; rises says that nothing does. Pumped flow runs in full through every stage.';
+  'The same water comes back every turnover, so a stage removes more in a day than its share per pass suggests. Drums remove nearly all that settles. What is too fine to settle builds up until pads, beds, decay or water let out remove it; rises means that nothing removes it. All of the pumped flow goes through every stage.';
 const uncertain =
-  'Least certain are how fast fine solids decay, what gravel beds take in a pass, how much nitrogen is denitrified unasked, and the settleable share: each is published or practiced several times apart (REF.LIST). Levels are of a farm that has run for months: nitrate rise time says how many.';
-const local = 'A plan, not a promise: defer to makers’ sheets, local advice and licensed practice.';
+  'Four figures are least certain: how fast fine solids decay, what gravel beds remove in a pass, how much nitrogen denitrifies without a filter for it, and the settleable share. Sources differ by a factor of two to ten (REF.LIST). Levels are those of a farm that has run for months: nitrate rise time says how long.';
+const local = 'This is a plan, not a promise: makers’ sheets, local advice and licensed practice come first.';
 
 const scenario = {
   cells: true,
@@ -34,7 +34,7 @@ const scenario = {
   meaning: 'rows of input name and value, in any order',
 } as const;
 
-/** A figure of a kind, or the words that stand for it. */
+/** A figure with its kind, or the word shown in its place. */
 function cell(kind: 'daily' | 'count' | 'share', value: number | string): MixedCell {
   return typeof value === 'number' ? { kind, si: value } : value;
 }
@@ -60,8 +60,8 @@ export const planRows = [
     compute: (_, profile) => planInputs(profile),
     notes: ['Each default is a coefficient with its range in REF.LIST, or another input.'],
     sources: ['Each row names its own'],
-    example: { formula: '=SILT.PLAN.INPUTS("US",TRUE)', gives: 'a row an input' },
-    unpublished: 'A listing; its figures are checked where they are used.',
+    example: { formula: '=SILT.PLAN.INPUTS("US",TRUE)', gives: 'one row per input' },
+    unpublished: 'A list; the functions that use its figures are checked.',
   }),
   define({
     name: 'PLAN.COMPARE',
@@ -71,7 +71,7 @@ export const planRows = [
       scenarios: {
         cells: true,
         inputs: inputKinds(scenarioInputs),
-        meaning: 'first column input names, then one column a scenario',
+        meaning: 'input names in the first column, then one column per scenario',
       },
     },
     result: {
@@ -79,22 +79,22 @@ export const planRows = [
       rowsOf: resultKeys.map((key) => ({ name: resultName(key), ...scenarioResults[key] })),
     },
     compute: ({ scenarios }, profile) => planCompare(scenarios, profile),
-    formula: 'steady state: what goes out equals what is made; sizes and money by each stage’s own function',
+    formula: 'steady state: removal equals production; sizes and money by each stage’s own function',
     notes: [
       ...scenarioNotes,
       steadyState,
-      'Oxygen and carbon dioxide are those of the whole system. Flow needed is the least at which ammonia, un-ionized ammonia (where pH is given), solids, carbon dioxide (where degassing is given) and oxygen (where in and out are given) are all within their limits: never where no flow suffices. Turnover, drums and overflow rate are for the pump’s flow, or the flow needed where no pump is given. Pads needed are for one change a day.',
-      'mixed and ideal settlers are computed at the overflow rate of the drums given, else at the overflow limit; the slowest solids decide, so a spread above 6 is refused. Nutrients harvested are those of the solids that the drums take.',
+      'Oxygen and carbon dioxide are those of the whole system. Flow needed is the lowest flow that keeps ammonia, un-ionized ammonia (if pH is given), solids, carbon dioxide (if degassing is given) and oxygen (if in and out are given) within their limits; it is never if no flow is enough. Turnover, drums and overflow rate are for the pump’s flow, or for the flow needed if no pump is given. Pads needed are for one change a day.',
+      'mixed and ideal settlers are calculated at the overflow rate of the drums given, or at the overflow limit if none are. The slowest solids decide, so a spread above 6 is refused. Nutrients harvested are those in the solids that the drums remove.',
       uncertain,
       worst,
       local,
     ],
     sources: [stages],
-    example: { formula: `=SILT.PLAN.COMPARE("metric",${smallFarm})`, gives: 'a row a result' },
+    example: { formula: `=SILT.PLAN.COMPARE("metric",${smallFarm})`, gives: 'one row per result' },
   }),
   define({
     name: 'PLAN.LIMIT',
-    summary: 'What each stage carries, as feed a day and as fish; the last row is the first limit and the next.',
+    summary: 'What each stage can carry, as feed a day and as fish; the last row names the first limit and the next.',
     arguments: { scenario },
     result: {
       rows: {
@@ -114,19 +114,19 @@ export const planRows = [
           shareInUse: cell('share', row.shareInUse),
         })),
       ),
-    formula: 'the feed at which what the stage has is what that feed needs of it, at steady state',
+    formula: 'the feed that uses the stage to the full, at steady state',
     notes: [
       ...scenarioNotes,
       worst,
-      'The capacity is the feed at which PLAN.COMPARE shows the stage used to the full, its level at the limit. Pads at one change a day; gravel at a cleaning every 30 days (common practice, no source); air at the mean of the day. Fish are whole, at today’s feed for each.',
+      'The capacity is the feed at which PLAN.COMPARE shows the stage at its limit. It assumes one pad change a day, gravel cleaned every 30 days (common practice, no source) and the day’s mean oxygen demand for air. Fish are whole fish, at today’s feed per fish.',
       local,
     ],
     sources: [stages],
-    example: { formula: `=SILT.PLAN.LIMIT("metric",${smallFarm},TRUE)`, gives: 'a row a stage' },
+    example: { formula: `=SILT.PLAN.LIMIT("metric",${smallFarm},TRUE)`, gives: 'one row per stage' },
   }),
   define({
     name: 'PLAN.BALANCE',
-    summary: 'Where solids, nitrogen and phosphorus of a farm go in a day at steady state.',
+    summary: 'Where a farm’s solids, nitrogen and phosphorus go in a day, at steady state.',
     arguments: { scenario },
     result: {
       rows: {
@@ -145,18 +145,18 @@ export const planRows = [
           phosphorus: phosphorus === undefined ? undefined : phosphorus * DAY,
         })),
       ),
-    formula: 'each row from the level in the water; traced is their sum, not traced is in less traced',
+    formula: 'each row follows from the level in the water; traced is their sum; not traced = in - traced',
     notes: [
       ...scenarioNotes,
       steadyState,
-      'In is solids made, nitrogen and phosphorus fed. Fish keep gain (feed / conversion) × their share; without conversion that row is blank and what they keep is not traced. Phosphorus that fish excrete dissolved is not traced either.',
-      'Solids that decay in the water are under air, as carbon dioxide; their nitrogen and phosphorus go on dissolved. Only nitrogen that is denitrified goes to air. Nitrate let out is counted less what the source water brings in.',
+      'In is the solids made and the nitrogen and phosphorus fed. Fish keep their gain (feed / conversion) × their share; without conversion that row is blank and what they keep is not traced. Phosphorus that fish excrete in dissolved form is not traced either.',
+      'Solids that decay in the water count as air, because they become carbon dioxide; their nitrogen and phosphorus stay in the water, dissolved. Only denitrified nitrogen goes to air. What the source water brings in is subtracted from the nitrate let out.',
       uncertain,
       local,
     ],
     sources: ['Mass balance of each stage', stages],
-    example: { formula: `=SILT.PLAN.BALANCE("metric",${smallFarm},TRUE)`, gives: 'a row a place' },
-    unpublished: 'A sum that has to close; what goes into it is checked where it is made.',
+    example: { formula: `=SILT.PLAN.BALANCE("metric",${smallFarm},TRUE)`, gives: 'one row per place' },
+    unpublished: 'A sum that must close; the tests of each stage check its terms.',
   }),
   define({
     name: 'PLAN.PARTS',
@@ -177,33 +177,33 @@ export const planRows = [
       },
     },
     compute: ({ bank }, profile) => bankParts(bank, profile),
-    formula: 'each part by the function that it names',
+    formula: 'the function named in each row',
     notes: [
       `Names, in any order: ${Object.keys(bankInputs)
         .map((key) => inputName(bankInputs, key))
         .join(', ')}. Required are drums, drum diameter and height, cone bottom and height, sheet length and width.`,
-      'The cone is measured as `fit`: its top goes into the drum’s bore, its bottom is the drain’s bore. Prices in COST.LINES are matched by item, in the unit shown.',
-      'Never heat or cut a closed drum, or one that held anything flammable; hot plastic burns and fumes. Mask for dust of aggregate and lime, gloves and goggles for wet cement. Zinc, brass and copper harm fish.',
+      'The cone is measured as `fit`: its top fits into the drum’s bore, its bottom is the drain’s bore. COST.LINES finds prices by item, in the unit shown.',
+      'Never heat or cut a closed drum, or one that held anything flammable; hot plastic burns and gives off fumes. Wear a mask against aggregate and lime dust, and gloves and goggles for wet cement. Zinc, brass and copper harm fish.',
       local,
     ],
     sources: ['Each row names its function', 'Counts of fittings and runs of pipe: common practice, no source'],
     example: {
       formula:
         '=SILT.PLAN.PARTS("US",{"drums",4;"drum diameter",22.5;"drum height",33;"cone bottom",4;"cone height",9.25;"lap",0.75;"sheet length",96;"sheet width",48},TRUE)',
-      gives: 'a row a part',
+      gives: 'one row per part',
     },
   }),
   planDatesRow,
   define({
     name: 'PLAN.CHECK',
-    summary: 'Cautions over the whole train of one scenario.',
+    summary: 'Cautions about every stage of one scenario.',
     arguments: { scenario },
     result: { lines: true },
     compute: (given, profile) =>
       withOneScenario(given.scenario, profile, (read) => planCheck(read.scenario, scenarioFactors)),
     notes: [...scenarioNotes, worst, local],
     sources: [stages, 'Limits of fish by species: see WATER.CHECK', 'Raw manure: 7 CFR 205.203(c)(1)'],
-    example: { formula: `=SILT.PLAN.CHECK("metric",${smallFarm})`, gives: 'sentences, one a row' },
+    example: { formula: `=SILT.PLAN.CHECK("metric",${smallFarm})`, gives: 'sentences, one per row' },
     unpublished: 'Sentences about figures that other functions check.',
   }),
 ];

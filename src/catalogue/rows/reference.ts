@@ -7,7 +7,7 @@ import { words } from '../readers';
 
 const topics = [...new Set(coefficients.map((one) => one.topic))].sort();
 
-function find(key: string): Coefficient {
+function coefficientNamed(key: string): Coefficient {
   const folded = key.toLowerCase().replace(/\s+/g, ' ').trim();
   const found = coefficients.find((one) => one.key.toLowerCase() === folded);
   if (found) return found;
@@ -25,14 +25,14 @@ function figure(one: Coefficient, si: number | undefined): MixedCell {
 export const referenceRows = [
   define({
     name: 'REF.VALUE',
-    summary: 'A coefficient that this add-in uses: its low, typical or high value, in the profile’s unit.',
+    summary: 'The low, typical or high value of a coefficient that this add-in uses, in the profile’s unit.',
     arguments: {
-      key: { ...words('a name from REF.LIST'), meaning: 'name of the coefficient, as REF.LIST gives it' },
+      key: { ...words('a name from REF.LIST'), meaning: 'name of the coefficient, from REF.LIST' },
       which: { choice: ['typical', 'low', 'high'], default: 'typical', meaning: 'low, typical or high' },
     },
     result: { quantity: true },
     compute: ({ key, which }): Quantity => {
-      const one = find(key);
+      const one = coefficientNamed(key);
       const si = one[which];
       if (si === undefined) {
         throw new Refusal('which', `no ${which} value is published for ${one.key}; use typical`, {
@@ -47,7 +47,7 @@ export const referenceRows = [
   define({
     name: 'REF.LIST',
     summary: 'Every coefficient and default in the add-in, with its source and how it is known.',
-    arguments: { topic: { choice: topics, optional: true, meaning: 'family, such as LOAD; left out, all of them' } },
+    arguments: { topic: { choice: topics, optional: true, meaning: 'family, such as LOAD; all of them if left out' } },
     result: {
       rows: {
         key: { text: true },
@@ -72,7 +72,7 @@ export const referenceRows = [
           howKnown: one.known,
         })),
     sources: ['Each row names its own'],
-    example: { formula: '=SILT.REF.LIST("US","LOAD",TRUE)', gives: 'a row a coefficient' },
-    unpublished: 'A listing; its figures are checked where they are used.',
+    example: { formula: '=SILT.REF.LIST("US","LOAD",TRUE)', gives: 'one row per coefficient' },
+    unpublished: 'A list; the functions that use its figures are checked.',
   }),
 ];

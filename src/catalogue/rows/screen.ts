@@ -3,7 +3,7 @@ import { define } from '../define';
 
 const balance = 'Mass balance';
 const solids = { kind: 'daily', above: 0, meaning: 'dry solids that the pads catch a day' } as const;
-const holding = { kind: 'holding', above: 0, meaning: 'dry solids held by a unit of pad' } as const;
+const holding = { kind: 'holding', above: 0, meaning: 'dry solids that a unit of pad holds' } as const;
 
 export const screenRows = [
   define({
@@ -18,7 +18,7 @@ export const screenRows = [
   }),
   define({
     name: 'SCREEN.PADS',
-    summary: 'Pads that last a number of days, whole.',
+    summary: 'Whole number of pads that last a number of days.',
     arguments: {
       solids: { ...solids, atLeast: 0 },
       padArea: { kind: 'area', above: 0, meaning: 'area of one pad' },
@@ -33,7 +33,7 @@ export const screenRows = [
   }),
   define({
     name: 'SCREEN.HOLDING',
-    summary: 'What your own pad holds, from its dry mass before and after.',
+    summary: 'Solids that your own pad holds, from its dry mass clean and loaded.',
     arguments: {
       clean: { kind: 'portion', atLeast: 0, meaning: 'dry mass of the clean pad' },
       loaded: { kind: 'portion', above: 0, meaning: 'dry mass of the loaded pad' },
@@ -43,8 +43,8 @@ export const screenRows = [
     compute: ({ clean, loaded, area }) => screenHolding(clean, loaded, area),
     formula: 'holding = (loaded - clean) / area',
     notes: [
-      'How to measure: dry a clean pad and weigh it; run it until water backs up; lift it out flat, let it drip, dry it in a warm aired place until it loses no more, and weigh it on the same scale.',
-      'Gloves and a dust mask: dried solids are dusty.',
+      'How to measure: dry a clean pad and weigh it. Run it until water backs up. Lift it out flat, let it drip, dry it in a warm airy place until its mass no longer falls, and weigh it on the same scale.',
+      'Wear gloves and a dust mask: dried solids are dusty.',
     ],
     sources: ['Definition of holding'],
     example: { formula: '=SILT.SCREEN.HOLDING("metric",120,245,0.5)', gives: '250' },

@@ -16,7 +16,7 @@ const diameter = { kind: 'dimension', above: 0, meaning: 'inside diameter of a d
 const drumCount = { kind: 'count', atLeast: 1, whole: true, meaning: 'drums side by side' } as const;
 const overflow = { kind: 'loading', above: 0, meaning: 'surface overflow rate' } as const;
 
-/** `mixed`, `ideal`, or how many equal well-mixed cells share the area; one cell is mixed. */
+/** `mixed`, `ideal`, or the number of equal well-mixed cells that share the area; one cell is mixed. */
 const mixing: ReaderArgument<Mixing> = {
   meaning: 'mixed, ideal, or a number of equal mixed cells sharing the area',
   accepts: 'mixed, ideal, or a whole number of cells',
@@ -29,12 +29,12 @@ const mixing: ReaderArgument<Mixing> = {
     const cells = typeof value === 'boolean' ? Number.NaN : Number(typed);
     if (Number.isInteger(cells) && cells >= 1 && cells <= 1000) return cells;
     throw new Unreadable(
-      `${value === 0 ? '0 or blank' : wordText(typed)} is not allowed; give mixed, ideal, or a whole number of cells to 1000`,
+      `${value === 0 ? '0 or blank' : wordText(typed)} is not allowed; give mixed, ideal, or a whole number of cells from 1 to 1000`,
     );
   },
 };
 
-/** Drums in a bank: how fast water rises in them, how many, and what they keep. */
+/** Drums in a bank: how fast water rises in them, how many are needed, and what they capture. */
 export const settleBankRows = [
   define({
     name: 'SETTLE.OVERFLOW',
@@ -43,19 +43,19 @@ export const settleBankRows = [
     result: { scalar: 'loading' },
     compute: (given) => settleOverflow(given.flow, given.diameter, given.count),
     formula: 'overflow rate = flow / (count × π/4 × diameter²)',
-    notes: ['Only what settles faster than this can settle in an ideal drum.'],
+    notes: ['In an ideal drum, only solids that settle faster than this are captured in full.'],
     sources: ['Hazen, Transactions of the American Society of Civil Engineers 53:45 (1904)'],
     example: { formula: '=SILT.SETTLE.OVERFLOW("US",12.7,22.5)', gives: '4.6' },
   }),
   define({
     name: 'SETTLE.DRUMS',
-    summary: 'Drums needed side by side, whole, for an overflow rate.',
+    summary: 'Whole number of drums needed side by side for an overflow rate.',
     arguments: { flow, diameter, overflow },
     result: { scalar: 'count' },
     compute: (given) => settleDrums(given.flow, given.diameter, given.overflow),
     formula: 'drums = flow / (π/4 × diameter² × overflow rate), rounded up',
     notes: [
-      'Swirl and radial-flow settlers were measured at 11.2 m/h (4.6 gpm/ft²); municipal practice, 1.7 m/h, oversizes 6.6 times.',
+      'Swirl and radial-flow settlers were measured at 11.2 m/h (4.6 gpm/ft²). Municipal practice, 1.7 m/h, makes them 6.6 times too large.',
     ],
     sources: [davidson],
     example: { formula: '=SILT.SETTLE.DRUMS("US",40,22.5,4.6)', gives: '4' },
@@ -73,10 +73,10 @@ export const settleBankRows = [
     },
     result: { scalar: 'share' },
     compute: (given) => settleCapture(given),
-    formula: 'mean over log-normal v of 1 - (1 + v/(n v0))^(-n k) in n mixed cells, or of min(1, v/v0) where ideal',
+    formula: 'mean over log-normal v of 1 - (1 + v/(n v0))^(-n k) in n mixed cells, or of min(1, v/v0) if ideal',
     notes: [
-      'In line each velocity is compounded by itself: what passes the first drum settles worse.',
-      'A number of cells tends to 1 - exp(-v/v0), not to ideal. In recirculated water much of the solids never settles.',
+      'For drums one after another, each velocity is compounded by itself: what passes the first drum settles more slowly.',
+      'With more and more cells capture tends to 1 - exp(-v/v0), not to ideal. In recirculated water much of the solids never settles.',
     ],
     sources: [
       'Hazen (1904); Levenspiel, Chemical Reaction Engineering: tanks in series',
@@ -91,7 +91,7 @@ export const settleBankRows = [
       fall: { kind: 'dimension', above: 0, meaning: 'depth of the water in the jar' },
       readings: {
         table: { time: { kind: 'minutes', above: 0 }, share: { kind: 'share' } },
-        meaning: 'rows of minutes, share settled by then',
+        meaning: 'rows of minutes and share settled by that time',
       },
     },
     result: {
@@ -100,7 +100,7 @@ export const settleBankRows = [
     compute: ({ fall, readings }) => settleJar(fall, readings),
     formula: 'least squares of settleable × mean of min(1, v t / fall) over log-normal v',
     notes: [
-      'How to measure: stir a tall jar of tank water, stop, and let it stand. At each time draw what lies on the bottom from a jar filled alike, dry it, and divide by the dry mass of all the solids in the jar.',
+      'How to measure: fill one tall jar of tank water for each time, stir and let them stand. At each time draw off what has settled in one jar, dry it, and divide by the dry mass of all the solids in a jar.',
     ],
     sources: ['Hazen (1904) for a jar that is well mixed at the start'],
     example: {
@@ -120,7 +120,7 @@ export const settleBankRows = [
   }),
   define({
     name: 'SETTLE.CHECK',
-    summary: 'Cautions over overflow rate and inlet velocity.',
+    summary: 'Cautions about overflow rate and inlet velocity.',
     arguments: {
       flow,
       diameter,
@@ -130,7 +130,7 @@ export const settleBankRows = [
         kind: 'loading',
         above: 0,
         default: 'overflow limit',
-        meaning: 'fastest overflow rate that the capture counts on',
+        meaning: 'highest overflow rate at which the capture is known',
       },
     },
     result: { lines: true },
@@ -141,7 +141,7 @@ export const settleBankRows = [
         fastestInlet: coefficient('fastest inlet').typical,
       }),
     sources: [davidson, 'Inlet velocities: common practice, no source'],
-    example: { formula: '=SILT.SETTLE.CHECK("US",40,22.5,1,2.047,4.6)', gives: 'sentences, one a row' },
+    example: { formula: '=SILT.SETTLE.CHECK("US",40,22.5,1,2.047,4.6)', gives: 'sentences, one per row' },
     unpublished: 'Sentences about figures that other functions check.',
   }),
 ];

@@ -18,13 +18,13 @@ const particle = {
 export const settleRows = [
   define({
     name: 'SETTLE.STOKES',
-    summary: 'Stokes settling velocity of a small grain; #N/A where the grain is too fast for Stokes’ law.',
+    summary: 'Stokes settling velocity of a small grain; #N/A if the grain is too fast for Stokes’ law.',
     arguments: particle,
     result: { scalar: 'settling' },
     compute: ({ size, density, temperature: t, salinity: s }) => settlingStokes(size, density, t, s),
     formula: 'v = g d² (grain density - water density) / (18 × viscosity)',
     notes: [
-      'Holds for a particle Reynolds number up to 1; above it use SETTLE.VELOCITY.',
+      'Valid up to a particle Reynolds number of 1; above that use SETTLE.VELOCITY.',
       'A grain lighter than water rises: its velocity is negative.',
     ],
     sources: ['Stokes (1851)', 'Davis, Water and Wastewater Engineering (2010), example 10-1'],
@@ -38,7 +38,7 @@ export const settleRows = [
     compute: ({ size, density, temperature: t, salinity: s }) => settlingVelocity(size, density, t, s),
     formula: 'weight in water = drag, with Cd = 24/Re (1 + 0.27 Re)^0.43 + 0.47 (1 - exp(-0.04 Re^0.38))',
     notes: [
-      'For spheres, and #N/A above a Reynolds number of 200,000. Flakes and strings settle slower: time your own in a jar.',
+      'For spheres; #N/A above a Reynolds number of 200,000. Flakes and strings settle more slowly: time your own in a jar.',
       'A grain lighter than water rises: its velocity is negative.',
     ],
     sources: ['Cheng, Powder Technology 189:395 (2009)'],

@@ -4,9 +4,9 @@ import { define } from '../define';
 
 export const stockSpeciesRow = define({
   name: 'STOCK.SPECIES',
-  summary: 'What a species survives, grows best in and is kept within, with the source of each figure.',
+  summary: 'Limits of a species: where it survives, where it grows best and within what to keep it, with sources.',
   arguments: {
-    species: { choice: fishKinds, optional: true, meaning: 'species or group; all of them where left out' },
+    species: { choice: fishKinds, optional: true, meaning: 'species or group; all of them if left out' },
   },
   result: {
     rows: {
@@ -28,11 +28,11 @@ export const stockSpeciesRow = define({
   },
   compute: ({ species }) => stockSpecies(species),
   notes: [
-    'Surviving is not growing: tilapia live at 15 °C, and do not feed below 17 °C. Water near either end of what a species survives kills fish that are not used to it.',
-    'For a group, the temperatures are those to keep it within; what a group survives is not published.',
-    'Of the oxygen floor: fish are in danger under it. WATER.CHECK asks for more.',
-    'Defer to local advice for your fish.',
+    'Fish can survive without growing: tilapia live at 15 °C but do not feed below 17 °C. Water near either end of the survival range kills fish that are not used to it.',
+    'For a group, the temperatures are those to keep it within; no survival range of a group is published.',
+    'Below the oxygen floor fish are in danger. WATER.CHECK wants more oxygen than that.',
+    'Local advice for your fish comes first.',
   ],
   sources: ['FAO Fisheries Technical Paper 589 (2014), table 3.1, section 7.4 and table 7.1', 'Each row names its own'],
-  example: { formula: '=SILT.STOCK.SPECIES("metric",,TRUE)', gives: 'a row a species' },
+  example: { formula: '=SILT.STOCK.SPECIES("metric",,TRUE)', gives: 'one row per species' },
 });

@@ -7,15 +7,15 @@ import { define } from '../define';
 import { stockSpeciesRow } from './stock-species';
 
 const fishMass = { kind: 'fish', above: 0, meaning: 'mass of one fish' } as const;
-const steadyTemperature = { kind: 'temperature', atLeast: 0, atMost: 40, meaning: 'of the water, steady' } as const;
+const steadyTemperature = { kind: 'temperature', atLeast: 0, atMost: 40, meaning: 'steady water temperature' } as const;
 const growthCoefficient = {
   kind: 'number',
   atLeast: 0,
   meaning: 'thermal-growth coefficient, per cent form, 0.13 to 0.20 for trout',
 } as const;
 const growthNotes = [
-  'Growth is linear in temperature only below the optimum of the species: above 33 °C, or what the species named grows best in, the answer is #N/A, and so it is for a fish larger than any on record, 60 kg or that of the species.',
-  'Above 0.5 the coefficient is in the x 1000 form, ten times the per cent one; from 0 to 0.01 it is in the plain form, a hundredth of it. Both are refused.',
+  'Growth is linear in temperature only below the optimum of the species. The answer is #N/A above 33 °C, or above the range in which the named species grows best, and for a fish larger than the largest on record (60 kg, or that of the species).',
+  'A coefficient above 0.5 is in the x 1000 form, ten times the per cent form; one from 0 to 0.01 is in the plain form, a hundredth of it. Both are refused.',
 ];
 const growthSources = [
   'Iwama and Tautz, Canadian Journal of Fisheries and Aquatic Sciences 38:649 (1981)',
@@ -39,7 +39,7 @@ export const stockRows = [
   }),
   define({
     name: 'STOCK.FEEDRATE',
-    summary: 'Feeding rate from a published chart; #N/A where no chart covers the fish or the water.',
+    summary: 'Feeding rate from a published chart; #N/A if no chart covers the fish or the water.',
     arguments: {
       species: { choice: chartedSpecies, meaning: 'species with a published chart' },
       fishMass,
@@ -47,8 +47,8 @@ export const stockRows = [
     },
     result: { scalar: 'share' },
     compute: ({ species, fishMass: mass, temperature }) => stockFeedRate(species, mass, temperature),
-    formula: 'the chart’s class by mass of one fish, interpolated between its rows of temperature',
-    notes: ['Charts are starting points: feed what the fish clear, and less when the water is poor.'],
+    formula: 'the chart’s class for the mass of one fish, interpolated between its temperature rows',
+    notes: ['Charts are starting points: feed what the fish eat up, and less when the water is poor.'],
     sources: [
       'Leitritz and Lewis, Trout and Salmon Culture, California Fish Bulletin 164 (1980)',
       'Rakocy, Tank Culture of Tilapia, SRAC Publication 282 (from memory)',
@@ -64,7 +64,7 @@ export const stockRows = [
       days: { kind: 'days', atLeast: 0, atMost: 3650 * DAY, meaning: 'days of growth' },
       temperature: steadyTemperature,
       coefficient: growthCoefficient,
-      species: { choice: fishKinds, optional: true, meaning: 'species, to hold it to its temperatures and size' },
+      species: { choice: fishKinds, optional: true, meaning: 'species, to check its temperatures and size' },
     },
     result: { scalar: 'fish' },
     compute: ({ fishMass: mass, days, temperature, coefficient, species }) =>
@@ -76,11 +76,11 @@ export const stockRows = [
   }),
   define({
     name: 'STOCK.SCHEDULE',
-    summary: 'A season step by step: mass of one, count, biomass and feed a day until the target.',
+    summary: 'A season step by step: mass of one fish, count, biomass and feed a day, until the target mass.',
     arguments: {
       count: { kind: 'count', above: 0, meaning: 'fish at the start' },
       fishMass,
-      target: { kind: 'fish', above: 0, meaning: 'mass of one at harvest' },
+      target: { kind: 'fish', above: 0, meaning: 'mass of one fish at harvest' },
       temperature: steadyTemperature,
       coefficient: growthCoefficient,
       conversion: { kind: 'number', above: 0, atMost: 20, meaning: 'feed per growth, by mass' },
@@ -105,11 +105,14 @@ export const stockRows = [
     },
     compute: (given) => stockSchedule(given),
     formula: 'mass as in STOCK.GROW; count × (1 - loss)^(days / month); feed = conversion × growth',
-    notes: [...growthNotes, 'Counts are not rounded, so that fish are conserved. A month is a twelfth of 365 days.'],
+    notes: [
+      ...growthNotes,
+      'Counts are not rounded, so that no fish are lost or gained by rounding. A month is a twelfth of 365 days.',
+    ],
     sources: growthSources,
     example: {
       formula: '=SILT.STOCK.SCHEDULE("metric",350,100,350,14,0.16,1.1,1%,14,TRUE)',
-      gives: 'a row a step',
+      gives: 'one row per step',
     },
   }),
   define({
@@ -135,7 +138,7 @@ export const stockRows = [
     compute: ({ weighings }) => stockSample(weighings),
     formula: 'mean = Σ(gross - tare) / Σcount; standard error of a ratio of totals',
     notes: [
-      'How to measure: weigh a bucket of tank water, net a dip of fish from a crowded tank, let the net drip, weigh again, count the fish back. Five dips from different places or more, before the fish are fed.',
+      'How to measure: weigh a bucket of tank water. Crowd the fish, net some, let the net drip, put them in the bucket and weigh again. Count the fish back into the tank. Do this five times or more, in different places, before feeding.',
       'A single weighing has no standard error.',
     ],
     sources: ['Cochran, Sampling Techniques, 3rd ed. (1977), section 6.4'],

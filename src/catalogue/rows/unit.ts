@@ -10,7 +10,7 @@ import { anyCell, words } from '../readers';
 const definitions =
   'International inch and pound (1959), US gallon of 231 cubic inches, SI Brochure: exact definitions';
 
-/** Text that cannot be read is the fault of one argument, which the message names. */
+/** Names the argument in the message about text that cannot be read. */
 function naming<T>(argument: string, read: () => T): T {
   try {
     return read();
@@ -23,20 +23,20 @@ function naming<T>(argument: string, read: () => T): T {
 export const unitRows = [
   define({
     name: 'UNIT.LABEL',
-    summary: 'The unit that a kind of quantity has under a profile, for column headings.',
+    summary: 'The unit of a kind of quantity in a profile, for column headings.',
     arguments: { kind: { choice: kinds, meaning: 'kind of quantity, such as dimension or flow' } },
     result: { text: true },
     compute: ({ kind }, profile) => profile.units[kind].symbol,
     sources: [definitions],
     example: { formula: '=SILT.UNIT.LABEL("US","flow")', gives: 'gpm' },
-    unpublished: 'A choice of this project: which unit each profile shows.',
+    unpublished: 'Which unit each profile shows is this project’s own choice.',
   }),
   define({
     name: 'UNIT.READ',
-    summary: 'A quantity as a number in the profile’s unit; text with a unit means what it says.',
+    summary: 'A quantity as a number in the profile’s unit; text with a unit keeps its own unit.',
     arguments: {
       kind: { choice: kinds, meaning: 'kind of quantity, such as dimension or flow' },
-      quantity: { ...anyCell('a number or text with a unit'), meaning: 'number, or text such as 3 1/4 in or 55 gal' },
+      quantity: { ...anyCell('a number or text with a unit'), meaning: 'a number, or text such as 3 1/4 in or 55 gal' },
     },
     result: { quantity: true },
     compute: ({ kind, quantity }, profile) => ({
@@ -52,8 +52,8 @@ export const unitRows = [
     units: false,
     arguments: {
       value: { ...anyCell('a number'), meaning: 'number to convert' },
-      from: { ...words('a unit such as gal'), meaning: 'unit it is in, such as gal' },
-      to: { ...words('a unit such as L'), meaning: 'unit wanted, such as L' },
+      from: { ...words('a unit such as gal'), meaning: 'unit of the value, such as gal' },
+      to: { ...words('a unit such as L'), meaning: 'unit to convert to, such as L' },
     },
     result: { scalar: 'number' },
     compute: ({ value, from, to }) => naming('value', () => convert(value, from, to)),
@@ -62,13 +62,13 @@ export const unitRows = [
   }),
   define({
     name: 'UNIT.LIST',
-    summary: 'Every kind of quantity, its unit under the profile, and the units also read.',
+    summary: 'Every kind of quantity, its unit in the profile and the other units you can type.',
     arguments: {},
     result: { rows: { kind: { text: true }, unit: { text: true }, alsoRead: { text: true } } },
     compute: (_, profile) =>
       kinds.map((kind) => ({ kind, unit: profile.units[kind].symbol, alsoRead: alsoRead(profile, kind).join(', ') })),
     sources: [definitions],
-    example: { formula: '=SILT.UNIT.LIST("metric",TRUE)', gives: 'a row a kind' },
+    example: { formula: '=SILT.UNIT.LIST("metric",TRUE)', gives: 'one row per kind' },
     unpublished: 'A list of this project’s own kinds and units.',
   }),
 ];

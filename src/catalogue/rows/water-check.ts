@@ -8,7 +8,7 @@ import { elevation, salinity } from '../water-arguments';
 const bases = ['N', 'ion'] as const;
 const MILLIGRAM_PER_LITRE = 1e-3;
 
-/** As nitrogen: by what the text says, else by the basis of the whole test. */
+/** The reading as nitrogen: by its own text if it names a form, else by the basis of the whole test. */
 function nitrogenOf(
   given: NitrogenReading | undefined,
   basis: (typeof bases)[number],
@@ -25,15 +25,15 @@ export const waterCheckRow = define({
     species: { choice: fishKinds, meaning: 'species, or warm-water, cool-water, cold-water' },
     temperature: {
       ...reading('temperature', { atLeast: -2, atMost: 50 }),
-      meaning: 'temperature, or - where not measured',
+      meaning: 'temperature, or - if not measured',
     },
-    ph: { ...reading('number', { atLeast: 0, atMost: 14 }), meaning: 'pH, or - where not measured' },
-    ammonia: { ...nitrogenReading, meaning: 'total ammonia, or - where not measured' },
-    nitrite: { ...nitrogenReading, meaning: 'nitrite, or - where not measured' },
-    nitrate: { ...nitrogenReading, meaning: 'nitrate, or - where not measured' },
+    ph: { ...reading('number', { atLeast: 0, atMost: 14 }), meaning: 'pH, or - if not measured' },
+    ammonia: { ...nitrogenReading, meaning: 'total ammonia, or - if not measured' },
+    nitrite: { ...nitrogenReading, meaning: 'nitrite, or - if not measured' },
+    nitrate: { ...nitrogenReading, meaning: 'nitrate, or - if not measured' },
     oxygen: {
       ...reading('concentration', { atLeast: 0, atMost: 0.1 }),
-      meaning: 'dissolved oxygen, or - where not measured',
+      meaning: 'dissolved oxygen, or - if not measured',
     },
     salinity,
     alkalinity: {
@@ -68,10 +68,10 @@ export const waterCheckRow = define({
       nitrate: nitrogenOf(nitrate, basis, 'NO3'),
     }),
   notes: [
-    'Ammonia is judged by the stricter of the total and the un-ionized limit. A reading not taken is "not measured", never fine; without pH or temperature the un-ionized part is "cannot judge".',
-    'Temperature is judged against what the species grows best in: where it only survives, the verdict says so. Oxygen above 1.1 of what the air dissolves at this height is too high. Carbon dioxide is figured from alkalinity, pH and temperature, fresh water only.',
-    'A 0 for ammonia, nitrite or nitrate says that an empty cell looks the same.',
-    'Defer to local advice for your fish.',
+    'Ammonia is judged by the stricter of two limits, total and un-ionized. A missing reading is "not measured", never fine; without pH or temperature the un-ionized part is "cannot judge".',
+    'Temperature is judged by the range in which the species grows best; if the fish only survive, the verdict says so. Oxygen above 1.1 times saturation at this elevation is too high. Carbon dioxide is calculated from alkalinity, pH and temperature, for fresh water only.',
+    'For a 0 in ammonia, nitrite or nitrate the note says that an empty cell looks the same.',
+    'Local advice for your fish comes first.',
   ],
   sources: [
     'FAO Fisheries Technical Paper 589 (2014), tables 3.1 and 7.1',
@@ -80,7 +80,7 @@ export const waterCheckRow = define({
   ],
   example: {
     formula: '=SILT.WATER.CHECK("metric","tilapia",27,7.2,1,0.2,"40 mg/L as NO3",5.5)',
-    gives: 'a row a reading',
+    gives: 'one row per reading',
   },
-  unpublished: 'Verdicts in words; the limits in it are checked against their sources in its own test.',
+  unpublished: 'Verdicts in words; its own test checks the limits against their sources.',
 });

@@ -6,15 +6,15 @@ import { ammoniaAsNitrogen } from '../readers';
 import { ph, temperature } from '../water-arguments';
 
 export const weights = 'Standard atomic weights, IUPAC (2021)';
-export const care = 'Defer to local advice for your fish; test with a kit that you trust.';
+export const care = 'Local advice for your fish comes first; use a test kit that you trust.';
 export const caustic =
-  'Caustic alkalis burn skin and eyes and can kill fish in a gulp: goggles, dissolve first, add slowly, test pH as you go.';
+  'Caustic alkalis burn skin and eyes and can kill fish at once: wear goggles, dissolve the alkali first, add it slowly and test pH as you go.';
 
 export const purity = {
   kind: 'share',
   above: 0,
   default: 'alkali purity',
-  meaning: 'share of the alkali in what is bought',
+  meaning: 'share of pure alkali in the product you buy',
 } as const;
 export const alkali = { choice: alkalis, meaning: 'alkali by its chemical name' } as const;
 
@@ -26,12 +26,12 @@ const chemistry = [
   weights,
 ];
 const limits =
-  'Fresh water whose alkalinity is carbonate. Nothing precipitates: hard water that turns cloudy has lost alkalinity. Carbonates of calcium and magnesium dissolve over days, so they have no pH at once.';
+  'For fresh water whose alkalinity is carbonate, if nothing precipitates: hard water that turns cloudy has lost alkalinity. Carbonates of calcium and magnesium dissolve over days, so they have no pH at once.';
 
-/** Alkalis that need no pH to be safe: they cannot bring water over pH 9. */
+/** Alkalis that are safe without knowing the pH: they cannot raise water above pH 9. */
 const mild = new Set<string>(['sodium bicarbonate', 'potassium bicarbonate']);
 
-/** The water before the dose, undefined where nothing is known of it; an alkali that can burn asks for all three. */
+/** The water before the dose, undefined if nothing was given; a caustic alkali needs all three readings. */
 function waterBefore(given: {
   readonly alkali: (typeof alkalis)[number];
   readonly alkalinity: number | undefined;
@@ -56,10 +56,10 @@ function waterBefore(given: {
 export const waterDoseRows = [
   define({
     name: 'WATER.DOSE',
-    summary: 'Alkali that raises the alkalinity of a volume, refused where it would pass pH 9 at once.',
+    summary: 'Alkali that raises the alkalinity of a volume; refused if the pH would exceed 9 at once.',
     arguments: {
       volume: { kind: 'volume', atLeast: 0, meaning: 'water' },
-      rise: { kind: 'alkalinity', atLeast: 0, meaning: 'rise wanted, as CaCO3' },
+      rise: { kind: 'alkalinity', atLeast: 0, meaning: 'rise in alkalinity, as CaCO3' },
       alkali,
       purity,
       alkalinity: { ...alkalinity, optional: true },
@@ -76,8 +76,8 @@ export const waterDoseRows = [
     },
     formula: 'alkali = volume × rise / (strength as CaCO3 × purity)',
     notes: [
-      'Hydroxides and soluble carbonates ask for alkalinity, pH and temperature. Given these, a dose of any alkali that passes pH 9 at once is refused, with the largest that does not.',
-      'Raise it over several days, see WATER.STEPS; pH that jumps turns ammonia un-ionized.',
+      'Hydroxides and soluble carbonates need alkalinity, pH and temperature. If these are given, a dose of any alkali that would exceed pH 9 at once is refused, and the message gives the largest safe dose.',
+      'Raise alkalinity over several days: see WATER.STEPS. A jump in pH makes ammonia un-ionized.',
       caustic,
     ],
     sources: [weights],
@@ -85,7 +85,7 @@ export const waterDoseRows = [
   }),
   define({
     name: 'WATER.AFTER',
-    summary: 'Alkalinity, pH and un-ionized ammonia after a dose of alkali: at once, and when the water has aired.',
+    summary: 'Alkalinity, pH and un-ionized ammonia after a dose of alkali: at once and after airing.',
     arguments: {
       volume,
       alkalinity,
@@ -105,14 +105,14 @@ export const waterDoseRows = [
       },
     },
     compute: ({ volume: water, alkali: chemical, amount, purity: share, ammonia, ...before }) =>
-      // A 0 may be an empty cell, and none is none either way.
+      // A 0 may be an empty cell; without ammonia the answer is the same either way.
       waterAfter(water, before, chemical, amount, share, ammonia === 0 ? undefined : ammonia),
     formula:
-      'carbonate equilibrium with the alkalinity and carbon that the alkali brings; aired: carbon dioxide as before',
+      'carbonate equilibrium with the alkalinity and carbon that the alkali adds; after airing, carbon dioxide is as before',
     notes: [
       limits,
-      'Beside a general-purpose geochemistry program, which counts salts, pH at once is within 0.1 with sodium and up to 0.2 high with calcium hydroxide, and pH after airing within 0.02.',
-      'Un-ionized ammonia is taken at the higher of the two pH.',
+      'Compared with a general-purpose geochemistry program, which also counts salts, pH at once is within 0.1 with sodium alkalis and up to 0.2 too high with calcium hydroxide; pH after airing is within 0.02.',
+      'Un-ionized ammonia is calculated at the higher of the two pH values.',
       caustic,
       care,
     ],
@@ -121,15 +121,15 @@ export const waterDoseRows = [
   }),
   define({
     name: 'WATER.STEPS',
-    summary: 'Alkali day by day until the alkalinity wanted, so that pH never jumps.',
+    summary: 'Alkali to add day by day until the target alkalinity, so that pH never jumps.',
     arguments: {
       volume,
       alkalinity,
-      target: { kind: 'alkalinity', above: 0, meaning: 'alkalinity wanted, as CaCO3' },
+      target: { kind: 'alkalinity', above: 0, meaning: 'target alkalinity, as CaCO3' },
       ph: { ...ph, meaning: 'pH now' },
       temperature,
       alkali,
-      most: { kind: 'number', atLeast: 0.01, atMost: 1, default: 0.2, meaning: 'most rise of pH in a day' },
+      most: { kind: 'number', atLeast: 0.01, atMost: 1, default: 0.2, meaning: 'largest rise in pH allowed in a day' },
       purity,
     },
     result: {
@@ -143,9 +143,9 @@ export const waterDoseRows = [
     },
     compute: ({ volume: water, target, alkali: chemical, most, purity: share, ...before }) =>
       waterSteps(water, before, target, chemical, most, share),
-    formula: 'each day the largest dose whose pH, at once and aired, is at most `most` over that at its start',
+    formula: 'each day, the largest dose that raises pH by at most `most`, both at once and after airing',
     notes: [
-      'What nitrification takes meanwhile is not counted: measure alkalinity and pH every day, and stop at the alkalinity wanted.',
+      'The alkalinity that nitrification uses meanwhile is not counted: measure alkalinity and pH every day, and stop at the target.',
       limits,
       caustic,
       care,
@@ -153,7 +153,7 @@ export const waterDoseRows = [
     sources: chemistry,
     example: {
       formula: '=SILT.WATER.STEPS("metric",1000,50,100,6.8,25,"sodium carbonate",,,TRUE)',
-      gives: 'a row a day',
+      gives: 'one row per day',
     },
   }),
 ];

@@ -116,7 +116,7 @@ export function guarded<V>(
   log: FuzzLog,
   call: unknown,
   run: () => V,
-  refusals: readonly string[] = ['Refusal', 'Complaint', 'ArgumentError', 'DrawingTooLarge'],
+  refusals: readonly string[] = ['Refusal', 'ArgumentError', 'DrawingTooLarge'],
 ): V | undefined {
   log.before(call);
   try {
