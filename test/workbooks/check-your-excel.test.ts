@@ -21,13 +21,13 @@ async function verdicts(workbook: WorkbookData) {
   }
 }
 
-test('every claim holds in the workbench’s engine, and a line says so', async () => {
+test('every claim is true in the workbench’s engine, and a line says so', async () => {
   const { failed, line } = await verdicts(checkYourExcel());
   expect(failed).toEqual([]);
   expect(line).toBe('Siltstead check: 31 of 31 passed');
 });
 
-test('a claim that does not hold is named in the line', async () => {
+test('the line names a claim that is not true', async () => {
   const workbook = checkYourExcel();
   const sheets = workbook.sheets.map((sheet) => ({
     ...sheet,

@@ -9,7 +9,7 @@ const cells = [
 ];
 
 describe('a formula that gives empty text', () => {
-  it('is stored as text, so that it is not taken for blank or 0', async () => {
+  it('is stored as text, so that it does not become blank or 0', async () => {
     const bytes = await writeWorkbook({ sheets: [{ name: 'Sheet', cells }] });
     const stored = storedCells(openPackage(bytes).xml('xl/worksheets/sheet1.xml'));
     expect(stored.map(({ address, type, value }) => [address, type, value])).toEqual([
@@ -23,7 +23,7 @@ describe('a formula that gives empty text', () => {
     expect(read.sheets[0]!.cells.map(({ value }) => value)).toEqual(['', '']);
   });
 
-  it('says in the file which engine computed it, so that nothing is computed anew on opening', async () => {
+  it('names the engine in the file, so that Excel does not calculate again on opening', async () => {
     const { xml } = openPackage(await writeWorkbook({ sheets: [{ name: 'Sheet', cells }] }));
     const properties = xml('xl/workbook.xml').children.find(({ name }) => name === 'calcPr');
     // ECMA-376 part 1, 18.2.2, and what the Excel of 2025 writes there.

@@ -16,8 +16,8 @@ const near = (value: unknown, expected: number) => expect(value as number).toBeC
 const LITRES_A_GALLON = 3.785411784;
 const KILOGRAMS_A_POUND = 0.45359237;
 
-/** Figures worked out here from the typed inputs by school formulas, not by the add-in. */
-describe('figures of the sample workbooks, worked out by hand', () => {
+/** Figures calculated here from the typed inputs by school formulas, not by the add-in. */
+describe('figures of the sample workbooks, calculated by hand', () => {
   it('cone cut plan: a diameter from a girth, and the height for 45 degrees', async () => {
     const cell = await open('US/cone-cut-plan.xlsx');
     // Girth over π, less the wall on both sides.

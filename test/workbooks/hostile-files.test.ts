@@ -143,11 +143,11 @@ const hostile: readonly (readonly [what: string, file: () => Uint8Array, sentenc
 ];
 
 describe('a hostile or damaged file', () => {
-  it.each(hostile)('with %s is refused in a sentence', async (_, make, sentence) => {
+  it.each(hostile)('with %s is refused with a message', async (_, make, sentence) => {
     await expect(readWorkbook(make())).rejects.toThrow(sentence);
   });
 
-  it('is told from one that is only large or strange', async () => {
+  it('is different from one that is only large or unusual', async () => {
     const rows = cell(`<f>1${'+1'.repeat(4_000)}</f><v>1</v>`);
     const names = defined({ One: 'Two+1', Two: "'Sheet'!$A$1", Three: 'One+Two' });
     const after = '<mergeCells count="1"><mergeCell ref="A1:XFD50"/></mergeCells>';

@@ -90,8 +90,8 @@ function withoutResults(bytes: Uint8Array): Uint8Array {
 const folder = mkdtempSync(join(tmpdir(), 'independent-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-describe('LibreOffice, which computes saved workbooks by itself', () => {
-  it('comes to the same results, cell by cell', { timeout: 300_000 }, async () => {
+describe('LibreOffice, which calculates saved workbooks by itself', () => {
+  it('gets the same results, cell by cell', { timeout: 300_000 }, async () => {
     const functions = await sourceFunctions();
     const books = [{ id: 'crafted', data: crafted }, ...readyMade.map(({ id, build }) => ({ id, data: build('US') }))];
     const files: { path: string; wanted: WorkbookData }[] = [];

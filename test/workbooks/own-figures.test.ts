@@ -23,13 +23,13 @@ describe.each(readyProfiles)('the workbook of own figures (%s)', (profile) => {
     expect(scenario.get('removal')).toBe(line(8)[7]);
   });
 
-  it('shows the same farm whatever the units, but for rounding of what was typed', () => {
+  it('shows the same farm in both units, except for rounding of the typed numbers', () => {
     expect(Number(line(5)[1])).toBeCloseTo(0.1, 2);
     expect(Number(line(7)[1])).toBeCloseTo(0.185, 2);
     expect(Number(line(8)[1])).toBeCloseTo(0.349, 3);
   });
 
-  it('says that a figure from three weighings is one, and widens it by t', async () => {
+  it('says that a figure comes from only three weighings, and widens it by t', async () => {
     await open.type({
       'Fish!A9': '',
       'Fish!B9': '',
@@ -45,10 +45,10 @@ describe.each(readyProfiles)('the workbook of own figures (%s)', (profile) => {
     expect(readings).toBe(3);
     // t at 0.84 with 1 degree of freedom is tan(0.34 pi).
     expect(Number(half) / Number(error)).toBeCloseTo(2.449 * Math.tan(0.34 * Math.PI), 2);
-    expect(sure).toBe('from 3 readings only: measure on');
+    expect(sure).toBe('only 3 readings: measure more');
   });
 
-  it('leaves the scenario alone where a log is empty', async () => {
+  it('leaves the scenario unchanged if a log is empty', async () => {
     const rows = [6, 7, 8, 9, 10, 11].flatMap((row) => [`Filter!B${row}`, `Filter!C${row}`]);
     await open.type(Object.fromEntries(rows.map((place) => [place, ''])));
     expect(line(8)[7]).toBe('not measured');

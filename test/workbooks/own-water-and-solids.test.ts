@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { readyProfiles } from '../../src/workbooks/sheets/ready-made';
 import { openReadyMade } from './open-ready-made';
 
-describe.each(readyProfiles)('what the books hand to a scenario (%s)', (profile) => {
-  it('is the share of the feed that the harvest book drew off as solids', async () => {
+describe.each(readyProfiles)('what the books give for a scenario (%s)', (profile) => {
+  it('is the share of the feed that the harvest book shows as solids', async () => {
     const { book, value, type } = await openReadyMade('harvest-book', profile);
     const dry = Number(value('Solids share', 'B5'));
     expect(dry).toBeGreaterThan(0);
@@ -12,7 +12,7 @@ describe.each(readyProfiles)('what the books hand to a scenario (%s)', (profile)
     book.dispose();
   }, 60_000);
 
-  it('is the water of the book of tests, and alkali in steps that raise pH by 0.2 at most', async () => {
+  it('is the water of the water book, and alkali in steps that raise pH by at most 0.2', async () => {
     const { book, value, values, type } = await openReadyMade('water-book', profile);
     const [mean = 0, least = 0, most = 0] = values('For a scenario', 'B5:B7').flat().map(Number);
     expect(least).toBeLessThan(mean);
@@ -31,7 +31,7 @@ describe.each(readyProfiles)('what the books hand to a scenario (%s)', (profile)
     await type({ 'Oxygen and alkali!B20': 300 });
     expect(value('Oxygen and alkali', 'B24')).toBe('not safe at once');
     await type({ 'Oxygen and alkali!B20': 50 });
-    expect(value('Oxygen and alkali', 'A29')).toBe('The water has as much as you want.');
+    expect(value('Oxygen and alkali', 'A29')).toBe('The water already has the alkalinity wanted.');
     book.dispose();
   }, 60_000);
 });

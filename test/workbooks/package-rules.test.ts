@@ -15,7 +15,7 @@ function changed(part: string, change: (xml: string) => string | undefined): Uin
 }
 
 describe('the check of the file format', () => {
-  it('finds nothing in a sample as it is', () => {
+  it('finds nothing wrong in a sample', () => {
     expect(rulesBroken(sample)).toEqual([]);
   });
 

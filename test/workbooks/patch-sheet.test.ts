@@ -13,12 +13,12 @@ describe('results written into a sheet', () => {
     expect(patchSheet(before, [one(0, 0, 2)])).toBe(before.replace('<v>1</v>', '<v>2</v>'));
   });
 
-  it('leave a cell untouched, whatever its spelling, when its value is right already', () => {
+  it('do not touch a cell whose value is already right, in any notation', () => {
     const before = sheet("<row r='1'><c   r='A1' ><f>1+1</f><v>2</v></c></row>");
     expect(patchSheet(before, [one(0, 0, 2)])).toBe(before);
   });
 
-  it('say their type: text, truth, error', () => {
+  it('have their type: text, logical, error', () => {
     const before = sheet('<row r="1"><c r="A1" t="e" vm="1"><f>A2</f><v>#VALUE!</v></c></row>');
     expect(patchSheet(before, [one(0, 0, 'a < "b" & c')])).toContain(
       '<c r="A1" t="str"><f>A2</f><v>a &lt; &quot;b&quot; &amp; c</v></c>',
@@ -34,7 +34,7 @@ describe('results written into a sheet', () => {
     expect(patchSheet(before, [error])).toContain('t="e"><f>A2</f><v>#VALUE!</v>');
   });
 
-  it('let a spill grow into cells and rows that were not there, in order', () => {
+  it('let a spill grow into new cells and rows, in order', () => {
     const before = sheet(
       '<row r="1" spans="1:3"><c r="A1" cm="1"><f t="array" ref="A1">X()</f><v>1</v></c><c r="C1" s="2"/></row><row r="3" ht="20"/><row r="5"><c r="A5"><v>5</v></c></row>',
       'A1:C5',
@@ -62,7 +62,7 @@ describe('results written into a sheet', () => {
     );
   });
 
-  it('clear what a larger spill left behind and keep the cells’ style', () => {
+  it('clear what a larger spill left and keep the cells’ style', () => {
     const before = sheet(
       '<row r="1"><c r="A1" cm="1"><f t="array" ref="A1:A3">X()</f><v>1</v></c></row><row r="2"><c r="A2" s="4"><v>2</v></c></row><row r="3"><c r="A3" t="str"><v>c</v></c></row>',
     );
@@ -84,7 +84,7 @@ describe('results written into a sheet', () => {
     expect(after).toContain('spans="1:3"');
   });
 
-  it('widen a row’s spans for cells that are put before those it has', () => {
+  it('widen a row’s spans for cells put before its first one', () => {
     const before = sheet(
       '<row r="1" spans="1:1"><c r="A1" cm="1"><f t="array" ref="A1">X()</f><v>1</v></c></row><row r="2" spans="3:3"><c r="C2"><v>7</v></c></row>',
     );
@@ -92,7 +92,7 @@ describe('results written into a sheet', () => {
     expect(after).toContain('<row r="2" spans="1:3"><c r="A2"><v>2</v></c><c r="C2">');
   });
 
-  it('keep the prefix that a file puts before its tags, CDATA, and a byte order mark', () => {
+  it('keep the prefix of a file’s tags, CDATA, and a byte order mark', () => {
     const before =
       '\uFEFF<x:worksheet xmlns:x="urn:x"><x:sheetData><x:row r="1"><x:c r="A1" cm="1"><x:f t="array" ref="A1"><![CDATA[IF(1<2,"<c>",0)]]></x:f><x:v>1</x:v></x:c></x:row></x:sheetData></x:worksheet>';
     expect(patchSheet(before, [{ row: 0, column: 0, values: [[2, 3]] }])).toBe(
@@ -102,7 +102,7 @@ describe('results written into a sheet', () => {
     );
   });
 
-  it('find cells that carry no address by their order', () => {
+  it('find cells without an address by their order', () => {
     const scanned = scanSheet(sheet('<row><c><v>1</v></c><c><f>A1</f></c></row><row><c/></row>'));
     expect(scanned.rows.map((row) => row.cells.map((cell) => [cell.row, cell.column]))).toEqual([
       [
@@ -113,7 +113,7 @@ describe('results written into a sheet', () => {
     ]);
   });
 
-  it('refuse text that is no XML, or no sheet', () => {
+  it('refuse text that is not XML or not a sheet', () => {
     expect(() => scanSheet('<worksheet><sheetData></worksheet>')).toThrow(SyntaxError);
     expect(() => scanSheet('<worksheet/>')).toThrow(/no sheetData/);
   });

@@ -36,12 +36,12 @@ const cells = rows.flatMap((line, row) => line.map((value, column) => ({ row, co
 const written = writeWorkbook({ sheets: [{ name: 'Log', cells, charts }] });
 
 describe('charts of a file', () => {
-  it('come back as they were written, so that saving keeps them', async () => {
+  it('are read as they were written, so that saving keeps them', async () => {
     const [sheet] = (await readWorkbook(await written)).sheets;
     expect(sheet!.charts).toEqual(charts);
   });
 
-  it('carry the values that they show, so that a viewer without a calculator shows them', async () => {
+  it('hold their values, so that a viewer that cannot calculate shows them', async () => {
     const file = openPackage(await written);
     const [first] = all(file.xml('xl/charts/chart1.xml'), 'c:ser');
     const cached = (name: string): string[] => all(all(first!, name)[0]!, 'c:v').map(({ text }) => text);

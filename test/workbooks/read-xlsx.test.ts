@@ -70,7 +70,7 @@ const full: WorkbookData = {
 };
 
 describe('reading an .xlsx file', () => {
-  it('gives back all that was written', async () => {
+  it('gives all that was written', async () => {
     const read = await readWorkbook(await writeWorkbook(full));
     expect(read.names).toEqual(full.names);
     expect(read.activeSheet).toBe('Plan');

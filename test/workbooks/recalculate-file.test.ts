@@ -65,19 +65,19 @@ describe('a recalculated file', () => {
     expect(unzipSync(bytes)['xl/unknown/thing.bin']).toEqual(new Uint8Array([1, 2, 3, 250]));
   });
 
-  it('computes shared formulas, each for its own cell', async () => {
+  it('calculates shared formulas, each for its own cell', async () => {
     const { cells } = await recalculated(
       '<row r="1"><c r="A1"><v>3</v></c><c r="B1"><f t="shared" ref="B1:B2" si="0">A1*10</f><v>0</v></c></row><row r="2"><c r="A2"><v>4</v></c><c r="B2"><f t="shared" si="0"/><v>0</v></c></row>',
     );
     expect([cells.get('B1')!.value, cells.get('B2')!.value]).toEqual(['30', '40']);
   });
 
-  it('stores what went wrong as an error', async () => {
+  it('stores an error for a formula that fails', async () => {
     const { cells } = await recalculated('<row r="1"><c r="A1"><f>1/0</f><v>5</v></c></row>');
     expect(cells.get('A1')).toMatchObject({ type: 'e', value: '#DIV/0!' });
   });
 
-  it('keeps the value of a formula that the engine cannot do, names it, and computes others from it', async () => {
+  it('keeps the value of a formula that the engine cannot calculate, names it, and calculates others from it', async () => {
     const { cells, kept } = await recalculated(
       '<row r="1"><c r="A1"><f>OTHERADDIN.FETCH(1)</f><v>12</v></c><c r="B1"><f>A1*2</f><v>0</v></c><c r="C1"><f>IFERROR(OTHERADDIN.FETCH(2),0)</f><v>8</v></c><c r="D1"><f>[1]Sheet1!A1</f><v>3</v></c><c r="E1"><f>D1+1</f><v>0</v></c></row>',
     );
@@ -96,7 +96,7 @@ describe('a recalculated file', () => {
     ]);
   });
 
-  it('keeps the values of formulas that refer to each other in a circle, names them, and computes others from them', async () => {
+  it('keeps the values of formulas that refer to each other in a circle, names them, and calculates others from them', async () => {
     const { cells, kept } = await recalculated(
       '<row r="1"><c r="A1"><f>B1+1</f><v>7</v></c><c r="B1"><f>A1+1</f><v>8</v></c><c r="C1"><f>A1*2</f><v>0</v></c><c r="D1"><f>D1+1</f><v>5</v></c></row>',
     );
@@ -117,7 +117,7 @@ describe('a recalculated file', () => {
     expect(cells.has('C2')).toBe(false);
   });
 
-  it('fits an array formula of the older kind into the cells that it was entered in', async () => {
+  it('fits an older array formula into the cells where it was entered', async () => {
     const { cells } = await recalculated(
       '<row r="1"><c r="A1"><v>1</v></c><c r="C1"><f t="array" ref="C1:C3">A1:A2*2</f><v>0</v></c></row><row r="2"><c r="A2"><v>5</v></c><c r="C2"><v>0</v></c></row><row r="3"><c r="C3"><v>0</v></c></row>',
     );

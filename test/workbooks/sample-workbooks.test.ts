@@ -48,12 +48,12 @@ function emptied(bytes: Uint8Array): Uint8Array {
 }
 
 describe.each(paths)('%s', (path) => {
-  it('is made again byte for byte', async () => {
+  it('is the same again, byte for byte', async () => {
     const [file] = await generateWorkbooks(await sourceFunctions(), (name) => name === path);
     expect(Buffer.compare(Buffer.from(file!.bytes), Buffer.from(bytesOf(path)))).toBe(0);
   });
 
-  it('gets every result back when they are taken out and computed from the file', async () => {
+  it('gets every result again when results are removed and calculated from the file', async () => {
     const before = cached(bytesOf(path));
     const { bytes, kept, formulas } = await recalculateFile(await sourceFunctions(), emptied(bytesOf(path)));
     expect(kept).toEqual([]);
@@ -78,7 +78,7 @@ describe.each(paths)('%s', (path) => {
     expect(errors).toEqual([]);
   });
 
-  it('lets no more than three calls wait for each other', () => {
+  it('lets at most three calls wait for each other', () => {
     const { depth, cell } = deepestChain(bytesOf(path));
     expect(depth, cell).toBeLessThanOrEqual(3);
     expect(depth).toBeGreaterThan(0);
@@ -113,7 +113,7 @@ describe.each(paths)('%s', (path) => {
   });
 });
 
-it('takes dates from 2000 on in the log, whatever the time zone it is made in', () => {
+it('accepts dates from 2000 on in the log, in any time zone', () => {
   const file = openPackage(bytesOf('metric/harvest-book.xlsx'));
   const rules = all(file.xml(file.sheets.find(({ name }) => name === 'Pulls')!.part), 'dataValidation');
   const dates = rules.find(({ attributes }) => attributes.type === 'date')!;
@@ -121,7 +121,7 @@ it('takes dates from 2000 on in the log, whatever the time zone it is made in', 
   expect(dates.children.map(({ text }) => text)).toEqual(['36526']);
 });
 
-it('warns in the sheet itself when a file of one profile is read under the other', async () => {
+it('warns on the sheet when a file of one profile is read in the other', async () => {
   const files = unzipSync(bytesOf('US/cone-cut-plan.xlsx'));
   const texts = strFromU8(files['xl/sharedStrings.xml']!);
   const units = openPackage(bytesOf('US/cone-cut-plan.xlsx')).sheets.find(({ name }) => name === 'Silt units')!.part;

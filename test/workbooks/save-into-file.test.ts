@@ -62,11 +62,11 @@ const cellsIn = (bytes: Uint8Array, part: string) =>
 const files = ['drum-store.xlsx', 'pull-log.xlsx'];
 
 describe.each(files)('%s, saved from the workbench', (name) => {
-  it('is the file itself where nothing was changed', async () => {
+  it('is the same file if nothing changed', async () => {
     expect(changedParts(fileOf(name), await saved(fileOf(name), (sheets) => sheets))).toEqual([]);
   });
 
-  it('keeps every part but the sheet in which something was typed', async () => {
+  it('keeps every part except the sheet that was changed', async () => {
     const bytes = fileOf(name);
     const after = await saved(bytes, ([first, ...others]) => [
       withCells(first!, { C3: { value: 40 }, A5: { value: 'new & <here>' } }),
@@ -81,7 +81,7 @@ describe.each(files)('%s, saved from the workbench', (name) => {
     expect(typed?.value).toBe('new & <here>');
   });
 
-  it('keeps rules, notes and print settings of a sheet in which something was typed', async () => {
+  it('keeps rules, notes and print settings of a sheet that was changed', async () => {
     const after = await saved(fileOf(name), ([first, ...others]) => [
       withCells(first!, { C3: { value: 40 } }),
       ...others,
@@ -103,7 +103,7 @@ describe('a workbook with macros', () => {
 describe('formulas that were changed', () => {
   const sheet = 'xl/worksheets/sheet1.xml';
 
-  it('stand in the file with their results, those that fill several cells with the flag', async () => {
+  it('are in the file with their results, and have the flag if they fill several cells', async () => {
     const after = await saved(fileOf('drum-store.xlsx'), ([first, ...others]) => [
       withCells(first!, {
         E2: { formula: '=B2*2', value: 45 },
@@ -123,7 +123,7 @@ describe('formulas that were changed', () => {
     expect(types.some(({ attributes }) => attributes.PartName === '/xl/metadata.xml')).toBe(true);
   });
 
-  it('that others share leave those their text', async () => {
+  it('do not change other formulas that shared their text', async () => {
     const files = unzipSync(fileOf('drum-store.xlsx'));
     const xml = Buffer.from(files[sheet]!).toString();
     const shared = xml
@@ -142,7 +142,7 @@ describe('styles, names and notes that were changed', () => {
     ...others,
   ];
 
-  it('are added behind those of the file', async () => {
+  it('are added after those of the file', async () => {
     const after = await saved(fileOf('drum-store.xlsx'), bold);
     const before = await readWorkbook(fileOf('drum-store.xlsx'));
     const read = await readWorkbook(after);
@@ -152,7 +152,7 @@ describe('styles, names and notes that were changed', () => {
     expect(at(read, 0, 0)).toEqual(at(before, 0, 0));
   });
 
-  it('of a name change only that name', async () => {
+  it('change only that name', async () => {
     const { names = [] } = await readWorkbook(fileOf('drum-store.xlsx'));
     const after = await saved(fileOf('drum-store.xlsx'), (sheets) => sheets, {
       names: [...names, { name: 'Gate', refersTo: "'Drum store'!$G$12" }],
@@ -167,7 +167,7 @@ describe('styles, names and notes that were changed', () => {
     );
   });
 
-  it('of a sheet without notes bring the parts for them', async () => {
+  it('bring the parts for notes to a sheet without notes', async () => {
     const after = await saved(fileOf('drum-store.xlsx'), ([first, second]) => [
       first!,
       withCells(second!, { A1: { value: 'Tank = Fern + Reed', note: 'ask Bo' } }),
@@ -180,8 +180,8 @@ describe('styles, names and notes that were changed', () => {
   });
 });
 
-describe('sheets that came, went or were renamed', () => {
-  it('a ready-made sheet comes with its charts, rules, tables and styles, and the others stay', async () => {
+describe('sheets that were added, removed or renamed', () => {
+  it('a ready-made sheet is added with its charts, rules, tables and styles, and the others stay', async () => {
     const bytes = fileOf('drum-store.xlsx');
     const { sheets, names = [] } = readyMade.find(({ id }) => id === 'harvest-book')!.build('US');
     const after = await saved(bytes, (opened) => [...opened, ...sheets], {
@@ -213,7 +213,7 @@ describe('sheets that came, went or were renamed', () => {
     ]);
   });
 
-  it('a sheet that is renamed is followed by charts, names and rules', async () => {
+  it('charts, names and rules follow a renamed sheet', async () => {
     const after = await saved(
       fileOf('drum-store.xlsx'),
       ([first, second]) => [
@@ -232,7 +232,7 @@ describe('sheets that came, went or were renamed', () => {
     expect(area?.text).toBe("'Ana''s drums'!$A$1:$E$8");
   });
 
-  it('a sheet that is removed takes its names along', async () => {
+  it('a removed sheet takes its names with it', async () => {
     const after = await saved(fileOf('drum-store.xlsx'), ([, second]) => [withCells(second!, { A2: { value: 3 } })], {
       names: [],
       activeSheet: 'Notes & plans',

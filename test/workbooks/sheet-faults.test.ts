@@ -15,12 +15,12 @@ afterEach(() => {
 const isError = (value: unknown): boolean => typeof value === 'object';
 
 describe('names that people change', () => {
-  it('leave no table of the cone cut plan in error, and a chooser says what it shows', async () => {
+  it('do not break a table of the cone cut plan, and a chooser says what it shows', async () => {
     const { type, value, values } = await opened('cone-cut-plan', 'US');
     await type({ 'Drums!A5': 'Yarrow', 'Patterns!B15': 'Fern', 'Stand and ports!B25': 'sedge', 'Marking out!B4': 9 });
-    expect(value('Patterns', 'D15')).toBe('No drum Fern is in the list; shown is drum 1: Yarrow');
+    expect(value('Patterns', 'D15')).toBe('No drum Fern is in the list; showing drum 1: Yarrow');
     expect(value('Stand and ports', 'D25')).toBe('drum 3: Sedge');
-    expect(value('Marking out', 'F4')).toBe('No drum 9 is in the list; shown is drum 1: Yarrow');
+    expect(value('Marking out', 'F4')).toBe('No drum 9 is in the list; showing drum 1: Yarrow');
     expect(value('Marking out', 'A5')).toBe('drums: 1: Yarrow; 2: Moss; 3: Sedge');
     for (const [sheet, range] of [
       ['Patterns', 'A4:K26'],
@@ -31,7 +31,7 @@ describe('names that people change', () => {
       expect(values(sheet, range).flat().filter(isError)).toEqual([]);
   });
 
-  it('choose the drum of that number, whatever it is called', async () => {
+  it('choose the drum with that number, even if its name is a number too', async () => {
     const { type, value } = await opened('cone-cut-plan', 'metric');
     await type({ 'Drums!A6': 'Reed', 'Marking out!B4': 2 });
     expect(value('Marking out', 'F4')).toBe('drum 2: Reed');
@@ -42,29 +42,29 @@ describe('names that people change', () => {
     expect(typeof sector).toBe('number');
   });
 
-  it('of scenarios change without emptying the limits, by number or by name', async () => {
+  it('of scenarios do not empty the limits, chosen by number or by name', async () => {
     const { type, value, values } = await opened('stocking-scenarios', 'US');
     const before = values('Limit', 'A6:E17');
     await type({ 'Scenarios!D4': 'four hundred' });
     expect(values('Limit', 'A6:E17')).toEqual(before);
     expect(value('Limit', 'D4')).toBe('scenario 2: four hundred');
     await type({ 'Limit!B4': '350 fish' });
-    expect(value('Limit', 'D4')).toBe('No scenario 350 fish is in the list; shown is scenario 1: 120 fish');
+    expect(value('Limit', 'D4')).toBe('No scenario 350 fish is in the list; showing scenario 1: 120 fish');
     expect(values('Limit', 'A6:E17').flat().filter(isError)).toEqual([]);
     await type({ 'Limit!B4': '', 'Scenarios!E4': '120 fish' });
-    expect(value('Limit', 'D4')).toBe('No scenario is chosen; shown is scenario 1: 120 fish');
+    expect(value('Limit', 'D4')).toBe('No scenario is chosen; showing scenario 1: 120 fish');
     expect(values('Limit', 'A6:E17').flat().filter(isError)).toEqual([]);
   });
 
-  it('show the last test where the chosen day was cleared', async () => {
+  it('show the last test if the chosen day was cleared', async () => {
     const { type, value, values } = await opened('water-book', 'metric');
     await type({ 'Tests!A11': 46_119 });
-    expect(value('Verdict', 'D5')).toBe('No test on that day; shown is the last, of 2026-05-18');
+    expect(value('Verdict', 'D5')).toBe('No test on that day; showing the last one, of 2026-05-18');
     expect(values('Verdict', 'A8:F17').flat().filter(isError)).toEqual([]);
   });
 });
 
-describe('parts of one’s own', () => {
+describe('the user’s own parts', () => {
   it.each(readyProfiles)('are counted in the list and in the total (%s)', async (profile) => {
     const { type, value, values } = await opened('materials-sheet', profile);
     const before = value('Materials', 'D4') as number;
@@ -86,7 +86,7 @@ describe('parts of one’s own', () => {
     expect(items).toContain('total');
   });
 
-  it('that cannot be counted say why, and take nothing from the others', async () => {
+  it('say why they cannot be counted, and do not change the others', async () => {
     const { type, value, values } = await opened('materials-sheet', 'US');
     const before = value('Materials', 'D4');
     await type({
@@ -102,7 +102,7 @@ describe('parts of one’s own', () => {
     });
     expect(values('Materials', 'E9:E12').flat()).toEqual([
       'not counted: give the quantity as a number',
-      'not counted: Parts has it in another unit',
+      'not counted: Parts lists it in another unit',
       'not counted: the price is less than 0',
       'not counted: give a name',
     ]);
@@ -113,12 +113,12 @@ describe('parts of one’s own', () => {
 });
 
 describe('one bad drum', () => {
-  it('is named beside the cut plan, and the good ones are laid under their own numbers', async () => {
+  it('is named beside the cut plan, and the good drums are placed with their own numbers', async () => {
     const { type, value, values } = await opened('cone-cut-plan', 'US');
     const whole = values('Cut plan', 'A8:A12').flat();
     expect(whole).toEqual([1, 2, 2, 3, '']);
     await type({ 'Drums!C6': '22,3' });
-    expect(value('Cut plan', 'A6')).toMatch(/^Not laid: Moss\. The others take sheets: 1\./);
+    expect(value('Cut plan', 'A6')).toMatch(/^Not placed: Moss\. Sheets for the others: 1\./);
     expect(values('Cut plan', 'A8:A12').flat()).toEqual([1, 3, '', '', '']);
     expect(value('Cut plan', 'A5')).toBe(1);
     expect(value('Base mix', 'A13')).toBe('All drums, 1 left out');
@@ -131,8 +131,8 @@ describe('one bad drum', () => {
   });
 });
 
-describe('sizes that cannot be meant', () => {
-  it('get a caution in the row of the drum, each row its own', async () => {
+describe('sizes that must be a mistake', () => {
+  it('give a caution in the row of the drum', async () => {
     const { type, value } = await opened('cone-cut-plan', 'US');
     expect([5, 6, 7].map((row) => value('Drums', `M${row}`))).toEqual(['', '', '']);
     expect(value('Drums', 'A13')).toBe('');
@@ -149,12 +149,12 @@ describe('sizes that cannot be meant', () => {
     expect(said[1]).toBe('A drain of 0 lets nothing out.');
     expect(said[2]).toBe('The cone is taller than the drum is wide.');
     expect(said[3]).toMatch(/^The diameter cannot be read: see column K\./);
-    expect(value('Drums', 'A13')).toMatch(/^Look at Fern: No drum .*Moss: A drain of 0/);
+    expect(value('Drums', 'A13')).toMatch(/^Check Fern: No drum .*Moss: A drain of 0/);
     await type({ 'Drums!F7': 10, 'Drums!G7': 4 });
     expect(String(value('Drums', 'M7')).trim()).toBe('The drain is as wide as the drum.');
   });
 
-  it('of sheets and of the bank get one beside the cell, in the units of the workbook', async () => {
+  it('give a caution beside the cell for sheets and for the bank, in the units of the workbook', async () => {
     const cones = await opened('cone-cut-plan', 'metric');
     await cones.type({ 'Drums!C15': '2 in' });
     expect(cones.value('Drums', 'E15')).toBe(
@@ -171,16 +171,17 @@ describe('sizes that cannot be meant', () => {
     expect(bank.value('Bank', 'D8')).toBe('CAUTION: the drain is as wide as the drum.');
   });
 
-  it('of a scenario name the column that they stand in', async () => {
-    const { type, value } = await opened('stocking-scenarios', 'US');
-    expect(value('Scenarios', 'H19')).toBe('');
-    await type({ 'Scenarios!D19': 225 });
-    expect(value('Scenarios', 'H19')).toBe('CAUTION: 350 fish: not likely. Usual: 5.91 to 59 in.');
+  it('give a caution that names the scenario', async () => {
+    const { type, value, values } = await opened('stocking-scenarios', 'US');
+    const row = 1 + values('Scenarios', 'B1:B60').flat().indexOf('drum diameter');
+    expect(value('Scenarios', `H${row}`)).toBe('');
+    await type({ [`Scenarios!D${row}`]: 225 });
+    expect(value('Scenarios', `H${row}`)).toBe('CAUTION: 350 fish: not likely. Usual: 5.91 to 59 in.');
   });
 });
 
 describe('a water test that endangers fish', () => {
-  it('is told in its own row, and colors the typed cell', async () => {
+  it('gets a verdict in its own row and colors the typed cell', async () => {
     const { type, value, values } = await opened('water-book', 'US');
     await type({
       'Tests!D6': 6.5,
@@ -215,16 +216,16 @@ describe('a water test that endangers fish', () => {
 });
 
 describe('how sure a plan is', () => {
-  it.each(readyProfiles)('is told for the chosen scenario, with what to measure first (%s)', async (profile) => {
+  it.each(readyProfiles)('is shown for the chosen scenario, with what to measure first (%s)', async (profile) => {
     const { type, value, values } = await opened('stocking-scenarios', profile);
     expect(value('How sure', 'D4')).toBe('scenario 2: 350 fish');
-    expect(value('How sure', 'A7')).toMatch(/^Measure this first: solids share\. Alone it explains \d+% /);
+    expect(value('How sure', 'A7')).toMatch(/^Measure this first: solids share\. It alone explains \d+% /);
     const rows = values('How sure', 'A10:E70');
     const chances = rows.filter(([name]) => String(name).startsWith('chance of first limit: '));
     expect(chances.reduce((sum, [, , , chance]) => sum + (chance as number), 0)).toBeCloseTo(1, 9);
     await type({ 'How sure!B6': 'flow needed' });
     expect(value('How sure', 'A7')).toMatch(/^Measure this first: removal\./);
     await type({ 'How sure!B6': 'no such thing' });
-    expect(value('How sure', 'A7')).toMatch(/^Give a result by its name/);
+    expect(value('How sure', 'A7')).toMatch(/^Type the name of a result/);
   });
 });

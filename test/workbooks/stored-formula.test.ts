@@ -37,16 +37,16 @@ describe('a cell formula', () => {
     expect(storedFormula(typed)).toBe(stored);
   });
 
-  it.each(pairs)('%s comes back as it was typed', (typed, stored) => {
+  it.each(pairs)('%s is read as it was typed', (typed, stored) => {
     expect(typedFormula(stored)).toBe(typed);
   });
 
-  it('leaves a name alone that is no parameter, though a function of that name is', () => {
+  it('does not change a name that is not a parameter, though a function has that name', () => {
     expect(storedFormula('=LET(a,1,a+Rate)+a1')).toBe('_xlfn.LET(_xlpm.a,1,_xlpm.a+Rate)+a1');
   });
 });
 
-it('brings back one value of what is no single reference or call with brackets', () => {
+it('reads one value of an expression that is not a single reference or a call in brackets', () => {
   expect(typedFormula('_xlfn.SINGLE(A1:A3*2)+1')).toBe('=@(A1:A3*2)+1');
 });
 

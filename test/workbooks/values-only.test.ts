@@ -36,7 +36,7 @@ describe('a values-only copy', () => {
     expect(after.names.filter((name) => name.startsWith('xl/charts/'))).toHaveLength(2);
   });
 
-  it('keeps everything else of a file that somebody else made', async () => {
+  it('keeps everything else of a file from another program', async () => {
     const bytes = new Uint8Array(readFileSync('test/workbooks/files/drum-store.xlsx'));
     const computed = (await recalculateFile(await sourceFunctions(), bytes)).bytes;
     const [before, after] = [unzipSync(computed), unzipSync(valuesOnlyFile(computed))];

@@ -15,7 +15,7 @@ describe('a zip', () => {
     expect(crc32(strToU8('123456789'))).toBe(0xcbf43926);
   });
 
-  it('is read as another library packed it', () => {
+  it('is read when another library packed it', () => {
     const entries = readZip(made);
     expect(entries.map((entry) => entry.name)).toEqual(['one.txt', 'föld/two.bin', 'empty']);
     expect(strFromU8(unpack(entries[0]!))).toBe('one '.repeat(50));
@@ -33,14 +33,14 @@ describe('a zip', () => {
     }
   });
 
-  it('takes other contents in place of a file', () => {
+  it('replaces the contents of a file', () => {
     const entries = readZip(made).map((entry) =>
       entry.name === 'one.txt' ? repack(entry, strToU8('changed')) : entry,
     );
     expect(strFromU8(unzipSync(writeZip(entries))['one.txt']!)).toBe('changed');
   });
 
-  it('carries the first date that a zip can store, so that new files have the same bytes on any day', () => {
+  it('has the first date that a zip can store, so that new files have the same bytes on any day', () => {
     const bytes = writeZip([newEntry('a', strToU8('a'))]);
     expect(bytes).toEqual(writeZip([newEntry('a', strToU8('a'))]));
     expect(readZip(bytes)[0]!.stamp >>> 16).toBe((0 << 9) | (1 << 5) | 1);

@@ -3,7 +3,7 @@ import type { CellScalar } from '../../hosts/workbook-model';
 import type { Kind } from '../../units/kinds';
 import type { Job } from './read-job';
 
-/** A length of the workbook as a tape reads it: with its fraction of an inch under US. */
+/** A length of the workbook as a tape shows it: in the US profile with a fraction of an inch. */
 export function lengthText({ profile, si }: Job, value: CellScalar): string {
   return value === '' ? '' : wordLength(profile, si('dimension', value));
 }

@@ -1,16 +1,16 @@
 /**
- * The cells that a packet is made of, found by their headings and labels: a workbook laid out as the ready-made cone cut
- * plan, whose rows and columns may have been moved since.
+ * Finds the cells for a packet by their headings and labels. The workbook must be like the ready-made cone cut plan, but
+ * its rows and columns can have moved.
  */
 import type { CellResult, CellScalar } from '../../hosts/workbook-model';
 
-/** A sheet's values from its first cell on. */
+/** The values of a sheet, from its first cell. */
 export interface SheetCells {
   readonly name: string;
   readonly rows: readonly (readonly CellResult[])[];
 }
 
-/** Why a packet cannot be made, in one sentence that says what to do. */
+/** Why the packet cannot be made; the message also says what to do. */
 export class PacketMistake extends Error {
   constructor(message: string) {
     super(message);
@@ -18,31 +18,32 @@ export class PacketMistake extends Error {
   }
 }
 
-const like = 'a packet is made of a workbook like the ready-made Cone cut plan';
+const neededWorkbook = 'a packet needs a workbook like the ready-made Cone cut plan';
 
 export function sheetNamed(sheets: readonly SheetCells[], name: string): SheetCells {
-  const found = sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase());
-  if (found === undefined) throw new PacketMistake(`there is no sheet ${name}; ${like}`);
-  return found;
+  const match = sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase());
+  if (match === undefined) throw new PacketMistake(`there is no sheet ${name}; ${neededWorkbook}`);
+  return match;
 }
 
-/** Cells under a row of headings, by what a heading begins with. */
+/** The cells under a row of headings; a column is found by the first words of its heading. */
 export interface NamedTable {
   readonly headings: readonly string[];
   readonly rows: readonly (readonly CellResult[])[];
   readonly column: (heading: string) => number;
 }
 
-/** The rows under the headings that begin with a word, down to the first row whose first cell is blank. */
+/** The rows under the headings that begin with given words, down to the first row whose first cell is blank. */
 export function tableIn(sheet: SheetCells, firstHeading: string, secondHeading?: string): NamedTable {
   const begins = (value: CellResult | undefined, words: string) =>
     typeof value === 'string' && value.toLowerCase().startsWith(words.toLowerCase());
   const top = sheet.rows.findIndex(
     (row) =>
-      begins(row[0], firstHeading) && (secondHeading === undefined || row.some((one) => begins(one, secondHeading))),
+      begins(row[0], firstHeading) &&
+      (secondHeading === undefined || row.some((value) => begins(value, secondHeading))),
   );
   if (top < 0)
-    throw new PacketMistake(`the sheet ${sheet.name} has no table that begins with ${firstHeading}; ${like}`);
+    throw new PacketMistake(`the sheet ${sheet.name} has no table that begins with ${firstHeading}; ${neededWorkbook}`);
   const headings = (sheet.rows[top] ?? []).map(String);
   const below = sheet.rows.slice(top + 1);
   const end = below.findIndex((row) => row[0] === undefined || row[0] === '');
@@ -50,8 +51,8 @@ export function tableIn(sheet: SheetCells, firstHeading: string, secondHeading?:
     headings,
     rows: end < 0 ? below : below.slice(0, end),
     column: (heading) => {
-      const place = headings.findIndex((one) => begins(one, heading));
-      if (place < 0) throw new PacketMistake(`the sheet ${sheet.name} has no column ${heading}; ${like}`);
+      const place = headings.findIndex((name) => begins(name, heading));
+      if (place < 0) throw new PacketMistake(`the sheet ${sheet.name} has no column ${heading}; ${neededWorkbook}`);
       return place;
     },
   };
@@ -62,13 +63,14 @@ export function beside(sheet: SheetCells, label: string): CellScalar {
   const row = sheet.rows.find(
     ([first]) => typeof first === 'string' && first.toLowerCase().startsWith(label.toLowerCase()),
   );
-  const value = row?.slice(1).find((one) => one !== '' && one !== undefined);
-  if (value === undefined) throw new PacketMistake(`the sheet ${sheet.name} has no value beside ${label}; ${like}`);
+  const value = row?.slice(1).find((cell) => cell !== '' && cell !== undefined);
+  if (value === undefined)
+    throw new PacketMistake(`the sheet ${sheet.name} has no value beside ${label}; ${neededWorkbook}`);
   return plain(value, `${sheet.name}, ${label}`);
 }
 
 /** A value that is not an error. */
 export function plain(value: CellResult | undefined, where: string): CellScalar {
-  if (typeof value === 'object') throw new PacketMistake(`${where} holds ${value.error.code}; put it right first`);
+  if (typeof value === 'object') throw new PacketMistake(`${where} holds ${value.error.code}; correct it first`);
   return value ?? '';
 }

@@ -1,6 +1,6 @@
 /**
- * The papers of a job: a shopping list, a shop sheet per drum, the cut plan with a table of centers, and the patterns full
- * size.
+ * The papers of a job: a shopping list, one shop sheet per drum, the cut plan with a table of centers, and the full-size
+ * patterns.
  */
 import { cutPlanDrawing } from '../../drawing/cut-plan-drawing';
 import { layoutOf, type PaperPage, type Placed, paperPage, sentencesAt, tableAt } from '../../drawing/paper-page';
@@ -8,7 +8,7 @@ import { patternDrawing } from '../../drawing/pattern-drawing';
 import { type PdfPage, pdfFile } from '../../drawing/pdf-file';
 import { DrawingTooLarge, fullSizePages } from '../../drawing/pdf-full-size';
 import { type Paper, type PaperName, papers } from '../../drawing/tiling';
-import { cautions } from '../sheets/cautions';
+import { cautions, weightCautions } from '../sheets/cautions';
 import { angleText, figureText, lengthText, rounded } from './figure-text';
 import type { SheetCells } from './packet-cells';
 import { type Functions, type Job, readJob } from './read-job';
@@ -16,18 +16,18 @@ import { rivetsOf, shopSheet } from './shop-sheet';
 
 export interface PacketRequest {
   readonly sheets: readonly SheetCells[];
-  /** What the workbook's SiltUnits says. */
+  /** The text of the workbook's SiltUnits. */
   readonly units: string;
   readonly functions: Functions;
-  /** Left out: Letter under US, A4 under metric. */
+  /** The default is Letter for US and A4 for metric. */
   readonly paper?: PaperName | undefined;
 }
 
-/** Rows of a table of centers that a page takes. */
+/** How many rows of the table of centers fit on a page. */
 const centersOnPage = 40;
 const usual = 2.1;
 
-/** The packet as a PDF file; throws PacketMistake with a sentence where the workbook is not laid out for it. */
+/** The packet as a PDF file. Throws PacketMistake if the workbook does not have the needed cells. */
 export function packetFile({ sheets, units, functions, paper }: PacketRequest): Uint8Array {
   const job = readJob(sheets, units, functions);
   const size = papers[paper ?? (job.profile.name === 'US' ? 'Letter' : 'A4')];
@@ -44,9 +44,9 @@ function buyingPage(job: Job, left: readonly string[], size: Paper): PaperPage {
   const width = right - x;
   const placed: Placed[] = [];
   const below = (gap: number) => ({ x, y: (placed.at(-1)?.bottom ?? top) - gap });
-  const add = (one: Placed) => placed.push(one);
+  const add = (block: Placed) => placed.push(block);
   add(sentencesAt(below(0), width, [`Job packet: ${job.drums.length} drums`], 5, true));
-  const notes = [...job.left.map((one) => `Not in this packet: ${one}`), ...left];
+  const notes = [...job.left.map((drum) => `Not in this packet: ${drum}`), ...left];
   if (notes.length > 0) add(sentencesAt(below(1), width, notes, usual, true));
   add(sentencesAt(below(3), width, ['Drums'], 2.6, true));
   const drums = job.drums.map((drum) => [
@@ -67,10 +67,18 @@ function buyingPage(job: Job, left: readonly string[], size: Paper): PaperPage {
   add(
     tableAt(below(0.5), width, shoppingList(job), { height: usual, headed: true, ticks: true, columns: [16, 14, 30] }),
   );
-  add(sentencesAt(below(4), width, ['Calendar: count from the first leak test, and write the dates in'], 2.6, true));
+  add(
+    sentencesAt(
+      below(4),
+      width,
+      ['Calendar: count the days from the first leak test and write in the dates'],
+      2.6,
+      true,
+    ),
+  );
   const calendar = calendarOf(job);
   add(tableAt(below(0.5), width, calendar, { height: usual, headed: true, ticks: true, columns: [16, 6, 10, 40] }));
-  add(sentencesAt(below(3), width, [cautions.drums, cautions.weight], usual));
+  add(sentencesAt(below(3), width, [cautions.drums, weightCautions[job.profile.name]], usual));
   return { title: 'Job packet', where: 'To buy, and when', primitives: placed.flatMap(({ primitives }) => primitives) };
 }
 
@@ -86,9 +94,9 @@ function shoppingList(job: Job): readonly (readonly string[])[] {
     [
       'rivets',
       rounded(rivets),
-      `no further apart than ${lengthText(job, job.rivetSpacing)}; of a metal that fish bear`,
+      `spacing at most ${lengthText(job, job.rivetSpacing)}; use a metal that is safe for fish`,
     ],
-    ['light aggregate', figureText(job, 'bulk', aggregate), 'for all drums, with what is spilt'],
+    ['light aggregate', figureText(job, 'bulk', aggregate), 'for all drums, with spills'],
     ['cement', bags === 1 ? '1 bag' : `${rounded(bags)} bags`, `${figureText(job, 'mass', cement)} in all`],
     [
       'drain fittings',
@@ -98,7 +106,7 @@ function shoppingList(job: Job): readonly (readonly string[])[] {
   ];
 }
 
-/** Any day will do to count from. */
+/** An arbitrary day to count from. */
 const dayCountedFrom = 45000;
 
 function calendarOf(job: Job): readonly (readonly string[])[] {
@@ -114,7 +122,7 @@ function calendarOf(job: Job): readonly (readonly string[])[] {
   ];
 }
 
-/** The cut plan on one page, then its centers in tables with the drums' names. */
+/** The cut plan on one page, then tables of its centers with the names of the drums. */
 function centerPages(job: Job, size: Paper): readonly PaperPage[] {
   const { left, right, top, bottom } = layoutOf(size);
   const width = right - left;
@@ -166,7 +174,7 @@ function centerPages(job: Job, size: Paper): readonly PaperPage[] {
   return pages;
 }
 
-/** The patterns at full size; one that takes too many pages is left out with its sentence. */
+/** The full-size patterns. A pattern that needs too many pages is left out, and its message says so. */
 function fullSize(job: Job, size: Paper): { readonly pages: readonly PdfPage[]; readonly left: readonly string[] } {
   const left: string[] = [];
   const pages = job.drums.flatMap((drum) => {

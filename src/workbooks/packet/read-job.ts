@@ -7,11 +7,11 @@ import { type Profile, readProfile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
 import { beside, PacketMistake, plain, type SheetCells, sheetNamed, tableIn } from './packet-cells';
 
-/** One drum as the workbook has it; figures are the cells' own, in the workbook's units. */
+/** One drum of the workbook; figures are the cell values, in the workbook's units. */
 export interface JobDrum {
   readonly name: string;
   readonly held: string;
-  /** Place among the pattern rows, from 1. */
+  /** Its pattern row, counted from 1. */
   readonly row: number;
   readonly pattern: PlacedPattern;
   readonly patternCells: readonly CellScalar[];
@@ -28,7 +28,7 @@ export interface JobDrum {
 export interface Job {
   readonly profile: Profile;
   readonly drums: readonly JobDrum[];
-  /** Drums of the list that have no pattern, and why. */
+  /** The drums that have no pattern, and why. */
   readonly left: readonly string[];
   readonly patterns: readonly PlacedPattern[];
   readonly plan: readonly CutRow[];
@@ -41,14 +41,14 @@ export interface Job {
   readonly mix: readonly CellScalar[];
   readonly markStep: CellScalar;
   readonly rivetSpacing: CellScalar;
-  /** Calls a worksheet function on cells, so that a figure that stands in no cell is still the worksheet's. */
+  /** Calls a worksheet function, so that a figure that is in no cell still equals the one of the worksheet. */
   readonly call: (name: string, ...values: readonly unknown[]) => readonly (readonly CellScalar[])[];
   readonly si: (kind: Kind, value: CellScalar) => number;
 }
 
 export type Functions = Pick<FunctionLibrary, 'catalogue' | 'adapt'>;
 
-/** Reads the job out of a workbook's cells, as they were last calculated. */
+/** Reads the job from the cells of a workbook, with their last calculated values. */
 export function readJob(sheets: readonly SheetCells[], units: string, functions: Functions): Job {
   const profile = readProfile(units);
   const [drumSheet, patternSheet, planSheet, mixSheet, standSheet, markSheet] = [
@@ -60,7 +60,7 @@ export function readJob(sheets: readonly SheetCells[], units: string, functions:
     'Marking out',
   ].map((name) => sheetNamed(sheets, name)) as [SheetCells, SheetCells, SheetCells, SheetCells, SheetCells, SheetCells];
   const call: Job['call'] = (name, ...values) => {
-    const row = functions.catalogue.find((one) => one.name === name);
+    const row = functions.catalogue.find((entry) => entry.name === name);
     if (row === undefined) throw new PacketMistake(`there is no function SILT.${name}`);
     const answer = functions.adapt(row, (_, message) => new PacketMistake(message));
     return answer(...(row.units === false ? [] : [profile.text]), ...values) as CellScalar[][];
@@ -112,11 +112,11 @@ function drumsOf(
   const patterns: PlacedPattern[] = [];
   for (const [i, row] of made.rows.entries()) {
     const name = String(plain(row[0], 'Patterns'));
-    const typed = list.rows.find((one) => one[0] === row[0]) ?? [];
+    const typed = list.rows.find((cells) => cells[0] === row[0]) ?? [];
     const cells = row.slice(1, 11);
     const fault = cells.find((value) => typeof value === 'object');
     const of = (table: typeof list, heading: string): CellResult => {
-      const line = table === list ? typed : (table.rows.find((one) => one[0] === row[0]) ?? []);
+      const line = table === list ? typed : (table.rows.find((cells) => cells[0] === row[0]) ?? []);
       return line[table.column(heading)] ?? '';
     };
     try {

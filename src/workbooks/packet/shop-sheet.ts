@@ -2,16 +2,16 @@ import { layoutOf, type PaperPage, sentencesAt, tableAt } from '../../drawing/pa
 import { patternDrawing } from '../../drawing/pattern-drawing';
 import type { Paper } from '../../drawing/tiling';
 import type { CellScalar } from '../../hosts/workbook-model';
-import { cautions } from '../sheets/cautions';
+import { cautions, weightCautions } from '../sheets/cautions';
 import { angleText, figureText, lengthText, rounded } from './figure-text';
 import type { Job, JobDrum } from './read-job';
 
 const small = 1.85;
 const usual = 2.05;
-/** Lines of marks that are tried, the most first, until the steps have room below them. */
+/** Numbers of marking rows to try, from the most, until the steps fit below them. */
 const mostMarks = [19, 15, 12, 9, 6];
 
-/** One page of a drum for the wall: what to mark, cut, rivet, bed and test, with boxes to tick. */
+/** One page per drum to hang in the shop: what to mark, cut, rivet, bed and test, with boxes to tick. */
 export function shopSheet(job: Job, drum: JobDrum, where: string, size: Paper): PaperPage {
   const tried = mostMarks.map((most) => () => withMarks(job, drum, where, size, most));
   const fitting = tried.find((page) => page().bottom >= layoutOf(size).bottom) ?? tried.at(-1);
@@ -44,7 +44,7 @@ function withMarks(
   const marksHead = sentencesAt(
     { x: left, y: pictureBottom - 2.5 },
     width,
-    ['Marking out: from the lower-left corner of the blank, no giant compass needed'],
+    ['Marking out: measure from the lower-left corner of the blank; no giant compass needed'],
     usual,
     true,
   );
@@ -86,7 +86,7 @@ function factsOf(job: Job, drum: JobDrum): readonly (readonly string[])[] {
     ['bolt circle', 'of the fitting: __________'],
     ['base mix', figureText(job, 'bulk', drum.baseMix)],
     ['water held', figureText(job, 'volume', drum.water)],
-    ['total mass, a leg', `${figureText(job, 'mass', drum.massTotal)}, ${figureText(job, 'mass', drum.massPerLeg)}`],
+    ['total mass, per leg', `${figureText(job, 'mass', drum.massTotal)}, ${figureText(job, 'mass', drum.massPerLeg)}`],
     ['stand', length(job.settings.stand)],
   ].filter(([, value]) => value !== '');
 }
@@ -95,10 +95,10 @@ function factsOf(job: Job, drum: JobDrum): readonly (readonly string[])[] {
 export function rivetsOf(job: Job, drum: JobDrum): string {
   const [, slant = '', , , , , , , pieces = 1] = drum.patternCells;
   const [[seam = ''] = []] = job.call('CONE.RIVETS', slant, job.rivetSpacing);
-  return `${rounded(seam)} a seam, ${rounded(Number(seam) * Number(pieces))} in all`;
+  return `${rounded(seam)} per seam, ${rounded(Number(seam) * Number(pieces))} in all`;
 }
 
-/** The table of CONE.MARKS at the workbook's step, or at a wider one where that would not fit the page. */
+/** The table of CONE.MARKS at the workbook's step, or at a wider step if the table would not fit the page. */
 function marksOf(job: Job, drum: JobDrum, most: number): readonly (readonly string[])[] {
   const step = Number(job.markStep) > 0 ? Number(job.markStep) : 15;
   let marks = job.call('CONE.MARKS', [drum.patternCells], step, true);
@@ -142,13 +142,15 @@ function stepsOf(job: Job, drum: JobDrum): readonly (readonly string[])[] {
   const [aggregate = '', cement = '', bags = ''] = job.call('CONE.MIX', drum.baseMix, ...job.mix)[0] ?? [];
   const mix = `${figureText(job, 'bulk', aggregate)} of light aggregate and ${figureText(job, 'mass', cement)} of cement (${rounded(bags)} ${bags === 1 ? 'bag' : 'bags'} opened)`;
   return [
-    [`Cut ${rounded(pieces)} alike and check on paper first. Edges are sharp: gloves, goggles, the piece clamped.`],
-    ['Leak test before any mix. Keep clear of the stand while it fills.'],
+    [
+      `Check the pattern on paper, then cut ${rounded(pieces)} ${pieces === 1 ? 'piece' : 'equal pieces'}. Edges are sharp: wear gloves and goggles, clamp the piece.`,
+    ],
+    ['Leak test before you pour any mix. Stay clear of the stand while the drum fills.'],
     [`Form and rivet the cone. ${cautions.metals}`],
-    [`Seat the drain, bore ${lengthText(job, drum.drain)}; mark the bolt circle from the fitting in your hand.`],
-    [`Pour the base: ${mix}. Wet mix lifts a cone: fill it with water or weigh it down. ${cautions.dust}`],
-    [`Screed along the slope with a board of ${lengthText(job, slant)}; let it cure.`],
-    [`Stand ${lengthText(job, job.settings.stand)} high. ${cautions.weight}`],
-    ['Leak test again, leach under changes of water, measure pH; only then fish.'],
+    [`Seat the drain, bore ${lengthText(job, drum.drain)}; mark the bolt circle from the fitting itself.`],
+    [`Pour the base: ${mix}. Wet mix lifts a cone: fill it with water or put weights in it. ${cautions.dust}`],
+    [`Level the slope with a screed board of ${lengthText(job, slant)}; let it cure.`],
+    [`Stand ${lengthText(job, job.settings.stand)} high. ${weightCautions[job.profile.name]}`],
+    ['Leak test again. Leach with changes of water and measure pH; only then add fish.'],
   ];
 }

@@ -1,16 +1,27 @@
-/** What can hurt, a sentence or two for each kind of work, shown beside the step. */
+import type { ReadyProfile } from './sheet-draft';
+
+function weightCaution(fullDrum: string): string {
+  return `A full drum weighs about ${fullDrum}; the stand and the floor must carry it. Never be under a drum while it fills, and shore it before you move it. Local code and a licensed trade decide.`;
+}
+
+/** The weight caution on a sheet, in the unit of the sheet's profile. */
+export const weightCautions: Readonly<Record<ReadyProfile, string>> = {
+  US: weightCaution('500 lb'),
+  metric: weightCaution('230 kg'),
+};
+
+/** What can hurt, in a few sentences for each kind of work, shown beside the step. */
 export const cautions = {
   drums:
-    'Know what a drum held and use only food-grade ones; never heat or cut a closed drum or one that held anything flammable; hot plastic burns and gives off fumes. The maker’s sheet comes first.',
-  dust: 'Silica and light-aggregate dust harm lungs and wet cement burns skin: mask, gloves, goggles. Fresh cement raises pH, so leach and test before fish. The maker’s sheet comes first.',
+    'Use only food-grade drums, and know what each one held. Never heat or cut a closed drum, or one that held anything flammable; hot plastic burns and gives off fumes. The maker’s sheet comes first.',
+  dust: 'Silica dust and light-aggregate dust harm the lungs, and wet cement burns skin: wear a mask, gloves and goggles. Fresh cement raises pH: leach it and test the water before you add fish. The maker’s sheet comes first.',
   metals:
-    'Zinc, brass and copper harm fish; sealant must be safe for fish, and most kinds do not bond to polyethylene. Ask the maker.',
-  weight:
-    'A full drum weighs about a quarter of a tonne: stand and floor must carry it, nobody stands under it while it fills, and it is shored before it is moved. Local code and a licensed trade decide.',
+    'Zinc, brass and copper harm fish. Use a sealant that is safe for fish; most kinds do not bond to polyethylene. Ask the maker.',
+  weight: weightCaution('500 lb (230 kg)'),
   electricity:
-    'Ground-fault protection on every circuit, drip loops on every cord, power off before hands go in. Local code and a licensed electrician decide.',
+    'Use ground-fault protection on every circuit and a drip loop on every cord. Switch the power off before you put a hand in the water. Local code and a licensed electrician decide.',
   solids:
-    'Raw fish solids on food crops: keep the waiting rule, wash the harvest, wear gloves. Wet solids kept in a closed space give off hydrogen sulfide, which kills. Local rules come first.',
+    'Raw fish solids on food crops: keep the waiting rule, wash the harvest, wear gloves. Wet solids in a closed space give off hydrogen sulfide, which kills. Local rules come first.',
   water:
-    'Ammonia and loss of oxygen kill fish: have backup air within half the oxygen time. Dissolve caustics first and add them slowly, with goggles and gloves.',
+    'Ammonia and lack of oxygen kill fish: backup air must start within half the oxygen time. Dissolve caustics first and add them slowly; wear goggles and gloves.',
 } as const;

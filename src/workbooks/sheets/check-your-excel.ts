@@ -11,7 +11,7 @@ interface Claim {
 
 const is = (figure: number): string => `IFERROR(ABS(X-${figure})<0.000001,FALSE)`;
 
-/** Rows of drums beside the claims: top, bottom and height of three cones, the last of which cannot be. */
+/** Rows of drums beside the claims: top, bottom and height of three cones; the last one is impossible. */
 const drums: readonly (readonly CellScalar[])[] = [
   [22.5, 4, 9.25],
   [20, 4, 8],
@@ -19,12 +19,12 @@ const drums: readonly (readonly CellScalar[])[] = [
 ];
 
 /**
- * What the add-in rests on in Excel and could not be tried without it, one claim a row. Figures follow from the geometry
+ * What the add-in needs from Excel and only Excel can show, one claim per row. Figures follow from the geometry
  * of the cone, (22.5 - 4) / 2 = 9.25 at 45 degrees, and from exact factors of units.
  */
 const claims: readonly Claim[] = [
   { claim: 'a function is found by its dotted name', formula: '=SILT.CONE.ANGLE("US",22.5,4,9.25)', holds: is(45) },
-  { claim: 'numbers are taken from cells', formula: '=SILT.CONE.ANGLE("US",H5,I5,J5)', holds: is(45) },
+  { claim: 'numbers are read from cells', formula: '=SILT.CONE.ANGLE("US",H5,I5,J5)', holds: is(45) },
   {
     claim: 'the name SiltUnits is the first argument',
     formula: '=SILT.UNIT.LABEL(SiltUnits,"dimension")',
@@ -33,7 +33,7 @@ const claims: readonly Claim[] = [
   { claim: 'text with a unit is read', formula: '=SILT.UNIT.READ("metric","dimension","3 1/4 in")', holds: is(82.55) },
   { claim: 'a fraction sign is read', formula: '=SILT.UNIT.READ("US","dimension","22½ in")', holds: is(22.5) },
   {
-    claim: 'a decimal number is handed over whole',
+    claim: 'a decimal number keeps all its digits',
     formula: '=SILT.UNIT.READ("US","dimension",0.1)+0.2',
     holds: is(0.3),
   },
@@ -46,12 +46,12 @@ const claims: readonly Claim[] = [
     holds: is(10),
   },
   {
-    claim: 'a heading row is put on top',
+    claim: 'a heading row comes first',
     formula: '=ROWS(SILT.CONE.PATTERN("US",22.5,4,9.25,1,0,0,"fit",0,TRUE))',
     holds: is(2),
   },
   {
-    claim: 'an argument left out between commas takes its default',
+    claim: 'an argument left out between commas has its default',
     formula: '=INDEX(SILT.CONE.PATTERN("US",22.5,4,9.25,,,,,,),1,9)',
     holds: is(1),
   },
@@ -67,67 +67,71 @@ const claims: readonly Claim[] = [
     holds: is(3),
   },
   {
-    claim: 'what no table covers is #N/A',
+    claim: 'a value that no table covers gives #N/A',
     formula: '=ISNA(SILT.PIPE.BORE("US",999))',
     holds: 'X=TRUE',
   },
   {
-    claim: 'an error is caught by IFERROR',
+    claim: 'IFERROR catches an error',
     formula: '=IFERROR(SILT.CONE.ANGLE("US",4,22.5,-1),"caught")',
     holds: 'X="caught"',
   },
   {
-    claim: 'a range answers cell by cell',
+    claim: 'a range gives one result per row',
     formula: '=SUM(SILT.CONE.ANGLE("US",H5:H6,I5:I6,J5:J6))',
     holds: is(90),
   },
   {
-    claim: 'one bad row leaves the others whole',
+    claim: 'one bad row does not spoil the others',
     formula: '=COUNT(SILT.CONE.ANGLE("US",H5:H7,I5:I7,J5:J7))',
     holds: is(2),
   },
-  { claim: 'an array constant is taken', formula: '=SUM(SILT.CONE.ANGLE("US",{22.5;20},4,{9.25;8}))', holds: is(90) },
   {
-    claim: 'a call takes the result of another call',
+    claim: 'an array constant is accepted',
+    formula: '=SUM(SILT.CONE.ANGLE("US",{22.5;20},4,{9.25;8}))',
+    holds: is(90),
+  },
+  {
+    claim: 'a call accepts the result of another call',
     formula: '=SILT.UNIT.READ("US","angle",SILT.CONE.ANGLE("US",22.5,4,9.25))',
     holds: is(45),
   },
   {
-    claim: 'a pattern row is handed on to the cut plan',
+    claim: 'the cut plan accepts a pattern row',
     formula: '=INDEX(SILT.CUT.SHEETS("US",SILT.CONE.PATTERN("US",22.5,4,9.25),96,48),1,1)',
     holds: is(1),
   },
   { claim: 'LET keeps a result', formula: '=LET(angle,SILT.CONE.ANGLE("US",22.5,4,9.25),angle+angle)', holds: is(90) },
   {
-    claim: 'FILTER takes a spilled result',
+    claim: 'FILTER accepts a spilled result',
     formula: '=ROWS(FILTER(SILT.UNIT.LIST("US"),INDEX(SILT.UNIT.LIST("US"),0,1)="dimension"))',
     holds: is(1),
   },
   { claim: 'a spill fills the cells below', formula: '=SUM(H12:J12)', holds: 'IFERROR(X>0,FALSE)' },
-  { claim: 'a cell reads into a spill', formula: '=H12', holds: is(45) },
-  { claim: 'no @ was put before a function', formula: '=FORMULATEXT(H12)', holds: 'ISERROR(FIND("@",X))' },
+  { claim: 'a cell can read from a spill', formula: '=H12', holds: is(45) },
+  { claim: 'Excel put no @ before a function', formula: '=FORMULATEXT(H12)', holds: 'ISERROR(FIND("@",X))' },
   {
     claim: 'a date is a serial number',
     formula: '=SILT.HARVEST.WAIT(DATE(2026,5,1),TRUE)',
     holds: 'X=DATE(2026,5,1)+120',
   },
   {
-    claim: 'a word of a list is taken',
+    claim: 'a word from a list is accepted',
     formula: '=ISNUMBER(SILT.FILTER.NITRIFY("metric",1,20,20,"lower"))',
     holds: 'X=TRUE',
   },
   {
-    claim: 'sentences come as text',
+    claim: 'sentences are text',
     formula: '=ISTEXT(INDEX(SILT.CONE.CHECK("US",22.5,4,9.25),1,1))',
     holds: 'X=TRUE',
   },
-  { claim: '1,000 formulas on the sheet Speed are computed', formula: '=SUM(Speed!A2:A1001)', holds: is(45_000) },
+  { claim: '1,000 formulas on the sheet Speed are calculated', formula: '=SUM(Speed!A2:A1001)', holds: is(45_000) },
 ];
 
 const first = 5;
 const last = first + claims.length - 1;
 
-/** A workbook that tries, in whatever opens it, each claim that the add-in makes about Excel; a line sums it up. */
+/** A workbook that tests each claim of the add-in about Excel in the program that opens it; one line sums it up. */
 export function checkYourExcel(): WorkbookData {
   return { sheets: [checkSheet(), speedSheet(), unitsSheet('US')], names: unitsNames, activeSheet: 'Check' };
 }
@@ -150,7 +154,7 @@ function checkSheet(): SheetData {
     .put('H15', 'To try by hand', 'section')
     .put('H16', '1. Change the cell SiltUnits (sheet Silt units) to metric: row 3 must show mm at once.', 'label')
     .put('H17', '2. Type =SILT. in a free cell: the functions must appear, with what they do.', 'label')
-    .put('H18', '3. Press Ctrl+Alt+F9 and count the seconds until the sheet Speed stands still.', 'label')
+    .put('H18', '3. Press Ctrl+Alt+F9 and count the seconds until the sheet Speed stops changing.', 'label')
     .put('H19', '4. Save, close and open again: nothing may show #NAME?.', 'label')
     .put('H20', '5. Select H12: the pane must draw the pattern.', 'label');
   drums.forEach((drum, at) => {

@@ -1,23 +1,23 @@
 import type { SheetDraft } from './sheet-draft';
 
-/** A list of names that a cell chooses from, and where the choice is shown. */
+/** A list of names, the cell that chooses from it, and where the choice is shown. */
 export interface Chooser {
   /** What the list holds: `drum`, `scenario`. */
   readonly what: string;
   /** The names, in one row or column. */
   readonly list: string;
-  /** The cell that is typed into, the cell that holds the place in the list, and the cell that says what is shown. */
+  /** The input cell, the cell with the place in the list, and the cell that says what is shown. */
   readonly typed: string;
   readonly place: string;
   readonly shown: string;
-  /** The cell that lists what there is. */
+  /** The cell that lists all names. */
   readonly listed: string;
   readonly first: string | number;
 }
 
 /**
- * A cell that takes a number or a name of a list. A name that is not there falls back to the first one, and the cell
- * beside it says so, because names are typed over and a table of errors would tell nobody why.
+ * A cell that accepts a number or a name from a list. If it is not in the list, the first one is shown and the cell
+ * beside it says so: users rename things, and a table of errors would not tell them why.
  */
 export function chooser(draft: SheetDraft, { what, list, typed, place, shown, listed, first }: Chooser): void {
   const number = `IF(N(${typed})<1,0,INT(N(${typed})))`;
@@ -25,11 +25,16 @@ export function chooser(draft: SheetDraft, { what, list, typed, place, shown, li
   const byName = `IF(${typed}="",0,IFERROR(MATCH(${typed},${list},0),0))`;
   const name = `INDEX(${list},${place})`;
   draft
-    .put(typed, first, 'input', `A number or a name of the list. Where it is not there, the first ${what} is shown.`)
+    .put(
+      typed,
+      first,
+      'input',
+      `A number or a name from the list. If it is not in the list, the first ${what} is shown.`,
+    )
     .put(place, `=IF(${byName}>0,${byName},IF(${byNumber},${number},IFERROR(MATCH("?*",${list},0),1)))`, 'result')
     .put(
       shown,
-      `=IF((${byName}>0)+${byNumber},"${what} "&${place}&": "&${name},IF(${typed}="","No ${what} is chosen","No ${what} "&${typed}&" is in the list")&"; shown is ${what} "&${place}&": "&${name})`,
+      `=IF((${byName}>0)+${byNumber},"${what} "&${place}&": "&${name},IF(${typed}="","No ${what} is chosen","No ${what} "&${typed}&" is in the list")&"; showing ${what} "&${place}&": "&${name})`,
       'note',
     )
     .put(
@@ -47,6 +52,6 @@ export function chooser(draft: SheetDraft, { what, list, typed, place, shown, li
       prompt: `a ${what}: its number or its name`,
       errorStyle: 'information',
       errorTitle: `No such ${what}`,
-      error: `Where neither number nor name is in the list, the first ${what} is shown.`,
+      error: `This is neither a number nor a name from the list, so the first ${what} is shown.`,
     });
 }

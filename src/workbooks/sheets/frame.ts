@@ -2,11 +2,11 @@ import { columnName } from '../../hosts/address';
 import type { PrintSetup } from '../workbook-model';
 import { type ReadyProfile, SheetDraft } from './sheet-draft';
 
-/** Shown on every sheet while numbers that were typed under one profile are read under another. */
+/** Shown on every sheet while numbers that were typed in one profile are read in another. */
 export const unitsCaution =
-  '=IF(SiltUnits=SiltTypedIn,"","Numbers here were typed in "&SiltTypedIn&" but are read as "&SiltUnits&". Trust no result until they are converted (task pane, Units) or typed anew.")';
+  '=IF(SiltUnits=SiltTypedIn,"","The numbers here were typed in "&SiltTypedIn&" but are now read as "&SiltUnits&". Do not use any result until you convert them (task pane, Units) or type them again.")';
 
-/** A label that carries the unit of a kind under the workbook's profile: `Diameter (mm)`. */
+/** A label with the unit of its kind in the workbook's profile: `Diameter (mm)`. */
 export function withUnit(label: string, kind: string): string {
   return `="${label} ("&SILT.UNIT.LABEL(SiltUnits,"${kind}")&")"`;
 }
@@ -19,18 +19,18 @@ export function unitOf(kind: string): string {
 export interface Frame {
   readonly name: string;
   readonly title: string;
-  /** What is done here, in a sentence or two. */
+  /** What to do on this sheet, in one or two sentences. */
   readonly step: string;
-  /** What can hurt in this step. */
+  /** What can hurt people or fish in this step. */
   readonly caution?: string;
   /** Widths of the columns, in characters. */
   readonly widths: readonly number[];
 }
 
-/** What a window of 1280 pixels shows of a sheet beside the task pane, so that a caution is read without scrolling. */
+/** The width of sheet that a 1280-pixel window shows beside the task pane: a caution must fit in it without scrolling. */
 const headPixels = 870;
 
-/** How many of the columns the head runs over, and their width together in characters. */
+/** How many columns the head spans, and their total width in characters. */
 function headColumns(widths: readonly number[]): { readonly count: number; readonly across: number } {
   let [across, pixels] = [0, 0];
   for (const [index, width] of widths.entries()) {
@@ -41,14 +41,14 @@ function headColumns(widths: readonly number[]): { readonly count: number; reado
   return { count: widths.length, across };
 }
 
-/** Lines that a text needs when it is wrapped over columns of so many characters. */
+/** How many lines a text needs when it wraps at a width in characters. */
 function lines(text: string, characters: number): number {
   return Math.ceil(text.length / (characters * 1.05));
 }
 
 /**
- * A sheet with its head: the title, the caution about units, then the step with what can hurt in it. Rows from 4 on
- * are the sheet's own; row 4 holds headings.
+ * A sheet with its head: the title, the caution about units, then the step with its caution. The sheet's own rows
+ * begin at row 4, which holds headings.
  */
 export function framed({ name, title, step, caution, widths }: Frame): SheetDraft {
   const { count, across } = headColumns(widths);
@@ -65,7 +65,7 @@ export function columnWidths(widths: readonly number[]): Readonly<Record<number,
   return Object.fromEntries(widths.map((width, column) => [column, width]));
 }
 
-/** Letter paper under US, A4 under metric, fitted to one page across, headings on each page. */
+/** Letter paper for US, A4 for metric; fitted to the width of one page, with headings on each page. */
 export function print(profile: ReadyProfile, area: string, more: PrintSetup = {}): PrintSetup {
   return {
     paper: profile === 'US' ? 1 : 9,

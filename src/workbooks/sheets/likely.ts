@@ -1,24 +1,24 @@
 import type { Kind } from '../../units/kinds';
 
-/** The least and the most that anyone would mean, as text with a unit, or bare where nothing is measured. */
+/** The smallest and the largest likely value: text with a unit, or a bare number without a kind. */
 export type Likely = readonly [least: string, most: string];
 
-/** How a note begins that is shown in place of the meaning of a figure. */
+/** The first word of a note that replaces the meaning of a figure. */
 export const cautionWord = 'CAUTION';
 
-/** Reads a size under the workbook's units; a kind left out is a bare number. */
+/** A formula that reads a size in the workbook's units; without a kind it reads a bare number. */
 export function readAs(kind: Kind | undefined, entry: string): string {
   return kind === undefined ? `(0+${entry})` : `SILT.UNIT.READ(SiltUnits,"${kind}",${entry})`;
 }
 
-/** Text as a formula holds it. */
+/** Text as a formula quotes it. */
 function quoted(text: string): string {
   return `"${text.replaceAll('"', '""')}"`;
 }
 
 /**
- * A formula for the cell beside a typed figure: what it means, or a caution where the figure cannot be read or is not
- * likely, which a slip of the unit makes it. `unless` are further cautions: a condition with what to say.
+ * A formula for the cell beside a typed figure: its meaning, or a caution if the figure cannot be read or is not
+ * likely, as after a mistake in the unit. `unless` holds further cautions: a condition and the text to show.
  */
 export function likelyNote(
   typed: string,
@@ -39,8 +39,8 @@ export function likelyNote(
 }
 
 /**
- * A formula for the cell beside several typed ones: which of them, by their titles, are not likely, and what is usual.
- * Nothing is not given, and so never unlikely.
+ * A formula for the cell beside several typed ones: the titles of those that are not likely, and the usual range.
+ * An empty cell is never unlikely.
  */
 export function unlikelyAmong(cells: string, titles: string, kind: Kind, [least, most]: Likely): string {
   const size = readAs(kind, cells);

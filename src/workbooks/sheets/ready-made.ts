@@ -13,11 +13,11 @@ export interface ReadyMade {
   /** The file's name without its ending. */
   readonly id: string;
   readonly title: string;
-  /** The workbook written natively for a profile: formulas without results, which come from whatever opens it. */
+  /** Builds the workbook for a profile: formulas without results, which the program that opens it calculates. */
   readonly build: (profile: ReadyProfile) => WorkbookData;
 }
 
-/** Every ready-made workbook, in the order of the day's work. */
+/** Every ready-made workbook, in the order of the work. */
 export const readyMade: readonly ReadyMade[] = [
   { id: 'cone-cut-plan', title: 'Cone cut plan', build: coneCutPlan },
   { id: 'materials-sheet', title: 'Materials sheet', build: materialsWorkbook },

@@ -1,4 +1,4 @@
-import { cellName, parseRange } from '../../hosts/address';
+import { type CellRange, cellName, parseRange } from '../../hosts/address';
 import type { CellData, CellScalar, CellStyle, SheetData, Validation } from '../workbook-model';
 import { alarmed, type StyleName, styles } from './styles';
 
@@ -10,6 +10,13 @@ type Condition = NonNullable<SheetData['conditions']>[number];
 
 function styleOf(style: Style): CellStyle {
   return typeof style === 'string' ? styles[style] : style;
+}
+
+/** The place of a range. The sheets here write every address, so a wrong one is a fault in the code. */
+function placeOf(address: string): CellRange {
+  const place = parseRange(address);
+  if (place === undefined) throw new Error(`"${address}" is not an address of cells`);
+  return place;
 }
 
 /** A sheet while it is being written, cell by cell, by address. */
@@ -25,9 +32,9 @@ export class SheetDraft {
     this.name = name;
   }
 
-  /** Puts a value, or a formula where the text begins with `=`, into a cell. */
+  /** Puts a value into a cell, or a formula if the text begins with `=`. */
   put(address: string, entry: CellScalar, style: Style = 'label', note?: string): this {
-    const { row, column } = parseRange(address)!;
+    const { row, column } = placeOf(address);
     const content =
       typeof entry === 'string' && entry.startsWith('=') ? { formula: entry } : entry === '' ? {} : { value: entry };
     const cell: CellData = { row, column, ...content, style: styleOf(style), ...(note === undefined ? {} : { note }) };
@@ -35,18 +42,18 @@ export class SheetDraft {
     return this;
   }
 
-  /** Puts entries side by side, beginning at a cell. */
+  /** Puts entries side by side, from a cell to the right. */
   across(address: string, entries: readonly CellScalar[], style: Style = 'label'): this {
-    const { row, column } = parseRange(address)!;
+    const { row, column } = placeOf(address);
     entries.forEach((entry, index) => {
       this.put(cellName(row, column + index), entry, style);
     });
     return this;
   }
 
-  /** Styles the cells of a range, keeping what stands in them; spills land in such cells. */
+  /** Styles the cells of a range and keeps their content; spills fill such cells. */
   fill(range: string, style: Style): this {
-    const { row, column, rows, columns } = parseRange(range)!;
+    const { row, column, rows, columns } = placeOf(range);
     for (let down = 0; down < rows; down += 1)
       for (let over = 0; over < columns; over += 1) {
         const name = cellName(row + down, column + over);
@@ -58,16 +65,16 @@ export class SheetDraft {
 
   /** Text over several columns of one row. */
   wide(range: string, entry: CellScalar, style: Style, height?: number): this {
-    const { row } = parseRange(range)!;
-    this.put(range.split(':')[0]!, entry, style);
+    const { row, column } = placeOf(range);
+    this.put(cellName(row, column), entry, style);
     this.merges.push(range);
     if (height !== undefined) this.heights[row] = height;
     return this;
   }
 
   /**
-   * Sentences that a function spills down from a cell, shown in wrapped rows of merged cells, since a spill neither wraps
-   * over columns nor stays in view. `first` is the first of those rows.
+   * Sentences that a function spills down from a cell. They are shown in merged cells with wrapped text, because a spill
+   * cannot wrap over columns. `first` is the first of those rows.
    */
   sentences(formula: string, spill: string, first: string, rows: number): this {
     const from = parseRange(spill);
@@ -107,7 +114,7 @@ export class SheetDraft {
     });
   }
 
-  /** A choice from the words that stand in a range. */
+  /** A choice from the words in a range. */
   choiceFrom(range: string, source: string, prompt: string): this {
     return this.validate({
       range,
@@ -119,7 +126,7 @@ export class SheetDraft {
     });
   }
 
-  /** Colors cells for which a formula, written for the first of them, holds. */
+  /** Colors the cells for which a formula is true; the formula is written for the first cell. */
   alarm(range: string, formula: string): this {
     this.conditions.push({ range, formula, style: alarmed });
     return this;

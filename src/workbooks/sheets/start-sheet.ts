@@ -4,14 +4,14 @@ import type { ReadyProfile } from './sheet-draft';
 
 export interface Start {
   readonly title: string;
-  /** The invented place that the numbers come from. */
+  /** The invented farm that the numbers describe. */
   readonly setting: string;
   /** What to type where, in five lines. */
   readonly lines: readonly [string, string, string, string, string];
   readonly cautions: readonly string[];
 }
 
-/** The first sheet of a workbook: what to type where, in five lines, how cells look, and what can hurt. */
+/** The first sheet of a workbook: what to type where, in five lines, how cells look, and the cautions. */
 export function startSheet(profile: ReadyProfile, { title, setting, lines, cautions }: Start): SheetData {
   const widths = [5, 24, 90];
   const draft = framed({ name: 'Start', title, step: setting, widths });
@@ -24,10 +24,10 @@ export function startSheet(profile: ReadyProfile, { title, setting, lines, cauti
   draft
     .put('A11', 'How cells look', 'section')
     .put('B12', 'type here', 'input')
-    .put('C12', 'a number in the unit of its heading, or text with a unit of its own', 'label')
-    .put('B13', 'worked out', 'result')
-    .put('C13', 'by a formula; leave it be, and leave the cells below and to the right of it free', 'label')
-    .put('A15', 'What can hurt', 'section');
+    .put('C12', 'a number in the unit of the heading, or text with its own unit', 'label')
+    .put('B13', 'calculated', 'result')
+    .put('C13', 'by a formula; do not type over it, and keep the cells below it and to its right empty', 'label')
+    .put('A15', 'Cautions', 'section');
   cautions.forEach((caution, index) => {
     draft.wide(`A${16 + index}:C${16 + index}`, caution, 'caution', caution.length > 118 ? 32 : 17);
   });

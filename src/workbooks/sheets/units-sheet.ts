@@ -2,22 +2,22 @@ import type { DefinedName, SheetData } from '../workbook-model';
 import { columnWidths, framed, print } from './frame';
 import type { ReadyProfile } from './sheet-draft';
 
-/** Sheet and names that carry the units of a workbook; a name equal to a sheet's name is refused by some programs. */
+/** The sheet and the names that hold the units of a workbook. Some programs refuse a name that equals a sheet's name. */
 export const unitsSheetName = 'Silt units';
 export const unitsNames: readonly DefinedName[] = [
   {
     name: 'SiltUnits',
     refersTo: `'${unitsSheetName}'!$B$4`,
-    comment: 'The profile that SILT functions read and give numbers in.',
+    comment: 'The units profile in which SILT functions read and give numbers.',
   },
   {
     name: 'SiltTypedIn',
     refersTo: `'${unitsSheetName}'!$B$5`,
-    comment: 'The profile that the typed numbers of this workbook are in.',
+    comment: 'The units profile in which the numbers of this workbook were typed.',
   },
 ];
 
-/** Longest list of kinds that the table leaves room for. */
+/** The table has room for this many kinds. */
 const kindRows = 60;
 
 /** The sheet with the cells SiltUnits and SiltTypedIn and the table of kinds and units. */
@@ -26,15 +26,15 @@ export function unitsSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: unitsSheetName,
     title: 'Units of this workbook',
-    step: 'A bare number is in the unit that stands here beside its kind; text with a unit, such as 3 1/4 in or 55 gal, always means what it says. Changing the profile does not convert what was typed: let the task pane do that, or type the numbers anew and then set the second cell.',
+    step: 'A number without a unit is in the unit that this table gives for its kind. Text with a unit, such as 3 1/4 in or 55 gal, always keeps that unit. Changing the profile does not convert the numbers already typed: let the task pane convert them, or type them again and then change the second cell.',
     widths,
   });
   draft
-    .put('A4', 'Units that are read and shown', 'heading')
+    .put('A4', 'Units in use', 'heading')
     .put('B4', profile, 'input', 'US or metric, with exceptions if you like: US, flow L/min, temperature C')
     .put('C4', 'the cell SiltUnits, the first argument of every function', 'note')
     .put('A5', 'Numbers were typed in', 'heading')
-    .put('B5', profile, 'input', 'Set this to the same text once every typed number has been converted.')
+    .put('B5', profile, 'input', 'Set this to the same text after you convert every typed number.')
     .put('C5', 'the cell SiltTypedIn', 'note')
     .put('A7', '=SILT.UNIT.LIST(SiltUnits,TRUE)', 'heading')
     .fill('B7:C7', 'heading')

@@ -1,5 +1,5 @@
 import type { SheetData } from '../../workbook-model';
-import { cautions } from '../cautions';
+import { cautions, weightCautions } from '../cautions';
 import { chooser } from '../chooser';
 import { columnWidths, framed, print, unitOf, withUnit } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
@@ -9,7 +9,7 @@ import { ofDrum, patternNames } from './patterns';
 
 const last = 4 + mostDrums;
 const total = last + 1;
-/** Drums whose base mix or water could not be figured. */
+/** How many drums have no base mix or no water, because they could not be calculated. */
 const withoutFigure = `SUM((A5:A${last}<>"")*(1-ISNUMBER(B5:B${last})*ISNUMBER(C5:C${last})))`;
 
 /** Light base mix behind each cone, water above it, and what to buy. */
@@ -19,7 +19,7 @@ export function baseMixSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Base mix',
     title: 'Base mix behind the cones, and bags to buy',
-    step: 'Wet mix lifts a cone: fill the cone with water or weigh it down, and pour in layers that set.',
+    step: 'Wet mix lifts a cone. Fill the cone with water or put weights in it, pour in layers, and let each layer set.',
     caution: cautions.dust,
     widths,
   });
@@ -46,12 +46,12 @@ export function baseMixSheet(profile: ReadyProfile): SheetData {
       `A${total}`,
       `="All drums"&IF(${withoutFigure}=0,"",", "&${withoutFigure}&" left out")`,
       'total',
-      'A drum that could not be figured is left out of the sums and of what to buy.',
+      'A drum that cannot be calculated is left out of the totals and of what to buy.',
     )
     .put(`B${total}`, `=SUM(IF(ISNUMBER(B5:B${last}),B5:B${last},0))`, formatted('total', formats.two))
     .put(`C${total}`, `=SUM(IF(ISNUMBER(C5:C${last}),C5:C${last},0))`, formatted('total', formats.one))
     .alarm(`A${total}`, `=${withoutFigure}>0`)
-    .put('A15', 'How it is mixed', 'section')
+    .put('A15', 'How to mix it', 'section')
     .put('A16', 'Cone’s foot above the floor')
     .put('B16', us ? 1 : 25, 'input')
     .put('C16', unitOf('dimension'), 'note')
@@ -59,7 +59,7 @@ export function baseMixSheet(profile: ReadyProfile): SheetData {
     .put('A17', 'Parts of light aggregate')
     .put('B17', 6, 'input', 'By volume, to 1 part of cement. More parts: lighter, weaker, cheaper.')
     .put('C17', 'to 1 of cement', 'note')
-    .put('A18', 'Spilt and left in the mixer')
+    .put('A18', 'Spilled and left in the mixer')
     .put('B18', 0.1, formatted('input', '0%'))
     .put('A19', 'Cement in a bag')
     .put('B19', us ? 94 : 25, 'input')
@@ -77,20 +77,20 @@ export function baseMixSheet(profile: ReadyProfile): SheetData {
   });
 }
 
-/** A column of the sheet Base mix, as far as drums are named. */
+/** A column of the sheet Base mix, for the drums that have a name. */
 function heldBy(column: 'B' | 'C'): string {
   return `FILTER('Base mix'!$${column}$5:$${column}$${last},'Base mix'!$A$5:$A$${last}<>"")`;
 }
 
-/** How tall the stand has to be, the load per leg, and where inlet and outlet go. */
+/** The height of the stand, the load per leg, and where inlet and outlet go. */
 export function standSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
   const widths = [30, 16, 16, 16, 16, 30];
   const draft = framed({
     name: 'Stand and ports',
     title: 'Stand, load per leg, inlet and outlet',
-    step: 'The stand is as tall as the pail under the valve asks; legs share the load only on firm, level ground: build each for the load if two carry all.',
-    caution: cautions.weight,
+    step: 'The pail under the valve sets the height of the stand. Legs share the load only on firm, level ground: build each leg for the load it has if two legs carry everything.',
+    caution: weightCautions[profile],
     widths,
   });
   draft
@@ -112,7 +112,12 @@ export function standSheet(profile: ReadyProfile): SheetData {
     .put('B18', us ? 2 : 50, 'input')
     .put('C18', unitOf('dimension'), 'note')
     .put('A19', 'Base mix as poured')
-    .put('B19', us ? 40 : 650, 'input', 'Wet: light mix as poured is half as heavy again as dry.')
+    .put(
+      'B19',
+      us ? 40 : 650,
+      'input',
+      'Type the wet density: light mix as poured weighs about 1.5 times as much as dry.',
+    )
     .put('C19', unitOf('density'), 'note')
     .put('A20', 'Empty drum')
     .put('B20', us ? 22 : 10, 'input')

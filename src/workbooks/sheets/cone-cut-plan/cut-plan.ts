@@ -7,19 +7,19 @@ import { settings } from './drums';
 import { hasPattern, patternNames, patternRows, usedPatterns } from './patterns';
 
 const stock = `${settings.sheetLength},${settings.sheetWidth},${settings.gap},1`;
-/** Room for so many pieces: eight drums of eight. */
+/** Room for this many pieces: eight drums of eight. */
 const mostPieces = 64;
 
-/** The names of drums without a pattern, or whose piece the plan says it could not lay (`does not fit: …`). */
-const notLaid = `TEXTJOIN(", ",TRUE,IF((${patternNames}<>"")*((${hasPattern}=FALSE)+COUNTIFS($A$8:$A$${7 + mostPieces},SEQUENCE(ROWS(${patternNames})),$C$8:$C$${7 + mostPieces},"*: *")>0),${patternNames},""))`;
+/** The names of drums without a pattern, or with a piece that the plan could not place (`does not fit: …`). */
+const notPlaced = `TEXTJOIN(", ",TRUE,IF((${patternNames}<>"")*((${hasPattern}=FALSE)+COUNTIFS($A$8:$A$${7 + mostPieces},SEQUENCE(ROWS(${patternNames})),$C$8:$C$${7 + mostPieces},"*: *")>0),${patternNames},""))`;
 
-/** Sheets to buy, and where each piece lies on them. */
+/** Sheets to buy, and where each piece goes on them. */
 export function cutPlanSheet(profile: ReadyProfile): SheetData {
   const widths = [16, 14, 14, 14, 18, 14];
   const draft = framed({
     name: 'Cut plan',
-    title: 'Sheets to buy, and where each piece lies',
-    step: 'x and y run from the sheet’s lower-left corner to the center that the arcs are struck from; the direction is that of the piece’s center line, counter-clockwise from the sheet’s length. Select the plan and the task pane draws it.',
+    title: 'Sheets to buy, and where each piece goes',
+    step: 'x and y are measured from the lower-left corner of the sheet to the center of the arcs. Direction is the angle of the piece’s center line, counter-clockwise from the length of the sheet. Select the plan and the task pane draws it.',
     caution: 'Support both sides of a cut, keep hands behind the blade, and wear goggles and gloves.',
     widths,
   });
@@ -32,7 +32,7 @@ export function cutPlanSheet(profile: ReadyProfile): SheetData {
     .put('A4', `=SILT.CUT.SHEETS(SiltUnits,${usedPatterns},${stock},TRUE)`, 'heading')
     .wide(
       'A6:F6',
-      `=IF(${notLaid}="","","Not laid: "&${notLaid}&". The others take sheets: "&IFERROR(MAX($C$8:$C$${7 + mostPieces}),0)&". Look at that row in Patterns, and at what was typed for it in Drums.")`,
+      `=IF(${notPlaced}="","","Not placed: "&${notPlaced}&". Sheets for the others: "&IFERROR(MAX($C$8:$C$${7 + mostPieces}),0)&". Check that row in Patterns, and the sizes typed for it in Drums.")`,
       'alarm',
       32,
     )
@@ -49,13 +49,13 @@ export function cutPlanSheet(profile: ReadyProfile): SheetData {
   });
 }
 
-/** Points to mark on the sheet, so that no giant compass is needed. */
+/** Points to mark on the sheet, so that nobody needs a giant compass. */
 export function markingOutSheet(profile: ReadyProfile): SheetData {
   const widths = [40, 16, 16, 16, 16, 16, 16];
   const draft = framed({
     name: 'Marking out',
     title: 'Marking-out table: points instead of a giant compass',
-    step: 'x and y run from the lower-left corner of the blank. Bend a thin batten through the outer marks, then through the inner ones, and check the corner-to-corner distances with a tape before cutting.',
+    step: 'x and y are measured from the lower-left corner of the blank. Bend a thin strip of wood along the outer marks and draw the curve; then do the same along the inner marks. Check the corner-to-corner distances with a tape before you cut.',
     widths,
   });
   draft

@@ -5,11 +5,11 @@ import { cautionWord, type Likely, likelyNote, readAs } from '../likely';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
 
-/** Room for so many drums. */
+/** Room for this many drums. */
 export const mostDrums = 8;
 const last = 4 + mostDrums;
 
-/** Where the settings that hold for every cone stand on this sheet. */
+/** The cells of this sheet that hold the settings for every cone. */
 export const settings = {
   thickness: 'Drums!$C$15',
   measured: 'Drums!$C$16',
@@ -39,17 +39,17 @@ export function ofUsed(name: keyof typeof columns): string {
   return `FILTER(${drumColumn(name)},${drumColumn('drum')}<>"")`;
 }
 
-const tape = 'Text with a unit is read as it stands: 22 1/2 in, 57 1/2 cm. Type 0 1/2, not 1/2, which becomes a date.';
+const tape = 'You can type text with a unit: 22 1/2 in, 57 1/2 cm. Type 0 1/2, not 1/2, because 1/2 becomes a date.';
 
 const settingNotes: readonly (readonly [row: number, likely: Likely, meaning: string])[] = [
   [15, ['0.2 mm', '10 mm'], 'of the plastic or metal sheet that the cones are cut from'],
-  [17, ['0 mm', '50 mm'], 'all round, between cone and drum, for sealant'],
-  [18, ['300 mm', '12 m'], 'as sold; the pieces lie along it'],
+  [17, ['0 mm', '50 mm'], 'all around, between cone and drum, for sealant'],
+  [18, ['300 mm', '12 m'], 'as sold; the pieces are placed along it'],
   [19, ['200 mm', '3 m'], 'as sold'],
-  [20, ['0 mm', '100 mm'], 'and from the sheet’s edge: the saw and a shaking hand'],
+  [20, ['0 mm', '100 mm'], 'also from the sheet’s edge; allows for the saw and an unsteady hand'],
 ];
 
-/** What can be wrong with the sizes of a drum: the columns that are colored, the words by which they are found. */
+/** What can be wrong with the sizes of a drum: the columns to color, and the word of the message that colors them. */
 const faults = [
   { columns: ['C', 'D'], words: 'diameter' },
   { columns: ['F', 'F'], words: 'drain' },
@@ -59,7 +59,7 @@ const faults = [
   { columns: ['J', 'J'], words: 'water' },
 ] as const;
 
-/** What cannot be meant in the row of each drum, each row its own faults; blank where nothing is. */
+/** The mistakes in the row of each drum; blank if there are none. */
 function drumFaults(): string {
   const column = (letter: string): string => `${letter}5:${letter}${last}`;
   const size = (letter: string): string => `IFERROR(${readAs('dimension', column(letter))},-1)`;
@@ -67,8 +67,8 @@ function drumFaults(): string {
   const diameter = `IF(ISNUMBER(${column('K')}),${column('K')},9.9E+99)`;
   const caution = (condition: string, words: string): string => `IF(${condition},"${words} ","")`;
   const unread = (letter: string): string => `(${column(letter)}<>"")*(${size(letter)}=-1)`;
-  const told = (letter: string, condition: string): string => `(${column(letter)}<>"")*(${condition})`;
-  const none = (letter: string): string => `(${column(letter)}="")+(${size(letter)}=0)>0`;
+  const givenAnd = (letter: string, condition: string): string => `(${column(letter)}<>"")*(${condition})`;
+  const missingOrZero = (letter: string): string => `(${column(letter)}="")+(${size(letter)}=0)>0`;
   return `IF((${column('A')}="")*(${column('C')}="")*(${column('D')}=""),"",${[
     caution(`${column('A')}=""`, 'Give the drum a name.'),
     caution(`(${column('C')}="")*(${column('D')}="")`, 'Give the diameter, or the girth.'),
@@ -77,20 +77,23 @@ function drumFaults(): string {
       `ISNUMBER(${column('K')})*((${diameter}<${bound('150 mm')})+(${diameter}>${bound('1500 mm')}))`,
       'No drum has this diameter: check the number and its unit.',
     ),
-    caution(none('F'), 'A drain of 0 lets nothing out.'),
+    caution(missingOrZero('F'), 'A drain of 0 lets nothing out.'),
     caution(unread('F'), 'The drain bore cannot be read.'),
-    caution(told('F', `${size('F')}>=${diameter}`), 'The drain is as wide as the drum.'),
-    caution(none('G'), 'The cone has no height.'),
+    caution(givenAnd('F', `${size('F')}>=${diameter}`), 'The drain is as wide as the drum.'),
+    caution(missingOrZero('G'), 'Give the cone’s height.'),
     caution(unread('G'), 'The height of the cone cannot be read.'),
-    caution(told('G', `${size('G')}>${diameter}`), 'The cone is taller than the drum is wide.'),
+    caution(givenAnd('G', `${size('G')}>${diameter}`), 'The cone is taller than the drum is wide.'),
     caution(
-      told('H', `IFERROR((${column('H')}<1)+(${column('H')}<>INT(${column('H')}))>0,TRUE)`),
-      'The pieces have to be a whole number.',
+      givenAnd('H', `IFERROR((${column('H')}<1)+(${column('H')}<>INT(${column('H')}))>0,TRUE)`),
+      'The pieces must be a whole number, 1 or more.',
     ),
     caution(unread('I'), 'The lap cannot be read.'),
-    caution(told('I', `${size('I')}>${diameter}/4`), 'A lap this wide cannot be meant.'),
+    caution(givenAnd('I', `${size('I')}>${diameter}/4`), 'The lap is too wide: check the number and its unit.'),
     caution(unread('J'), 'The depth of water cannot be read.'),
-    caution(told('J', `${size('J')}>${bound('3 m')}`), 'No drum holds water this deep.'),
+    caution(
+      givenAnd('J', `${size('J')}>${bound('3 m')}`),
+      'No drum holds water this deep: check the number and its unit.',
+    ),
   ].join('&')})`;
 }
 
@@ -101,28 +104,28 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Drums',
     title: 'Measured drums, and the cone that goes into each',
-    step: 'Type one row a drum: a name, then its inside diameter or, where the tape only goes round it, its girth and wall; then the drain, the cone’s height and its pieces.',
+    step: 'Type one row per drum: a name, then its inside diameter. If you can only measure around the outside, type its girth and wall instead. Then type the drain, the cone’s height and its pieces.',
     caution: cautions.drums,
     widths,
   });
   draft
     .across('A4', ['Drum', 'What it held'], 'heading')
     .put('C4', withUnit('Inside diameter', 'dimension'), 'heading', tape)
-    .put('D4', withUnit('or girth', 'dimension'), 'heading', 'Round the outside, with a tape.')
+    .put('D4', withUnit('or girth', 'dimension'), 'heading', 'Measured with a tape around the outside.')
     .put('E4', withUnit('Wall', 'dimension'), 'heading')
     .put('F4', withUnit('Drain bore', 'dimension'), 'heading')
-    .put('G4', withUnit('Cone height', 'dimension'), 'heading', 'The height for 45 degrees stands at the right.')
+    .put('G4', withUnit('Cone height', 'dimension'), 'heading', 'The height for 45 degrees is at the right.')
     .put(
       'H4',
       'Pieces',
       'heading',
-      'Equal pieces that make the cone: more pieces fit smaller sheets, each with a seam.',
+      'Equal pieces that make the cone. More pieces fit smaller sheets, but each adds a seam.',
     )
     .put('I4', withUnit('Lap', 'dimension'), 'heading')
     .put('J4', withUnit('Water above cone', 'dimension'), 'heading')
     .put('K4', withUnit('Diameter used', 'dimension'), 'heading')
     .put('L4', withUnit('Height for 45°', 'dimension'), 'heading')
-    .put('M4', 'Look here', 'heading')
+    .put('M4', 'What to check', 'heading')
     .height(4, 48)
     .fill(`A5:J${last}`, 'input')
     .fill(`K5:L${last}`, formatted('result', formats.two))
@@ -145,7 +148,7 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
     .put('M5', `=${drumFaults()}`, 'note')
     .wide(
       `A${last + 1}:K${last + 1}`,
-      `=IF(TEXTJOIN("",TRUE,M5:M${last})="","","Look at "&TEXTJOIN(" ",TRUE,IF(M5:M${last}="","",A5:A${last}&": "&M5:M${last})))`,
+      `=IF(TEXTJOIN("",TRUE,M5:M${last})="","","Check "&TEXTJOIN(" ",TRUE,IF(M5:M${last}="","",A5:A${last}&": "&M5:M${last})))`,
       'alarm',
       32,
     )
@@ -159,14 +162,9 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
     .across('A15', ['Sheet thickness', ''], 'label')
     .put('C15', us ? 0.0625 : 1.5, 'input')
     .put('D15', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
-    .put('A16', 'What the tape read')
-    .put(
-      'C16',
-      'fit',
-      'input',
-      'fit: the cone’s rim has to go into the drum, and its foot has to end at the drain’s bore.',
-    )
-    .put('E16', 'fit, inside, outside or middle: what diameters and height were measured of', 'note')
+    .put('A16', 'What you measured')
+    .put('C16', 'fit', 'input', 'fit: the cone’s rim must go into the drum, and its foot must end at the drain’s bore.')
+    .put('E16', 'fit, inside, outside or middle: the surface of which you measured diameters and height', 'note')
     .put('A17', 'Gap at the rim')
     .put('C17', us ? 0.125 : 3, 'input')
     .put('D17', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
@@ -179,7 +177,7 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
     .put('A20', 'Gap between pieces')
     .put('C20', us ? 0.25 : 5, 'input')
     .put('D20', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
-    .choice('C16', ['fit', 'inside', 'outside', 'middle'], 'What diameters and height were measured of');
+    .choice('C16', ['fit', 'inside', 'outside', 'middle'], 'The surface of which you measured diameters and height');
   for (const [row, likely, meaning] of settingNotes) {
     draft
       .put(`E${row}`, likelyNote(`C${row}`, 'dimension', likely, meaning), 'note')

@@ -8,29 +8,29 @@ import { mostDrums, ofUsed, settings } from './drums';
 
 const last = 4 + mostDrums;
 
-/** The pattern rows, names beside them; an unused row is blank. */
+/** The pattern rows, with names beside them; an unused row is blank. */
 export const patternNames = `Patterns!$A$5:$A$${last}`;
 export const patternRows = `Patterns!$B$5:$K$${last}`;
-/** Whether the row of a drum could be figured. */
+/** Whether the row of a drum could be calculated. */
 export const hasPattern = `ISNUMBER(Patterns!$B$5:$B$${last})`;
 /**
- * The pattern rows for functions that take a table. One that could not be figured goes as a blank row, so that the others
- * are laid all the same and keep their numbers.
+ * The pattern rows for functions that take a table. A row without a result is passed on blank, so that the others are
+ * still placed and keep their numbers.
  */
 export const usedPatterns = `FILTER(IF(${hasPattern},${patternRows},""),${patternNames}<>"")`;
-/** A figure of the drum at a place among those that have a name, as the list of patterns counts them. */
+/** A figure of a drum by its place among those that have a name, in the order of the pattern rows. */
 export function ofDrum(name: Parameters<typeof ofUsed>[0], place: string): string {
   return `INDEX(${ofUsed(name)},${place})`;
 }
 
-/** One pattern row a drum, and what is to be said against one of them. */
+/** One pattern row per drum, and the cautions for a chosen one. */
 export function patternsSheet(profile: ReadyProfile): SheetData {
   const widths = [17, 11, 10, 10, 10, 11, 11, 11, 10, 8, 8];
   const draft = framed({
     name: 'Patterns',
     title: 'Pattern rows: what to mark and cut',
-    step: 'One row a drum. Select a row and the task pane draws it, prints it full size on ordinary paper, or saves it for a cutter.',
-    caution: 'Cut edges are sharp: gloves and goggles, and a piece clamped down before it is cut.',
+    step: 'One row per drum. Select a row: the task pane can draw it, print it full size on ordinary paper, or save it for a cutting machine.',
+    caution: 'Cut edges are sharp: wear gloves and goggles, and clamp each piece before you cut it.',
     widths,
   });
   const of = (name: Parameters<typeof ofUsed>[0]): string => ofDrum(name, '$C$15');
@@ -47,7 +47,7 @@ export function patternsSheet(profile: ReadyProfile): SheetData {
       `=SILT.CONE.PATTERN(SiltUnits,${ofUsed('diameter')},${ofUsed('drain')},${ofUsed('height')},${ofUsed('pieces')},${ofUsed('lap')},${settings.thickness},${settings.measured},${settings.clearance},TRUE)`,
       'heading',
     )
-    .put('A14', 'What to look at first', 'section')
+    .put('A14', 'What to check first', 'section')
     .put('A15', 'Drum (no. or name)')
     .sentences(
       `=SILT.CONE.CHECK(SiltUnits,${of('diameter')}-2*IF(${settings.clearance}="",0,SILT.UNIT.READ(SiltUnits,"dimension",${settings.clearance})),${of('drain')},${of('height')},${of('pieces')},${of('lap')},${settings.thickness},${of('diameter')},${settings.sheetLength},${settings.sheetWidth})`,
@@ -55,7 +55,7 @@ export function patternsSheet(profile: ReadyProfile): SheetData {
       'A16:J16',
       9,
     )
-    .put('A26', withUnit('Rivets along one seam, no further apart than', 'dimension'))
+    .put('A26', withUnit('Rivets along one seam, spacing at most', 'dimension'))
     .put('F26', profile === 'US' ? 1.5 : 40, 'input')
     .put(
       'G26',

@@ -1,5 +1,5 @@
 import type { WorkbookData } from '../../workbook-model';
-import { cautions } from '../cautions';
+import { cautions, weightCautions } from '../cautions';
 import type { ReadyProfile } from '../sheet-draft';
 import { startSheet } from '../start-sheet';
 import { unitsNames, unitsSheet } from '../units-sheet';
@@ -19,15 +19,15 @@ export function coneCutPlan(profile: ReadyProfile): WorkbookData {
       startSheet(profile, {
         title: 'Cone cut plan',
         setting:
-          'The settling drums of Ottermere Glasshouse, an invented community greenhouse: three used drums, no two alike, each to get a cone of sheet plastic bedded in light mix. Type over its numbers with your own.',
+          'The settling drums of Ottermere Glasshouse, an invented community greenhouse: three used drums, no two alike. Each gets a cone of sheet plastic on a bed of light mix. Type your own numbers over these.',
         lines: [
-          'Drums: one row a drum, its inside diameter or its girth with a tape, the drain, the cone’s height, pieces and lap; below them the sheet stock.',
-          'Patterns: nothing but the drum to check; each row is what to mark and cut. Cut plan: nothing; read off the sheets to buy.',
-          'Base mix: how far the cone’s foot stands above the floor, and how the mix is made; read off the bags.',
-          'Stand and ports: the pail, how far the valve hangs down, the legs, and the drum whose inlet and outlet you want.',
-          'Marking out: the drum and the degrees between marks. Silt units: US or metric.',
+          'Drums: type one row per drum: its inside diameter or its girth, the drain, the cone’s height, pieces and lap; below, type the sheet stock.',
+          'Patterns: choose the drum to check; each row is what to mark and cut. Cut plan: no input needed; read the sheets to buy.',
+          'Base mix: type the height of the cone’s foot above the floor and the parts of the mix; read the bags to buy.',
+          'Stand and ports: type the pail, how far the valve is below the stand’s top, and the legs; choose the drum for its inlet and outlet.',
+          'Marking out: choose the drum and type the degrees between marks. Silt units: US or metric.',
         ],
-        cautions: [cautions.drums, cautions.dust, cautions.metals, cautions.weight],
+        cautions: [cautions.drums, cautions.dust, cautions.metals, weightCautions[profile]],
       }),
       drumsSheet(profile),
       patternsSheet(profile),

@@ -4,7 +4,7 @@ import { columnWidths, framed, print, unitOf } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
 
-/** The rows that the book leaves room for: a year and a bit. */
+/** The last row of the log, which has room for about a year. */
 const last = 400;
 export const pullDates = `Pulls!$A$6:$A$${last}`;
 /** Date, slurry volume and solids share of the days that are filled in. */
@@ -14,7 +14,7 @@ export const usedPulls = `FILTER(Pulls!$A$6:$C$${last},${pullDates}<>"")`;
 const firstDay = 46_083;
 const days = 84;
 
-/** What was read off the pail on the days of three weeks, repeated; a blank is a day on which nobody pulled. */
+/** Pail readings of three weeks, repeated; a blank is a day on which nobody pulled. */
 const liters = [15, 16, 15, 17, 16, 14, '', 17, 18, 17, 16, 18, 17, 15, 18, 19, 18, 20, 19, 17, ''] as const;
 const gallons = [
   4,
@@ -60,7 +60,7 @@ export function pullsSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Pulls',
     title: 'Daily pulls',
-    step: 'Draw off until the water runs clear, read the pail, write the day down; several rows a day are fine. Once a month dry a weighed cup of it until it loses no more: dry over wet is the solids share.',
+    step: 'Pull until the water runs clear, read the pail and write down the day; several rows per day are fine. Once a month, dry a weighed cup of slurry until its weight stops falling: dry mass divided by wet mass is the solids share.',
     caution: cautions.solids,
     widths,
   });
@@ -101,7 +101,7 @@ export function pullsSheet(profile: ReadyProfile): SheetData {
       operator: 'between',
       formulas: ['0', '1'],
       errorTitle: 'Solids share',
-      error: 'A share from 0 to 1, or a percentage: 2 % is 0.02.',
+      error: 'Give a share from 0 to 1, or a percentage: 2 % is 0.02.',
     });
   return draft.sheet({
     columnWidths: columnWidths(widths),

@@ -7,23 +7,23 @@ import { ownShareSheet } from './own-share';
 import { pullsSheet } from './pulls';
 import { gardenSheet, monthsSheet, pickingSheet } from './worth';
 
-/** What the farm gives back: daily pulls, nutrients by month, garden area, picking dates. */
+/** What the solids are worth: daily pulls, nutrients by month, garden area, picking dates. */
 export function harvestBook(profile: ReadyProfile): WorkbookData {
   return {
     title: 'Harvest book',
-    subject: 'Solids drawn off, the nutrients in them, and the garden that they feed',
+    subject: 'Solids pulled, the nutrients in them, and the garden that they feed',
     activeSheet: 'Pulls',
     names: unitsNames,
     sheets: [
       startSheet(profile, {
         title: 'Harvest book',
         setting:
-          'Twelve weeks of Ottermere Glasshouse, an invented community greenhouse that draws off its settling drums every day but Sunday, or nearly. All figures are invented: clear the rows of Pulls and begin with your own.',
+          'Twelve weeks of Ottermere Glasshouse, an invented community greenhouse that pulls solids from its settling drums almost every day. All figures are invented: clear the rows of Pulls and type your own.',
         lines: [
-          'Pulls: one row a pull: the date, what the pail held, the share of solids from the last dried cup.',
-          'Months: nothing; read dry solids and nutrients by month, with charts.',
-          'Garden: what your solids hold by test, what the garden wants; read off how much garden they feed, a dose, and their worth.',
-          'Solids share: the feed over the same days; read what share of it your solids are. Picking: one row a bed: the day solids were worked in, and whether what is eaten touches the soil; read off when to pick.',
+          'Pulls: type one row per pull: the date, the volume in the pail, and the solids share of the last dried cup.',
+          'Months: no input needed; read dry solids and nutrients by month, with charts.',
+          'Garden: type what your solids hold by test and what the garden needs; read how much garden they feed, the dose, and their value.',
+          'Solids share: type the feed over the same days; read what share of it became solids. Picking: type the day you worked solids into each bed, and whether the part that is eaten touches the soil; read when to pick.',
           'Silt units: US or metric.',
         ],
         cautions: [cautions.solids, cautions.electricity],

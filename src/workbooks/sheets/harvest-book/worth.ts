@@ -10,7 +10,7 @@ const lastMonth = 24;
 const totalRow = `MATCH("total",Months!$A$5:$A$${lastMonth},0)`;
 /** The total of a column of Months. */
 export const totalOf = (column: string): string => `INDEX(Months!$${column}$5:$${column}$${lastMonth},${totalRow})`;
-/** Months that the charts show: those of the book as it is made. */
+/** The charts show this many months: those of the sample rows. */
 const charted = 3;
 
 function chart(title: string, place: string, columns: readonly string[], valueTitle: string): ChartData {
@@ -33,8 +33,8 @@ export function monthsSheet(profile: ReadyProfile): SheetData {
   const widths = [14, 14, 14, 14, 14, 14];
   const draft = framed({
     name: 'Months',
-    title: 'What came out, month by month',
-    step: 'Nothing to type. A day is over the first to the last day written down, both counted. What solids hold differs several times from farm to farm: have your own tested and write the shares on Garden.',
+    title: 'Solids and nutrients, month by month',
+    step: 'No input needed on this sheet. Figures per day count every day from the first to the last in Pulls. Nutrients in solids differ several times from farm to farm: have your own solids tested and type the shares on Garden.',
     widths,
   });
   draft
@@ -59,14 +59,14 @@ export function monthsSheet(profile: ReadyProfile): SheetData {
   });
 }
 
-/** What the solids hold, what the garden wants, how much garden they feed, and what that is worth. */
+/** What the solids hold, what the garden needs, how much garden they feed, and their value. */
 export function gardenSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
   const widths = [40, 16, 22, 18, 18];
   const draft = framed({
     name: 'Garden',
     title: 'How much garden the solids feed',
-    step: 'Spread over the larger of the two areas, the solids give no more of either than the garden wants. Nitrogen in solids works over years, phosphate counts whole.',
+    step: 'Spread the solids over the larger of the two areas, so that neither nitrogen nor phosphate exceeds what the garden needs. Plants can use only part of the nitrogen in the first season; count all the phosphate.',
     caution: cautions.solids,
     widths,
   });
@@ -81,16 +81,16 @@ export function gardenSheet(profile: ReadyProfile): SheetData {
     .put('B7', 0.001, formatted('input', '0.00%'))
     .put('A8', 'Grade N-P2O5-K2O', 'total')
     .put('B8', '=SILT.HARVEST.GRADE(B5,B6,B7)', 'total', 'A working figure, not a label guarantee.')
-    .put('A10', 'What the garden wants in a season', 'section')
+    .put('A10', 'What the garden needs in a season', 'section')
     .put('A11', 'Nitrogen')
     .put('B11', us ? 2 : 10, 'input')
     .put('C11', unitOf('application'), 'note')
     .put('A12', 'Phosphate, P2O5')
     .put('B12', us ? 1 : 5, 'input')
     .put('C12', unitOf('application'), 'note')
-    .put('A13', 'Nitrogen that works this season')
+    .put('A13', 'Nitrogen available this season')
     .put('B13', 0.5, formatted('input', '0%'))
-    .put('A15', 'Garden that the solids of the book feed', 'section')
+    .put('A15', 'Garden that the solids in this book feed', 'section')
     .fill('A16:D16', 'heading')
     .height(16, 32)
     .fill('A17:C17', formatted('total', formats.whole))
@@ -110,7 +110,7 @@ export function gardenSheet(profile: ReadyProfile): SheetData {
     .put('B26', us ? 1.1 : 2.4, formatted('input', formats.money))
     .put('A27', withUnit('Price of potash, K2O', 'price of mass'))
     .put('B27', us ? 0.7 : 1.5, formatted('input', formats.money))
-    .put('A28', 'Value of the book so far', 'total')
+    .put('A28', 'Value of the solids so far', 'total')
     .put(
       'B28',
       `=SILT.HARVEST.VALUE(SiltUnits,${totalOf('D')},${totalOf('E')},${totalOf('F')},B25,B26,B27)`,
@@ -125,13 +125,13 @@ export function gardenSheet(profile: ReadyProfile): SheetData {
 
 const lastBed = 16;
 
-/** Beds that got solids, and the first day on which they may be picked. */
+/** Beds that got solids, and the first day on which you may pick from them. */
 export function pickingSheet(profile: ReadyProfile): SheetData {
   const widths = [22, 22, 16, 22, 22];
   const draft = framed({
     name: 'Picking',
     title: 'Earliest picking dates',
-    step: 'One row a bed: the day on which solids were worked in, and whether what is eaten touches the soil. The rule is for raw livestock manure under organic certification, and keeping it is no safety test.',
+    step: 'One row per bed: the day you worked solids in, and whether the part that is eaten touches the soil. The waiting rule is for raw livestock manure under organic certification; it does not prove that a crop is safe.',
     caution: cautions.solids,
     widths,
   });
@@ -161,7 +161,7 @@ export function pickingSheet(profile: ReadyProfile): SheetData {
       `=IF((C5:C${lastBed}="")+(D5:D${lastBed}=""),"",SILT.HARVEST.WAIT(C5:C${lastBed},D5:D${lastBed}))`,
       formatted('total', formats.date),
     )
-    .choice(`D5:D${lastBed}`, ['yes', 'no'], 'whether the part that is eaten touches the soil');
+    .choice(`D5:D${lastBed}`, ['yes', 'no'], 'Does the part that is eaten touch the soil?');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,

@@ -9,7 +9,7 @@ import { ownItems, ownRows } from './own-parts';
 
 type Entry = number | string;
 
-/** Name, value under US, value under metric, kind of the value, what is likely, what it means. */
+/** Name, US value, metric value, kind of the value, likely range, meaning. */
 const inputs: readonly (readonly [
   name: string,
   us: Entry,
@@ -21,10 +21,10 @@ const inputs: readonly (readonly [
   ['drums', 4, 4, undefined, ['1', '100'], 'in the bank, side by side'],
   ['drum diameter', 22.5, 570, 'dimension', ['150 mm', '1500 mm'], 'inside'],
   ['drum height', 33, 850, 'dimension', ['200 mm', '2500 mm'], 'inside'],
-  ['cone bottom', 4, 100, 'dimension', ['10 mm', '300 mm'], 'bore of the drain that the cone ends at'],
+  ['cone bottom', 4, 100, 'dimension', ['10 mm', '300 mm'], 'bore of the drain at the cone’s foot'],
   ['cone height', 9.25, 240, 'dimension', ['30 mm', '1500 mm'], '45 degrees or steeper: see the cone cut plan'],
-  ['pieces', 1, 1, undefined, ['1', '24'], 'that a cone is cut in'],
-  ['lap', 0.75, 20, 'dimension', ['0 mm', '100 mm'], 'strip for the seam'],
+  ['pieces', 1, 1, undefined, ['1', '24'], 'equal pieces that make a cone'],
+  ['lap', 0.75, 20, 'dimension', ['0 mm', '100 mm'], 'extra strip for the seam'],
   ['thickness', 0.0625, 1.5, 'dimension', ['0 mm', '10 mm'], 'of the sheet'],
   ['rivet spacing', 1.5, 40, 'dimension', ['5 mm', '300 mm'], 'at most'],
   ['sheet length', 96, 2000, 'dimension', ['300 mm', '12 m'], 'as sold'],
@@ -43,12 +43,12 @@ function cellOf(name: string): string {
   return `B${5 + inputs.findIndex(([one]) => one === name)}`;
 }
 
-/** Whether one size is not less than another, where both can be read. */
+/** A condition: the first size is not less than the second. */
 function notLess(one: string, other: string): string {
   return `${readAs('dimension', cellOf(one))}>=${readAs('dimension', cellOf(other))}`;
 }
 
-/** What cannot be meant beside the other sizes of the bank. */
+/** Sizes that must be a mistake beside other sizes of the bank. */
 const beside: Readonly<Record<string, readonly (readonly [condition: string, words: string])[]>> = {
   'cone bottom': [[notLess('cone bottom', 'drum diameter'), 'the drain is as wide as the drum.']],
   'cone height': [
@@ -68,7 +68,7 @@ export function bankSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Bank',
     title: 'The bank of settling drums',
-    step: 'One row an input; the names in the first column have to stay as they are.',
+    step: 'One row per input. Do not change the names in the first column.',
     caution: cautions.drums,
     widths,
   });
@@ -83,7 +83,7 @@ export function bankSheet(profile: ReadyProfile): SheetData {
     if (kind !== undefined) draft.put(`C${row}`, unitOf(kind), 'note');
   });
   const seal = 5 + inputs.findIndex(([name]) => name === 'wall seal');
-  draft.choice(`B${seal}`, ['grommet', 'bulkhead'], 'what seals pipe in the drum wall');
+  draft.choice(`B${seal}`, ['grommet', 'bulkhead'], 'What seals the pipe in the drum wall?');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
@@ -92,23 +92,23 @@ export function bankSheet(profile: ReadyProfile): SheetData {
   });
 }
 
-/** Rows that the bill of materials may have. */
+/** The bill of materials has room for this many rows. */
 const mostParts = 26;
 const lastOfBank = 4 + mostParts;
-/** What the bank takes, without parts of one's own. */
+/** What the bank needs, without the user's own parts. */
 export const bankPartNames = `Parts!$A$5:$A$${lastOfBank}`;
 export const bankPartUnits = `Parts!$C$5:$C$${lastOfBank}`;
 const lastPart = lastOfBank + ownRows;
 export const partRows = `Parts!$A$5:$C$${lastPart}`;
 export const partNames = `Parts!$A$5:$A$${lastPart}`;
 
-/** Everything that is bought, with how each quantity was figured. */
+/** Everything to buy, with how each quantity was calculated. */
 export function partsSheet(profile: ReadyProfile): SheetData {
   const widths = [22, 10, 8, 80];
   const draft = framed({
     name: 'Parts',
-    title: 'What the bank takes, and how each quantity was figured',
-    step: 'Nothing to type. Counts of fittings and runs of pipe are common practice: measure your own before you buy.',
+    title: 'What the bank needs, and how each quantity was calculated',
+    step: 'No input needed on this sheet. Counts of fittings and runs of pipe are common practice: measure your own before you buy.',
     caution: cautions.metals,
     widths,
   });

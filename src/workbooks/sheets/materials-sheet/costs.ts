@@ -1,5 +1,5 @@
 import type { SheetData } from '../../workbook-model';
-import { cautions } from '../cautions';
+import { cautions, weightCautions } from '../cautions';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted, styles } from '../styles';
@@ -10,31 +10,31 @@ import { priceNames, usedPrices } from './prices';
 const headRow = lastOwn + 2;
 const lastLine = headRow + 34;
 const listed = (letter: string): string => `Materials!$${letter}$${headRow + 1}:$${letter}$${lastLine}`;
-/** The last row of the materials, whose text also counts items without a price. */
+/** The last row of the materials; its text also counts the items without a price. */
 const ofLastRow = (letter: string): string =>
   `INDEX(${listed(letter)},MAX(1,(${listed('A')}<>"")*SEQUENCE(ROWS(${listed('A')}))))`;
 
-/** Parts of one's own, then the costed materials list in whole packs. */
+/** The user's own parts, then the materials list with costs in whole packs. */
 export function materialsSheet(profile: ReadyProfile): SheetData {
   const widths = [44, 14, 14, 14, 36];
   const draft = framed({
     name: 'Materials',
     title: 'Materials: needed, packs to buy, cost',
-    step: 'Type parts of your own in the first rows; they join the list and its total. Below, whole packs for the whole bank. An item without a price says so in its row and in the total.',
+    step: 'Type your own parts in the first rows; they are added to the list and its total. Below are whole packs for the whole bank. An item without a price is marked in its row and in the total.',
     widths,
   });
   draft
-    .put('A4', 'Bought on top of what is needed', 'heading')
+    .put('A4', 'Extra to buy above what is needed', 'heading')
     .put(
       'B4',
       0,
       formatted('input', '0%'),
-      'A share of each item, in whole packs: for what is broken, lost or cut wrong.',
+      'A share of each item, in whole packs, for parts that break, get lost or are cut wrong.',
     )
     .put('C4', 'Total', 'total')
     .put('D4', `=${ofLastRow('D')}`, formatted('total', formats.money))
     .put('E4', `=IF(${ofLastRow('A')}="total","",${ofLastRow('A')})`, 'note')
-    .put('A6', 'Parts of your own', 'section')
+    .put('A6', 'Your own parts', 'section')
     .across('A7', ['item', 'quantity', 'unit', 'price of one', 'in the list and its total'], 'heading')
     .fill(`A${firstOwn}:C${lastOwn}`, 'input')
     .fill(`D${firstOwn}:D${lastOwn}`, formatted('input', formats.money))
@@ -62,18 +62,18 @@ export function materialsSheet(profile: ReadyProfile): SheetData {
 }
 
 const firstShift = 14;
-/** Materials cheaper and dearer by so much. */
+/** Changes in the price of materials. */
 const shifts = [-0.2, -0.1, 0, 0.1, 0.2, 0.3, 0.5];
 const lastShift = firstShift + shifts.length - 1;
 
-/** Own build against a bought settler, own hours counted, and what dearer materials do to it. */
+/** Building compared with buying a settler, with the user's own hours, at several prices of materials. */
 export function buildOrBuySheet(profile: ReadyProfile): SheetData {
   const widths = [34, 14, 14, 14, 14, 14];
   const draft = framed({
     name: 'Build or buy',
     title: 'Build or buy',
-    step: 'A bought settler of the same size against your own, with your own hours at what an hour is worth to you. Below, the same with materials cheaper and dearer.',
-    caution: cautions.weight,
+    step: 'Compares a bought settler of the same size with one that you build, and counts your own hours at their value to you. Below is the same comparison with cheaper and more expensive materials.',
+    caution: weightCautions[profile],
     widths,
   });
   draft
@@ -81,14 +81,14 @@ export function buildOrBuySheet(profile: ReadyProfile): SheetData {
     .put('B4', 640, formatted('input', formats.money))
     .put('A5', 'Your own hours for one', 'heading')
     .put('B5', 9, 'input')
-    .put('A6', 'What an hour of yours is worth', 'heading')
+    .put('A6', 'Value of one of your hours', 'heading')
     .put('B6', 18, formatted('input', formats.money))
     .put('A7', 'Materials for one', 'heading')
     .put('B7', `=Materials!D4/${drumCount}`, formatted('result', formats.money))
     .fill('B9:E9', 'heading')
     .fill('B10:D10', formatted('total', formats.money))
     .fill('E10', formatted('total', formats.share))
-    .put('A10', 'Built, your hours counted', 'total')
+    .put('A10', 'Built, with your hours', 'total')
     .put('B9', `=SILT.COST.COMPARE(B7,B4,${drumCount},B5,B6,TRUE)`, 'heading')
     .put('A12', 'When materials cost more or less', 'section')
     .put('A13', 'Change in the price of materials', 'heading')
@@ -139,7 +139,7 @@ export function calendarSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Calendar',
     title: 'Build calendar',
-    step: 'The leak test comes before any mix is poured, the first fill last. Makers’ sheets come first, and cold slows every cure.',
+    step: 'Do the leak test before you pour any mix, and the first fill last. Makers’ sheets come first; cold slows every cure.',
     caution: cautions.dust,
     widths,
   });

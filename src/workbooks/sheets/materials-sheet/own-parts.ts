@@ -1,4 +1,4 @@
-/** Parts of one's own on the sheet Materials, and how the sheets Parts and Prices take them up at their foot. */
+/** The user's own parts on the sheet Materials, and how the sheets Parts and Prices add them at their end. */
 export const firstOwn = 8;
 export const ownRows = 8;
 export const lastOwn = firstOwn + ownRows - 1;
@@ -10,25 +10,25 @@ export function ownColumn(name: OwnColumn): string {
   return `Materials!$${letters[name]}$${firstOwn}:$${letters[name]}$${lastOwn}`;
 }
 
-/** How the verdict of a row begins that is in the list, and the whole of it where its own price is taken. */
+/** The verdict of a row that is in the list begins with this word; it is the whole verdict if the row's own price is used. */
 export const counted = 'counted';
 
-/** Own parts for the foot of Parts: name, quantity and unit; a row that cannot be counted stays blank. */
+/** Own parts for the end of Parts: name, quantity and unit; a row that cannot be counted stays blank. */
 export const ownItems = `IF(LEFT(${ownColumn('verdict')},${counted.length})="${counted}",Materials!$A$${firstOwn}:$C$${lastOwn},"")`;
 
-/** One column of own parts for the foot of Prices: only of those whose price is taken from their own row. */
+/** One column of own parts for the end of Prices, only for parts whose own price is used. */
 export function ownPrice(of: 'item' | 'pack size' | 'price' | 'unit'): string {
   return `IF(${ownColumn('verdict')}="${counted}",${of === 'pack size' ? '1' : ownColumn(of)},"")`;
 }
 
-/** Columns of the lists that own parts join. */
+/** Columns of the lists to which own parts are added. */
 export interface Lists {
   readonly partNames: string;
   readonly partUnits: string;
   readonly priceNames: string;
 }
 
-/** What is said of each row of own parts: counted or not, and why. */
+/** The verdict on each row of own parts: counted or not, and why. */
 export function ownVerdicts({ partNames, partUnits, priceNames }: Lists): string {
   const [item, quantity, unit, price] = (['item', 'quantity', 'unit', 'price'] as const).map(ownColumn);
   const listedUnit = `IFERROR(INDEX(${partUnits},MATCH(${item},${partNames},0)),${unit})`;
@@ -39,7 +39,7 @@ export function ownVerdicts({ partNames, partUnits, priceNames }: Lists): string
     [`(${price}<>"")*NOT(ISNUMBER(${price}))`, 'give the price as a number'],
     [`(${price}<>"")*(${price}<0)`, 'the price is less than 0'],
     [`COUNTIF(${item},${item})>1`, 'this name appears twice'],
-    [`(${unit}<>"")*(${listedUnit}<>"")*(${listedUnit}<>${unit})`, 'Parts has it in another unit'],
+    [`(${unit}<>"")*(${listedUnit}<>"")*(${listedUnit}<>${unit})`, 'Parts lists it in another unit'],
   ];
   const fine = `IF(COUNTIF(${priceNames},${item})>0,"${counted}, at the price in Prices",IF(${price}="","${counted}, but it has no price","${counted}"))`;
   const judged = faults.reduceRight(

@@ -7,10 +7,10 @@ import { ownPrice, ownRows } from './own-parts';
 
 type Price = readonly [item: string, packSize: number, packPrice: number, unit: string, pack: string];
 
-/** A pack of something measured, as the shop sells it: text with its unit, which no change of units turns into another. */
+/** A pack of something sold by measure: text with its unit, which stays right when the units profile changes. */
 type MeasuredPrice = readonly [item: string, kind: Kind, sold: string, packPrice: number, pack: string];
 
-/** Parts that are counted cost the same under both profiles; money is whatever you pay in. */
+/** Parts that are counted cost the same in both profiles; money is in the user's currency. */
 const counted: readonly Price[] = [
   ['drums', 1, 20, 'each', 'used, food grade'],
   ['sheet for cones', 1, 46, 'sheet', 'a sheet of the size in Bank'],
@@ -48,7 +48,7 @@ const measured: Readonly<Record<ReadyProfile, readonly MeasuredPrice[]>> = {
   ],
 };
 
-/** Rows that the price table may grow to. */
+/** The price table can grow to this row. */
 const lastPrice = 64;
 export const priceNames = `Prices!$A$5:$A$${lastPrice}`;
 const lastOwnPrice = lastPrice + ownRows;
@@ -61,7 +61,7 @@ export function pricesSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Prices',
     title: 'Prices: what you pay for a pack',
-    step: 'Type over the sizes and prices with your shop’s; add rows at the foot for items that stand in Parts or among the parts of your own in Materials. What is measured is typed as it is sold, with its unit, and its pack size follows. An item is found by its name as Parts gives it; the prices here are invented.',
+    step: 'Type the pack sizes and prices of your shop over these. Add rows at the end for other items in Parts or for your own parts in Materials; use exactly the same name. For items sold by measure, type as sold with its unit, and the pack size is calculated. The prices here are invented.',
     widths,
   });
   const common = (row: number, item: string, packPrice: number, pack: string): void => {
@@ -99,7 +99,7 @@ export function pricesSheet(profile: ReadyProfile): SheetData {
       operator: 'greaterThan',
       formulas: ['0'],
       errorTitle: 'Pack size',
-      error: 'A pack holds more than nothing: give a number above 0.',
+      error: 'Give a number above 0.',
     })
     .validate({
       range: `C5:C${last}`,

@@ -1,5 +1,5 @@
 import type { WorkbookData } from '../../workbook-model';
-import { cautions } from '../cautions';
+import { cautions, weightCautions } from '../cautions';
 import type { ReadyProfile } from '../sheet-draft';
 import { startSheet } from '../start-sheet';
 import { unitsNames, unitsSheet } from '../units-sheet';
@@ -18,15 +18,15 @@ export function materialsWorkbook(profile: ReadyProfile): WorkbookData {
       startSheet(profile, {
         title: 'Materials sheet',
         setting:
-          'A bank of four settling drums for Ottermere Glasshouse, an invented community greenhouse. All prices are invented: type over them with your own, in the money you pay in.',
+          'A bank of four settling drums for Ottermere Glasshouse, an invented community greenhouse. All prices are invented: type your own over them, in your currency.',
         lines: [
-          'Bank: how many drums, their size, the cone, the sheet stock, the pail and the stand.',
-          'Prices: what a pack holds and costs where you buy. Parts: nothing; read how each quantity was figured.',
-          'Materials: the share to buy on top; read off packs and cost.',
-          'Build or buy: the price of a bought settler, your own hours and what an hour is worth; read off what is saved.',
-          'Calendar: the day of the first leak test and the days that cures take. Silt units: US or metric.',
+          'Bank: type how many drums, their size, the cone, the sheet stock, the pail and the stand.',
+          'Prices: type what a pack holds and costs at your shop. Parts: no input needed; read how each quantity was calculated.',
+          'Materials: type the extra share to buy and your own parts; read packs and cost.',
+          'Build or buy: type the price of a bought settler, your own hours and their value; read what you save.',
+          'Calendar: type the day of the first leak test and the days for each cure; read when each step can start. Silt units: US or metric.',
         ],
-        cautions: [cautions.drums, cautions.dust, cautions.metals, cautions.weight],
+        cautions: [cautions.drums, cautions.dust, cautions.metals, weightCautions[profile]],
       }),
       bankSheet(profile),
       partsSheet(profile),

@@ -9,22 +9,22 @@ import { solidsFigures } from './solids';
 /** Half of a triangle's base over its standard deviation, the square root of 6. */
 const HALF_WIDTH = 2.449;
 
-/** t at 0.84 for 1, 2 and 3 degrees of freedom, by which an error from few readings is widened; 1 from 4 on. */
+/** t at 0.84 for 1, 2 and 3 degrees of freedom, which widens an error from few readings; 1 from 4 on. */
 const widening = [1.819, 1.312, 1.189] as const;
 
 interface OwnFigure {
   readonly name: string;
   readonly value: string;
-  /** Formula of its standard error; none where one season gives no error. */
+  /** Formula of its standard error; none if one season gives no error. */
   readonly error?: string;
   readonly readings?: string;
   /** Readings less these are the degrees of freedom. */
   readonly fitted: number;
-  /** The coefficient whose published range stands beside it. */
+  /** The coefficient whose published range is shown beside it. */
   readonly published?: string;
-  /** What the published range is of, where that is not plain. */
+  /** What the published range is of, if that is not obvious. */
   readonly ofWhat?: string;
-  /** The scenario input that takes it, and the kind whose unit its text carries. */
+  /** The scenario input that takes it, and the kind whose unit its text has. */
   readonly input?: string;
   readonly kind?: string;
   readonly format: string;
@@ -60,7 +60,7 @@ const figures: readonly OwnFigure[] = [
     format: '0.000',
   },
   {
-    name: 'Removal a pass',
+    name: 'Removal per pass',
     value: filterFigures.share,
     error: filterFigures.error,
     readings: filterFigures.pairs,
@@ -101,7 +101,7 @@ export function figuresSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Figures',
     title: 'Your own figures, beside the published ones',
-    step: 'No input needed. Half-width is 2.449 times the standard error, more where readings are few. Your error is of the mean over your readings: a kit that reads high reads high every time.',
+    step: 'No input needed on this sheet. Half-width is 2.449 times the standard error, and more with few readings. The error shows the spread of your readings only: it does not show a test kit that always reads high.',
     widths,
   });
   draft
@@ -135,13 +135,13 @@ export function figuresSheet(profile: ReadyProfile): SheetData {
         `H${scenarioFirst + index}`,
         `=IF(ISNUMBER(B${row}),IF(IF(ISNUMBER(E${row}),E${row},0)<B${row},H${row},""),"")`,
         'result',
-        'Blank until it is measured, and then the published figure holds.',
+        'Blank until you measure it; until then the plan uses the published figure.',
       );
   });
   const end = scenarioFirst + inputs.length - 1;
   draft.wide(
     `A${end + 2}:H${end + 2}`,
-    'STOCK.GROW and STOCK.SCHEDULE take the growth coefficient as a number. PLAN.RANGE and PLAN.DRIVERS take a range in place of the published one, so that only what you have not measured stays wide.',
+    'STOCK.GROW and STOCK.SCHEDULE take the growth coefficient as a number. PLAN.RANGE and PLAN.DRIVERS use your range instead of the published one, so that only figures you have not measured stay uncertain.',
     'text',
     32,
   );
@@ -159,10 +159,10 @@ function putFigure(draft: SheetDraft, figure: OwnFigure, row: number): void {
   const unit = kind === undefined ? '' : `&" "&SILT.UNIT.LABEL(SiltUnits,"${kind}")`;
   const text = (cell: string): string => `TEXT(${cell},"${format}")`;
   const measured = (then: string, otherwise = '""'): string => `=IF(ISNUMBER(B${row}),${then},${otherwise})`;
-  const [one, two, three] = widening;
-  const widened = `IF(D${row}=${fitted + 1},${one},IF(D${row}=${fitted + 2},${two},IF(D${row}=${fitted + 3},${three},1)))`;
-  const withError = `IF(ISNUMBER(E${row}),IF(E${row}>=B${row},"wider than itself: measure more",${text(`B${row}`)}&" ± "&${text(`E${row}`)}${unit}),${text(`B${row}`)}${unit})`;
-  const few = `IF(D${row}<=${fitted + 3},"from "&D${row}&" readings only: measure on",IF(E${row}>B${row}/3,"wide: measure on","good for planning"))`;
+  const [oneDegree, twoDegrees, threeDegrees] = widening;
+  const widened = `IF(D${row}=${fitted + 1},${oneDegree},IF(D${row}=${fitted + 2},${twoDegrees},IF(D${row}=${fitted + 3},${threeDegrees},1)))`;
+  const withError = `IF(ISNUMBER(E${row}),IF(E${row}>=B${row},"error exceeds the figure: measure more",${text(`B${row}`)}&" ± "&${text(`E${row}`)}${unit}),${text(`B${row}`)}${unit})`;
+  const few = `IF(D${row}<=${fitted + 3},"only "&D${row}&" readings: measure more",IF(E${row}>B${row}/3,"wide: measure more","good for planning"))`;
   draft
     .put(`A${row}`, kind === undefined ? name : `="${name} ("&SILT.UNIT.LABEL(SiltUnits,"${kind}")&")"`, 'heading')
     .put(`B${row}`, `=IFERROR(${value},"")`, formatted('total', format))
@@ -172,7 +172,7 @@ function putFigure(draft: SheetDraft, figure: OwnFigure, row: number): void {
     .put(`F${row}`, published === undefined ? '' : `=SILT.REF.VALUE(SiltUnits,"${published}","low")`, style, ofWhat)
     .put(`G${row}`, published === undefined ? '' : `=SILT.REF.VALUE(SiltUnits,"${published}","high")`, style)
     .put(`H${row}`, measured(withError, '"not measured"'), 'total')
-    .put(`I${row}`, measured(error === undefined ? '"one season: error not known"' : few), {
+    .put(`I${row}`, measured(error === undefined ? '"one season: error unknown"' : few), {
       ...styles.result,
       wrap: true,
     })

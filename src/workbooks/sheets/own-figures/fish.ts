@@ -20,21 +20,21 @@ const weighings: readonly (readonly [number, number, number])[] = [
 
 const fahrenheit = (celsius: number): number => Math.round((celsius * 1.8 + 32) * 2) / 2;
 
-/** Weighings, and the growth coefficient and the feed conversion that they come to. */
+/** Weighings, and the growth coefficient and the feed conversion that they give. */
 export function fishSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
   const widths = [14, 16, 18, 3, 34, 14, 14];
   const draft = framed({
     name: 'Fish',
-    title: 'How your fish grow, and what they eat for it',
-    step: 'One row each time you weigh: the date, the mean mass of one, the mean water temperature since the row before; the first temperature is ignored. Below: feed and biomass over the same time.',
+    title: 'How fast your fish grow, and how much they eat',
+    step: 'One row per weighing: the date, the mean mass of one fish, and the mean water temperature since the row before; the first temperature is ignored. At the right, type feed and biomass over the same time.',
     widths,
   });
   draft
     .put('A4', 'yyyy-mm-dd', 'note')
     .put('B4', unitOf('fish'), 'note')
     .put('C4', unitOf('temperature'), 'note')
-    .across('A5', ['Date', 'Mean mass of one', 'Temperature since'], 'heading')
+    .across('A5', ['Date', 'Mean mass of one fish', 'Temperature since last row'], 'heading')
     .height(5, 32)
     .fill(`A6:A${last}`, formatted('input', formats.date))
     .fill(`B6:C${last}`, 'input');
@@ -52,18 +52,18 @@ export function fishSheet(profile: ReadyProfile): SheetData {
       'E5',
       `=SILT.STOCK.COEFFICIENT(SiltUnits,FILTER(A6:C${last},A6:A${last}<>""),TRUE)`,
       'heading',
-      'Per cent form, as STOCK.GROW takes it.',
+      'In the percent form that STOCK.GROW takes.',
     )
     .put('E9', 'Feed conversion', 'section')
-    .put('E10', withUnit('Feed fed', 'mass'))
+    .put('E10', withUnit('Feed given', 'mass'))
     .put('F10', us ? 95 : 43, 'input')
     .put('E11', withUnit('Biomass at the start', 'mass'))
     .put('F11', us ? 48 : 21.7, 'input')
     .put('E12', withUnit('Biomass at the end', 'mass'))
     .put('F12', us ? 111 : 50.3, 'input')
-    .put('E13', withUnit('Taken out', 'mass'))
+    .put('E13', withUnit('Fish taken out', 'mass'))
     .put('F13', 0, 'input')
-    .put('E14', withUnit('Died', 'mass'))
+    .put('E14', withUnit('Fish that died', 'mass'))
     .put('F14', us ? 2 : 0.9, 'input')
     .put('E15', 'Feed conversion', 'total')
     .put('F15', '=SILT.STOCK.CONVERSION(SiltUnits,F10,F12-F11+F13,F14)', formatted('total', formats.two));

@@ -4,52 +4,52 @@ import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { styles } from '../styles';
 
-/** Figure, what is needed, the steps, how often, and the sheet that takes it. */
+/** Figure, what you need, the steps, how often, and the sheet to type it on. */
 const measurements: readonly (readonly [string, string, string, string, string])[] = [
   [
     'Growth coefficient',
     'net, pail, scale, thermometer',
-    'Weigh a pail of tank water. Net a dip from a crowded tank, let it drip, weigh again, count the fish back. Five dips before feeding; STOCK.SAMPLE gives the mean. Note the mean water temperature since the last time.',
+    'Weigh a pail of tank water. Crowd the fish, net some, let the net drip, put them in the pail and weigh again. Count them as they go back. Do this five times before feeding; STOCK.SAMPLE gives the mean. Write down the mean water temperature since the last weighing.',
     'every two weeks, five times or more',
     'Fish',
   ],
   [
     'Feed conversion',
     'the feed bags and the weighings',
-    'Weigh every bag that is opened. Biomass is count × mean mass of one, at the start and at the end. Write down fish taken out, and the mass of dead ones.',
+    'Weigh every bag that you open. Biomass is count × mean mass of one fish, at the start and at the end. Write down the mass of fish that you took out and of fish that died.',
     'once a season',
     'Fish',
   ],
   [
     'Solids share',
     'marked pail, cup, oven, kitchen scale',
-    'Pull until the water runs clear and read the pail. Stir, fill a weighed cup, dry it at 105 °C until it loses no more: dry over wet is the solids share. Note the feed of the same week.',
+    'Pull until the water runs clear and read the pail. Stir, fill a weighed cup and dry it at 105 °C (221 °F) until its weight stops falling. Dry mass divided by wet mass is the solids share. Write down the feed of the same week.',
     'a cup a week, six weeks or more',
     'Solids',
   ],
   [
     'Filter removal and areal rate',
     'one ammonia kit, a watch, a pail for the flow',
-    'Dip in front of the filter and behind it within a minute, a few hours after feeding. Time a pail at the outlet for the flow. Take the same kit every time.',
+    'A few hours after feeding, take one sample before the filter and one after it, within a minute. For the flow, time how long the outlet takes to fill a pail. Use the same kit every time.',
     'on five days or more',
     'Filter',
   ],
   [
     'Air supply',
     'oxygen meter, watch, sodium sulfite',
-    'Move the fish to well-aerated water. Take the oxygen out with sulfite, 8 mg/L for each mg/L of oxygen and a tenth more, start the aerator, and read until it stops rising. Throw that water away, not into the system.',
+    'Move the fish to well-aerated water. Remove the oxygen with sulfite: 8 mg/L for each mg/L of oxygen, plus 10 %. Start the aerator and read the meter until oxygen stops rising. Throw that water away; do not put it into the system.',
     'once for each aerator and depth',
     'Air',
   ],
 ];
 
-/** What to take, where, how often and with what. */
+/** What to measure, where, how often and with which tools. */
 export function howSheet(profile: ReadyProfile): SheetData {
   const widths = [18, 20, 56, 18, 9];
   const draft = framed({
     name: 'How to measure',
     title: 'How to measure, in the fewest steps',
-    step: 'Measure first what the plan hangs on: PLAN.DRIVERS ranks it for your scenario.',
+    step: 'First measure the figures that change the plan most: PLAN.DRIVERS ranks them for your scenario.',
     caution: cautions.water,
     widths,
   });

@@ -9,7 +9,7 @@ const last = 40;
 /** 2026-04-06 as a spreadsheet's day number. */
 const firstTest = 46_118;
 
-/** Days since the first, ammonia nitrogen in front and behind, mg/L. */
+/** Days since the first test, ammonia nitrogen before and after the filter, mg/L. */
 const pairs: readonly (readonly [number, number, number])[] = [
   [0, 1.1, 0.72],
   [3, 1.3, 0.86],
@@ -19,14 +19,14 @@ const pairs: readonly (readonly [number, number, number])[] = [
   [17, 1.15, 0.74],
 ];
 
-/** Pairs of readings, and what the filter takes. */
+/** Pairs of readings, and how much the filter removes. */
 export function filterSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
-  const widths = [14, 15, 15, 3, 24, 14, 14, 14, 14];
+  const widths = [14, 15, 15, 3, 32, 14, 14, 14, 14];
   const draft = framed({
     name: 'Filter',
-    title: 'What your filter takes',
-    step: 'One row a test: total ammonia nitrogen in front of the filter and behind it, within a minute. Flow and temperature are those of the tests.',
+    title: 'What your filter removes',
+    step: 'One row per test: total ammonia nitrogen before and after the filter, within one minute. Type the flow and the temperature during the tests.',
     caution: cautions.water,
     widths,
   });
@@ -34,7 +34,7 @@ export function filterSheet(profile: ReadyProfile): SheetData {
     .put('A4', 'yyyy-mm-dd', 'note')
     .put('B4', unitOf('concentration'), 'note')
     .put('C4', unitOf('concentration'), 'note')
-    .across('A5', ['Date', 'Ammonia N in front', 'Ammonia N behind'], 'heading')
+    .across('A5', ['Date', 'Ammonia N before filter', 'Ammonia N after filter'], 'heading')
     .height(5, 48)
     .fill(`A6:A${last}`, formatted('input', formats.date))
     .fill(`B6:C${last}`, 'input');
@@ -52,9 +52,9 @@ export function filterSheet(profile: ReadyProfile): SheetData {
     .fill('I6', formatted('total', '0.00%'))
     .put('E5', `=SILT.FILTER.TEST(SiltUnits,F10,B6:B${last},C6:C${last},F11,F12,TRUE)`, 'heading')
     .put('E9', 'Your filter', 'section')
-    .put('E10', withUnit('Flow through it', 'flow'))
+    .put('E10', withUnit('Flow through the filter', 'flow'))
     .put('F10', us ? 26 : 100, 'input')
-    .put('E11', withUnit('Surface of its media', 'area'))
+    .put('E11', withUnit('Surface of the media', 'area'))
     .put('F11', us ? 1500 : 140, 'input')
     .put('E12', withUnit('Water temperature', 'temperature'))
     .put('F12', us ? 80 : 26.5, 'input')
@@ -75,7 +75,7 @@ export const filterFigures = {
   pairs: 'Filter!F13',
 } as const;
 
-/** Minutes since the aerator was started, oxygen in mg/L. */
+/** Minutes since the aerator started, oxygen in mg/L. */
 const rise: readonly (readonly [number, number])[] = [
   [0, 0.6],
   [3, 1.8],
@@ -89,14 +89,14 @@ const rise: readonly (readonly [number, number])[] = [
   [70, 7.95],
 ];
 
-/** Oxygen as it comes back, and what the aerator brings. */
+/** Oxygen as it rises again, and how much the aerator supplies. */
 export function airSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
   const widths = [14, 14, 3, 26, 15, 15, 15, 17];
   const draft = framed({
     name: 'Air',
-    title: 'What your aerator brings',
-    step: 'A tank without fish, its oxygen taken out: minutes since the aerator was started, and the oxygen then, from under a third to over nine tenths of saturation.',
+    title: 'What your aerator supplies',
+    step: 'Use a tank without fish and remove its oxygen first. One row per reading: minutes since the aerator started, and oxygen. Read from below a third of saturation to above nine tenths.',
     caution: cautions.electricity,
     widths,
   });
@@ -130,7 +130,7 @@ export function airSheet(profile: ReadyProfile): SheetData {
     charts: [
       {
         type: 'line',
-        title: 'Oxygen as it comes back',
+        title: 'Oxygen as it rises again',
         place: 'D15:H32',
         series: [
           { name: 'Air!$B$5', categories: `Air!$A$6:$A$${5 + rise.length}`, values: `Air!$B$6:$B$${5 + rise.length}` },

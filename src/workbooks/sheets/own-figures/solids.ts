@@ -9,7 +9,7 @@ const last = 40;
 /** 2026-03-08 as a spreadsheet's day number. */
 const firstWeek = 46_089;
 
-/** Liters drawn in the week, solids share of a dried cup, kg of feed. */
+/** Liters of slurry pulled in the week, solids share of a dried cup, kg of feed. */
 const weeks: readonly (readonly [number, number, number])[] = [
   [98, 0.0062, 3.9],
   [104, 0.0066, 4.1],
@@ -19,14 +19,14 @@ const weeks: readonly (readonly [number, number, number])[] = [
   [112, 0.0063, 4.6],
 ];
 
-/** What the drums give a week, and the share of the feed that it is. */
+/** Dry solids that the drums give per week, and the share of the feed that they are. */
 export function solidsSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
   const widths = [14, 15, 13, 13, 15, 13, 3, 22, 13];
   const draft = framed({
     name: 'Solids',
     title: 'Dry solids from your feed',
-    step: 'One row a week: the slurry that was pulled, the solids share of a dried cup, the feed. Captured is the share of all solids that your drums take at steady state: LOAD.SHARES gives it.',
+    step: 'One row per week: the slurry that you pulled, the solids share of a dried cup, and the feed. Captured is the share of all solids that your drums catch at steady state: LOAD.SHARES gives it.',
     caution: cautions.solids,
     widths,
   });
@@ -36,7 +36,7 @@ export function solidsSheet(profile: ReadyProfile): SheetData {
     .put('C4', 'by mass', 'note')
     .put('D4', unitOf('mass'), 'note')
     .put('E4', unitOf('mass'), 'note')
-    .across('A5', ['Date', 'Slurry pulled', 'Solids in it', 'Feed', 'Dry solids', 'Solids share'], 'heading')
+    .across('A5', ['Date', 'Slurry pulled', 'Solids in slurry', 'Feed', 'Dry solids', 'Solids share'], 'heading')
     .height(5, 32)
     .fill(`A6:A${last}`, formatted('input', formats.date))
     .fill(`B6:B${last}`, 'input')
@@ -58,7 +58,7 @@ export function solidsSheet(profile: ReadyProfile): SheetData {
       'E6',
       `=IF(${blank},"",B6:B${last}/SILT.HARVEST.SLURRY(SiltUnits,1,C6:C${last}))`,
       formatted('result', formats.three),
-      'The slurry of one unit of dry solids, by HARVEST.SLURRY, the other way round.',
+      'Slurry pulled, divided by the slurry that holds one unit of dry solids (HARVEST.SLURRY).',
     )
     .put(
       'F6',
@@ -67,8 +67,13 @@ export function solidsSheet(profile: ReadyProfile): SheetData {
     )
     .put('H5', 'Your drums', 'section')
     .put('H6', 'Captured')
-    .put('I6', 0.86, formatted('input', '0%'), 'At steady state, not a pass: see LOAD.SHARES or the stocking workbook.')
-    .put('H7', 'Solids share, mean', 'total')
+    .put(
+      'I6',
+      0.86,
+      formatted('input', '0%'),
+      'At steady state, not per pass: see LOAD.SHARES or the stocking workbook.',
+    )
+    .put('H7', 'Mean solids share', 'total')
     .put('I7', `=AVERAGE(F6:F${last})`, formatted('total', formats.share))
     .put('H8', 'Weeks', 'label')
     .put('I8', `=COUNT(F6:F${last})`, 'result')

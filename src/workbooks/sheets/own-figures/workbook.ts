@@ -20,11 +20,11 @@ export function ownFigures(profile: ReadyProfile): WorkbookData {
       startSheet(profile, {
         title: 'Own figures',
         setting:
-          'One spring of Ottermere Glasshouse, an invented community greenhouse that measures its own tilapia, drums, filter and air pump. All readings are invented: clear the logs and write your own.',
+          'One spring of Ottermere Glasshouse, an invented community greenhouse that measures its own tilapia, drums, filter and air pump. All readings are invented: clear them and type your own.',
         lines: [
-          'How to measure: what to take, where, how often and with what, in the fewest steps.',
-          'Fish and Solids: a row each time you weigh fish, and a row a week for feed and slurry.',
-          'Filter and Air: readings in front of the filter and behind it; oxygen as it comes back in a tank without fish.',
+          'How to measure: no input needed; read what to measure, where, how often and with which tools.',
+          'Fish and Solids: type one row each time you weigh fish, and one row per week for feed and slurry.',
+          'Filter and Air: type readings before and after the filter; oxygen as it rises again in a tank without fish.',
           'Figures: no input needed; read each figure with its error beside the published range, and copy it into a scenario.',
           'Silt units: US or metric.',
         ],

@@ -7,9 +7,9 @@ import type { ReadyProfile } from '../sheet-draft';
 import { formatted, styles } from '../styles';
 import { chosenScenario, scenarioTitles } from './scenarios';
 
-/** Rows that the longer of the two lists may have, from row 10 on. */
+/** The last row of the longer of the two lists, which begin at row 10. */
 const last = 70;
-/** Drivers that the chart shows. */
+/** The chart shows this many drivers. */
 const charted = 8;
 const figures = '#,##0.0##';
 
@@ -19,17 +19,17 @@ export function howSureSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'How sure',
     title: 'How sure is it, and what to measure first',
-    step: 'Choose a scenario and a result. Four times of five the result lies from low to high, as far as published coefficients and the ranges that you typed in Scenarios (0.2 to 0.4, or 350 ± 20) tell. Your own figures make the band narrower. The plan may lie outside the band where a typical coefficient is the end of its range.',
+    step: 'Choose a scenario and a result. In four cases of five the result is between low and high, given the published coefficients and the ranges that you typed in Scenarios (0.2 to 0.4, or 350 ± 20). Your own figures make the band narrower. The plan can be outside the band if a typical coefficient is at the end of its range.',
     widths,
   });
   const chosen = chosenScenario('$C$4');
   draft
     .put('A4', 'Scenario (number or name)', 'heading')
     .put('A6', 'Result to look at', 'heading')
-    .put('B6', 'solids captured', 'input', 'A result by its name in the first column below.')
+    .put('B6', 'solids captured', 'input', 'The name of a result, from the first column below.')
     .wide(
       'A7:E7',
-      '=IF(ISNUMBER(N10)*(N10<>0),"Measure this first: "&G10&". Alone it explains "&TEXT(N10,"0%")&" of what is not known about "&B6&"; then "&G11&", "&TEXT(N11,"0%")&", and "&G12&", "&TEXT(N12,"0%")&".","Give a result by its name in the list below; one that hangs on nothing uncertain has nothing to measure.")',
+      '=IF(ISNUMBER(N10)*(N10<>0),"Measure this first: "&G10&". It alone explains "&TEXT(N10,"0%")&" of the uncertainty of "&B6&"; then "&G11&", "&TEXT(N11,"0%")&", and "&G12&", "&TEXT(N12,"0%")&".","Type the name of a result from the list below. A result without uncertain inputs has nothing to measure.")',
       { ...styles.total, wrap: true },
       32,
     )
@@ -43,7 +43,7 @@ export function howSureSheet(profile: ReadyProfile): SheetData {
     .fill(`I10:M${last}`, formatted('result', figures))
     .fill(`N10:N${last}`, formatted('result', numberFormats.share))
     .put('G9', `=SILT.PLAN.DRIVERS(SiltUnits,${chosen},$B$6,TRUE)`, 'heading')
-    .choiceFrom('B6', `$A$10:$A$${9 + figureResults.length}`, 'a result of the list below');
+    .choiceFrom('B6', `$A$10:$A$${9 + figureResults.length}`, 'a result from the list below');
   chooser(draft, {
     what: 'scenario',
     list: scenarioTitles,
@@ -60,7 +60,7 @@ export function howSureSheet(profile: ReadyProfile): SheetData {
     charts: [
       {
         type: 'bar',
-        title: 'What the result hangs on',
+        title: 'What the result depends on',
         place: 'P9:W26',
         series: [
           {

@@ -35,7 +35,7 @@ export function compareSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Compare',
     title: 'The scenarios side by side',
-    step: 'No input needed on this sheet. Each figure is the one that the stage’s own function gives. A plan, not a promise: makers’ sheets, local advice and licensed practice come first.',
+    step: 'No input needed on this sheet. Each figure comes from the function of its stage. This is a plan, not a promise: makers’ sheets, local advice and licensed practice come first.',
     widths,
   });
   draft.fill('A4:F4', 'heading').fill(`A5:B${last}`, 'result').fill(`C5:F${last}`, 'result');
@@ -53,11 +53,11 @@ export function compareSheet(profile: ReadyProfile): SheetData {
     tabColor: '1F7A8C',
     charts: [
       chart(
-        'Solids a day: made, and where they go',
+        'Solids per day: made, and where they go',
         'H4:O18',
         ['solids', 'solidsCaptured', 'solidsToPads', 'solidsToBeds'],
         {
-          valueTitle: 'a day, in the unit of column B',
+          valueTitle: 'per day, in the unit of column B',
           valueFormat: '0.0',
         },
       ),
@@ -65,12 +65,12 @@ export function compareSheet(profile: ReadyProfile): SheetData {
         valueTitle: 'minutes',
         valueFormat: '0',
       }),
-      chart('Feed and power a month', 'P4:W18', ['feedCostPerMonth', 'powerCostPerMonth'], {
+      chart('Feed and power cost per month', 'P4:W18', ['feedCostPerMonth', 'powerCostPerMonth'], {
         valueTitle: 'money',
         valueFormat: '#,##0',
       }),
-      chart('Plants that the feed carries', 'P20:W34', ['plants'], { valueTitle: 'plants', valueFormat: '#,##0' }),
-      chart('What is in the water at steady state', 'H36:O50', ['solidsInTank', 'nitrateInTank'], {
+      chart('Plants that the feed supports', 'P20:W34', ['plants'], { valueTitle: 'plants', valueFormat: '#,##0' }),
+      chart('Solids and nitrate in the tank at steady state', 'H36:O50', ['solidsInTank', 'nitrateInTank'], {
         valueTitle: 'in the unit of column B',
         valueFormat: '#,##0',
       }),
@@ -83,13 +83,13 @@ export function compareSheet(profile: ReadyProfile): SheetData {
   });
 }
 
-/** What each stage of one farm carries, and the cautions for it. */
+/** How many fish each stage of one farm carries, and the cautions for the farm. */
 export function limitSheet(profile: ReadyProfile): SheetData {
   const widths = [40, 18, 14, 14, 70];
   const draft = framed({
     name: 'Limit',
     title: 'The first limit',
-    step: 'Choose a scenario. Each stage is computed for its worst water; the last row names the stage that reaches its limit first, and the next.',
+    step: 'Choose a scenario. Each stage is calculated for its worst water. The last row names the stage that reaches its limit first, and the next one.',
     caution: cautions.electricity,
     widths,
   });
@@ -137,7 +137,7 @@ function placesChart(title: string, place: string, column: 'B' | 'C' | 'D'): Cha
         values: `Balance!$${column}$${first}:$${column}$${end}`,
       },
     ],
-    valueTitle: 'a day',
+    valueTitle: 'per day',
     valueFormat: '#,##0.0',
   };
 }
@@ -148,8 +148,8 @@ export function balanceSheet(profile: ReadyProfile): SheetData {
   const end = placeRows.last + 2;
   const draft = framed({
     name: 'Balance',
-    title: 'Where it all goes in a day',
-    step: 'Choose a scenario. At steady state what goes out equals what is made; what builds up has nothing that takes it. Not traced is what no row accounts for: dissolved phosphorus and, without conversion, what fish keep.',
+    title: 'Where everything goes each day',
+    step: 'Choose a scenario. At steady state as much goes out as is made; what nothing removes builds up. Not traced is what no row explains: dissolved phosphorus and, without a feed conversion, what the fish keep.',
     caution: cautions.solids,
     widths,
   });

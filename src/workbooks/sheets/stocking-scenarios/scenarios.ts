@@ -13,7 +13,7 @@ import { formatted } from '../styles';
 type Entry = number | string;
 type Four = readonly [Entry, Entry, Entry, Entry];
 
-/** What four farms put for one input; its name, unit, number format and choices are those of the input itself. */
+/** The entries of four farms for one input. The input itself gives the name, unit, number format and choices. */
 interface Input {
   readonly US: Four;
   readonly metric?: Four;
@@ -21,7 +21,7 @@ interface Input {
 
 const same = (entry: Entry): Four => [entry, entry, entry, entry];
 
-/** Three farms with settling drums, and a small one whose gravel beds do it all. */
+/** Three farms with settling drums, and a small one with gravel beds only. */
 const inputs: Partial<Record<InputKey, Input>> = {
   fishCount: { US: [120, 350, 800, 100] },
   fishMass: { US: same(8), metric: same(225) },
@@ -55,7 +55,7 @@ const inputs: Partial<Record<InputKey, Input>> = {
   potashPrice: { US: same(0.7), metric: same(1.5) },
 };
 
-/** The least and the most of a size that anyone would mean. */
+/** The smallest and the largest likely size. */
 const likely: Partial<Record<InputKey, Likely>> = {
   fishMass: ['0.2 g', '20 kg'],
   temperature: ['1 °C', '40 °C'],
@@ -76,7 +76,7 @@ const keys = inputKeys.filter((key) => inputs[key] !== undefined);
 const last = 4 + keys.length;
 const symbols = readProfile('metric').units;
 
-/** Names and one column a scenario, headings on top. */
+/** Names and one column per scenario, with headings. */
 export const scenarioRange = `Scenarios!$B$4:$F$${last}`;
 export const scenarioTitles = 'Scenarios!$C$4:$F$4';
 const scenarioHeadings = 'Scenarios!$B$4:$F$4';
@@ -91,13 +91,13 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
   const widths = [11, 18, 14, 14, 14, 14, 2, 50];
   const draft = framed({
     name: 'Scenarios',
-    title: 'Scenarios: one column a farm',
-    step: 'Type over the numbers of a column, and its name. Blank is not given; none says that the stage is absent. Names may stand in any order and more of them added (see Inputs); equipment has no default.',
+    title: 'Scenarios: one column per farm',
+    step: 'Type over the numbers and the name of a column. Leave a cell empty if the value is not given; type none if the farm does not have that stage. Rows can be in any order, and you can add more (see Inputs). Equipment has no default.',
     caution: cautions.water,
     widths,
   });
   draft.put('A4', 'unit', 'heading').put('B4', 'input', 'heading').across('C4', titles, 'heading');
-  draft.put('H4', 'Look here', 'heading');
+  draft.put('H4', 'What to check', 'heading');
   keys.forEach((key, index) => {
     const row = 5 + index;
     const spec: NamedInput = scenarioInputs[key];
@@ -125,14 +125,14 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
   });
 }
 
-/** Every input that a scenario may have, for those who want more rows. */
+/** Every input that a scenario can have, for users who need more rows. */
 export function inputsSheet(profile: ReadyProfile): SheetData {
   const widths = [18, 14, 14, 20, 38, 90];
   const listed = 4 + inputKeys.length;
   const draft = framed({
     name: 'Inputs',
-    title: 'Every input that a scenario may have',
-    step: 'No input needed on this sheet. Insert a row in Scenarios, write the name there as it stands here, and give it a figure in each column.',
+    title: 'Every input that a scenario can have',
+    step: 'No input needed on this sheet. To use an input, insert a row in Scenarios, type the name exactly as it is here, and type a value in each column.',
     widths,
   });
   draft

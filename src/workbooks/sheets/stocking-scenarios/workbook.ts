@@ -1,5 +1,5 @@
 import type { WorkbookData } from '../../workbook-model';
-import { cautions } from '../cautions';
+import { cautions, weightCautions } from '../cautions';
 import type { ReadyProfile } from '../sheet-draft';
 import { startSheet } from '../start-sheet';
 import { unitsNames, unitsSheet } from '../units-sheet';
@@ -18,15 +18,15 @@ export function stockingScenarios(profile: ReadyProfile): WorkbookData {
       startSheet(profile, {
         title: 'Stocking scenarios',
         setting:
-          'Ottermere Glasshouse, an invented community greenhouse, asks how many fish it dares to keep: 120, 350 or 800 with settling drums, or a hundred with nothing but gravel beds. All figures are invented.',
+          'Ottermere Glasshouse, an invented community greenhouse, wants to know how many fish it can keep: 120, 350 or 800 with settling drums, or 100 with only gravel beds. All figures are invented.',
         lines: [
-          'Scenarios: one column a farm; type over its fish, water, equipment and prices. Blank is not given, none is absent.',
-          'Compare: nothing; read the farms side by side, with charts at the right.',
-          'Limit and Balance: choose a scenario; read what each stage carries, the first limit and the cautions; then where solids, nitrogen and phosphorus go.',
+          'Scenarios: one column per farm; type over its fish, water, equipment and prices. Empty means not given; none means that the farm does not have it.',
+          'Compare: no input needed; read the farms side by side, with charts at the right.',
+          'Limit and Balance: choose a scenario; read how many fish each stage carries, the first limit and the cautions, and where solids, nitrogen and phosphorus go.',
           'How sure: choose a scenario and a result; read the band of each result and which figure to measure first.',
-          'Inputs: nothing; every input there is, with its default and where that comes from. Silt units: US or metric.',
+          'Inputs: no input needed; read every possible input, its default and the source of the default. Silt units: US or metric.',
         ],
-        cautions: [cautions.water, cautions.electricity, cautions.solids, cautions.weight],
+        cautions: [cautions.water, cautions.electricity, cautions.solids, weightCautions[profile]],
       }),
       scenariosSheet(profile),
       compareSheet(profile),

@@ -4,22 +4,22 @@ import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
 import { testColumn } from './tests';
 
-/** Scenario input, where it comes from, and the cell formula over the book of tests. */
+/** Scenario input, where it comes from, and its formula over the sheet Tests. */
 const inputs = [
   ['temperature', 'mean of the tests', `=AVERAGE(${testColumn('temperature')})`, 'temperature'],
-  ['coldest water', 'least of the tests', `=MIN(${testColumn('temperature')})`, 'temperature'],
-  ['hottest water', 'most of the tests', `=MAX(${testColumn('temperature')})`, 'temperature'],
+  ['coldest water', 'lowest of the tests', `=MIN(${testColumn('temperature')})`, 'temperature'],
+  ['hottest water', 'highest of the tests', `=MAX(${testColumn('temperature')})`, 'temperature'],
   ['pH', 'mean of the tests', `=AVERAGE(${testColumn('pH')})`, undefined],
-  ['highest pH', 'most of the tests', `=MAX(${testColumn('pH')})`, undefined],
+  ['highest pH', 'highest of the tests', `=MAX(${testColumn('pH')})`, undefined],
 ] as const;
 
-/** What the book says of the farm's own water, in the words of a scenario. */
+/** The farm's own water from the tests, named as scenario inputs. */
 export function forScenarioSheet(profile: ReadyProfile): SheetData {
   const widths = [24, 16, 30, 30];
   const draft = framed({
     name: 'For a scenario',
     title: 'Your own water, for a scenario',
-    step: 'No input needed. Copy the first two columns into a scenario. Tests by day miss the coldest and the hottest hour: where you know them, type those. The workbook Own figures takes the filter’s own readings.',
+    step: 'No input needed on this sheet. Copy the first two columns into a scenario. Daytime tests miss the coldest and the hottest hours: if you know those, type them instead. For readings of the filter, use the workbook Own figures.',
     widths,
   });
   draft.across('A4', ['input', 'own water', 'where from', 'unit'], 'heading');

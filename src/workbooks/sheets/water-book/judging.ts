@@ -24,13 +24,13 @@ const alkalis = [
   'potassium hydroxide',
 ];
 
-/** One test judged in words. */
+/** One test, with a verdict in words on each reading. */
 export function verdictSheet(profile: ReadyProfile): SheetData {
   const widths = [22, 13, 9, 9, 14, 50];
   const draft = framed({
     name: 'Verdict',
     title: 'One test, judged in words',
-    step: 'Choose the species and the day of a test. A reading that was not taken is not measured, never fine; to survive is not to grow. Local advice for your fish comes first.',
+    step: 'Choose the species and the day of a test. A missing reading shows as not measured; that does not mean it is fine. Fish survive over a wider range than they grow in. Local advice for your fish comes first.',
     caution: cautions.water,
     widths,
   });
@@ -43,7 +43,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
     .put('C5', `=IFERROR(MATCH(B5,${testColumn('date')},0),IFERROR(MATCH(9.9E+307,${testColumn('date')}),1))`, 'result')
     .put(
       'D5',
-      `=IF(ISNUMBER(MATCH(B5,${testColumn('date')},0)),"test "&C5&" of the list","No test on that day; shown is the last, of "&TEXT(INDEX(${testColumn('date')},C5),"yyyy-mm-dd"))`,
+      `=IF(ISNUMBER(MATCH(B5,${testColumn('date')},0)),"test "&C5&" of the list","No test on that day; showing the last one, of "&TEXT(INDEX(${testColumn('date')},C5),"yyyy-mm-dd"))`,
       'note',
     )
     .alarm('B5', '=LEFT(D5,3)="No "')
@@ -53,7 +53,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
       'B6',
       0.05,
       formatted('input', formats.three),
-      'UF/IFAS FA16: above 0.05 mg/L harms. For trout and their kin 0.02.',
+      'UF/IFAS FA16: more than 0.05 mg/L harms fish. For trout and their relatives, 0.02.',
     )
     .put('A7', withUnit('Height above sea level', 'run'), 'heading')
     .put('B7', 0, 'input')
@@ -73,8 +73,8 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
     .fill('H9:U9', 'result')
     .put('H8', '=SILT.STOCK.SPECIES(SiltUnits,B4,TRUE)', 'heading')
     .choice('B4', species, 'the fish that you keep')
-    .choiceFrom('B5', testColumn('date'), 'a day of the sheet Tests; for any other the last test is shown');
-  // What to do about ammonia takes six lines, and a spill does not make its rows taller.
+    .choiceFrom('B5', testColumn('date'), 'a day on the sheet Tests; for any other day the last test is shown');
+  // The advice about ammonia takes six lines, and a spill does not make its rows taller.
   for (let row = 9; row <= 18; row += 1) draft.height(row, row === 11 || row === 12 ? 94 : 32);
   draft.height(6, 32).alarm('E9:E18', '=AND(E9<>"",E9<>"within limits",E9<>"not measured")');
   return draft.sheet({
@@ -85,7 +85,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
   });
 }
 
-/** Days of dosing that the sheet leaves room for. */
+/** The last row with room for a day of dosing. */
 const lastStep = 49;
 
 /** How long the fish have, and the alkali to add, day by day. */
@@ -95,7 +95,7 @@ export function careSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Oxygen and alkali',
     title: 'How long the fish have, and what to add',
-    step: 'If pump and air stop, the fish live on the oxygen in the water. Nitrification eats alkalinity every day: add back what it takes, by your test and not by this alone.',
+    step: 'When pump and air stop, the fish have only the oxygen in the water. Nitrification uses alkalinity every day: replace it, and follow your water test, not only this figure.',
     caution: cautions.electricity,
     widths,
   });
@@ -103,19 +103,19 @@ export function careSheet(profile: ReadyProfile): SheetData {
     .put('A4', 'When pump and air stop', 'section')
     .put('A5', withUnit('Water with fish in it', 'volume'))
     .put('B5', us ? 400 : 1500, 'input')
-    .put('A6', withUnit('Feed a day', 'daily'))
+    .put('A6', withUnit('Feed per day', 'daily'))
     .put('B6', us ? 0.9 : 0.4, 'input')
-    .put('A7', withUnit('Oxygen when it stops', 'concentration'))
+    .put('A7', withUnit('Oxygen at power failure', 'concentration'))
     .put('B7', 6, 'input')
     .put('A8', withUnit('Oxygen at which fish are in danger', 'concentration'))
     .put('B8', '=Verdict!M9', 'result')
     .put('C8', 'the oxygen floor of the species on Verdict', 'note')
-    .put('A9', withUnit('Oxygen taken a day, with bacteria', 'daily'), 'heading')
+    .put('A9', withUnit('Oxygen used per day, with bacteria', 'daily'), 'heading')
     .put('B9', '=SILT.LOAD.OXYGEN(SiltUnits,B6,"system")', formatted('result', formats.three))
     .put('A10', 'Minutes that the fish have', 'total')
     .put('B10', '=SILT.WATER.OXYGENTIME(SiltUnits,B5,B7,B8,B9)', formatted('total', formats.one))
-    .put('A11', 'Backup air has to run within, minutes', 'total')
-    .put('B11', '=B10/2', formatted('total', formats.one), 'By itself, if that is too short for anyone to come.')
+    .put('A11', 'Backup air must start within, minutes', 'total')
+    .put('B11', '=B10/2', formatted('total', formats.one), 'If nobody can come in that time, it must start by itself.')
     .put('A13', 'Alkali to add', 'section')
     .put('A14', 'Protein in the feed')
     .put('B14', 0.32, formatted('input', '0%'))
@@ -123,21 +123,21 @@ export function careSheet(profile: ReadyProfile): SheetData {
     .put('B15', 'sodium bicarbonate', 'input')
     .put('A16', 'Purity')
     .put('B16', 1, formatted('input', '0%'))
-    .put('A17', withUnit('Ammonia N a day', 'daily'), 'heading')
+    .put('A17', withUnit('Ammonia N per day', 'daily'), 'heading')
     .put('B17', '=SILT.LOAD.AMMONIA(SiltUnits,B6,B14)', formatted('result', '0.0000'))
-    .put('A18', withUnit('Alkali a day', 'daily'), 'total')
+    .put('A18', withUnit('Alkali per day', 'daily'), 'total')
     .put('B18', '=SILT.WATER.BUFFER(SiltUnits,B17,B15,B16)', formatted('total', formats.three))
     .put('A20', 'Alkalinity wanted')
     .put('B20', 100, 'input')
     .put('C20', unitOf('alkalinity'), 'note')
-    .put('A21', 'Alkalinity measured last', 'heading')
+    .put('A21', 'Last measured alkalinity', 'heading')
     .put('B21', `=LOOKUP(9.9E+307,${testColumn('alkalinity')})`, formatted('result', formats.whole))
-    .put('C21', 'the last reading of the sheet Tests', 'note')
-    .put('A22', 'pH measured last', 'heading')
+    .put('C21', 'the last reading on the sheet Tests', 'note')
+    .put('A22', 'Last measured pH', 'heading')
     .put('B22', `=LOOKUP(9.9E+307,${testColumn('pH')})`, formatted('result', formats.one))
-    .put('A23', withUnit('Temperature measured last', 'temperature'), 'heading')
+    .put('A23', withUnit('Last measured temperature', 'temperature'), 'heading')
     .put('B23', `=LOOKUP(9.9E+307,${testColumn('temperature')})`, formatted('result', formats.one))
-    .put('A24', withUnit('Alkali to raise it, in all', 'portion'), 'total')
+    .put('A24', withUnit('Total alkali to raise it', 'portion'), 'total')
     .put(
       'B24',
       '=IFERROR(SILT.WATER.DOSE(SiltUnits,B5,MAX(0,B20-B21),B15,B16,B21,B22,B23),"not safe at once")',
@@ -145,7 +145,7 @@ export function careSheet(profile: ReadyProfile): SheetData {
     )
     .put('C24', 'day by day as below, not at once', 'note')
     .wide('A26:D26', `CAUTION: ${cautions.water}`, 'caution', 48)
-    .put('A28', 'Day by day, so that pH rises by 0.2 at most', 'section')
+    .put('A28', 'Day by day, so that pH rises by at most 0.2', 'section')
     .fill('A29:E29', 'heading')
     .height(29, 32)
     .fill(`A30:A${lastStep}`, 'result')
@@ -154,10 +154,10 @@ export function careSheet(profile: ReadyProfile): SheetData {
     .fill(`D30:E${lastStep}`, formatted('result', formats.two))
     .put(
       'A29',
-      '=IF(B20>B21,SILT.WATER.STEPS(SiltUnits,B5,B21,B20,B22,B23,B15,0.2,B16,TRUE),"The water has as much as you want.")',
+      '=IF(B20>B21,SILT.WATER.STEPS(SiltUnits,B5,B21,B20,B22,B23,B15,0.2,B16,TRUE),"The water already has the alkalinity wanted.")',
       'heading',
     )
-    .put('C28', 'measure every day; what nitrification takes meanwhile is not counted', 'note')
+    .put('C28', 'test every day; what nitrification uses meanwhile is not counted', 'note')
     .choice('B15', alkalis, 'by its chemical name', false);
   return draft.sheet({
     columnWidths: columnWidths(widths),

@@ -23,7 +23,7 @@ export function testColumn(reading: Reading): string {
   return `Tests!$${columns[reading]}$6:$${columns[reading]}$${last}`;
 }
 
-/** The reading of the test that is chosen on the sheet Verdict; `-` where the cell is empty, which says that it was not taken. */
+/** The reading of the test chosen on the sheet Verdict; `-`, which means not measured, if its cell is empty. */
 export function readingAt(reading: Reading): string {
   return `IF(ISBLANK(INDEX(${testColumn(reading)},Verdict!$C$5)),"-",INDEX(${testColumn(reading)},Verdict!$C$5))`;
 }
@@ -31,7 +31,7 @@ export function readingAt(reading: Reading): string {
 /** 2026-03-02 as a spreadsheet's day number. */
 const firstWeek = 46_083;
 
-/** Twelve weeks: °C, pH, ammonia, nitrite, nitrate as N, oxygen, alkalinity, all mg/L; null was not taken. */
+/** Twelve weeks: °C, pH, ammonia, nitrite, nitrate as N, oxygen, alkalinity, all mg/L; null is not measured. */
 const weeks: readonly (readonly (number | null)[])[] = [
   [21, 7.4, 0.4, 0.05, 6, 6.8, 90],
   [21.5, 7.4, 0.5, 0.06, 8, 6.7, 86],
@@ -67,7 +67,7 @@ function checkedLimit(reading: string, side: 'low' | 'high'): string {
   return `IFERROR(INDEX(Verdict!$${column}$9:$${column}$19,MATCH("${reading}",Verdict!$A$9:$A$19,0)),"")`;
 }
 
-/** What is said of a reading, and the typed column that it colors. */
+/** The words of a verdict, and the input column that they color. */
 const judged = [
   { column: 'D', words: tooMuch },
   { column: 'D', words: 'ammonia too' },
@@ -79,11 +79,11 @@ const judged = [
   { column: 'H', words: 'alkalinity too' },
 ] as const;
 
-/** A verdict a row: by the limits of the species that the sheet Verdict shows, the most dangerous first. */
+/** One verdict per row, by the limits of the species on the sheet Verdict, with the most dangerous reading first. */
 function verdicts(): string {
-  const test = (reading: Reading, side: '<' | '>', bound: string, words: string): string => {
+  const verdictWhere = (reading: Reading, side: '<' | '>', bound: string, words: string): string => {
     const typed = testColumn(reading);
-    // Read as a temperature, so that a change of units finds and converts what was typed.
+    // Read as a temperature, so that a change of units finds and converts the typed numbers.
     const values = reading === 'temperature' ? `IFERROR(SILT.UNIT.READ(SiltUnits,"temperature",${typed}),"")` : typed;
     return `IF(ISNUMBER(${typed})*ISNUMBER(${bound})*(${values}${side}${bound}),"${words}, ","")`;
   };
@@ -91,25 +91,25 @@ function verdicts(): string {
   const allowed = 'Verdict!$B$6';
   const parts = [
     `IF(ISNUMBER(${unionized})*(${unionized}>${allowed}),"${tooMuch}, ","")`,
-    test('oxygen', '<', speciesLimit.oxygenFloor, 'oxygen too low'),
-    test('ammonia', '>', speciesLimit.ammonia, 'ammonia too high'),
-    test('nitrite', '>', speciesLimit.nitrite, 'nitrite too high'),
-    test('pH', '<', speciesLimit.phFrom, 'pH too low'),
-    test('pH', '>', speciesLimit.phTo, 'pH too high'),
-    test('temperature', '<', speciesLimit.survivesFrom, 'temperature too low'),
-    test('temperature', '>', speciesLimit.survivesTo, 'temperature too high'),
-    test('nitrate', '>', checkedLimit('nitrate', 'high'), 'nitrate too high'),
-    test('alkalinity', '<', checkedLimit('alkalinity', 'low'), 'alkalinity too low'),
+    verdictWhere('oxygen', '<', speciesLimit.oxygenFloor, 'oxygen too low'),
+    verdictWhere('ammonia', '>', speciesLimit.ammonia, 'ammonia too high'),
+    verdictWhere('nitrite', '>', speciesLimit.nitrite, 'nitrite too high'),
+    verdictWhere('pH', '<', speciesLimit.phFrom, 'pH too low'),
+    verdictWhere('pH', '>', speciesLimit.phTo, 'pH too high'),
+    verdictWhere('temperature', '<', speciesLimit.survivesFrom, 'temperature too low'),
+    verdictWhere('temperature', '>', speciesLimit.survivesTo, 'temperature too high'),
+    verdictWhere('nitrate', '>', checkedLimit('nitrate', 'high'), 'nitrate too high'),
+    verdictWhere('alkalinity', '<', checkedLimit('alkalinity', 'low'), 'alkalinity too low'),
     `IF(ISTEXT(${testColumn('nitrite')})+ISTEXT(${testColumn('nitrate')})+ISTEXT(${testColumn('oxygen')}),"text is judged in Verdict, ","")`,
   ].join('&');
-  const within = `IF(ISNUMBER(${unionized}),IF(${unionized}>${allowed}/2,"watch","within limits"),"ammonia not judged")`;
-  const taken = (['temperature', 'pH', 'ammonia', 'nitrite', 'nitrate', 'oxygen', 'alkalinity'] as const)
+  const withinLimits = `IF(ISNUMBER(${unionized}),IF(${unionized}>${allowed}/2,"watch","within limits"),"ammonia not judged")`;
+  const measuredCount = (['temperature', 'pH', 'ammonia', 'nitrite', 'nitrate', 'oxygen', 'alkalinity'] as const)
     .map((reading) => `(${testColumn(reading)}<>"")`)
     .join('+');
-  return `LET(words,${parts},IF((${taken})=0,"",IF(words="",${within},LEFT(words,LEN(words)-2))))`;
+  return `LET(words,${parts},IF((${measuredCount})=0,"",IF(words="",${withinLimits},LEFT(words,LEN(words)-2))))`;
 }
 
-/** The weeks that the charts show: those of the book as it is made. */
+/** The charts show the weeks of the sample rows. */
 const charted = (letter: string): string => `Tests!$${letter}$6:$${letter}$${5 + weeks.length}`;
 
 function chart(title: string, place: string, letters: readonly string[], more: Partial<ChartData>): ChartData {
@@ -127,18 +127,19 @@ function chart(title: string, place: string, letters: readonly string[], more: P
   };
 }
 
-/** The weekly tests, and what of each ammonia reading is un-ionized. */
+/** The weekly tests, and the un-ionized part of each ammonia reading. */
 export function testsSheet(profile: ReadyProfile): SheetData {
   const widths = [11, 13, 6, 9, 8, 8, 8, 10, 10, 10, 22];
   const draft = framed({
     name: 'Tests',
     title: 'Weekly water tests',
-    step: 'One row a test. Leave a reading that was not taken empty. Nitrogen readings are as N; text says its own: 40 mg/L as NO3. The verdict is by the limits of the species chosen in Verdict, where one test is judged with what to do.',
+    step: 'One row per test. Leave the cell empty if you did not take a reading. Nitrogen readings are as N; for another form type text, such as 40 mg/L as NO3. The verdict uses the limits of the species chosen in Verdict; look there for what to do.',
     caution: cautions.water,
     widths,
   });
-  const both = (...readings: Reading[]): string => readings.map((reading) => `(${testColumn(reading)}="")`).join('+');
-  const missing = both('ammonia', 'pH', 'temperature');
+  const anyBlank = (...readings: Reading[]): string =>
+    readings.map((reading) => `(${testColumn(reading)}="")`).join('+');
+  const missing = anyBlank('ammonia', 'pH', 'temperature');
   draft
     .fill('A4:K4', unitStyle)
     .put('A4', 'yyyy-mm-dd', unitStyle)
@@ -159,7 +160,7 @@ export function testsSheet(profile: ReadyProfile): SheetData {
         'Oxygen',
         'Alkalinity',
         'Un-ionized N',
-        'Ammonia N at that limit',
+        'Ammonia N limit',
         'Verdict',
       ],
       'heading',
@@ -190,7 +191,7 @@ export function testsSheet(profile: ReadyProfile): SheetData {
     )
     .put(
       'J6',
-      `=IF(${both('pH', 'temperature')},"",SILT.WATER.LIMIT(SiltUnits,Verdict!$B$6,${testColumn('pH')},${testColumn('temperature')}))`,
+      `=IF(${anyBlank('pH', 'temperature')},"",SILT.WATER.LIMIT(SiltUnits,Verdict!$B$6,${testColumn('pH')},${testColumn('temperature')}))`,
       formatted('result', formats.two),
     )
     .put('K6', `=${verdicts()}`, 'result');

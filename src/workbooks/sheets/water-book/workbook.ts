@@ -7,7 +7,7 @@ import { forScenarioSheet } from './for-a-scenario';
 import { careSheet, verdictSheet } from './judging';
 import { testsSheet } from './tests';
 
-/** Weekly water tests, judged; how long the fish have; alkali to add. */
+/** Weekly water tests with verdicts, how long the fish have, and the alkali to add. */
 export function waterBook(profile: ReadyProfile): WorkbookData {
   return {
     title: 'Water book',
@@ -18,12 +18,12 @@ export function waterBook(profile: ReadyProfile): WorkbookData {
       startSheet(profile, {
         title: 'Water book',
         setting:
-          'Twelve weeks in the fish tank of Ottermere Glasshouse, an invented community greenhouse, while its young filter learns to keep up and too much alkali is added once. All figures are invented: clear the rows of Tests and begin with your own.',
+          'Twelve weeks in the fish tank of Ottermere Glasshouse, an invented community greenhouse, while its new filter matures and too much alkali is added once. All figures are invented: clear the rows of Tests and type your own.',
         lines: [
-          'Tests: one row a test; leave a reading that was not taken empty. Read how much of the ammonia is un-ionized, which is what harms.',
-          'Verdict: the species and the day of a test; read each reading judged in words.',
-          'Oxygen and alkali: the water, the feed, oxygen now and at its least; read how long the fish have.',
-          'Oxygen and alkali, below: the alkali and the alkalinity you want; read what to add, day by day. For a scenario: no input needed.',
+          'Tests: type one row per test; leave the cell empty if you did not take a reading. Read how much of the ammonia is un-ionized, the form that harms fish.',
+          'Verdict: choose the species and the day of a test; read a verdict on each reading.',
+          'Oxygen and alkali: type the water, the feed and the oxygen at power failure; read how long the fish have.',
+          'Oxygen and alkali, below: choose the alkali and type the alkalinity you want; read what to add each day. For a scenario: no input needed.',
           'Silt units: US or metric.',
         ],
         cautions: [cautions.water, cautions.electricity],
