@@ -16,7 +16,7 @@ const sources = [
 const site = 'dist';
 const record = join('node_modules', '.cache', 'siltstead', 'built.json');
 
-/** Builds dist, unless it stands there as the present sources make it. */
+/** Builds dist, unless it is already up to date with the sources. */
 export async function buildSite(): Promise<void> {
   const wanted = markOf(sources, readFileSync, `${process.version} ${process.env.SILTSTEAD_SITE ?? ''}`);
   if (isBuilt(wanted)) {
@@ -47,7 +47,7 @@ function isBuilt(wanted: string): boolean {
   }
 }
 
-/** One mark of many files, by their names and what is taken of each. */
+/** A fingerprint of many files, from their names and the content or size of each. */
 function markOf(names: readonly string[], take: (file: string) => string | Buffer, more = ''): string {
   const hash = createHash('sha256').update(more);
   for (const file of names.flatMap(filesAt)) hash.update(`\0${file}\0`).update(take(file));

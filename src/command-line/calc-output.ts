@@ -16,7 +16,7 @@ function cellText(value: CellResult): string {
   return String(value).replace(/[\t\r\n]+/g, ' ');
 }
 
-/** Errors of one result with the row and column they stand in, where it has rows. */
+/** The errors in one result, with row and column if it has several cells. */
 function errorsOf(value: Evaluated): readonly string[] {
   if (isError(value)) return [`${value.error.code} ${value.error.message}`];
   if (!Array.isArray(value)) return [];
@@ -38,7 +38,7 @@ export function calcOutput(formulas: readonly string[], results: readonly Evalua
     errorsOf(value).map((text) => `${text}${several ? `  (${formulas[index]})` : ''}\n`),
   );
   const stdout = json
-    ? `${JSON.stringify(results.map((value, index) => jsonEntry(formulas[index]!, value)))}\n`
+    ? `${JSON.stringify(results.map((value, index) => jsonEntry(formulas[index] ?? '', value)))}\n`
     : results.map(plainText).join('');
   return { stdout, stderr: errors.join(''), exitCode: errors.length > 0 ? 1 : 0 };
 }

@@ -5,14 +5,14 @@ export interface CalcRequest {
   readonly workbook: string | undefined;
 }
 
-/** Reads the command line; a text is what is wrong with it. */
+/** Reads the command line; returns a text when something is wrong with it. */
 export function readRequest(args: readonly string[]): CalcRequest | string {
   const formulas: string[] = [];
   let json = false;
   let workbook: string | undefined;
   let optionsEnded = false;
   for (let index = 0; index < args.length; index += 1) {
-    const argument = args[index]!;
+    const argument = args[index] ?? '';
     if (optionsEnded || !argument.startsWith('--')) formulas.push(argument);
     else if (argument === '--') optionsEnded = true;
     else if (argument === '--json') json = true;

@@ -54,7 +54,7 @@ async function answer(request: CalcRequest): Promise<void> {
 }
 
 async function main(): Promise<void> {
-  // The engine talks to the console about formulas that it cannot read; what it has to say comes out as an error here.
+  // The engine writes to the console about formulas that it cannot read; here the result carries the error instead.
   for (const method of ['log', 'info', 'warn', 'error', 'debug'] as const) console[method] = () => {};
   const request = readRequest(process.argv.slice(2));
   if (typeof request === 'string') {

@@ -14,7 +14,7 @@ import { DrawMistake, type DrawOption, type DrawRequest } from './draw-request';
 import { trainDrawings } from './draw-train';
 import { cellsOf, openDrawn, unitsOf } from './draw-workbook';
 
-/** What the command line asks for, drawn; several patterns of a workbook are several drawings. */
+/** Draws what the command line asks for; each pattern of a workbook is a drawing of its own. */
 export async function requestedDrawings(request: DrawRequest): Promise<readonly Drawing[]> {
   if (request.what === 'drum') return [drum(request)];
   if (request.what === 'workbook' && request.given.scenarios !== undefined) return trainDrawings(request);
@@ -68,14 +68,14 @@ function cone({ given }: DrawRequest): Patterns {
   return { profile, cells, rows: readPatterns('patterns', cells, profile) };
 }
 
-/** A shell hands everything over as text; a bare number is one, in the profile's unit. */
+/** A shell passes everything as text; text that is only a number is read in the profile's unit. */
 function plainNumber(typed: string | undefined): CellValue | undefined {
   return typed !== undefined && /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(typed.trim()) ? Number(typed) : typed;
 }
 
 async function fromWorkbook({ given }: DrawRequest): Promise<Patterns> {
   if (given.range === undefined) throw new DrawMistake("--range: give the pattern rows, such as 'Patterns'!B5:K7");
-  const workbook = await openDrawn(given.workbook!);
+  const workbook = await openDrawn(given.workbook ?? '');
   const profile = profileOf(given.units ?? unitsOf(workbook));
   const cells = cellsOf(workbook, given.range);
   const rows = readPatterns('patterns', cells, profile);
@@ -112,7 +112,8 @@ function figure(given: DrawRequest['given'], option: DrawOption, profile: Profil
 
 function drum({ given }: DrawRequest): Drawing {
   const profile = profileOf(given.units);
-  const drumDiameter = figure(given, 'drum', profile, positive)!;
+  const drumDiameter = figure(given, 'drum', profile, positive);
+  if (drumDiameter === undefined) throw new DrawMistake('--drum: give the inside diameter of the drum');
   const depth = figure(given, 'depth', profile, positive);
   if (depth === undefined) throw new DrawMistake('--depth: give the depth of water above the cone');
   const rest = {

@@ -78,22 +78,22 @@ export function readDrawRequest(args: readonly string[]): DrawRequest | undefine
   const [file, ...more] = positionals;
   if (file === undefined)
     throw new DrawMistake('give the file to write, such as pattern.pdf; --help shows what can be drawn');
-  if (more.length > 0) throw new DrawMistake(`one file is written, but ${positionals.join(' and ')} were given`);
+  if (more.length > 0) throw new DrawMistake(`give one file to write; ${positionals.join(' and ')} were given`);
   const format = /\.(pdf|dxf|svg)$/i.exec(file)?.[1]?.toLowerCase();
-  if (format === undefined) throw new DrawMistake(`${file}: the file's ending says what it is; use .pdf, .dxf or .svg`);
+  if (format === undefined) throw new DrawMistake(`${file}: end the file name with .pdf, .dxf or .svg`);
   const { 'one-page': onePage = false, packet = false, help: _help, ...given } = values;
   if (packet) {
     if (format !== 'pdf') throw new DrawMistake(`${file}: a packet is a PDF file; end its name with .pdf`);
     return { given, onePage, file, format, what: 'packet' };
   }
   const kinds = { workbook: given.workbook, drum: given.drum, cone: given.top };
-  const asked = Object.entries(kinds).filter(([, value]) => value !== undefined);
-  if (asked.length !== 1) {
+  const [asked, ...others] = (['workbook', 'drum', 'cone'] as const).filter((what) => kinds[what] !== undefined);
+  if (asked === undefined || others.length > 0) {
     throw new DrawMistake(
-      'say what to draw, one thing: --top, --bottom and --height, or --workbook and --range, or --drum',
+      'choose one thing to draw: --top, --bottom and --height, or --workbook and --range, or --drum',
     );
   }
-  return { given, onePage, file, format: format as Format, what: asked[0]![0] as DrawRequest['what'] };
+  return { given, onePage, file, format: format as Format, what: asked };
 }
 
 function parsed(args: readonly string[]) {

@@ -7,10 +7,10 @@ import { cellsOf, openDrawn, unitsOf } from './draw-workbook';
 
 /** The train of one scenario of a workbook, the very drawing that the pane shows of it. */
 export async function trainDrawings({ given }: DrawRequest): Promise<readonly Drawing[]> {
-  const workbook = await openDrawn(given.workbook!);
+  const workbook = await openDrawn(given.workbook ?? '');
   const units = given.units ?? unitsOf(workbook);
   if (units === undefined) throw new DrawMistake('--units: give US or metric');
-  const range = given.scenarios!;
+  const range = given.scenarios ?? '';
   const cells = cellsOf(workbook, range);
   const most = (cells[0]?.length ?? 0) - 1;
   const column = Number(given.column ?? 1);

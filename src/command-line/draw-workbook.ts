@@ -5,7 +5,7 @@ import type { SheetData, WorkbookData } from '../hosts/workbook-model';
 import { DrawMistake } from './draw-request';
 import { userPath } from './user-path';
 
-/** The workbook itself is at fault, not what was asked of it. */
+/** The workbook cannot be read; the command line is not the cause. */
 export class UnreadableDrawn extends DrawMistake {}
 
 export async function openDrawn(path: string): Promise<WorkbookData> {
@@ -32,9 +32,12 @@ export function cellsOf(workbook: WorkbookData, address: string): readonly (read
   for (const { row, column, value } of sheet.cells) {
     if (value === undefined || !contains(range, row, column)) continue;
     if (typeof value === 'object') {
-      throw new DrawMistake(`${sheet.name}!${cellName(row, column)} holds ${value.error.code}; put it right first`);
+      throw new DrawMistake(
+        `${sheet.name}!${cellName(row, column)} holds ${value.error.code}; correct that cell first`,
+      );
     }
-    block[row - range.row]![column - range.column] = value;
+    const line = block[row - range.row];
+    if (line !== undefined) line[column - range.column] = value;
   }
   return block;
 }

@@ -12,7 +12,7 @@ import { checkOutput, writeWhole } from './write-file';
 /** The whole file is made before anything is written. */
 async function contents(drawings: readonly Drawing[], request: DrawRequest): Promise<string | Uint8Array> {
   if (request.format === 'pdf') {
-    const paper = paperOf(request, drawings[0]!);
+    const paper = paperOf(request, drawings[0]?.units);
     const { toPdf } = await import('../drawing/pdf');
     return toPdf(drawings, { paper, ...(request.onePage ? { fullSize: false } : {}) });
   }
@@ -26,7 +26,7 @@ async function packet(request: DrawRequest): Promise<Uint8Array> {
   return requestedPacket(request, namedPaper(request));
 }
 
-function paperOf(request: DrawRequest, { units }: Drawing): PaperName {
+function paperOf(request: DrawRequest, units: Drawing['units'] | undefined): PaperName {
   return namedPaper(request) ?? (units === 'US' ? 'Letter' : 'A4');
 }
 
@@ -37,7 +37,7 @@ function namedPaper({ given }: DrawRequest): PaperName | undefined {
   return name;
 }
 
-/** What has been made, for whoever is about to print or cut it. */
+/** A sentence about the finished file, for the person who prints or cuts it. */
 function made(file: string | Uint8Array, { format }: DrawRequest): string {
   if (typeof file === 'string') return `written as ${format.toUpperCase()}`;
   const pages =

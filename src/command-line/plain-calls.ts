@@ -3,12 +3,12 @@ import type { HostFunction, ParameterMetadata } from '../hosts/univer/function-s
 import type { CellError, CellResult, CellScalar } from '../hosts/workbook-model';
 import { type Call, isCall, readCall } from './read-call';
 
-/** What one formula gave, in the words of the spreadsheet engine. */
+/** The result of one formula, as the spreadsheet engine would return it. */
 export type PlainResult = CellScalar | readonly (readonly CellResult[])[] | { readonly error: CellError };
 
 type Cell = CellScalar | null | CustomFunctionError;
 
-/** Not a call of the add-in's functions with constants alone, or something that the engine should speak about. */
+/** The formula needs the spreadsheet engine: it is more than calls of the add-in's functions with constants. */
 class NeedsEngine extends Error {}
 
 const knownCodes: ReadonlySet<string> = new Set(['#DIV/0!', '#NAME?', '#VALUE!', '#NUM!', '#N/A', '#REF!', '#NULL!']);
@@ -29,7 +29,7 @@ function cellOf(value: unknown): Cell {
 }
 
 function rowsOf(block: readonly (readonly unknown[])[]): Cell[][] {
-  if (block.length === 0 || block.some((row) => row.length !== block[0]!.length)) throw new NeedsEngine();
+  if (block.length === 0 || block.some((row) => row.length !== block[0]?.length)) throw new NeedsEngine();
   return block.map((row) => row.map(cellOf));
 }
 
@@ -49,7 +49,8 @@ function compute({ name, values }: Call, functions: ReadonlyMap<string, HostFunc
     const result = fn.implementation(...args, { functionName: fn.metadata.id });
     if (!Array.isArray(result)) return cellOf(result);
     const rows = rowsOf(result.map((row: unknown) => (Array.isArray(row) ? row : [row])));
-    return rows.length === 1 && rows[0]!.length === 1 ? rows[0]![0]! : rows;
+    const [[first = null, ...more] = [], ...below] = rows;
+    return more.length === 0 && below.length === 0 ? first : rows;
   } catch (thrown) {
     if (thrown instanceof CustomFunctionError) return thrown;
     throw new NeedsEngine();
@@ -63,8 +64,8 @@ function shown(cell: Cell): CellResult {
 }
 
 /**
- * The results of formulas that are nothing but calls of the add-in's functions with constants, without the spreadsheet
- * engine, which takes far longer to load than they take; undefined where one of them needs it.
+ * Results of formulas that contain only the add-in's functions and constants. The spreadsheet engine is not loaded,
+ * because that takes far longer than such calls; undefined if a formula needs the engine.
  */
 export function plainResults(
   formulas: readonly string[],

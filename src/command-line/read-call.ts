@@ -25,8 +25,8 @@ function tokensOf(text: string): string[] {
   while (token.lastIndex < text.length) {
     const start = token.lastIndex;
     const found = token.exec(text);
-    if (!found) throw new Error(`cannot read ${text.slice(start)}`);
-    tokens.push(found[1]!);
+    if (found?.[1] === undefined) throw new Error(`cannot read ${text.slice(start)}`);
+    tokens.push(found[1]);
   }
   return tokens;
 }
@@ -55,13 +55,16 @@ function readValues(name: string, tokens: string[]): Call {
 }
 
 function readBlock(tokens: string[]): unknown[][] {
-  const rows: unknown[][] = [[]];
+  let row: unknown[] = [];
+  const rows = [row];
   for (;;) {
-    rows.at(-1)!.push(constant(tokens.shift() ?? ''));
+    row.push(constant(tokens.shift() ?? ''));
     const next = tokens.shift();
     if (next === '}') return rows;
-    if (next === ';') rows.push([]);
-    else if (next !== ',') throw new Error(`a block that does not end`);
+    if (next === ';') {
+      row = [];
+      rows.push(row);
+    } else if (next !== ',') throw new Error(`a block that does not end`);
   }
 }
 

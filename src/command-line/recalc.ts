@@ -1,4 +1,4 @@
-/** Computes the formulas of a workbook file anew: `npm run -s recalc -- IN.xlsx OUT.xlsx`. */
+/** Recalculates the formulas of a workbook file: `npm run -s recalc -- IN.xlsx OUT.xlsx`. */
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { userPath } from './user-path';
 import { withinLimits } from './within-limits';
@@ -38,9 +38,9 @@ const isOption = (word: string): boolean => word.startsWith('--');
 function checkPaths({ from, to }: Request): void {
   const [input, output] = [userPath(from), userPath(to)];
   if (!existsSync(input)) throw new Error(`${from}: no such file`);
-  if (!statSync(input).isFile()) throw new Error(`${from} is no file`);
+  if (!statSync(input).isFile()) throw new Error(`${from} is not a file`);
   checkOutput(output, to);
-  if (isSameFile(input, output)) throw new Error(`${to} is the workbook that is read; give the copy another name`);
+  if (isSameFile(input, output)) throw new Error(`${to} is the input workbook; give the output another name`);
 }
 
 async function recalc({ from, to, isValuesOnly }: Request): Promise<void> {
@@ -62,7 +62,7 @@ async function recalc({ from, to, isValuesOnly }: Request): Promise<void> {
 }
 
 async function main(): Promise<void> {
-  // The engine talks to the console about formulas that it cannot read; what it has to say comes out in the list here.
+  // The engine writes to the console about formulas that it cannot read; here the list reports them instead.
   for (const method of ['log', 'info', 'warn', 'error', 'debug'] as const) console[method] = () => {};
   const given = process.argv.slice(2);
   const request = readRequest(given);

@@ -37,7 +37,7 @@ interface Certificate {
   readonly key: Buffer;
 }
 
-/** A certificate for localhost, trusted where the system lets us; otherwise served as it is, and the user told. */
+/** A certificate for localhost, trusted if the system allows it; otherwise the user is told that it is not trusted. */
 async function certificate(): Promise<Certificate> {
   try {
     return await getHttpsServerOptions();

@@ -53,9 +53,9 @@ export interface RunningServer {
 export interface ServeOptions {
   readonly folder: string;
   readonly port: number;
-  /** How many of the ports after the wanted one may be tried where it is taken. */
+  /** How many following ports to try if the wanted one is in use. */
   readonly morePorts?: number;
-  /** With a certificate the site is served over https. */
+  /** With a certificate, the site is served over https. */
   readonly certificate?: { readonly cert: Buffer; readonly key: Buffer };
 }
 
@@ -76,7 +76,7 @@ export async function serveSite({ folder, port, morePorts = 0, certificate }: Se
       };
     } catch (thrown) {
       if (!(thrown instanceof Error && 'code' in thrown && thrown.code === 'EADDRINUSE')) throw thrown;
-      if (wanted >= port + morePorts) throw new Error(`port ${wanted} is taken; stop what uses it`);
+      if (wanted >= port + morePorts) throw new Error(`port ${wanted} is in use; stop the program that uses it`);
     }
   }
 }

@@ -1,4 +1,4 @@
-/** Rows under headings, in columns as wide as their widest cell; numbers stand to the right. */
+/** Rows under headings, in columns as wide as their widest cell; numbers are right-aligned. */
 export function textTable(headings: readonly string[], rows: readonly (readonly string[])[]): string {
   const all = [headings, ...rows];
   const widths = headings.map((_, column) => Math.max(...all.map((row) => (row[column] ?? '').length)));

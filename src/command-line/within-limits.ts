@@ -7,7 +7,7 @@ const insideVariable = 'SILTSTEAD_WITHIN_LIMITS';
 const seconds = Number(process.env.SILTSTEAD_SECONDS ?? 120);
 const megabytes = Number(process.env.SILTSTEAD_MEGABYTES ?? 2_048);
 
-/** Long formulas are read by functions that call themselves; other systems than Windows have room for that. */
+/** Long formulas are parsed recursively; systems other than Windows have a stack large enough for that. */
 const roomy = process.platform === 'win32' ? [] : ['--stack-size=3900'];
 
 /** How the process that did the work ended. */
@@ -23,7 +23,7 @@ function runAgain(): Promise<End> {
   const command = basename(entry).replace(/\.ts$/, '');
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [`--max-old-space-size=${megabytes}`, ...roomy, runner, command, ...args], {
-      // What it says about its own end is of no use to anybody.
+      // The engine's own crash output does not help the user.
       stdio: ['inherit', 'inherit', 'pipe'],
       env: { ...process.env, [insideVariable]: '1' },
     });
@@ -46,7 +46,7 @@ function runAgain(): Promise<End> {
   });
 }
 
-/** A fault deep inside the spreadsheet engine may leave it waiting for ever, or reach nobody who could say so. */
+/** An error deep inside the spreadsheet engine can leave it waiting for ever, or be swallowed without a message. */
 async function workInside(what: string, work: () => Promise<void>): Promise<void> {
   const fail = (why: string): never => {
     process.stderr.write(`${what}: the spreadsheet engine ${why}; nothing was written\n`);
@@ -56,12 +56,12 @@ async function workInside(what: string, work: () => Promise<void>): Promise<void
     fail(
       thrown instanceof RangeError
         ? 'cannot compute a formula as long as one in there'
-        : 'stopped at a fault of its own',
+        : 'stopped because of an internal error',
     );
   };
   process.on('uncaughtException', onFault);
   process.on('unhandledRejection', onFault);
-  const onEmpty = (): void => void fail('did not come to an end');
+  const onEmpty = (): void => void fail('did not finish');
   process.on('beforeExit', onEmpty);
   try {
     await work();
@@ -71,8 +71,8 @@ async function workInside(what: string, work: () => Promise<void>): Promise<void
 }
 
 /**
- * Does work on a file that somebody else made in a process of its own, with an end to its time and memory, so that
- * nothing in the file can stop the program without a word. `what` names the file in the sentence that is said then.
+ * Works on a file from elsewhere in a separate process with limits on time and memory, so that no file can stop the
+ * program without a message. `what` names the file in that message.
  */
 export async function withinLimits(what: string, work: () => Promise<void>): Promise<void> {
   if (process.env[insideVariable] !== undefined) return workInside(what, work);

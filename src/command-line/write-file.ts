@@ -10,7 +10,7 @@ import {
 } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 
-/** What a file cannot be written for, in one sentence. */
+/** Why a file cannot be written, in one sentence. */
 export class CannotWrite extends Error {
   constructor(message: string) {
     super(message);
@@ -20,16 +20,16 @@ export class CannotWrite extends Error {
 
 const reasons: Readonly<Record<string, string>> = {
   ENOSPC: 'there is no room left on the disk',
-  EDQUOT: 'there is no room left for you on the disk',
-  EFBIG: 'it is larger than files may be there',
-  EACCES: 'you may not write there',
-  EPERM: 'you may not write there',
+  EDQUOT: 'your disk quota is used up',
+  EFBIG: 'the file is too large for that disk',
+  EACCES: 'you are not allowed to write there',
+  EPERM: 'you are not allowed to write there',
   EROFS: 'the disk can only be read',
   ENAMETOOLONG: 'its name is too long',
   ENOENT: 'there is no such folder',
 };
 
-/** Follows a link to the file that it stands for, so that the link stays a link. */
+/** Follows a link to its file, so that writing keeps the link. */
 function behindLink(path: string): string {
   try {
     if (!lstatSync(path).isSymbolicLink()) return path;
@@ -41,14 +41,14 @@ function behindLink(path: string): string {
 
 /** Whether two paths lead to one file. */
 export function isSameFile(one: string, other: string): boolean {
-  const [a, b] = [one, other].map((path) => behindLink(path));
+  const [a, b] = [behindLink(one), behindLink(other)];
   if (a === b) return true;
-  if (!existsSync(a!) || !existsSync(b!)) return false;
-  const [is, was] = [statSync(a!), statSync(b!)];
+  if (!existsSync(a) || !existsSync(b)) return false;
+  const [is, was] = [statSync(a), statSync(b)];
   return is.ino === was.ino && is.dev === was.dev && is.ino !== 0;
 }
 
-/** Refuses a place that nothing can be written to, before any work is done; `named` is the path as it was typed. */
+/** Refuses a path that cannot be written, before any work is done; `named` is the path as typed. */
 export function checkOutput(path: string, named: string): void {
   const target = behindLink(path);
   if (!existsSync(target)) {
@@ -57,14 +57,14 @@ export function checkOutput(path: string, named: string): void {
   }
   const found = statSync(target);
   if (found.isDirectory()) throw new CannotWrite(`${named} is a folder; give the name of a file`);
-  if (!found.isFile()) throw new CannotWrite(`${named} is no ordinary file`);
-  // The owner of the folder could replace it all the same, and whoever set it to read-only did not mean that.
+  if (!found.isFile()) throw new CannotWrite(`${named} is not an ordinary file`);
+  // The folder's owner could still replace it, but a read-only file should stay.
   if ((found.mode & 0o222) === 0) throw new CannotWrite(`${named} is read-only; give another name`);
 }
 
 type WriteBytes = (path: string, bytes: string | Uint8Array) => void;
 
-/** The file appears whole or not at all; what stood there before stays until then. */
+/** Writes the whole file or nothing; an existing file stays until the new one is complete. */
 export function writeWhole(
   path: string,
   named: string,

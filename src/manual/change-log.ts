@@ -12,9 +12,9 @@ export const versions: readonly Version[] = [
     version: '0.1.0',
     changes: [
       'The first version: worksheet functions from the cone pattern to the harvest, ready-made workbooks in US and metric units, drawings as PDF, DXF and SVG.',
-      'The workbench is a page of the site; after the first visit it works without a network, and a new version waits until your work is saved.',
+      'The workbench is a page of the site; after the first visit it works without a network, and a new version is installed only when your work is saved.',
       'The pane waits while Excel is calculating, and Excel starts the add-in with workbooks that use it.',
-      'Cells of which blank and 0 mean different things say so instead of taking a default in silence.',
+      'Where blank and 0 mean different things, the cell asks which one you mean instead of using a default.',
     ],
   },
 ];

@@ -5,7 +5,7 @@ export function frontPage(): string {
   return page(
     'Siltstead',
     `<h1>Siltstead</h1>
-<p class="lead">You keep fish and grow plants with the same water, and you build the settling drums in front of your filters yourself, out of second-hand drums. You need a cone for a drum that no table lists, a cut plan for the sheets that you can buy, and an answer to how many fish all of it carries.</p>
+<p class="lead">You keep fish and grow plants with the same water, and you build the settling drums in front of your filters yourself, from second-hand drums. No table lists the cone that your drum needs. You also need a cut plan for the sheets that you can buy, and you want to know how many fish the plant can carry.</p>
 <p>Siltstead is a spreadsheet with worksheet functions for that work. Type what your tape measure says; it unrolls the cone, lays the pieces on the sheets, says how much base mix to pour and what the stand must carry, and follows a farm from feed to solids, ammonia, oxygen and flow.</p>
 <p class="way-in"><a class="button" href="workbench/index.html">Open the workbench</a></p>
 <p>The workbench runs in this browser. Nothing that you type leaves your machine, and after the first visit it works without a network.</p>
@@ -13,14 +13,14 @@ export function frontPage(): string {
 <ul>
 <li><a href="guide/index.html">The guide</a>: from second-hand drums to the first picking, step by step.</li>
 <li><a href="daily/index.html">The daily page</a>, for a phone at the tank: the day’s pull, the week’s water test, what is due.</li>
-<li><a href="reference/index.html">All functions</a>, with formula, range, sources and an example each.</li>
+<li><a href="reference/index.html">All functions</a>, each with formula, range, sources and an example.</li>
 <li><a href="reference/figures.html">The figures behind the defaults</a>, with their published ranges.</li>
-<li><a href="support.html">Load it in Excel, get help, report a fault</a>.</li>
+<li><a href="support.html">Load it in Excel, get help, report an error</a>.</li>
 </ul>
 <h2>Ready-made workbooks</h2>
 ${sampleTable()}
 <h2>Before you build</h2>
-<p>Siltstead does the arithmetic. It knows nothing of the drum in front of you. Each step shows the cautions that go with it; where they and a maker's sheet, your local code or a licensed tradesperson differ, follow them.</p>
+<p>Siltstead does the arithmetic. It cannot see the drum in front of you. Each step shows the cautions that go with it; where they and a maker's sheet, your local code or a licensed tradesperson differ, follow them.</p>
 <p><a href="changes.html">What changed</a> · <a href="privacy.html">Privacy</a> · <a href="licenses.txt">Licenses</a></p>`,
     '',
   );
@@ -28,11 +28,11 @@ ${sampleTable()}
 
 const samples = [
   ['cone-cut-plan', 'From tape measure to cut plan: patterns, pieces on sheets, base mix, stand'],
-  ['materials-sheet', 'What a settling bank needs, what it costs, and what a bought one would'],
-  ['stocking-scenarios', 'Farms side by side, from feed to the stage that reaches its limit first'],
+  ['materials-sheet', 'What a settling bank needs, what it costs, and what a bought one costs'],
+  ['stocking-scenarios', 'Farms side by side, from feed to the first limit'],
   ['harvest-book', 'Solids pulled, nutrients in them, the garden that they feed'],
   ['water-book', 'The weekly water test, judged'],
-  ['own-figures', 'Your own growth, solids, filter and aerator figures, each with its error'],
+  ['own-figures', 'Your own growth, solids, filter and aerator figures, each with its uncertainty'],
 ] as const;
 
 function sampleTable(): string {
@@ -49,10 +49,10 @@ export function privacyPage(): string {
     `<h1>Privacy</h1>
 <p class="lead">Siltstead collects nothing. It has no accounts, no counters and no advertising.</p>
 <ul>
-<li>The workbench, the guide and these pages ask no server but the one they came from, and only for their own files. What you type stays in your browser.</li>
+<li>The workbench, the guide and these pages contact only the server that they came from, and ask only for their own files. What you type stays in your browser.</li>
 <li>Your browser keeps copies of the site's files, so that it works without a network. Clearing this site's data in the browser removes them.</li>
-<li>In Excel, the pane loads Microsoft's library for add-ins from Microsoft, as every add-in must; Microsoft's privacy statement covers that. The functions compute on your machine, or wherever your Excel runs.</li>
-<li>Whoever hosts this site can see, as with any site, which addresses ask for its files.</li>
+<li>In Excel, the pane loads Microsoft's library for add-ins from Microsoft, as every add-in must; Microsoft's privacy statement covers that. The functions calculate on your machine, or on the server where your Excel runs.</li>
+<li>As with any site, the host of this site can see which network addresses ask for its files.</li>
 </ul>`,
     '',
   );
@@ -72,9 +72,9 @@ export function supportPage(): string {
 <ol><li>Put the manifest into a shared folder of your own.</li><li>File &gt; Options &gt; Trust Center &gt; Trust Center Settings &gt; Trusted Add-in Catalogs: type the folder's network path, press Add catalog, tick Show in Menu, press OK and start Excel again.</li><li>Home &gt; Add-ins &gt; Advanced &gt; SHARED FOLDER; pick Siltstead.</li></ol>
 <h3>Mac</h3>
 <ol><li>Copy the manifest to <code>~/Library/Containers/com.microsoft.Excel/Data/Documents/wef</code>; make the folder if it is not there.</li><li>Start Excel again, open a workbook and pick Siltstead under Home &gt; Add-ins.</li></ol>
-<p>If a formula shows <code>#NAME?</code> after the add-in was away, use <em>Re-enter SILT formulas</em> in the pane.</p>
-<h2>Report a fault</h2>
-<p>Tell whoever gave you this address, and say the formula as you typed it, what it answered, and what you expected. If you have the source, its README says how to run the checks.</p>`,
+<p>If a formula shows <code>#NAME?</code> because the add-in was not loaded, use <em>Re-enter SILT formulas</em> in the pane.</p>
+<h2>Report an error</h2>
+<p>Tell the person who gave you this address: the formula as you typed it, its answer, and the answer that you expected. If you have the source, its README says how to run the checks.</p>`,
     '',
   );
 }

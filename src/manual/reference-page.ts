@@ -107,7 +107,7 @@ function argumentTable(row: CatalogueRow): string {
   const units =
     row.units === false
       ? ''
-      : '<tr><th scope="row">units</th><td>the profile in which bare numbers are read and results are given</td><td>"metric", "US", either with exceptions such as "US, flow L/min", or the cell SiltUnits</td><td></td></tr>';
+      : '<tr><th scope="row">units</th><td>the units profile for plain numbers and results</td><td>"metric", "US", either with exceptions such as "US, flow L/min", or the cell SiltUnits</td><td></td></tr>';
   return `<div class="wide" tabindex="0"><table><thead><tr><th>name</th><th>meaning</th><th>takes</th><th>if left out</th></tr></thead><tbody>${units}${lines.join('\n')}</tbody></table></div>`;
 }
 
@@ -159,8 +159,8 @@ function resultText(result: Result): string {
   if ('quantity' in result) return '<p>One figure, in the profile’s unit of its kind.</p>';
   if ('text' in result) return '<p>Text.</p>';
   if ('date' in result) return '<p>A date, as a serial number: format the cell as a date.</p>';
-  if ('lines' in result) return '<p>Sentences, one a row.</p>';
-  if ('grid' in result) return `<p>A block of cells as wide as what was given.</p>${gridRows(result.rowsOf ?? [])}`;
+  if ('lines' in result) return '<p>One sentence per row.</p>';
+  if ('grid' in result) return `<p>A block of cells as wide as the input.</p>${gridRows(result.rowsOf ?? [])}`;
   const [columns, shape] = 'row' in result ? [result.row, 'One row'] : [result.rows, 'Rows'];
   return `<p>${shape} of these columns:</p><ol>${Object.entries(columns)
     .map(([key, column]) => `<li>${markupSafe(columnText(key, column))}</li>`)

@@ -189,9 +189,9 @@ describe('draw on the command line', { timeout: 30_000 }, () => {
 describe('the command line of draw', () => {
   it.each([
     [[], /give the file to write/],
-    [['a.pdf'], /say what to draw/],
-    [['--top', '1', 'a.png'], /use .pdf, .dxf or .svg/],
-    [['--top', '1', 'a.pdf', 'b.pdf'], /one file is written/],
+    [['a.pdf'], /choose one thing to draw/],
+    [['--top', '1', 'a.png'], /end the file name with .pdf, .dxf or .svg/],
+    [['--top', '1', 'a.pdf', 'b.pdf'], /give one file to write/],
     [['--top', '1', '--drum', '2', 'a.pdf'], /one thing/],
     [['--nonsense', '1', 'a.pdf'], /--nonsense/],
     [['--top', '-1', 'a.pdf'], /written --top=-2/],

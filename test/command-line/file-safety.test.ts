@@ -47,9 +47,9 @@ describe('a place that cannot be written to', { timeout: 60_000 }, () => {
   });
 
   it('may be the workbook itself, by its own name or by a link', () => {
-    refused(input, /in\.xlsx is the workbook that is read; give the copy another name$/m);
+    refused(input, /in\.xlsx is the input workbook; give the output another name$/m);
     symlinkSync(input, join(folder, 'link.xlsx'));
-    refused(join(folder, 'link.xlsx'), /is the workbook that is read/);
+    refused(join(folder, 'link.xlsx'), /is the input workbook/);
   });
 
   it('may be set to read-only', () => {

@@ -154,7 +154,7 @@ test('a name that the workbook uses for something else is only taken over when t
   expect(await page.evaluate(() => window.paneTest.host.sheets())).toEqual(['Farm']);
   await press('Add units to this workbook');
   await question.getByRole('button', { name: 'Use it for the units' }).click();
-  await said('is in the workbook');
+  await said('The sheet Silt units was added');
   const names = await page.evaluate(() => window.paneTest.host.names());
   expect(names.find(({ name }) => name === 'SiltUnits')?.refersTo).toBe("'Silt units'!$B$4");
 });

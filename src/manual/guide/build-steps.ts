@@ -7,10 +7,10 @@ export const buildSteps: readonly Step[] = [
     title: 'Choose the drums',
     what: 'Find two or three drums of about the same size that held food, and write down what each held.',
     why: [
-      'A settling drum works by its surface: the wider it is, the slower the water rises and the finer the solids that stay. Height gives room for the cone and for the sludge, and little else.',
-      'Drums need not match. Each gets a cone of its own, which is what the rest of this guide is about.',
+      'The area of a settling drum decides what it holds back: a wider drum lets the water rise more slowly and keeps finer solids. Height only gives room for the cone and the sludge.',
+      'The drums do not have to match. Each gets its own cone; the rest of this guide shows how.',
     ],
-    sheet: 'Open the workbook `cone-cut-plan` and type one row a drum on its sheet Drums.',
+    sheet: 'Open the workbook `cone-cut-plan` and type one row per drum on its sheet Drums.',
     calls: [
       {
         say: 'Two drums of 22 1/2 in side by side at 5 gallons a minute: how fast does the water rise?',
@@ -24,7 +24,7 @@ export const buildSteps: readonly Step[] = [
       },
     ],
     wrong: [
-      'A drum that held oil, solvent, pesticide or cleaner: no washing makes it fit for fish or food. Leave it.',
+      'A drum that held oil, solvent, pesticide or cleaner: washing cannot make it fit for fish or food. Do not use it.',
       'A drum that is out of round: measure it twice, across and across again; the sheet takes the girth as well.',
     ],
     cautions: [
@@ -35,10 +35,10 @@ export const buildSteps: readonly Step[] = [
   {
     slug: 'measure',
     title: 'Measure each drum',
-    what: 'Three measures make a cone: the bore that the rim goes into, the bore of the drain, and the height between them.',
+    what: 'A cone needs three measurements: the bore that the rim fits into, the bore of the drain, and the height between them.',
     why: [
-      'Measure the bore inside, at the height where the rim of the cone will sit, in two directions. Where the tape only goes round, take the girth and the wall.',
-      'Write what the tape reads: `22 1/2 in`, `572 mm`. Text with a unit always means what it says.',
+      'Measure the bore inside, at the height where the rim of the cone will sit, in two directions. If the tape can only go round the outside, measure the girth and the wall thickness.',
+      'Type what the tape shows: `22 1/2 in`, `572 mm`. Text with a unit always means what it says.',
     ],
     calls: [
       {
@@ -63,30 +63,30 @@ export const buildSteps: readonly Step[] = [
     title: 'Check the cone',
     what: 'Before anything is cut, see whether the wall is steep enough to let solids slide, and whether the blank fits your sheet.',
     why: [
-      'Sludge from fish slides off a smooth wall of 45 degrees and more; 60 degrees is better and takes more height.',
+      'Fish sludge slides off a smooth wall of 45 degrees or steeper; 60 degrees works better but needs more height.',
       'The check reports everything it finds, so that you can change one measure and look again.',
     ],
     calls: [
       { say: 'The wall of the measured drum:', formula: '=SILT.CONE.ANGLE("US",22.5,4,9.25)', unit: 'degrees' },
       {
-        say: 'Everything that is to be said about it:',
+        say: 'Everything that the check finds:',
         formula: '=SILT.CONE.CHECK("US",22.5,4,9.25,1,0.75,0.0625,22.5,96,48,TRUE)',
         table: true,
       },
     ],
     wrong: [
       'A height typed in the wrong unit gives a cone as flat as a plate: look at the angle first.',
-      'Top and bottom the wrong way round are refused, with what is allowed.',
+      'If top and bottom are swapped, the function refuses them and says what is allowed.',
     ],
     cautions: [],
   },
   {
     slug: 'pattern',
     title: 'Unroll the cone',
-    what: 'Unrolled, a cone is a sector of a ring: two arcs about one center, an angle, and a lap along one edge.',
+    what: 'An unrolled cone is a sector of a ring: two arcs about one center, an angle, and a lap along one edge.',
     why: [
-      'The pattern is that of the middle of the sheet. With `fit`, the top is the bore that the rim must go into and the bottom is the bore of the drain; the sheet’s thickness is taken into account.',
-      'No giant compass is needed: the marking-out table gives points from the lower left corner of the blank, and a distance to check each with the tape.',
+      'The pattern is for the middle of the sheet’s thickness. With `fit`, the top is the bore that the rim must fit into and the bottom is the bore of the drain; the function allows for the sheet’s thickness.',
+      'You do not need a giant compass: the marking-out table gives points from the lower left corner of the blank, and a distance to check each point with the tape.',
     ],
     picture: 'CONE.PATTERN',
     calls: [
@@ -116,15 +116,15 @@ export const buildSteps: readonly Step[] = [
       },
     ],
     wrong: [
-      'A sheet that is sold as 8 by 4 ft and measures 2440 by 1220 mm: type what you have.',
+      'A sheet sold as 8 by 4 ft may measure 2440 by 1220 mm: type the size that you measure.',
       'A miscut cone may still fit a wider drain or a smaller drum: type its measured sizes as a new row and look.',
     ],
     cautions: [],
   },
   {
     slug: 'buy',
-    title: 'Buy what it takes',
-    what: 'Count bags, sheets, rivets and fittings from the same measures, and compare the sum with a settler from a shop.',
+    title: 'Buy what you need',
+    what: 'Count bags, sheets, rivets and fittings from the same measurements, and compare the total with the price of a bought settler.',
     why: ['The workbook `materials-sheet` makes the list with packs and prices, and keeps what you type.'],
     calls: [
       {
@@ -144,12 +144,12 @@ export const buildSteps: readonly Step[] = [
   {
     slug: 'pour-and-cure',
     title: 'Pour the base and let it cure',
-    what: 'The room between cone, drum wall and drum floor is filled with base mix, so that the cone carries the water.',
-    why: ['Pour in layers. Wet mix lifts a cone that is not held down, as water lifts a boat.'],
+    what: 'Base mix fills the space between cone, drum wall and drum floor, so that it supports the cone under the weight of the water.',
+    why: ['Pour in layers. Wet mix lifts a cone that is not held down, just as water lifts a boat.'],
     picture: 'TANK.PORTS',
     calls: [
       {
-        say: 'Base mix behind this cone:',
+        say: 'Base mix under this cone:',
         formula: '=SILT.CONE.BACKFILL("US",22.5,22.5,4,9.25)',
         unit: 'ft3',
       },
@@ -159,7 +159,7 @@ export const buildSteps: readonly Step[] = [
         table: true,
       },
     ],
-    wrong: ['A base that is filled with water before it has cured cracks at the drain.'],
+    wrong: ['Filling the drum before the base has cured: the base cracks at the drain.'],
     cautions: [
       'Dust of cement and light aggregate harms lungs: wear a respirator made for it. Wet cement burns skin.',
       'Fresh cement raises pH: leach it out and test the water before fish go in.',
@@ -168,9 +168,9 @@ export const buildSteps: readonly Step[] = [
   {
     slug: 'stand-and-leak-test',
     title: 'Set it on its stand and test for leaks',
-    what: 'A full drum weighs about 500 lb. The stand carries it, and a pail must go under the valve.',
+    what: 'A full drum weighs about 500 lb (230 kg). The stand must carry it and leave room for a pail under the valve.',
     why: [
-      'Fill it where it will stand, a third at a time, and wait a day before the drum is connected. Write down the level with the date.',
+      'Fill it where it will stand, a third at a time, and wait a day before you connect it. Write down the level and the date.',
     ],
     calls: [
       {
@@ -179,7 +179,7 @@ export const buildSteps: readonly Step[] = [
         table: true,
       },
     ],
-    wrong: ['A level that falls on the first day only: dry base mix drinks. Mark it again on the second day.'],
+    wrong: ['A level that falls on the first day only: dry base mix soaks up water. Mark it again on the second day.'],
     cautions: [
       'Never be under a drum while it fills. Shore it before anything is moved.',
       'Use ground-fault protection and drip loops; switch off before hands go into water.',

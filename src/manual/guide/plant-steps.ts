@@ -20,7 +20,7 @@ export const plantSteps: readonly Step[] = [
   {
     slug: 'how-many-fish',
     title: 'Decide how many fish',
-    what: 'Feed decides everything: what goes in as feed comes out as solids, ammonia and carbon dioxide.',
+    what: 'Start from the feed: it becomes solids, ammonia and carbon dioxide.',
     why: [
       'Compare three farms side by side in the workbook `stocking-scenarios`: its last rows say which stage reaches its limit first.',
     ],
@@ -41,11 +41,11 @@ export const plantSteps: readonly Step[] = [
     title: 'Run the settling drums',
     what: 'Water enters a third of the depth above the cone and leaves a third below the surface, as slowly as you can arrange.',
     why: [
-      'A jar test with your own water says more than any table: let a jar stand and note what has settled by when.',
+      'A jar test with your own water is better than any table: let a jar stand and write down how much has settled at what time.',
     ],
     calls: [
       {
-        say: 'Share of solids that stays at 2 m/h, for a median of 1 mm/s with a spread of 3:',
+        say: 'Share of solids held back at 2 m/h, for a median of 1 mm/s with a spread of 3:',
         formula: '=SILT.SETTLE.CAPTURE("metric",2,1,3)',
       },
       {
@@ -63,8 +63,8 @@ export const plantSteps: readonly Step[] = [
   {
     slug: 'pads-and-filter',
     title: 'Change pads, feed the biofilter',
-    what: 'Pads catch what the drums pass on; bacteria on media turn ammonia into nitrate and use up oxygen and alkalinity.',
-    why: ['Write down how heavy a pad is, dry, before and after: your own holding beats every table.'],
+    what: 'Pads catch the solids that leave the drums; bacteria on media turn ammonia into nitrate and use up oxygen and alkalinity.',
+    why: ['Write down how heavy a pad is, dry, before and after: your own figure is better than any table.'],
     calls: [
       {
         say: 'Media surface for 1 kg of feed a day with 32 % protein at 0.5 g of nitrogen per m2 and day:',
@@ -77,7 +77,7 @@ export const plantSteps: readonly Step[] = [
         unit: 'kg/d',
       },
     ],
-    wrong: ['All pads changed on one day: the biofilter loses its shelter at once. Change them in turn.'],
+    wrong: ['Changing all pads on one day leaves the biofilter unprotected. Change them in turn.'],
     cautions: ['Dissolve caustics first, and add them slowly.'],
   },
   {
@@ -97,14 +97,14 @@ export const plantSteps: readonly Step[] = [
         unit: 'L',
       },
     ],
-    wrong: ['An ammonia reading without pH and temperature says little: write all three.'],
+    wrong: ['An ammonia reading means little without pH and temperature: write down all three.'],
     cautions: ['Raw fish solids carry germs: gloves, and wash hands. Stored wet solids give off hydrogen sulfide.'],
   },
   {
     slug: 'pump-stops',
     title: 'Be ready for the day the pump stops',
     what: 'Know how many minutes the fish have, and have backup air that starts within half of them.',
-    why: ['Practice it once in daylight: switch off, start the backup, look at the clock.'],
+    why: ['Practice it once in daylight: switch off, start the backup and time it.'],
     calls: [
       {
         say: 'Minutes from 7 to 3 mg/L in 1000 L with a demand of 0.3 kg a day:',
@@ -112,7 +112,7 @@ export const plantSteps: readonly Step[] = [
         unit: 'minutes',
       },
     ],
-    wrong: ['A siphon that empties a tank: drill a hole in the pipe below the water line that you can spare.'],
+    wrong: ['A siphon can empty a tank: drill a hole in the pipe at the lowest water level that you can accept.'],
     cautions: ['Lack of oxygen kills within the hour. Electricity and water: switch off before hands go in.'],
   },
   {
@@ -129,7 +129,7 @@ export const plantSteps: readonly Step[] = [
         table: true,
       },
       {
-        say: 'Applied on 1 May and touching soil, the first picking is on day number:',
+        say: 'Solids applied on 1 May to a crop that touches soil; the first picking is on day number:',
         formula: '=SILT.HARVEST.WAIT("2026-05-01",TRUE)',
       },
     ],
@@ -141,11 +141,11 @@ export const plantSteps: readonly Step[] = [
     title: 'Teach it to a class',
     what: 'Every pupil opens the same address; nothing is installed, and after the first visit no network is needed.',
     why: [
-      'Put the folder `site` of a release on your school’s own server, in any folder; it needs nothing but files. Without a server, one computer that serves the folder to the room will do.',
+      'Put the folder `site` of a release on your school’s own server, in any folder; the server only has to send files. Without a server, one computer can serve the folder to the room.',
     ],
     calls: [{ say: 'A first formula for the board:', formula: '=SILT.CONE.ANGLE("US",22.5,4,9.25)', unit: 'degrees' }],
     more: worksheet,
-    wrong: ['Browsers in private windows forget: open the address once more on the day.'],
+    wrong: ['Private browser windows forget the site: open the address again on the day.'],
     cautions: [],
   },
 ];

@@ -49,7 +49,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
     const part = home.formula === undefined ? undefined : readFormula(home.formula);
     if (part === undefined || steps > mostSteps) return itself;
     const [down, across] = [cell.row - home.row, cell.column - home.column];
-    for (const call of [...siltCalls(part, scopeOf(home))].toReversed()) {
+    for (const call of [...siltCalls(part, scopeOf(home))].reverse()) {
       const found = await inCall(call, down, across, codeOf(cell.value));
       if (found === undefined) continue;
       if ('from' in found) return ofError(found.from, steps + 1);

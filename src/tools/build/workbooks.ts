@@ -1,4 +1,4 @@
-/** Writes the sample workbooks anew: `npm run workbooks`. */
+/** Writes the sample workbooks again: `npm run workbooks`. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { sourceFunctions } from '../../hosts/univer/source-functions';

@@ -1,4 +1,4 @@
-/** Finds LibreOffice, which computes saved workbooks anew in tests, or installs it where that is possible. */
+/** Finds LibreOffice, which recalculates saved workbooks in tests, or installs it where that is possible. */
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';

@@ -30,7 +30,10 @@ function sheetOrder(
   );
   old.forEach((sheet, index) => {
     if (known.has(sheet.attributes.name ?? '')) return;
-    const before = old.slice(0, index).findLast((one) => order.includes(one));
+    const before = old
+      .slice(0, index)
+      .reverse()
+      .find((one) => order.includes(one));
     order.splice(before === undefined ? 0 : order.indexOf(before) + 1, 0, sheet);
   });
   return order;
