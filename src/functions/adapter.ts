@@ -187,7 +187,9 @@ function broadcast(
   const { result } = plan.row;
   if ('rows' in result || 'lines' in result || 'grid' in result) {
     const name = plan.slots.find((one, i) => one.broadcasts && isBlock(taken[i]))!.name;
-    throw new ArgumentError(`${name}: a range is not allowed here, as the answer is several rows; give one value`);
+    throw new ArgumentError(
+      `${name}: a range is not allowed here, because the answer has several rows; give one value`,
+    );
   }
   const rangesGiven = () =>
     wordList(plan.slots.filter((one, i) => one.broadcasts && isBlock(taken[i])).map(({ name }) => name));

@@ -29,7 +29,7 @@ export function convert(value: unknown, from: string, to: string): number {
   if (Boolean(source.as) !== Boolean(target.as)) {
     const [says, silent] = source.as ? [from, to] : [to, from];
     throw new Unreadable(
-      `${wordText(says)} says what it is measured as and ${wordText(silent)} does not; say it of both or neither`,
+      `${wordText(says)} says what it is measured as and ${wordText(silent)} does not; write it for both or neither`,
     );
   }
   throw new Unreadable(`${describe(from)} and ${describe(to)}; give two units of one kind`);
@@ -62,7 +62,7 @@ function plainNumber(value: unknown): number {
   const head = typeof value === 'string' && value.length < 200 ? numberAtHead(tidyText(value)) : undefined;
   if (head && 'readings' in head) {
     throw new Unreadable(
-      `${wordText(String(value))} could be ${wordList(head.readings.map(String))}; write the one that is meant`,
+      `${wordText(String(value))} could be ${wordList(head.readings.map(String))}; write the one that you mean`,
     );
   }
   const number = typeof value === 'number' ? value : head?.rest === '' ? head.value : Number.NaN;
@@ -75,7 +75,7 @@ function plainNumber(value: unknown): number {
 const everyUnit = [...new Set(kinds.flatMap(listedUnits))];
 
 function describe(unit: string): string {
-  if (unit.trim() === '') return 'blank is no unit';
+  if (unit.trim() === '') return 'blank is not a unit';
   const kind = unit.length > 100 ? undefined : /^[cfk]$/i.test(unit.trim()) ? 'temperature' : kindOfUnit(unit);
   return kind
     ? `${wordText(unit)} is ${phraseOfKind(kind)}`

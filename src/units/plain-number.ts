@@ -30,7 +30,7 @@ export function judgeBare(profile: Profile, kind: Kind, bare: number, atMost?: n
     if (isDate || si > (atMost ?? LONGEST)) {
       const length = `${Number(si.toPrecision(4))} m`;
       throw new Unreadable(
-        `${given} is ${unit.symbol === 'm' ? '' : `${length}, `}longer than a bare number may be; a fraction becomes a date in a cell, so type 0 1/2, or write the unit if it is meant`,
+        `${given} is ${unit.symbol === 'm' ? '' : `${length}, `}longer than a bare number may be; a fraction becomes a date in a cell, so type 0 1/2, or write the unit if you mean it`,
       );
     }
   }

@@ -86,9 +86,7 @@ function choose(chosen: Map<Kind, Unit>, kind: Kind, unit: Unit): void {
   const other = chosen.get(kind);
   if (other && other.symbol !== unit.symbol) {
     const why = kind in massKinds ? '; mass, daily and transfer share one mass unit' : '';
-    throw new Unreadable(
-      `the profile asks for ${kind} in ${other.symbol} and in ${unit.symbol}; keep one of them${why}`,
-    );
+    throw new Unreadable(`the profile has ${kind} in ${other.symbol} and in ${unit.symbol}; keep one of them${why}`);
   }
   chosen.set(kind, unit);
 }
@@ -110,8 +108,6 @@ function splitException(exception: string): readonly [Kind, string] {
   const text = exception.slice(kind.length).replace(/^ ?[=:]? ?/, '');
   if (!choosable.includes(kind)) throw new Unreadable(`${kind} has no unit to choose; leave it out of the profile`);
   if (text === '')
-    throw new Unreadable(
-      `${kind} needs a unit behind it; give ${phraseOfKind(kind)} in ${wordList(listedUnits(kind))}`,
-    );
+    throw new Unreadable(`${kind} needs a unit after it; give ${phraseOfKind(kind)} in ${wordList(listedUnits(kind))}`);
   return [kind, text];
 }

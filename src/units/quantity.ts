@@ -53,7 +53,7 @@ function readText(profile: Profile, kind: Kind, value: string, atMost: number | 
   if (!head || !Number.isFinite('readings' in head ? 0 : head.value)) throw notRead(profile, kind, value);
   if ('readings' in head) {
     const [decimal, grouped] = head.readings.map((reading) => `${reading} ${head.rest}`.trim());
-    throw new Unreadable(`${wordText(value)} could be ${decimal} or ${grouped}; write the one that is meant`);
+    throw new Unreadable(`${wordText(value)} could be ${decimal} or ${grouped}; write the one that you mean`);
   }
   if (head.rest === '') return readQuantity(profile, kind, head.value, atMost);
   const si = withUnit(kind, head.value, head.rest, text.startsWith('-'));
@@ -94,7 +94,7 @@ function refusal(profile: Profile, kind: Kind, value: string, rest: string): Unr
   const split = splitNitrogenForm(` ${rest}`);
   if (kind === 'concentration' && split.as) {
     return new Unreadable(
-      `${wordText(value)} says what it is measured as, which is not asked for here; give the number and its unit`,
+      `${wordText(value)} says what it is measured as, which this argument does not use; give the number and its unit`,
     );
   }
   return new Unreadable(wrongUnit(kind, value, rest, unitsRead(profile, kind)));

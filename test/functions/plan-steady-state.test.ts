@@ -44,7 +44,8 @@ describe.each(['metric', 'US'] as const)('a farm at steady state under %s', (uni
       'solids',
     ]);
     const cautions = spill('PLAN.CHECK', units, farm).join(' ');
-    expect(cautions).toContain('Nothing takes 55 % of the solids');
+    expect(cautions).toContain('Nothing removes 55 % of the solids');
+    expect(cautions).toContain(`A full drum weighs about ${units === 'US' ? '500 lb' : '230 kg'}: floor`);
   });
 
   it('has a balance whose solids close, each figure in portions', () => {
@@ -71,7 +72,9 @@ describe('figures that cannot all be right', () => {
     expect(traced! / fed!).toBeCloseTo((0.32 * 0.092 + 0.25 * 0.0283 + 0.027 / 1.5) / (0.32 * 0.16), 9);
     expect(traced! / fed!).toBeCloseTo(1.06, 2);
     const cautions = spill('PLAN.CHECK', 'metric', [...padded, ['conversion', 1.5]]).join(' ');
-    expect(cautions).toMatch(/Nitrogen traced is 106\.5 % of what is fed: protein, .*conversion and fish nitrogen/);
+    expect(cautions).toMatch(
+      /Nitrogen traced is 106\.5 % of the nitrogen fed: protein, .*conversion and fish nitrogen/,
+    );
   });
 });
 
@@ -124,7 +127,9 @@ describe('oxygen at power failure', () => {
       [...high, ['oxygen floor', '5.6 mg/L']].map((row) => [...row, row[1]]),
     ) as [unknown[]];
     expect(error).toBeInstanceOf(CellError);
-    expect((error as CellError).message).toContain('hottest water: in balance with air it holds 5.4852');
+    expect((error as CellError).message).toContain(
+      'hottest water: at this elevation and salinity it holds only 5.4852',
+    );
   });
 });
 
@@ -134,7 +139,7 @@ describe('what bad input gets', () => {
     ['a share above 1', 'removal', 'LOAD.LEVEL', ['1 kg/d', 100, '120 %']],
     [
       'nothing that takes the waste',
-      '#VALUE! nothing takes the waste, so it rises without end; give flow and removal',
+      '#VALUE! nothing removes the waste, so it rises without end; give flow and removal',
       'LOAD.LEVEL',
       ['1 kg/d', 0, 0.5],
     ],
@@ -150,7 +155,7 @@ describe('what bad input gets', () => {
         ],
       ],
     ],
-    ['stages that take nothing', 'nothing takes the waste', 'LOAD.SHARES', ['1 kg/d', 100, [['drums', 0]]]],
+    ['stages that take nothing', 'nothing removes the waste', 'LOAD.SHARES', ['1 kg/d', 100, [['drums', 0]]]],
     [
       'a species without figures',
       'species: unicorn is not allowed',
@@ -164,7 +169,7 @@ describe('what bad input gets', () => {
     ],
     [
       'a spread that nobody has measured',
-      'settling spread: at steady state the slowest solids decide, which nobody has measured; give up to 6',
+      'settling spread: at steady state the slowest solids decide, and nobody has measured those; give up to 6',
       'PLAN.BALANCE',
       [
         [

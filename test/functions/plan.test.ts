@@ -196,7 +196,7 @@ describe('a bad scenario', () => {
     [
       'oxygen at power failure under the floor',
       [...withRow('oxygen floor', 3, 7), ['tank volume', 900, 900]],
-      'oxygen at power failure: it is at the floor (7 mg/L)',
+      'oxygen at power failure: it is already at or below the floor (7 mg/L)',
     ],
     ['more nutrients than solids', withRow('nitrogen share', 0.04, 0.99), 'nitrogen share: nitrogen, P2O5 and K2O'],
     ['too much to compute with', withRow('tank volume', 1000, 1e-308), 'too large or too small'],

@@ -86,7 +86,7 @@ const cases: readonly (readonly [title: string, says: string, name: string, ...v
     1.59,
     30,
   ],
-  ['a fitting nobody knows', 'no fitting known here', 'PIPE.LOSS', 'US', 20, 1.59, 100, '2 elbo'],
+  ['a fitting nobody knows', 'not a known fitting', 'PIPE.LOSS', 'US', 20, 1.59, 100, '2 elbo'],
   ['a log date in words', 'log: row 1, date', 'HARVEST.LOG', 'metric', [['5th of May', 20, 0.02]]],
   ['an empty log', 'log: no rows were given', 'HARVEST.LOG', 'metric', [['', '', '']]],
   [

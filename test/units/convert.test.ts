@@ -45,12 +45,17 @@ describe('converting between units', () => {
   it.each<[unknown, string, string, string]>([
     [1, 'gal', 'ft', 'gal is a volume and ft is a dimension; give two units of one kind'],
     [1, 'F', 'ft', 'F is a temperature and ft is a dimension; give two units of one kind'],
-    [1, 'mg/L as NO3', 'mg/L', 'mg/L as NO3 says what it is measured as and mg/L does not; say it of both or neither'],
-    [1, '', 'm', 'blank is no unit and m is a dimension; give two units of one kind'],
+    [
+      1,
+      'mg/L as NO3',
+      'mg/L',
+      'mg/L as NO3 says what it is measured as and mg/L does not; write it for both or neither',
+    ],
+    [1, '', 'm', 'blank is not a unit and m is a dimension; give two units of one kind'],
     ['5 in', 'in', 'mm', '5 in is not a number; give the number alone and its unit as the next argument'],
     [null, 'in', 'mm', 'blank is not a number; give the number alone and its unit as the next argument'],
     [Number.NaN, 'in', 'mm', 'NaN is not a number; give the number alone and its unit as the next argument'],
-    ['2,5', 'in', 'mm', '2,5 could be 2.5 or 25; write the one that is meant'],
+    ['2,5', 'in', 'mm', '2,5 could be 2.5 or 25; write the one that you mean'],
   ])('%s %s in %s is refused', (value, from, to, message) => {
     expect(() => convert(value, from, to)).toThrow(message);
   });

@@ -96,7 +96,7 @@ describe('a profile that is refused', () => {
       'US flow L/min is not a profile; put "US", "metric" or the cell SiltUnits first; exceptions may follow, as in "US, flow L/min, temperature C"',
     ],
     ['US, flow kg', 'kg is a mass; give a flow (L/min, gpm, L/s, L/h, m3/h, gph or ft3/s)'],
-    ['US, flow', 'flow needs a unit behind it; give a flow in L/min, gpm, L/s, L/h, m3/h, gph or ft3/s'],
+    ['US, flow', 'flow needs a unit after it; give a flow in L/min, gpm, L/s, L/h, m3/h, gph or ft3/s'],
     ['US, daily kg/h', 'kg/h is not a unit for daily in a profile; give kg/d, lb/d, g/d, oz/d, t/d or short ton/d'],
     [
       'US, transfer kg/d',
@@ -104,9 +104,9 @@ describe('a profile that is refused', () => {
     ],
     [
       'US, mass kg, daily g/d',
-      'the profile asks for mass in kg and in g; keep one of them; mass, daily and transfer share one mass unit',
+      'the profile has mass in kg and in g; keep one of them; mass, daily and transfer share one mass unit',
     ],
-    ['US, flow L/min, flow L/s', 'the profile asks for flow in L/min and in L/s; keep one of them'],
+    ['US, flow L/min, flow L/s', 'the profile has flow in L/min and in L/s; keep one of them'],
     ['US, share %', 'share has no unit to choose; leave it out of the profile'],
     ['US, days h', 'days has no unit to choose; leave it out of the profile'],
   ])('%s says what is allowed', (given, message) => {

@@ -64,10 +64,10 @@ describe('a unit that is not known', () => {
 
 describe('text that has two readings', () => {
   it.each([
-    ['22,5 in', '22,5 in could be 22.5 in or 225 in; write the one that is meant'],
-    ['22,5', '22,5 could be 22.5 or 225; write the one that is meant'],
-    ['0,500 in', '0,500 in could be 0.5 in or 500 in; write the one that is meant'],
-    ['-1,25 in', '-1,25 in could be -1.25 in or -125 in; write the one that is meant'],
+    ['22,5 in', '22,5 in could be 22.5 in or 225 in; write the one that you mean'],
+    ['22,5', '22,5 could be 22.5 or 225; write the one that you mean'],
+    ['0,500 in', '0,500 in could be 0.5 in or 500 in; write the one that you mean'],
+    ['-1,25 in', '-1,25 in could be -1.25 in or -125 in; write the one that you mean'],
   ])('%s is refused with both', (text, message) => {
     expect(advice(US, 'dimension', text)).toBe(message);
   });

@@ -30,12 +30,16 @@ export function finite(value: number): number {
 /** Writes the figures of a sentence in the user's units; a mark can name its kind, `{rate:areal rate}`. */
 export function formatMessage(sentence: Caution, kindOf: KindOf, profile: Profile, digits = digitsToRead): string {
   const { text, figures = {} } = sentence;
-  return text.replace(/\{(\w+)(?::([^{}]+))?\}/g, (mark, name: string, own = name) => {
+  return text.replace(/\{(\w+)(?::([^{}]+))?\}/g, (mark, name: string, kindOrName = name) => {
     const figure: Figure | undefined = figures[name];
     if (figure === undefined) return mark;
-    const { value, like } = typeof figure === 'number' ? { value: figure, like: own } : figure;
+    const {
+      value,
+      like,
+      digits: own = digits,
+    } = typeof figure === 'number' ? { value: figure, like: kindOrName } : figure;
     const kind = kindOf(like) ?? (isKind(like) ? like : 'number');
     finite(toProfile(profile, kind, value));
-    return wordQuantity(profile, kind, value, digits);
+    return wordQuantity(profile, kind, value, own);
   });
 }

@@ -106,16 +106,12 @@ function turningPoints(gradient: (logRate: number) => number): readonly number[]
     return gradient(left) < 0 && gradient(right) >= 0 ? [rootBetween(gradient, left, right, 1e-14)] : [];
   });
   if (found.length > 0) return found;
-  throw new Refusal(
-    'log',
-    'oxygen does not level off as it rises, so no rate fits; read on, with the fish out of the tank',
-  );
+  throw new Refusal('log', 'oxygen does not level off, so no rate fits; keep reading, with the fish out of the tank');
 }
 
 function refuseUnfit(log: readonly OxygenReading[], saturation: number): void {
   const figures = { saturation: { value: saturation, like: 'concentration' } };
-  if (log.length < 4)
-    throw new Refusal('log', `${log.length} readings say nothing of how sure they are; give at least four`);
+  if (log.length < 4) throw new Refusal('log', `${log.length} readings give no standard error; give at least four`);
   log.forEach(({ row, time, oxygen }, i) => {
     if (i > 0 && time <= (log[i - 1]?.time ?? 0)) {
       throw new Refusal(
@@ -132,7 +128,8 @@ function refuseUnfit(log: readonly OxygenReading[], saturation: number): void {
   });
   const least = log[0]?.oxygen ?? 0;
   const most = log.at(-1)?.oxygen ?? 0;
-  if (most <= least) throw new Refusal('log', 'oxygen does not rise; take it out first, then log how it comes back');
+  if (most <= least)
+    throw new Refusal('log', 'oxygen does not rise; remove the oxygen first, then log how it rises again');
   if (least < saturation * FROM && most > saturation * TO) return;
   throw new Refusal(
     'log',

@@ -33,7 +33,7 @@ export interface Aerator {
 export function airTransfer({ rated, temperature, target, elevation, alpha, beta, salinity }: Aerator): number {
   const saturation = beta * waterOxygen(temperature, elevation, salinity);
   if (target >= saturation) {
-    throw new Refusal('target', 'air brings this water to {saturation} and no further; give less', {
+    throw new Refusal('target', 'air can bring this water only to {saturation}; give less', {
       figures: { saturation: { value: saturation, like: 'target' } },
     });
   }

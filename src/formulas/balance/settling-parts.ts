@@ -41,7 +41,7 @@ function refuseWide(spread: number): void {
   if (spread <= WIDEST) return;
   throw new Refusal(
     'spread',
-    'at steady state the slowest solids decide, which nobody has measured; give up to {widest}, or a measured share as settler',
+    'at steady state the slowest solids decide, and nobody has measured those; give up to {widest}, or a measured share as settler',
     { figures: { widest: { value: WIDEST, like: 'spread' } } },
   );
 }

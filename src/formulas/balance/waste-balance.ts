@@ -20,7 +20,7 @@ export function loadLevel(load: number, removal: number, { flow, volume, decay, 
   if (cleared > 0) return load / cleared;
   throw new Refusal(
     '',
-    'nothing takes the waste, so it rises without end; give flow and removal, or volume and decay, or out, more than 0',
+    'nothing removes the waste, so it rises without end; give flow and removal, or volume and decay, or out, more than 0',
   );
 }
 

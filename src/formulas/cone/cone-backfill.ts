@@ -26,7 +26,7 @@ export function coneBackfill(request: BackfillRequest): number {
   const offset = thickness * Math.sin(middle.wallAngle);
   const top = middle.top + offset;
   if (drum < top * (1 - 1e-12)) {
-    throw new Refusal('drum', 'give a diameter from the cone’s outside at its top ({outside}) up', {
+    throw new Refusal('drum', 'give at least the cone’s outside diameter at its top ({outside})', {
       figures: { outside: { value: top, like: 'drum' } },
     });
   }

@@ -57,10 +57,10 @@ function slopeCautions({ wallAngle }: MidPlaneCone): readonly Caution[] {
   const under = (limit: number) => wallAngle < limit * degree - 1e-9;
   if (under(45))
     return [
-      { text: 'wall is {angle}, under 45 degrees: solids will lie on it instead of sliding to the drain', figures },
+      { text: 'wall is {angle}, below 45 degrees: solids will stay on it instead of sliding to the drain', figures },
     ];
   if (under(60))
-    return [{ text: 'wall is {angle}, under 60 degrees: sticky solids may need a brush or a swirl', figures }];
+    return [{ text: 'wall is {angle}, below 60 degrees: sticky solids may need a brush or a swirl', figures }];
   return [];
 }
 
@@ -68,7 +68,7 @@ function drumCautions(top: number, drum: number | undefined): readonly Caution[]
   if (drum === undefined || top <= drum * (1 + 1e-12)) return [];
   return [
     {
-      text: 'top is {top} and does not go into the drum, which is {drum} inside',
+      text: 'top is {top} and does not fit into the drum, which is {drum} inside',
       figures: { top: { value: top, like: 'dimension' }, drum: { value: drum, like: 'dimension' } },
     },
   ];
@@ -87,7 +87,7 @@ function pieceCautions(cone: MidPlaneCone, request: ConeCheckRequest): readonly 
     enough === undefined ? `no number of pieces up to ${mostPieces} fits` : `cut ${enough} pieces instead of ${pieces}`;
   return [
     {
-      text: `a piece has a blank of {length} by {width} and does not lie on the sheet at any turn; ${then}`,
+      text: `a piece has a blank of {length} by {width} and does not fit on the sheet in any rotation; ${then}`,
       figures: { length: { value: length, like: 'dimension' }, width: { value: width, like: 'dimension' } },
     },
   ];

@@ -41,7 +41,7 @@ export function costLines(items: readonly Item[], prices: readonly Price[], allo
   const known = new Map<string, Price>();
   for (const price of prices) {
     const name = fold(price.item);
-    if (known.has(name)) throw new Refusal('prices', `${price.item} has two prices; leave one`);
+    if (known.has(name)) throw new Refusal('prices', `${price.item} has two prices; keep one`);
     known.set(name, price);
   }
   const wanted = new Map<string, Item>();

@@ -211,9 +211,9 @@ function largeRefusal(piece: Piece, of: number, pattern: number, length: number,
       ? { ...piece, angle: (piece.angle * of) / count }
       : { ...piece, length: ((piece.length - piece.lap) * of) / count + piece.lap };
   const enough = piecesThatFit(cutIn, length, width);
-  const instead = enough === undefined ? `nor would it in up to ${mostPieces}` : `it would fit in ${enough} pieces`;
+  const instead = enough === undefined ? `nor would it fit in up to ${mostPieces}` : `it would fit in ${enough} pieces`;
   const given = of === 1 ? 'one piece' : `${of} pieces`;
-  return new Refusal('patterns', `row ${pattern} in ${given} does not go on the sheet at any turn; ${instead}`);
+  return new Refusal('patterns', `row ${pattern} in ${given} does not fit on the sheet in any rotation; ${instead}`);
 }
 
 /** The sheet that is used least becomes the last one, as its rest is worth most. */

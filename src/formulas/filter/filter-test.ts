@@ -39,7 +39,7 @@ export function filterTest(
 ): FilterFit {
   const pairs = readings.map(({ row, inlet, outlet }) => {
     if (inlet <= 0)
-      throw new Refusal('inlet', `row ${row} holds no ammonia, so nothing can be taken; test after feeding`);
+      throw new Refusal('inlet', `row ${row} has no ammonia, so the filter has nothing to remove; test after feeding`);
     return { taken: inlet - outlet, share: (inlet - outlet) / inlet };
   });
   const share = mean(pairs.map((pair) => pair.share));
@@ -47,7 +47,7 @@ export function filterTest(
   if (taken <= 0 || share <= 0) {
     throw new Refusal(
       'outlet',
-      'on the mean as much ammonia leaves as enters, so the filter takes none; check which end is which',
+      'on average as much ammonia leaves as enters, so the filter removes none; check which end is which',
     );
   }
   const squares = pairs.reduce((sum, pair) => sum + (pair.share - share) ** 2, 0);

@@ -27,7 +27,7 @@ export function filterNitrify(rate: number, temperature: number, reference: numb
     if (value >= low && value <= high) continue;
     throw new Refusal(
       argument,
-      'films were studied from {low} to {high} (Zhu and Chen 2002); measure your own filter: see FILTER.TEST',
+      'biofilms were studied from {low} to {high} (Zhu and Chen 2002); measure your own filter: see FILTER.TEST',
       {
         figures: { low: { value: low, like: 'temperature' }, high: { value: high, like: 'temperature' } },
         reason: 'unavailable',

@@ -58,14 +58,11 @@ export function harvestDose(area: number, slurrySolids: number, need: Need): num
   const byPhosphate = phosphate > 0 ? (area * phosphateNeed) / phosphate : Infinity;
   const dry = Math.min(byNitrogen, byPhosphate);
   if (dry === Infinity) {
-    throw new Refusal(
-      'nitrogen',
-      'solids with neither available nitrogen nor phosphorus feed no garden; give their shares',
-    );
+    throw new Refusal('nitrogen', 'solids without available nitrogen and phosphorus feed no garden; give their shares');
   }
   return harvestSlurry(dry, slurrySolids);
 }
 
 function refuseNoNeed(argument: 'nitrogenNeed' | 'phosphateNeed'): never {
-  throw new Refusal(argument, 'a soil that wants none has no area on which it is not exceeded; give more than 0');
+  throw new Refusal(argument, 'any amount exceeds a need of 0; give more than 0');
 }

@@ -11,7 +11,7 @@ export function loadShare(dry: number, feed: number, captured: number): number {
   if (share > 1) {
     throw new Refusal(
       'dry',
-      'that is more solids than feed, {share} of it; weigh them dry, over the same days as the feed',
+      'the solids would be {share} of the feed; weigh them dry, over the same days as the feed',
       {
         figures: { share: { value: share, like: 'share' } },
       },

@@ -90,7 +90,7 @@ function counted(words: string): { readonly count: number; readonly loss: Fittin
   if (loss !== undefined) return { count: Number(number), loss };
   throw new Refusal(
     'fittings',
-    `"${words.slice(0, 40)}" is no fitting known here; give a K, or any of: ${fittingNames.join(', ')}`,
+    `"${words.slice(0, 40)}" is not a known fitting; give a K, or any of: ${fittingNames.join(', ')}`,
   );
 }
 

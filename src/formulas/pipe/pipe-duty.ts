@@ -35,14 +35,14 @@ export function pipeDuty(duty: Duty): PumpPoint {
   const spare = (flow: number) => pumpHead(curve, flow) - asked(flow);
   const { leastFlow: least, mostFlow: most } = curve;
   if (spare(least) < 0) {
-    throw new Refusal('lift', 'the pump has {head} at {flow}, where lift and pipe ask for {asked}: they do not meet', {
+    throw new Refusal('lift', 'at {flow} the pump gives {head}, but lift and pipe need {asked}: they do not meet', {
       figures: figuresAt(least, pumpHead(curve, least), asked(least)),
     });
   }
   if (spare(most) > 0) {
     throw new Refusal(
       'curve',
-      'at its last point, {flow}, the pump still has {head} where lift and pipe ask for {asked}: give the curve further',
+      'at its last point, {flow}, the pump gives {head}, but lift and pipe need only {asked}: give more points of the curve',
       { figures: figuresAt(most, pumpHead(curve, most), asked(most)) },
     );
   }

@@ -53,7 +53,7 @@ export function pipeGravity(pipe: GravityPipe): number {
   const { bore, length, drop, ends } = pipe;
   const fixed = fittingCoefficient(pipe.fittings, bore) + ends;
   if (length === 0 && fixed === 0) {
-    throw new Refusal('length', 'a pipe of no length, with no fittings and no ends, does not hold water back');
+    throw new Refusal('length', 'a pipe without length, fittings and ends does not resist flow; give one of them');
   }
   if (drop === 0) return 0;
   const viscosity = kinematicViscosity(pipe.temperature);
@@ -63,7 +63,7 @@ export function pipeGravity(pipe: GravityPipe): number {
   const low = bracketEnd(Math.log(fastest) - 2, -3, (at) => excess(at) <= 0);
   const high = bracketEnd(Math.log(fastest), 1, (at) => excess(at) >= 0);
   if (low === undefined || high === undefined) {
-    throw new Refusal('drop', 'no flow can be found for it through such a pipe; check the units of both');
+    throw new Refusal('drop', 'no flow can be found for this drop in this pipe; check the units of both');
   }
   return Math.exp(rootBetween(excess, low, high, 1e-14)) * circleArea(bore);
 }

@@ -3,6 +3,9 @@
  */
 import type { Caution } from '../caution';
 
+/** A drum of about 210 L full of water and base mix: about 230 kg or 500 lb. Common practice, no source. */
+export const fullDrum = { value: 228, like: 'mass', digits: 2 } as const;
+
 export const wallSeals = ['grommet', 'bulkhead'] as const;
 
 export interface Bank {

@@ -1,5 +1,5 @@
 /**
- * Cautions over the steady state of a farm: what builds up, what no flow can hold, and figures that cannot all be right.
+ * Cautions about the steady state of a farm: what builds up, limits that no flow can keep, figures that cannot all be right.
  */
 import { STUDIED_FILMS } from '../filter/nitrification';
 import { fishLimits } from '../water/water-species';
@@ -23,11 +23,11 @@ function risingCautions({ balance, solids }: Farm): readonly PossibleCaution[] {
   const { rising } = balance.solids;
   return [
     rising > 0 && {
-      text: 'Nothing takes {share} % of the solids: too fine to settle, they build up in the water without end. Add pads or gravel beds, or let water out.',
+      text: 'Nothing removes {share} % of the solids: they are too fine to settle and build up in the water without end. Add pads or gravel beds, or let water out.',
       figures: { share: (100 * rising) / solids },
     },
     balance.ammonia.rising > 0 && {
-      text: 'Ammonia builds up without end: {made:daily} a day is made and {nitrified:daily} nitrified. More media, or a pump that runs.',
+      text: 'Ammonia builds up without end: {made:daily} is made and {nitrified:daily} is nitrified. Add media, or let the pump run.',
       figures: { made: balance.ammonia.made, nitrified: balance.ammonia.nitrified },
     },
   ];
@@ -38,18 +38,18 @@ function neverCaution({ needs, balance }: Farm): PossibleCaution {
   const wastes = needs.filter(({ flow, waste }) => flow === Number.POSITIVE_INFINITY && waste !== held);
   if (wastes.length === 0) return undefined;
   const names = wastes.map(({ waste }) => waste).join(' and ');
-  return `No flow, however large, keeps ${names} within the limit: more has to be removed in a pass, or less fed.`;
+  return `No flow, however large, keeps ${names} within the limit: remove more per pass, or feed less.`;
 }
 
 function nitrateCaution({ scenario, balance }: Farm): PossibleCaution {
   const { nitrate } = balance;
   if (nitrate.rising > 0) {
-    return 'Nitrate rises without end: no water is let out, and plants and denitrification take less than is made.';
+    return 'Nitrate rises without end: no water is let out, and plants and denitrification remove less than is made. Let water out, or grow more plants.';
   }
   const { nitrate: limit } = fishLimits(scenario.species ?? 'warm-water');
   return (
     nitrate.level > limit && {
-      text: 'Nitrate as N comes to {nitrate:concentration}, above {limit:concentration}: let more water out, or grow more plants.',
+      text: 'Nitrate as N reaches {nitrate:concentration}, above the limit of {limit:concentration}: let more water out, or grow more plants.',
       figures: { nitrate: nitrate.level, limit },
     }
   );
@@ -59,12 +59,12 @@ function filmCaution({ scenario }: Farm): PossibleCaution {
   const { coldestWater } = scenario;
   if (coldestWater >= coolest && coldestWater <= warmest) return undefined;
   return {
-    text: 'Nitrification is carried on to {coldestWater:temperature}, outside the {coolest:temperature} to {warmest:temperature} at which it was studied: measure your own filter.',
+    text: 'The nitrification rate at {coldestWater:temperature} is an extrapolation: it was studied from {coolest:temperature} to {warmest:temperature}. Measure your own filter.',
     figures: { coolest, warmest },
   };
 }
 
-/** More is found than is fed: some of the shares cannot be right together. */
+/** If more is traced than is fed, the shares cannot all be right. */
 function tracingCautions(farm: Farm): readonly PossibleCaution[] {
   const rows = planBalance(farm);
   const into = rows[0];
@@ -73,11 +73,11 @@ function tracingCautions(farm: Farm): readonly PossibleCaution[] {
   const fed = (over: number) => ({ over: 100 * (1 + over) });
   return [
     short('nitrogen') > 1e-9 && {
-      text: 'Nitrogen traced is {over} % of what is fed: protein, solids share, nitrogen share, conversion and fish nitrogen cannot all be right; measure the one you trust least.',
+      text: 'Nitrogen traced is {over} % of the nitrogen fed: protein, solids share, nitrogen share, conversion and fish nitrogen cannot all be right. Measure the one you trust least.',
       figures: fed(short('nitrogen')),
     },
     short('phosphorus') > 1e-9 && {
-      text: 'Phosphorus traced is {over} % of what is fed: feed phosphorus, solids share, phosphorus share, conversion and fish phosphorus cannot all be right; measure the one you trust least.',
+      text: 'Phosphorus traced is {over} % of the phosphorus fed: feed phosphorus, solids share, phosphorus share, conversion and fish phosphorus cannot all be right. Measure the one you trust least.',
       figures: fed(short('phosphorus')),
     },
   ];

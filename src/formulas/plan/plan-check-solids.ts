@@ -1,5 +1,5 @@
 /**
- * Cautions over solids: what settles them, what is assumed of it, how often pads and beds need work, and raw solids on food.
+ * Cautions about solids: settling, what the plan assumes of it, how often pads and beds need work, raw solids on food.
  */
 
 import { settlingRate } from '../balance/farm-model';
@@ -13,7 +13,7 @@ import { isFitted } from './plan-scenario';
 import { LEAST_BED_DAYS } from './plan-stages';
 import type { PossibleCaution } from './possible-caution';
 
-/** Cautions over solids, drums, pads and beds. */
+/** Cautions about solids, drums, pads and beds. */
 export function solidsCautions(farm: Farm): readonly PossibleCaution[] {
   return [overflowCaution(farm), ...captureCautions(farm), ...changeCautions(farm), ...rawCautions(farm)];
 }
@@ -27,35 +27,41 @@ function overflowCaution({ scenario, factors, flow }: Farm): PossibleCaution {
   const rises = 'Water rises in the drums at {overflow:loading}';
   if ((settler === 'swirl' || settler === 'radial') && overflow > measured * (1 + 1e-9)) {
     return {
-      text: `${rises}, faster than the {measured:loading} at which a ${settler} settler was measured: it will take out less than is counted on.`,
+      text: `${rises}, faster than the {measured:loading} at which a ${settler} settler was measured: it will capture less than the plan assumes.`,
       figures,
     };
   }
   if (overflow <= overflowLimit * (1 + 1e-9)) return undefined;
-  return { text: `${rises}, over the overflow limit, {overflowLimit:loading}: more drums, or less flow.`, figures };
+  return {
+    text: `${rises}, above the overflow limit of {overflowLimit:loading}: use more drums, or less flow.`,
+    figures,
+  };
 }
 
 function captureCautions({ scenario, settler: partsAt, balance }: Farm): readonly PossibleCaution[] {
   const { settler, drums, pads } = scenario;
   if (drums === 'none') {
-    if (isFitted(pads)) return ['There are no drums: pads take what drums would, and need changing more often.'];
+    if (isFitted(pads)) return ['There are no drums: pads catch what drums would, and need changing more often.'];
     return bedsCatchAllSolids(scenario)
       ? ['Gravel beds catch all the solids: keep few fish, let worms in, and clean a bed before it goes sour.']
-      : ['Nothing takes solids out: no drums, no pads, no beds. They rot in the tank.'];
+      : ['Nothing removes solids: there are no drums, pads or beds. Solids rot in the tank.'];
   }
   const { shares, taken } = partsAt(balance.flow);
   const pass = shares.reduce((sum, part, i) => sum + part * (taken[i] ?? 0), 0);
   const figures = { share: pass, rate: settlingRate(scenario, balance.flow) };
   const share = 'A share of {share:share} captured in one pass';
   const found: PossibleCaution[] = [
-    drums === undefined && { text: `Drums are not given. ${share} is counted on all the same.`, figures },
+    drums === undefined && {
+      text: `Drums are not given. The plan still assumes them: ${share.toLowerCase()}.`,
+      figures,
+    },
   ];
   if (settler === 'mixed' || settler === 'ideal') {
-    const text = `${share} is computed at {rate:loading}; settling differs many times from farm to farm, so time your own (SETTLE.JAR).`;
+    const text = `${share} is calculated at {rate:loading}. Settling differs many-fold from farm to farm: time your own (SETTLE.JAR).`;
     return [...found, { text, figures }];
   }
   if (typeof settler === 'number') return found;
-  const text = `${share} is what a ${settler} settler took out in one trial: measure your own.`;
+  const text = `${share} is the result of one trial of a ${settler} settler: measure your own.`;
   return [...found, { text, figures }];
 }
 
@@ -68,11 +74,11 @@ function changeCautions({ scenario, balance }: Farm): readonly PossibleCaution[]
     : LEAST_BED_DAYS * DAY;
   return [
     changed < DAY && {
-      text: 'Pads are full after {changed:hours}: they back up overnight. More pads, or coarser ones first.',
+      text: 'Pads are full after {changed:hours} and back up overnight. Use more pads, or coarser ones first.',
       figures: { changed },
     },
     cleaned < LEAST_BED_DAYS * DAY && {
-      text: 'Gravel is full of solids after {cleaned:days}: take out more before the beds, or lay more gravel.',
+      text: 'Gravel is full of solids after {cleaned:days}: remove more solids before the beds, or use more gravel.',
       figures: { cleaned },
     },
   ];
@@ -81,9 +87,9 @@ function changeCautions({ scenario, balance }: Farm): readonly PossibleCaution[]
 function rawCautions({ scenario: { bedArea }, balance }: Farm): readonly PossibleCaution[] {
   return [
     balance.solids.drums > 0 && {
-      text: 'Solids drawn off are raw: on food crops wait {touching:days} before harvest where what is eaten touches soil, else {clear:days} (the rule for raw manure; whether it covers fish solids is for the certifier), wash what is eaten, wear gloves; stored wet they give off hydrogen sulfide in a closed space.',
+      text: 'Solids drawn off are raw. On food crops, wait {touching:days} before harvest if the part that is eaten touches soil, else {clear:days} (the rule for raw manure; ask the certifier whether it covers fish solids). Wash what you eat and wear gloves. Wet solids stored in a closed space give off hydrogen sulfide.',
       figures: { touching: WAIT_TOUCHING * DAY, clear: WAIT_CLEAR * DAY },
     },
-    isFitted(bedArea) && 'Keep tank water and raw solids off leaves that are eaten, and wash all of it.',
+    isFitted(bedArea) && 'Keep tank water and raw solids off leaves that are eaten, and wash the whole harvest.',
   ];
 }

@@ -1,10 +1,11 @@
 /**
- * Cautions over a whole farm on paper, in sentences with the figures that they rest on.
+ * Cautions about a whole planned farm, in sentences with their figures.
  */
 import type { Caution } from '../caution';
 import { Refusal } from '../refusal';
 import { stockFeed } from '../stock/stock';
 import { chartedSpecies, stockFeedRate } from '../stock/stock-feed-rate';
+import { fullDrum } from './plan-bank';
 import { balanceCautions } from './plan-check-balance';
 import { solidsCautions } from './plan-check-solids';
 import { waterCautions } from './plan-check-water';
@@ -13,15 +14,15 @@ import { planLimit } from './plan-limit';
 import { isFitted, type Scenario, type ScenarioFactors } from './plan-scenario';
 import type { PossibleCaution } from './possible-caution';
 
-/** Feed typed and feed at the feeding rate are one feed up to this. */
+/** The typed feed and the feed at the feeding rate may differ by this share. */
 const SAME_FEED = 0.02;
 
-/** A feeding rate this many times that of the chart is a slip or wasted feed. */
+/** A feeding rate this many times the chart's is a typing error or wasted feed. */
 const OVER_CHART = 1.5;
 
 /**
- * Everything to think of before fish are bought: stages that do not carry today's feed, then water, solids, feed, and the
- * care that electricity, weight and raw solids ask for.
+ * Everything to check before buying fish: stages that cannot carry today's feed, then water, solids, feed, and the dangers
+ * of electricity, weight and raw solids.
  *
  * Reports what the results would refuse. Limits of fish by species; see each stage for its own source.
  */
@@ -47,14 +48,14 @@ function stageCautions(farm: Farm): readonly PossibleCaution[] {
   const { feed } = farm;
   const { rows, first, next } = planLimit(farm);
   const over = rows.slice(0, -1).flatMap(({ stage, capacity }): Caution[] => {
-    // Solids that nothing takes have a caution of their own.
+    // Solids that nothing removes have their own caution.
     if (capacity === 0 && stage === 'circulation, solids') return [];
     if (typeof capacity !== 'number' || capacity >= feed * (1 - 1e-9)) return [];
-    return [{ text: `${stage}: carries {capacity:daily} of feed, and {feed:daily} is fed.`, figures: { capacity } }];
+    return [{ text: `${stage}: carries {capacity:daily} of feed, but you feed {feed:daily}.`, figures: { capacity } }];
   });
   if (first === undefined || first.capacity === 0 || over.length > 0) return over;
-  const then = next === undefined ? '' : `, then ${next.stage}`;
-  const text = `${first.stage} is the first limit, at {capacity:daily} of feed against {feed:daily} today${then}.`;
+  const then = next === undefined ? '' : `. The next limit is ${next.stage}`;
+  const text = `${first.stage} is the first limit, at {capacity:daily} of feed; today’s feed is {feed:daily}${then}.`;
   return [{ text, figures: { capacity: first.capacity } }];
 }
 
@@ -68,7 +69,7 @@ function feedCautions(scenario: Scenario): readonly PossibleCaution[] {
     feed !== undefined &&
       eaten !== undefined &&
       Math.abs(eaten - feed) > SAME_FEED * feed && {
-        text: 'The feed typed, {feed:daily}, is not the {eaten:daily} that the fish eat at the feeding rate; the feed typed is taken.',
+        text: 'The feed typed, {feed:daily}, differs from the {eaten:daily} that the fish eat at the feeding rate. The plan uses the feed typed.',
         figures: { eaten },
       },
     chart !== undefined &&
@@ -79,7 +80,7 @@ function feedCautions(scenario: Scenario): readonly PossibleCaution[] {
   ];
 }
 
-/** A published rate, where one covers the fish and the water. */
+/** A published rate, if one covers the fish and the water. */
 function rateOf(read: () => number): number | undefined {
   try {
     return read();
@@ -92,9 +93,11 @@ function rateOf(read: () => number): number | undefined {
 function handlingCautions({ pumpFlow, airSupply, power, drums, alkali }: Scenario): readonly PossibleCaution[] {
   return [
     (isFitted(pumpFlow) || isFitted(airSupply) || power !== undefined) &&
-      'Electricity beside water: ground-fault protection, drip loops, off before hands go in, and licensed wiring.',
-    isFitted(drums) &&
-      'A full drum is a quarter of a tonne: floor and stand carry it, nobody is under it while it fills, and it is shored before it is moved.',
-    `Alkali (${alkali}) is dissolved first and added slowly, with eyes and hands covered; hydroxides burn and can kill fish in a gulp.`,
+      'Electricity near water needs ground-fault protection, drip loops and licensed wiring. Switch it off before you put hands in the water.',
+    isFitted(drums) && {
+      text: 'A full drum weighs about {fullDrum}: floor and stand must carry it. Keep everyone out from under it while it fills, and brace it before you move it.',
+      figures: { fullDrum },
+    },
+    `Alkali (${alkali}) must be dissolved first and added slowly: wear goggles and gloves. Hydroxides burn and can kill fish at once.`,
   ];
 }

@@ -12,15 +12,15 @@ import { rootBetween } from '../numeric/root';
 import { CARBON_DIOXIDE_PER_OXYGEN } from '../water/atomic-mass';
 import { systemCarbonDioxide } from '../water/carbon-dioxide-air';
 
-/** Undefined where what it rests on is not given; Infinity where no feed reaches the limit. */
+/** Undefined if an input is not given; Infinity if no feed reaches the limit. */
 export interface FeedAtLimit {
   readonly ammonia: number;
-  /** Whether the media gives out at that feed before the flow does. */
+  /** Whether the media, not the flow, sets that feed. */
   readonly ammoniaByMedia: boolean;
   readonly unionizedAmmonia: number | undefined;
-  /** 0 where nothing takes some part of the solids. */
+  /** 0 if nothing removes some part of the solids. */
   readonly solids: number;
-  /** Share of the solids that nothing takes. */
+  /** Share of the solids that nothing removes. */
   readonly rising: number;
   readonly carbonDioxide: number | undefined;
   readonly oxygen: number | undefined;
@@ -51,7 +51,7 @@ export function feedAtLimit(model: FarmModel, flow: number): FeedAtLimit {
   };
 }
 
-/** Solids, ammonia and slurry grow with the feed, so that only the ammonia has to be balanced again at each. */
+/** Solids, ammonia and slurry grow with the feed, so only the ammonia balance is solved again for each feed. */
 function byCarbonDioxide(model: FarmModel, { flow, ammonia, out }: FarmBalance, degassing: number): number {
   const { carbonDioxideLimit: limit, removal, alkali } = model.scenario;
   if (limit <= model.airCarbonDioxide) return 0;
@@ -67,7 +67,7 @@ function byCarbonDioxide(model: FarmModel, { flow, ammonia, out }: FarmBalance, 
     });
     return systemCarbonDioxide(model.oxygen * times, nitrified, alkali) - carried;
   };
-  // Where bicarbonate is dosed, what is made grows with the feed whatever is nitrified.
+  // With bicarbonate, carbon dioxide grows with the feed, however much is nitrified.
   const most = carried / (CARBON_DIOXIDE_PER_OXYGEN * model.oxygen);
   if (over(most) >= 0) return model.feed * most;
   let high = 2 * most;

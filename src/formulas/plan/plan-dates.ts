@@ -11,13 +11,13 @@ export interface PlanDate {
   readonly note: string;
 }
 
-/** A leak test stands overnight, so that what follows it begins the day after. */
+/** A leak test takes a night, so the next step begins the day after. */
 const OVERNIGHT = 1;
 
 /**
  * Steps with their dates: leak test before any mix, base, mortar, sealant, leaching, leak test again, first fill.
  *
- * Each begins when the one before has had its time; times in s, part days counted as whole ones; a sealant time of 0
+ * Each step begins when the one before has had its time; times in s, part days count as whole days; a sealant time of 0
  * leaves the sealant out. Start is a date serial. Times are common practice: the makers' sheets for cement, mortar and
  * sealant come first.
  */
@@ -38,23 +38,23 @@ export function planDates(
   add(
     'leak test before any mix',
     OVERNIGHT,
-    'Fill to the brim, fittings in, and look again the next day: a leak behind cement cannot be mended.',
+    'Fit the fittings, fill to the brim and look again the next day: a leak behind cement cannot be mended.',
   );
   add(
     'pour base mix',
     whole(baseDays),
-    'Hold the cone down, wet mix lifts it; mask for dust, gloves and goggles for wet cement, which burns.',
+    'Hold the cone down, because wet mix lifts it. Wear a mask against dust, and gloves and goggles: wet cement burns.',
   );
   add(
     'mortar coat on the cured base',
     whole(mortarDays),
-    'Keep it damp and shaded while it cures; gloves and goggles as before.',
+    'Keep it damp and shaded while it cures; wear gloves and goggles as before.',
   );
   if (sealantDays > 0) {
     add(
       'sealant on the cured mortar',
       whole(sealantDays),
-      'One that is safe for fish, by its maker’s sheet; air the drum, vapor is heavier than air.',
+      'Use one that is safe for fish according to its maker’s sheet. Air the drum: vapor is heavier than air.',
     );
   }
   add(
@@ -65,8 +65,8 @@ export function planDates(
   add(
     'leak test after',
     OVERNIGHT,
-    'Empty, fill and mark the level; look again the next day. Keep clear of the stand while it fills.',
+    'Empty it, fill it and mark the level; look again the next day. Keep clear of the stand while it fills.',
   );
-  add('first fill', 0, 'Only when pH of water left a day in the drum stays what it was: test it before any fish.');
+  add('first fill', 0, 'Only when water left in the drum for a day keeps its pH: test before adding fish.');
   return rows;
 }

@@ -8,19 +8,19 @@ import type { Outcome, Scenario, ScenarioFactors } from './plan-scenario';
 
 export interface Farm extends FarmModel {
   readonly needs: readonly FlowNeed[];
-  /** m3/s, or `never` where no flow keeps every waste within its limit. */
+  /** m3/s, or `never` if no flow keeps every waste within its limit. */
   readonly flowNeeded: Outcome;
-  /** The waste that needs the most. */
+  /** The waste that needs the most flow. */
   readonly flowSetBy: Waste;
   /**
-   * What runs: the pump's flow or, where no pump is given, the flow needed; where none suffices, the most that another
-   * waste needs, so that drums and times can still be worked out.
+   * The pump's flow or, if no pump is given, the flow needed; if no flow is enough, the most that another waste needs, so
+   * that drums and times can still be calculated.
    */
   readonly flow: Outcome;
   readonly balance: FarmBalance;
 }
 
-/** Cannot be worked out without feed, nor with a spread of settling velocities above 6 in a computed settler. */
+/** Refuses a scenario without feed, and a spread of settling velocities above 6 in a computed settler. */
 export function planFarm(scenario: Scenario, factors: ScenarioFactors): Farm {
   const model = farmModel(scenario, factors);
   const needs = flowNeeds(model);
@@ -41,7 +41,7 @@ export function planFarm(scenario: Scenario, factors: ScenarioFactors): Farm {
   };
 }
 
-/** Whether gravel beds are all that catches solids: no drums, no pads. */
+/** Whether only gravel beds catch solids, without drums and pads. */
 export function bedsCatchAllSolids({ drums, pads, bedArea }: Scenario): boolean {
   return drums === 'none' && typeof pads !== 'number' && typeof bedArea === 'number';
 }

@@ -20,14 +20,14 @@ export interface LimitRow {
 
 export interface Limit {
   readonly rows: readonly LimitRow[];
-  /** The stages with the least and the second least capacity, where so many have one. */
+  /** The stages with the lowest and the second lowest capacity, if so many have one. */
   readonly first: Known<Stage> | undefined;
   readonly next: Known<Stage> | undefined;
 }
 
 /**
- * A row a stage: capacity as feed and as fish, share in use, what it was figured from; the last is the stage that gives
- * out first, with the next.
+ * One row per stage: capacity as feed and as fish, share in use, what it was calculated from; the last row is the first
+ * limit, with the next.
  *
  * Each stage at its worst water: nitrification at the coldest, oxygen at the hottest, un-ionized ammonia at the hottest and
  * the highest pH. Capacities are in kg/s of feed. Source: the formula of each stage.
@@ -39,7 +39,7 @@ export function planLimit(farm: Farm): Limit {
   const rows = stages.map((one) => limitRow(one, feed, perFish));
   const [first, next] = leastTwo(stages);
   if (first === undefined) {
-    const from = { text: 'not given: no stage has what its capacity is figured from' };
+    const from = { text: 'not given: no stage has the inputs for its capacity' };
     const row = { stage: 'first limit: not given', from } as const;
     return {
       rows: [...rows, { ...row, capacity: 'not given', fish: 'not given', shareInUse: 'not given' }],
@@ -51,7 +51,7 @@ export function planLimit(farm: Farm): Limit {
   return { rows: [...rows, last], first, next };
 }
 
-/** The stage with the least capacity, which is all of PLAN.LIMIT that PLAN.COMPARE needs. */
+/** The stage with the lowest capacity, the only part of PLAN.LIMIT that PLAN.COMPARE needs. */
 export function firstLimit(farm: Farm): string | undefined {
   return leastTwo(stageSketches(farm))[0]?.stage;
 }

@@ -1,5 +1,5 @@
 /**
- * What to buy for a bank of settling drums, part by part, each figured by the function that a builder would call for it.
+ * What to buy for a bank of settling drums, part by part, each calculated by the function that a builder would use.
  *
  * Lengths in m, areas in m2, volumes in m3, masses in kg.
  */
@@ -11,14 +11,14 @@ import { cutSheets } from '../cut/cut-plan';
 import { Refusal } from '../refusal';
 import { tankStand } from '../tank/tank-ports';
 import { tankVolume } from '../tank/tank-volume';
-import { type Bank, type BankFactors, counted, measured, type Part } from './plan-bank';
+import { type Bank, type BankFactors, counted, fullDrum, measured, type Part } from './plan-bank';
 import { plumbing } from './plan-parts-plumbing';
 
 /**
- * A row a part that is bought.
+ * One row per part.
  *
- * The cone's top fits the drum's bore and its bottom the drain (`fit`). Cannot have a cone that does not stand in the drum,
- * or a piece that does not go on the sheet. Counts of fittings and runs of pipe are common practice, no source.
+ * The cone's top fits the drum's bore and its bottom the drain (`fit`). Refuses a cone that does not fit in the drum and a
+ * piece that does not fit on the sheet. Counts of fittings and runs of pipe are common practice, no source.
  */
 export function planParts(bank: Bank, factors: BankFactors): readonly Part[] {
   refuseTallCone(bank);
@@ -37,7 +37,7 @@ export function planParts(bank: Bank, factors: BankFactors): readonly Part[] {
 
 function refuseTallCone({ drumHeight, coneHeight, baseRise }: Bank): void {
   if (baseRise + coneHeight < drumHeight) return;
-  throw new Refusal('coneHeight', 'with the base rise it leaves no water above; give less than {limit}', {
+  throw new Refusal('coneHeight', 'together with the base rise it leaves no room for water; give less than {limit}', {
     figures: { limit: { value: Math.max(0, drumHeight - baseRise), like: 'dimension' } },
   });
 }
@@ -48,7 +48,7 @@ function coneParts(bank: Bank, pattern: PatternRow): readonly Part[] {
   const patterns = Array.from({ length: drums }, () => pattern);
   const { sheets } = cutSheets(patterns, bank);
   const seam = coneRivets(slant, rivetSpacing, Math.min(rivetSpacing, slant) / 2);
-  const joint = lap > 0 ? '' : '; they want a lap';
+  const joint = lap > 0 ? '' : '; rivets need a lap';
   return [
     counted(
       'sheet for cones',
@@ -80,7 +80,7 @@ function mixParts(bank: Bank, factors: BankFactors, pattern: PatternRow): readon
   const joints = (Math.PI * (drumDiameter + coneBottom) + pieces * pattern.slant) * drums;
   return [
     measured('base mix aggregate', 'bulk', aggregate, {
-      text: `CONE.BACKFILL: {behind:bulk} a cone; CONE.MIX: ${parts} to 1, {mixWaste} added`,
+      text: `CONE.BACKFILL: {behind:bulk} per cone; CONE.MIX: ${parts} to 1, {mixWaste} added`,
       figures: { behind, mixWaste },
     }),
     counted(
@@ -94,7 +94,7 @@ function mixParts(bank: Bank, factors: BankFactors, pattern: PatternRow): readon
       figures: { area, mortar },
     }),
     measured('sealant', 'volume', joints * bead * bead, {
-      text: 'a bead of {bead:dimension} along {joints:run} of rims, drains and seams; safe for fish, and tried on polyethylene',
+      text: 'a bead of {bead:dimension} along {joints:run} of rims, drains and seams; safe for fish, and tested on polyethylene',
       figures: { bead, joints },
     }),
   ];
@@ -105,11 +105,11 @@ function standParts(bank: Bank, { standClearance }: BankFactors): readonly Part[
   const height = tankStand(containerHeight, drainDrop, standClearance);
   return [
     measured('stand posts', 'run', height * legs * drums, {
-      text: `TANK.STAND: {height:dimension}, legs ${legs * drums}; a full drum is a quarter of a tonne`,
-      figures: { height },
+      text: `TANK.STAND: {height:dimension}, legs ${legs * drums}; a full drum weighs about {fullDrum}`,
+      figures: { height, fullDrum },
     }),
-    measured('stand tops', 'area', drumDiameter * drumDiameter * drums, 'a square as wide as the drum, for each'),
-    counted('pail', 1, 'carried from drum to drum'),
+    measured('stand tops', 'area', drumDiameter * drumDiameter * drums, 'for each drum, a square as wide as the drum'),
+    counted('pail', 1, 'one pail for all drums'),
   ];
 }
 
@@ -118,7 +118,7 @@ function leakTest({ drums, drumDiameter, drumHeight, coneBottom, coneHeight, bas
   const before = tankVolume(drumDiameter, drumHeight, 0, 0);
   const after = tankVolume(drumDiameter, drumHeight - baseRise - coneHeight, coneBottom, coneHeight);
   return measured('leak-test water', 'volume', (before + after) * drums, {
-    text: 'TANK.VOLUME: {before:volume} a drum before any mix, {after:volume} after',
+    text: 'TANK.VOLUME: {before:volume} per drum before any mix, {after:volume} after',
     figures: { before, after },
   });
 }

@@ -1,5 +1,5 @@
 /**
- * How sure a plan is, and which figures it hangs on.
+ * How sure a plan is, and which figures decide it.
  */
 import { percentile } from '../numeric/percentile';
 import { varianceShare } from '../numeric/variance-share';
@@ -14,7 +14,7 @@ import {
   type UncertainFarm,
 } from './plan-sample';
 
-/** A figure, or the word that stands for it. */
+/** A figure, or the word shown in its place. */
 export type Band = { readonly low: number | string; readonly high: number | string };
 
 /** The shares of draws that lie below the ends of a band. */
@@ -52,7 +52,7 @@ export interface Driver {
 
 export interface Drivers {
   readonly ranked: readonly Driver[];
-  /** What no single figure explains. */
+  /** The share that no single figure explains. */
   readonly together: number;
 }
 

@@ -24,12 +24,12 @@ import { type Farm, planFarm } from './plan-farm';
 import { firstLimit } from './plan-limit';
 import { figure, lasting, levelled, type Outcome, type Scenario, type ScenarioFactors } from './plan-scenario';
 
-/** SI, a figure or why there is none; two are words. */
+/** SI figures, or the word for why there is none; two results are always words. */
 export type PlanResults = ReturnType<typeof planResults>;
 
 /**
- * Everything that a scenario comes to; pure and fast, so that a sample of a thousand scenarios can be worked out at once:
- * call it with a `Scenario` and `ScenarioFactors` whose figures are varied (see varying-inputs.ts in the catalogue).
+ * Every result of a scenario; pure and fast, so that a sample of a thousand scenarios can be calculated at once: call it
+ * with a `Scenario` and `ScenarioFactors` whose figures are varied (see varying-inputs.ts in the catalogue).
  *
  * Oxygen and carbon dioxide are those of the whole system. What drums, pads and times need is for the flow that runs: the
  * pump's, or where none is given the flow needed. Pads needed are for one change a day. A year is 365 days, a month a
@@ -76,12 +76,12 @@ function refuseThinAir(scenario: Scenario): void {
   if (scenario.oxygenAtPowerFailure <= scenario.oxygenFloor || saturation > scenario.oxygenFloor) return;
   throw new Refusal(
     'hottestWater',
-    'in balance with air it holds {saturation} of oxygen at this elevation and salinity, not above the oxygen floor ({oxygenFloor}); give cooler water, or a lower floor',
+    'at this elevation and salinity it holds only {saturation} of oxygen in balance with air, not above the oxygen floor ({oxygenFloor}); give cooler water, or a lower floor',
     { figures: { saturation: { value: saturation, like: 'oxygenFloor' }, oxygenFloor: scenario.oxygenFloor } },
   );
 }
 
-/** Time constants until a level has come nine tenths of its way, ln 10. */
+/** Time constants until a level reaches nine tenths of its change, ln 10. */
 const NINE_TENTHS = Math.LN10;
 
 function levels(farm: Farm) {
@@ -123,7 +123,7 @@ function settling(farm: Farm) {
   };
 }
 
-/** What the pads take or, where they are not given, would take. */
+/** The solids that the pads remove or, if none are given, would remove. */
 function solidsOnPads(farm: Farm): number {
   if (farm.scenario.pads !== undefined) return farm.balance.solids.pads;
   const withPads = { ...farm, sinks: { ...farm.sinks, pads: farm.scenario.padCapture } };
@@ -134,7 +134,7 @@ function nitrifying({ scenario, factors, feed, nitrification, balance }: Farm) {
   const { protein, filterReserve, media, alkali, alkaliPurity } = scenario;
   const { ammonia, nitrate } = balance;
   const mediaSurface = filterArea(feed, protein, nitrification, filterReserve, factors.ammoniaFactor);
-  // A gram of nitrate nitrogen denitrified or taken up gives back half of what nitrifying a gram took.
+  // Nitrate that is denitrified or taken up gives back half of the alkalinity that nitrifying it used.
   const unbuffered = ammonia.nitrified - (nitrate.denitrified + nitrate.plants) / 2;
   return {
     mediaSurface: figure([mediaSurface], (surface) => surface),
@@ -154,7 +154,7 @@ function beds({ scenario, feed, balance }: Farm) {
   };
 }
 
-/** What the solids drawn off by the settler hold in a year, and what they are worth; a nutrient without a price counts for nothing. */
+/** Nutrients in a year's solids from the settler, and their worth; a nutrient without a price counts as 0. */
 function harvest({ scenario, balance }: Farm) {
   const { nitrogenShare, phosphorusShare, potassiumShare, nitrogenPrice, phosphatePrice, potashPrice } = scenario;
   const dry = balance.solids.drums;

@@ -1,5 +1,5 @@
 /**
- * What a farm comes to where some of its figures are not known for sure: the same farm worked out for a sample of them.
+ * The results of a farm for a sample of its uncertain figures.
  */
 import { strataOf } from '../numeric/latin-hypercube';
 import type { Range } from '../numeric/range';
@@ -53,7 +53,7 @@ export function farmWith(
 ): DrawnFarm {
   const farm: DrawnFarm = { scenario: { ...scenario }, factors: { ...factors } };
   for (const [one, figure] of figures) one.put(farm, figure);
-  // A follower takes what stands there for the other, so that their types agree.
+  // A follower copies the value of the other input, so their types agree.
   const put: Record<string, unknown> = farm.scenario;
   for (const [follower, followed] of follows) put[follower] = put[followed];
   return farm;
@@ -91,7 +91,7 @@ export function sampleFarm(farm: UncertainFarm, plan: PlanResults): Sample {
   return { figures: new Map(columns.map(({ name, figures }) => [name, figures])), words, first, strata, refused };
 }
 
-/** Shuffles are the same for ever, and a few dozen names at most are asked for. */
+/** The shuffle of a name never changes, and there are only a few dozen names. */
 const shuffled = new Map<string, Uint16Array>();
 
 function knownStrata(name: string): Uint16Array {

@@ -1,10 +1,10 @@
 /**
- * A farm on paper: what a scenario says, all in SI, and how a figure that rests on something not given is put.
+ * A planned farm: the inputs of a scenario in SI, and what a result says if an input is not given.
  */
 import type { Alkali } from '../water/alkali';
 import type { FishKind } from '../water/water-species';
 
-/** Something built or bought: how much of it, `none` where the stage is absent, undefined where it is not given. */
+/** Something built or bought: how much of it, `none` if the stage is absent, undefined if it is not given. */
 export type Equipment = number | 'none' | undefined;
 
 /** How solids are settled: shares that were measured, a computed capture, or a share of your own. */
@@ -36,7 +36,7 @@ export interface Scenario {
   readonly alkali: Alkali;
   readonly alkaliPurity: number;
   readonly tankVolume: Equipment;
-  /** All the water that comes round, the tank's included. */
+  /** All the water that circulates, with the tank's. */
   readonly systemVolume: Equipment;
   /** Let out at the level of the tank, m3 a day. */
   readonly waterOut: number;
@@ -65,7 +65,7 @@ export interface Scenario {
   readonly removal: number;
   /** Share of the carbon dioxide above that of water in balance with air, removed in one pass. */
   readonly degassing: number | undefined;
-  /** Share of the fed nitrogen that is denitrified unasked. */
+  /** Share of the fed nitrogen that denitrifies without a filter for it. */
   readonly passiveDenitrification: number;
   readonly pumpFlow: Equipment;
   /** Oxygen transfer as rated, kg/s. */
@@ -80,7 +80,7 @@ export interface Scenario {
   readonly padArea: number | undefined;
   readonly padHolding: number;
   readonly padCapture: number;
-  /** Specific surface of what the film grows on, 1/m: of the biofilter, or of the beds where there is none. */
+  /** Specific surface of the media, 1/m: of the biofilter or, without one, of the beds. */
   readonly media: number;
   readonly mediaVolume: Equipment;
   /** At 20 °C. */
@@ -126,7 +126,7 @@ export interface ScenarioFactors {
 /** A result, or why there is none. */
 export type Outcome = number | 'not given' | 'none' | 'never' | 'rises';
 
-/** What the parts make together: `none` where any part is absent, `not given` where any is missing. */
+/** A result of several parts: `none` if any part is absent, `not given` if any is missing. */
 export function figure(parts: readonly (Equipment | Outcome)[], compute: (...figures: number[]) => number): Outcome {
   const numbers: number[] = [];
   let lacking: Outcome | undefined;
@@ -138,7 +138,7 @@ export function figure(parts: readonly (Equipment | Outcome)[], compute: (...fig
   return lacking ?? compute(...numbers);
 }
 
-/** The same for what may last without end, which is `never`. */
+/** The same for a time, which is `never` if it has no end. */
 export function lasting(parts: readonly (Equipment | Outcome)[], compute: (...figures: number[]) => number): Outcome {
   const time = figure(parts, compute);
   return time === Number.POSITIVE_INFINITY ? 'never' : time;

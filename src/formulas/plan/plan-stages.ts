@@ -20,11 +20,11 @@ export interface Stage {
   readonly stage: string;
   /** Feed that it carries, kg/s. */
   readonly capacity: Outcome;
-  /** What the capacity was figured from, or what is missing. */
+  /** What the capacity was calculated from, or what is missing. */
   readonly from: Caution;
 }
 
-/** A stage whose sentence has yet to be given the figures of the scenario, by the names that its marks have there. */
+/** A stage whose sentence has no figures yet; its marks are the names of the scenario's figures. */
 export interface Sketch {
   readonly stage: string;
   readonly capacity: Outcome;
@@ -33,19 +33,19 @@ export interface Sketch {
 
 type Part = readonly [name: string, value: Equipment | Outcome];
 
-/** A stage from its parts; where one is missing, it says which. */
+/** A stage from its parts; if one is missing, it names that part. */
 function stage(name: string, parts: readonly Part[], compute: (...figures: number[]) => number, from: string): Sketch {
   const capacity = lasting(
     parts.map(([, value]) => value),
     compute,
   );
   if (typeof capacity === 'number') return { stage: name, capacity, from };
-  if (capacity === 'never') return { stage: name, capacity, from: 'never: nothing comes to it' };
+  if (capacity === 'never') return { stage: name, capacity, from: 'never: no solids reach it' };
   const lacking = parts.filter(([, value]) => (capacity === 'none' ? value === 'none' : typeof value !== 'number'));
   return { stage: name, capacity, from: `${capacity}: ${lacking.map(([part]) => part).join(', ')}` };
 }
 
-/** Every stage in the order of the water, from the fish round to the beds; capacities only, which is what is fast. */
+/** Every stage in the order of the water, from the fish to the beds; only capacities, which is fast. */
 export function stageSketches(farm: Farm): readonly Sketch[] {
   return [
     fishTank(farm),
@@ -58,7 +58,7 @@ export function stageSketches(farm: Farm): readonly Sketch[] {
   ];
 }
 
-/** The same with the figures for what each was figured from. */
+/** The same stages with the figures of their sentences. */
 export function planStages(farm: Farm): readonly Stage[] {
   const figures = {
     ...planFigures(farm),
@@ -80,7 +80,7 @@ function fishTank({ scenario, feed }: Farm): Sketch {
   );
 }
 
-/** Air that cannot hold the oxygen at the hottest water carries nothing. */
+/** Air that cannot keep the oxygen in the hottest water carries no feed. */
 function air({ scenario, factors: { alpha, beta }, feed, oxygen }: Farm): Sketch {
   const { airSupply, hottestWater: temperature, oxygenAtPowerFailure: target, elevation, salinity } = scenario;
   const transfer = (rated: number): number => {
@@ -95,7 +95,7 @@ function air({ scenario, factors: { alpha, beta }, feed, oxygen }: Farm): Sketch
     'air',
     [['air supply', airSupply]],
     (rated) => (feed * transfer(rated)) / oxygen,
-    'air supply in the hottest water, {hottestWater:temperature}, holding {oxygenAtPowerFailure:concentration}',
+    'air supply in the hottest water, {hottestWater:temperature}, at {oxygenAtPowerFailure:concentration} of oxygen',
   );
 }
 
@@ -110,7 +110,7 @@ function circulation(farm: Farm): readonly Sketch[] {
       [pump],
       carried('ammonia'),
       at?.ammoniaByMedia
-        ? 'what the media nitrifies in the coldest water, {coldestWater:temperature}, without reserve: more flow does not help'
+        ? 'media without reserve in the coldest water, {coldestWater:temperature}: more flow does not help'
         : 'pump flow at the ammonia limit, {ammoniaLimit:concentration}',
     ),
     stage(
@@ -124,14 +124,14 @@ function circulation(farm: Farm): readonly Sketch[] {
       [pump],
       carried('solids'),
       at !== undefined && at.rising > 0
-        ? 'nothing takes {rising} % of the solids, which build up: add pads or beds, or let water out'
-        : 'pump flow at the solids limit, {solidsLimit:concentration}, with what each stage takes at steady state',
+        ? 'nothing removes {rising} % of the solids, which build up: add pads or beds, or let water out'
+        : 'pump flow at the solids limit, {solidsLimit:concentration}, with what each stage removes at steady state',
     ),
     stage(
       'circulation, oxygen',
       [pump, ['oxygen in', oxygenIn], ['oxygen out', oxygenOut]],
       carried('oxygen'),
-      'pump flow, oxygen in less oxygen out',
+      'pump flow × (oxygen in - oxygen out)',
     ),
   ];
   if (degassing === undefined) return everywhere;
@@ -139,7 +139,7 @@ function circulation(farm: Farm): readonly Sketch[] {
     'circulation, carbon dioxide',
     [pump],
     carried('carbonDioxide'),
-    'pump flow at the carbon dioxide limit, {carbonDioxideLimit:concentration}, with a share of {degassing:share} removed in a pass',
+    'pump flow at the carbon dioxide limit, {carbonDioxideLimit:concentration}, with a share of {degassing:share} removed per pass',
   );
   return [...everywhere, dioxide];
 }
@@ -149,7 +149,7 @@ function solidsAreHeld({ needs }: Farm): boolean {
   return needs.every(({ waste, flow }) => waste !== 'solids' || Number.isFinite(flow));
 }
 
-/** The feed whose flow needed is all that the drums pass; solids that no flow holds, and media that is too little, are not the drums' fault. */
+/** The feed whose flow needed is the most that the drums pass, leaving out solids and media that no flow can help. */
 function drums(farm: Farm): Sketch {
   const { drums: count, drumDiameter, overflowLimit } = farm.scenario;
   const side: Part = ['drums', count];
@@ -163,7 +163,7 @@ function drums(farm: Farm): Sketch {
       const others = [at.unionizedAmmonia, at.carbonDioxide, at.oxygen].filter((one) => one !== undefined);
       return Math.min(at.ammonia, solids, ...others);
     },
-    'the flow that feed needs, not the pump’s, at the overflow limit, {overflowLimit:loading}',
+    'the flow that the feed needs, not the pump’s flow, at the overflow limit, {overflowLimit:loading}',
   );
 }
 
@@ -178,7 +178,7 @@ function pads({ scenario, feed, balance }: Farm): Sketch {
   );
 }
 
-/** The biofilter; where there is none, the gravel of the beds. */
+/** The biofilter; without one, the gravel of the beds. */
 function nitrification({ scenario, factors, nitrification }: Farm): readonly Sketch[] {
   const { mediaVolume, media, protein, filterReserve, bedArea: laid, bedDepth } = scenario;
   const carried = (bulk: number) =>
@@ -193,7 +193,7 @@ function nitrification({ scenario, factors, nitrification }: Farm): readonly Ske
   ];
 }
 
-/** Days that gravel should go between cleanings: common practice, no source. */
+/** Days that gravel should last between cleanings: common practice, no source. */
 export const LEAST_BED_DAYS = 30;
 
 function beds({ scenario, feed, balance }: Farm): readonly Sketch[] {

@@ -43,17 +43,17 @@ export function settleCheck(bank: SettlingBank): readonly Caution[] {
   const found: string[] = [];
   if (fasterThan(overflow, overflowLimit)) {
     found.push(
-      'Water rises at {overflow}, faster than the {limit} at which settlers of this kind were measured (Davidson and Summerfelt 2005), so they will keep less than that: use {drums} drums side by side, or less flow.',
+      'Water rises at {overflow}, faster than the {limit} at which settlers of this kind were measured (Davidson and Summerfelt 2005), so they will capture less than measured: use {drums} drums side by side, or less flow.',
     );
   }
   if (inlet > fastestInlet) {
     found.push(
-      'Water enters at {inlet}, which breaks solids into pieces too fine to settle and stirs up those that have: use a wider inlet, to stay under {fastest} (common practice, no source).',
+      'Water enters at {inlet}. That breaks solids into pieces too fine to settle and stirs up settled solids: use a wider inlet, to stay below {fastest} (common practice, no source).',
     );
   }
   if (flow > 0 && inlet < slowestInlet) {
     found.push(
-      'Water enters at {inlet}, so slowly that solids lie down in the pipe and rot there: use a narrower inlet, to stay over {slowest} (common practice, no source), or flush it often.',
+      'Water enters at {inlet}, so slowly that solids settle in the pipe and rot there: use a narrower inlet, to stay above {slowest} (common practice, no source), or flush it often.',
     );
   }
   if (found.length === 0) {

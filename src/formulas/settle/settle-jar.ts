@@ -98,21 +98,24 @@ function endsOf(readings: readonly JarReading[]): { readonly first: JarReading; 
     throw new Refusal('readings', 'give at least three, at different times');
   }
   if (readings.length > MOST_READINGS) {
-    throw new Refusal('readings', `give at most ${MOST_READINGS}; a dozen, spread over the time, say as much`);
+    throw new Refusal('readings', `give at most ${MOST_READINGS}; a dozen spread over the time are enough`);
   }
   const most = Math.max(...readings.map(({ share }) => share));
   if (most <= 0) {
-    throw new Refusal('readings', 'none of these solids settled, so no settler will keep them; screen them instead');
+    throw new Refusal('readings', 'none of these solids settled, so no settler will capture them; screen them instead');
   }
   if (last.share <= first.share) {
     throw new Refusal(
       'readings',
-      'the share settled must rise; where all had settled by the first reading, stir again and read sooner',
+      'the share settled must rise; if all had settled by the first reading, stir again and read sooner',
     );
   }
   const pace = readings.map(({ time, share }) => share / time);
   if (last.share / last.time > SLACKENED * Math.max(...pace)) {
-    throw new Refusal('readings', 'read on until the share settled stops rising: so far only its start was seen');
+    throw new Refusal(
+      'readings',
+      'keep reading until the share settled stops rising: these readings show only its start',
+    );
   }
   return { first, last };
 }

@@ -75,8 +75,8 @@ export function settlingGrain(velocity: number, density: number, temperature: nu
   if (wrongWay) {
     const advice =
       velocity > 0
-        ? 'give more than the water’s {water}; what is lighter rises, at a negative velocity'
-        : 'give less than the water’s {water} where the velocity is negative (rising)';
+        ? 'give more than the water’s {water}; lighter grains rise, at a negative velocity'
+        : 'give less than the water’s {water} for a negative velocity (rising)';
     throw new Refusal('density', advice, { figures: { water: { value: water, like: 'density' } } });
   }
   const viscosity = waterViscosity(temperature, salinity);

@@ -36,7 +36,7 @@ export function stockCoefficient(weighings: readonly GrowthWeighing[]): GrowthFi
   if (weighings.length < 3) {
     throw new Refusal(
       'weighings',
-      `${weighings.length} of them fit any line, so nobody knows how sure it is; give at least three`,
+      `${weighings.length} of them fit any line, so the error is unknown; give at least three`,
     );
   }
   const degreeDays = [0];
@@ -44,20 +44,27 @@ export function stockCoefficient(weighings: readonly GrowthWeighing[]): GrowthFi
     const before = weighings[i]?.date ?? date;
     if (date <= before) throw new Refusal('weighings', `row ${row} is not later than the row before it; sort by date`);
     if (temperature === undefined) {
-      throw new Refusal('weighings', `row ${row} has no temperature; give the mean of the water since the row before`);
+      throw new Refusal(
+        'weighings',
+        `row ${row} has no temperature; give the mean water temperature since the row before`,
+      );
     }
     degreeDays.push((degreeDays.at(-1) ?? 0) + (date - before) * temperature);
   });
   const roots = weighings.map(({ mass }) => Math.cbrt(mass * 1000));
   const { slope, residual, spread } = fitLine(degreeDays, roots);
-  if (!(spread > 0)) throw new Refusal('weighings', 'at 0 °C throughout there are no degree-days to grow in');
+  if (!(spread > 0))
+    throw new Refusal('weighings', 'at a steady 0 °C there are no degree-days; give the temperatures measured');
   if (slope <= 0) {
-    throw new Refusal('weighings', 'the fish did not grow over these weighings, so there is no coefficient; weigh on');
+    throw new Refusal(
+      'weighings',
+      'the fish did not grow over these weighings, so there is no coefficient; continue weighing',
+    );
   }
   if (100 * slope > FASTEST) {
     throw new Refusal(
       'weighings',
-      'no farmed fish grows that fast (a coefficient over 0.5); look for a slip in masses, dates or temperatures',
+      'no farmed fish grows that fast (a coefficient above 0.5); look for an error in masses, dates or temperatures',
     );
   }
   const variance = residual / (weighings.length - 2);
@@ -73,10 +80,7 @@ export function stockCoefficient(weighings: readonly GrowthWeighing[]): GrowthFi
 export function stockConversion(fed: number, gained: number, loss: number): number {
   const growth = gained + loss;
   if (growth <= 0) {
-    throw new Refusal(
-      'gained',
-      'with the dead fish counted in, nothing was gained; weigh again, or over a longer time',
-    );
+    throw new Refusal('gained', 'even with the dead fish nothing was gained; weigh again, or over a longer time');
   }
   return fed / growth;
 }

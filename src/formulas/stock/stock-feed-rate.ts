@@ -21,7 +21,7 @@ export function stockFeedRate(species: ChartedSpecies, fishMass: number, tempera
   if (species === 'tilapia') return tilapiaRate(fishMass, temperature);
   throw new Refusal(
     'species',
-    'published rates for channel catfish go by life stage, not by temperature: fry 6 to 10 %, fingerlings 2 to 5 %, brood fish 1 to 2 % of body mass a day (FAO AFFRIS); give a feeding rate of your own',
+    'published rates for channel catfish go by life stage, not by temperature: fry 6 to 10 %, fingerlings 2 to 5 %, brood fish 1 to 2 % of body mass a day (FAO AFFRIS); give your own feeding rate',
     { reason: 'unavailable' },
   );
 }
@@ -55,7 +55,7 @@ function troutRate(fishMass: number, temperature: number): number {
   if (low === undefined || high === undefined) {
     throw new Refusal(
       'temperature',
-      `the chart looks misprinted there for fish of ${classLengths[column]}; use a colder row or a rate of your own`,
+      `the chart looks misprinted there for fish of ${classLengths[column]}; use a colder row or your own rate`,
       {
         reason: 'unavailable',
       },
@@ -82,7 +82,7 @@ function tilapiaRate(fishMass: number, temperature: number): number {
   if (temperature < TILAPIA_COOLEST - 1e-9 || temperature > TILAPIA_WARMEST + 1e-9) {
     throw new Refusal(
       'temperature',
-      'the tilapia table is for best growth, {coolest} to {warmest}; give a feeding rate of your own',
+      'the tilapia table is for best growth, {coolest} to {warmest}; give your own feeding rate',
       {
         figures: {
           coolest: { value: TILAPIA_COOLEST, like: 'temperature' },

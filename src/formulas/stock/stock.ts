@@ -70,14 +70,10 @@ export function refuseOtherForm(coefficient: number): void {
 export function refuseTemperature(temperature: number, species?: FishKind): void {
   const { coolest, warmest } = growthRange(species);
   if (temperature >= coolest && temperature <= warmest) return;
-  throw new Refusal(
-    'temperature',
-    `growth is known for ${species ?? 'farmed fish'} from {coolest} to {warmest}; beyond that it is not`,
-    {
-      figures: { coolest: { value: coolest, like: 'temperature' }, warmest: { value: warmest, like: 'temperature' } },
-      reason: 'unavailable',
-    },
-  );
+  throw new Refusal('temperature', `growth of ${species ?? 'farmed fish'} is known only from {coolest} to {warmest}`, {
+    figures: { coolest: { value: coolest, like: 'temperature' }, warmest: { value: warmest, like: 'temperature' } },
+    reason: 'unavailable',
+  });
 }
 
 /** Refuses a mass of one fish over the largest on record, by the argument that brings it there. */
@@ -129,7 +125,7 @@ export function stockSample(weighings: readonly Weighing[]): Sample {
     if (gross <= tare) {
       throw new Refusal(
         'weighings',
-        `weighing ${place + 1} has a tare that is not below its gross mass; fish are what is between`,
+        `weighing ${place + 1} has a tare that is not below its gross mass; the difference is the mass of the fish`,
       );
     }
     mass += gross - tare;

@@ -29,7 +29,7 @@ export function tankDrain(given: TankDrain): number {
   const { diameter, depth, coneBottom, coneHeight, drain, coefficient, volume } = given;
   refuseWideCone(given);
   if (coneHeight > 0 && coneBottom < drain) {
-    throw new Refusal('coneBottom', 'give the diameter that the cone ends at, from the drain’s bore ({drain})', {
+    throw new Refusal('coneBottom', 'give the diameter at the cone’s end, at least the drain’s bore ({drain})', {
       figures: { drain },
     });
   }
@@ -37,7 +37,7 @@ export function tankDrain(given: TankDrain): number {
   if (drain > widest) {
     throw new Refusal(
       'drain',
-      'give a bore up to half the drum’s diameter ({widest}); wider, the water falls out in one piece',
+      'give a bore up to half the drum’s diameter ({widest}); through a wider one the water falls out at once',
       {
         figures: { widest: { value: widest, like: 'drain' } },
       },

@@ -93,13 +93,13 @@ export function safeWaterDose(
   const atOnce = phAtOnce(balance, alkali, rise / CALCIUM_CARBONATE_PER_EQUIVALENT / equivalents);
   if (atOnce === undefined || rise === 0 || atOnce <= SAFE_PH) return dose;
   if (safe <= 0 || before.ph >= SAFE_PH) {
-    throw new Refusal('rise', 'the water is at pH {ph} already, so none of this alkali is safe; air it first', {
+    throw new Refusal('rise', 'the water already has pH {ph}, so no dose of this alkali is safe; air it first', {
       figures: { ph: before.ph },
     });
   }
   throw new Refusal(
     'rise',
-    'all at once it takes the water to pH {atOnce}; at most {most:portion}, a rise of {step}, stays under pH 9: dose in steps, see WATER.STEPS',
+    'this dose would raise the pH to {atOnce} at once; at most {most:portion}, a rise of {step}, stays below pH 9: dose in steps, see WATER.STEPS',
     {
       figures: {
         atOnce: Math.round(atOnce * 10) / 10,
@@ -118,7 +118,7 @@ function roundedDown(value: number): number {
 
 function refuseStrong(argument: string, alkalinity: number, rise: number): void {
   if (alkalinity + rise <= MOST_ALKALINITY) return;
-  throw new Refusal(argument, 'it brings alkalinity over {most}, where fresh-water chemistry no longer holds', {
+  throw new Refusal(argument, 'it raises alkalinity above {most}, where fresh-water chemistry is no longer valid', {
     figures: { most: { value: MOST_ALKALINITY, like: 'alkalinity' } },
   });
 }
@@ -201,7 +201,7 @@ export function waterSteps(
     const left = (wanted - alkalinity) / equivalents;
     const dose = Math.min(left, byAir, byDose);
     if (steps.length === MOST_DAYS) {
-      throw new Refusal('most', 'at this pace it takes over a year; allow a larger step, or use a bicarbonate');
+      throw new Refusal('most', 'at this rate it takes over a year; allow a larger step, or use a bicarbonate');
     }
     const atOnce = phAtOnce(balance, alkali, dose);
     alkalinity = dose === left ? wanted : alkalinity + dose * equivalents;
@@ -219,18 +219,14 @@ export function waterSteps(
 
 function refuseTarget({ alkalinity }: WaterBefore, target: number, { constants, dioxide }: Balance): void {
   if (target <= alkalinity) {
-    throw new Refusal(
-      'target',
-      'the water has {alkalinity} already, so no alkali is needed; change water to lower it',
-      {
-        figures: { alkalinity },
-      },
-    );
+    throw new Refusal('target', 'the water already has {alkalinity}, so it needs no alkali; change water to lower it', {
+      figures: { alkalinity },
+    });
   }
   refuseStrong('target', 0, target);
   if (airedPh(target / CALCIUM_CARBONATE_PER_EQUIVALENT, dioxide, constants) <= SAFE_PH) return;
   const highest = airedAlkalinity(SAFE_PH, dioxide, constants) * CALCIUM_CARBONATE_PER_EQUIVALENT;
-  throw new Refusal('target', 'with so little carbon dioxide the water would pass pH 9; give at most {highest}', {
+  throw new Refusal('target', 'with so little carbon dioxide the pH would exceed 9; give at most {highest}', {
     figures: { highest: { value: roundedDown(highest), like: 'alkalinity' } },
   });
 }

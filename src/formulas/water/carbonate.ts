@@ -52,7 +52,7 @@ export function waterCarbonDioxide(alkalinity: number, ph: number, temperature: 
   const carbonate = equivalents + hydrogen - hydroxide;
   if (carbonate < 0) {
     const least = ((hydroxide - hydrogen) * molarMass.calciumCarbonate) / 2;
-    throw new Refusal('alkalinity', 'at this pH hydroxide alone makes {least}; give more, or measure the pH again', {
+    throw new Refusal('alkalinity', 'at this pH hydroxide alone gives {least}; give more, or measure the pH again', {
       figures: { least: { value: least, like: 'alkalinity' } },
     });
   }

@@ -10,7 +10,7 @@ import { Refusal } from '../refusal';
  */
 export function oxygenTime(volume: number, oxygen: number, floor: number, demand: number, peak: number): number {
   if (oxygen <= floor) {
-    throw new Refusal('oxygen', 'it is at the floor ({floor}) or below already, so no time is left; aerate now', {
+    throw new Refusal('oxygen', 'it is already at or below the floor ({floor}), so no time is left; aerate now', {
       figures: { floor },
     });
   }

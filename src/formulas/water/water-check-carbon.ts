@@ -25,9 +25,9 @@ export function carbonDioxideRow(test: WaterTest): CheckRow {
     note: { text },
   });
   if (alkalinity === undefined || ph === undefined || temperature === undefined) {
-    return cannot('Alkalinity, pH and temperature of the same water are all needed to work it out.');
+    return cannot('Measure alkalinity, pH and temperature of the same water: all three are needed.');
   }
-  if (salinity > FRESH) return cannot('It is worked out for fresh water only.');
+  if (salinity > FRESH) return cannot('It can be calculated for fresh water only.');
   try {
     const value = waterCarbonDioxide(alkalinity, ph, Math.max(0, temperature));
     return bounded(
@@ -35,9 +35,9 @@ export function carbonDioxideRow(test: WaterTest): CheckRow {
       'concentration',
       value,
       [undefined, limit],
-      `${source}; the value is worked out from alkalinity, pH and temperature`,
+      `${source}; the value is calculated from alkalinity, pH and temperature`,
       {
-        high: 'Add air or let the water fall through air, and ventilate the room: it is breathed out and leaves only by air.',
+        high: 'Add air or let the water fall through air, and ventilate the room: fish breathe it out, and only air removes it.',
       },
     );
   } catch (error) {

@@ -59,7 +59,7 @@ export function ammoniaRow(test: WaterTest): CheckRow {
     ...row,
     verdict: 'cannot judge',
     note: {
-      text: `Below the limit for the total, but without pH and temperature nobody can say how much is un-ionized. Limit: ${from}.`,
+      text: `The total is below its limit, but without pH and temperature the un-ionized part is unknown. Limit: ${from}.`,
     },
   };
 }
@@ -91,8 +91,8 @@ export function nitriteRow({ species, nitrite, chloride, basis }: WaterTest): Ch
     chloride !== undefined &&
     chloride >= CHLORIDE_PER_NITRITE * NITRITE_PER_NITROGEN * nitrite;
   const high = enough
-    ? 'Feed less and change water; the chloride here keeps much of it out of the blood, which buys time and no more.'
-    : 'Stop feeding, change water and add air; plain salt (chloride) protects the blood where plants and local advice allow it.';
+    ? 'Feed less and change water. The chloride here keeps much of the nitrite out of the blood, but that only gains time.'
+    : 'Stop feeding, change water and add air; plain salt (chloride) protects the blood, if plants and local advice allow it.';
   const value = nitrite === undefined ? undefined : show(nitrite);
   const as = basis === 'N' ? 'as N' : 'as NO2';
   return bounded('nitrite', 'concentration', value, [undefined, show(limit)], `${as}, ${source}`, { high, zero: true });
@@ -104,7 +104,7 @@ export function nitrateRow({ species, nitrate, basis }: WaterTest): CheckRow {
   const value = nitrate === undefined ? undefined : show(nitrate);
   const as = basis === 'N' ? 'as N' : 'as NO3';
   return bounded('nitrate', 'concentration', value, [undefined, show(limit)], `${as}, ${groupSource}`, {
-    high: 'Change water or add plants: nitrate builds up where nothing takes it away.',
+    high: 'Change water or add plants: nitrate builds up if nothing removes it.',
     zero: true,
   });
 }
@@ -121,18 +121,13 @@ export function chlorideRow({ chloride, nitrite }: WaterTest): CheckRow {
       high: '',
       verdict: 'cannot judge',
       note: {
-        text: noteOf(
-          source,
-          'cannot judge',
-          'Measure nitrite with it: what is wanted depends on that.',
-          chloride === 0,
-        ),
+        text: noteOf(source, 'cannot judge', 'Measure nitrite too: the chloride needed depends on it.', chloride === 0),
       },
     };
   }
   const low = CHLORIDE_PER_NITRITE * NITRITE_PER_NITROGEN * nitrite;
   return bounded('chloride', 'concentration', chloride, [low, undefined], source, {
-    low: 'Plain salt without additives raises it, where plants and local advice allow it; add it little by little.',
+    low: 'Add plain salt without additives, little by little, if plants and local advice allow it.',
     zero: true,
   });
 }

@@ -52,7 +52,7 @@ export interface Advice {
 }
 
 const LOCAL = 'Local advice comes first.';
-const ZERO = 'An empty cell looks the same as 0: put - for a reading not taken.';
+const ZERO = 'An empty cell looks the same as 0: type - for a reading not taken.';
 
 export function cell(kind: CheckKind, si: number | undefined): CheckCell {
   return si === undefined ? '' : { kind, si };

@@ -43,7 +43,7 @@ function temperatureRow({ species, temperature }: WaterTest): CheckRow {
   const { survives, growsBest, temperatureSource } = fishLimits(species);
   const row = bounded('temperature', 'temperature', temperature, growsBest, temperatureSource, {
     low: 'Feed less, or warm the water slowly: cold fish do not digest, and the filter slows down.',
-    high: 'Shade or cool the water and add air: warm water holds less oxygen while fish ask for more.',
+    high: 'Shade or cool the water and add air: warm water holds less oxygen, but fish need more.',
     zero: true,
   });
   if (survives === undefined || row.verdict === 'not measured') return row;
@@ -64,8 +64,8 @@ function capital(text: string): string {
 
 function phRow({ species, ph }: WaterTest): CheckRow {
   return bounded('pH', 'number', ph, fishLimits(species).ph, groupSource, {
-    low: 'Check alkalinity and add alkali little by little; nitrifying bacteria falter in acid water.',
-    high: 'Ammonia is more poisonous at high pH; look for fresh cement, lime or algae, and change it slowly.',
+    low: 'Check alkalinity and add alkali little by little; nitrifying bacteria slow down in acid water.',
+    high: 'Ammonia is more poisonous at high pH; look for fresh cement, lime or algae, and change the pH slowly.',
     zero: true,
   });
 }
@@ -85,14 +85,14 @@ function oxygenRow({ species, oxygen, temperature, elevation, salinity }: WaterT
 }
 
 function overSaturated(note: Caution, saturation: number): Caution {
-  const text = `${note.text} Water in balance with air at this temperature and height holds {saturation}: more can mean air drawn into a pump, which gives fish gas bubbles, or a meter that is off.`;
+  const text = `${note.text} Water in balance with air at this temperature and height holds {saturation}. A higher reading can mean that a pump draws in air, which gives fish gas bubbles, or that the meter is wrong.`;
   return { text, figures: { ...note.figures, saturation: { value: saturation, like: 'concentration' } } };
 }
 
 function alkalinityRow({ alkalinity }: WaterTest): CheckRow {
   if (alkalinity === undefined) return notMeasured('alkalinity');
   return bounded('alkalinity', 'alkalinity', alkalinity, [LEAST_ALKALINITY, undefined], `${timmons}, from memory`, {
-    low: 'Add alkali: nitrification uses it up, and pH falls all at once when it is gone.',
+    low: 'Add alkali: nitrification uses alkalinity up, and pH falls suddenly when it is gone.',
     zero: true,
   });
 }

@@ -134,26 +134,26 @@ describe('cautions about a cone', () => {
       .join('\n');
 
   it('name a wall under 45 degrees, one under 60, and neither when it is as steep', () => {
-    expect(texts({ ...plain, height: 9 * inch })).toContain('under 45');
-    expect(texts(plain)).toContain('under 60');
-    expect(texts(plain)).not.toContain('under 45');
+    expect(texts({ ...plain, height: 9 * inch })).toContain('below 45');
+    expect(texts(plain)).toContain('below 60');
+    expect(texts(plain)).not.toContain('below 45');
     expect(texts({ ...plain, height: 9.25 * inch * Math.sqrt(3) })).toContain('nothing was found');
   });
 
   it('turn at 45 and at 60 degrees, to a ten-thousandth', () => {
     const across = (22.5 - 4) / 2;
     const at = (degrees: number) => texts({ ...plain, height: across * inch * Math.tan((degrees * Math.PI) / 180) });
-    expect(at(44.9999)).toContain('under 45');
-    expect(at(45)).not.toContain('under 45');
-    expect(at(45)).toContain('under 60');
-    expect(at(59.9999)).toContain('under 60');
-    expect(at(60)).not.toContain('under 60');
+    expect(at(44.9999)).toContain('below 45');
+    expect(at(45)).not.toContain('below 45');
+    expect(at(45)).toContain('below 60');
+    expect(at(59.9999)).toContain('below 60');
+    expect(at(60)).not.toContain('below 60');
     expect(at(60.0001)).not.toContain('under');
   });
 
   it('take a cone as wide as the drum, and none wider', () => {
-    expect(texts({ ...plain, drum: plain.top })).not.toContain('does not go into the drum');
-    expect(texts({ ...plain, drum: plain.top * (1 - 1e-9) })).toContain('does not go into the drum');
+    expect(texts({ ...plain, drum: plain.top })).not.toContain('does not fit into the drum');
+    expect(texts({ ...plain, drum: plain.top * (1 - 1e-9) })).toContain('does not fit into the drum');
   });
 
   it('always say that wet mix lifts the cone', () => {
@@ -171,6 +171,6 @@ describe('cautions about a cone', () => {
   it('report what the pattern would refuse', () => {
     expect(texts({ ...plain, bottom: 1 })).toContain('bottom cannot be that');
     expect(texts({ ...plain, lap: 1 })).toContain('lap cannot be that');
-    expect(texts({ ...plain, drum: 0.5 })).toContain('does not go into the drum');
+    expect(texts({ ...plain, drum: 0.5 })).toContain('does not fit into the drum');
   });
 });

@@ -171,7 +171,7 @@ describe('a farm whose gravel beds catch the solids and nitrify', () => {
   it('says that nothing takes solids out where there are no beds either', () => {
     const row = rowOf({ ...smallFarm, bedArea: 'none' }, 'circulation, solids');
     expect(row.capacity).toBe(0);
-    expect(row.from.text).toContain('nothing takes {rising} % of the solids');
+    expect(row.from.text).toContain('nothing removes {rising} % of the solids');
     expect(row.from.figures?.rising).toBe(100);
   });
 });

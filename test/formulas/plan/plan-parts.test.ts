@@ -40,7 +40,7 @@ describe('the parts of a settling bank', () => {
     expect(quantity('rivets')).toBe(36);
     expect(quantity('rivets', { pieces: 3 })).toBe(108);
     expect(planParts({ ...bank, lap: 0 }, factors).find((part) => part.item === 'rivets')?.how.text).toContain(
-      'they want a lap',
+      'rivets need a lap',
     );
   });
 

@@ -74,9 +74,9 @@ describe('settleCheck', () => {
     expect(line!.figures?.drums).toMatchObject({ value: 5 });
   });
 
-  it('warns of an inlet that breaks solids and of one where they lie down', () => {
+  it('warns of an inlet that breaks solids and of one where they settle in the pipe', () => {
     expect(settleCheck({ ...bank, bore: 0.02 })[0]!.text).toContain('breaks solids');
-    expect(settleCheck({ ...bank, bore: 0.15 })[0]!.text).toContain('lie down');
+    expect(settleCheck({ ...bank, bore: 0.15 })[0]!.text).toContain('settle in the pipe');
   });
 
   it('turns at each limit: overflow rate, fastest and slowest inlet', () => {
@@ -91,8 +91,8 @@ describe('settleCheck', () => {
     const inlet = pipeVelocity(bank.flow / bank.count, bank.bore);
     expect(texts({ fastestInlet: inlet })).not.toContain('breaks solids');
     expect(texts({ fastestInlet: inlet * (1 - 1e-9) })).toContain('breaks solids');
-    expect(texts({ slowestInlet: inlet, fastestInlet: 9 })).not.toContain('lie down');
-    expect(texts({ slowestInlet: inlet * (1 + 1e-9), fastestInlet: 9 })).toContain('lie down');
+    expect(texts({ slowestInlet: inlet, fastestInlet: 9 })).not.toContain('settle in the pipe');
+    expect(texts({ slowestInlet: inlet * (1 + 1e-9), fastestInlet: 9 })).toContain('settle in the pipe');
     expect(texts({ flow: 0 })).toContain('Nothing found');
   });
 

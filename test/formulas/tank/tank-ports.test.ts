@@ -27,7 +27,7 @@ describe('tankWeight', () => {
     expect(tankWeight(0.2, 0.05, 600, 10, 1).onTwo).toBe(240);
   });
 
-  it('makes a full drum about a quarter of a tonne', () => {
+  it('makes a full drum weigh about 230 kg', () => {
     expect(Math.abs(tankWeight(0.2137, 0.03, 700, 9, 4).total - 250)).toBeLessThan(10);
   });
 });
