@@ -24,7 +24,7 @@ export interface CutPlanDrawingInput {
   readonly name?: string;
 }
 
-/** Every sheet to buy with its pieces, one sheet under another; a piece is numbered by pattern row and piece. */
+/** Every sheet to buy with its pieces, one sheet below the other; a piece number is its pattern row and its piece. */
 export function cutPlanDrawing(input: CutPlanDrawingInput): Drawing {
   const { patterns, plan, sheetLength, sheetWidth, profile, name } = input;
   const lengthText = (meters: number) => wordLength(profile, meters);
@@ -69,14 +69,14 @@ export function cutPlanDrawing(input: CutPlanDrawingInput): Drawing {
     title: titled(name, 'cut plan'),
     notes: [
       `${countOf(plan.length, 'piece')} of ${countOf(laid.length, 'pattern')} on ${countOf(count, 'sheet')}. ${laid.at(-1)}.1 is the first piece of pattern row ${laid.at(-1)}.`,
-      'Small crosses are arc centers. Cut along the thick outlines; scribe the dashed lines before cutting.',
+      'Small crosses are arc centers. Cut along the thick outlines; scribe the dashed lines before you cut.',
       'Cut sheet is sharp: wear gloves, and clamp small pieces instead of holding them.',
     ],
     entities,
     textHeight: h,
     fullSize: false,
     units: profile.name,
-    tooLarge: 'print it to fit one page, print each pattern by itself, or send the DXF to a cutter',
+    tooLarge: 'print it to fit one page, print each pattern by itself, or send the DXF to a cutting machine',
   });
 }
 
@@ -137,7 +137,7 @@ function fittingHeight(words: string, room: number, height: number): number {
   return Math.min(1.2 * height, room / 1.6, (0.8 * room) / textWidth(words, 1));
 }
 
-/** What is left beyond the last cut in one piece, where it is enough to keep. */
+/** The part left in one piece after the last cut, if it is large enough to keep. */
 function offcut({ left, bottom, right, top }: Extent, h: number, word: (meters: number) => string): readonly Entity[] {
   if (right - left < 2 * h) return [];
   const size = `offcut\n${word(right - left)}\nby ${word(top - bottom)}`;

@@ -13,7 +13,7 @@ import {
 import { arc, line, text } from './shapes';
 import { textWidth } from './text-width';
 
-/** Turns dimensions into the lines, arcs and text that every writer knows; other entities pass as they are. */
+/** Turns dimensions into the lines, arcs and text that every writer can write; other entities stay as they are. */
 export function withoutDimensions(entities: readonly Entity[], height: number): readonly Primitive[] {
   return entities.flatMap((entity) => (isDimension(entity) ? dimensionLines(entity, height) : [entity]));
 }
@@ -28,7 +28,7 @@ function dimensionLines(dimension: Dimension, height: number): readonly Primitiv
   return angleLines(dimension, height);
 }
 
-/** Text stays the right way up: read from below, or from the right where it stands nearly upright. */
+/** Text stays the right way up: it reads from below, or from the right if it is nearly vertical. */
 function readable(direction: number): number {
   const turn = Math.atan2(Math.sin(direction), Math.cos(direction));
   const most = (105 * Math.PI) / 180;
@@ -46,7 +46,7 @@ function lengthLines({ from, to, offset, text: words }: LengthDimension, height:
   const wide = Math.max(...lines.map((one) => textWidth(one, height)));
   const fits = wide + 0.8 * height <= long;
   const turn = readable(along);
-  // Over the line as read; where the text is wider than the distance it stands beyond the far end instead.
+  // Above the line; text wider than the distance goes beyond the far end.
   const middle = fits
     ? polar(between(a, b, 0.5), (0.25 + 0.85 * lines.length) * height, turn + quarterTurn)
     : polar(b, 1.1 * height + wide / 2, along);
@@ -73,7 +73,7 @@ function tick(at: Point, along: number, height: number): Primitive {
   return line('text', 'outline', polar(at, -0.45 * height, slope), polar(at, 0.45 * height, slope));
 }
 
-/** What it is stands above the line, how much below it. A tail beyond the arc (more than 1) comes at it from outside. */
+/** The name is above the line and the figure below it. A tail of more than 1 reaches the arc from outside. */
 function radiusLines(
   { center, radius, direction, tail, text: words }: RadiusDimension,
   height: number,
@@ -93,7 +93,7 @@ function angleLines(
   height: number,
 ): readonly Primitive[] {
   const middle = start + sweep / 2;
-  // An arrow lies along the chord of its own length, so that it looks tangent on small arcs too.
+  // The arrow follows the chord of its own length, so that it looks tangent on small arcs too.
   const lean = Math.min(1, (0.9 * height) / (2 * radius));
   return [
     arc('text', 'thin', center, radius, start, sweep),

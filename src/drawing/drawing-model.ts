@@ -1,12 +1,12 @@
 /**
- * A drawing as plain geometry, before anyone decides on paper, screen or cutter.
+ * A drawing as plain geometry, independent of paper, screen or cutting machine.
  *
  * Lengths are meters at full size, y points up, angles are radians counter-clockwise from +x. Arcs stay arcs: no writer
- * ever sees a curve that has already been cut into chords. What a line means is said by its layer and style, never by
+ * gets a curve that was already cut into chords. The layer and style of a line give its meaning, never its
  * color, so that every drawing reads the same in light, dark and on a black-and-white printer.
  */
 
-/** `cut` is what the shears follow, `mark` what is scribed or only seen, `text` what is read. */
+/** `cut` is where to cut, `mark` is what to scribe or only see, `text` is what to read. */
 export type Layer = 'cut' | 'mark' | 'text';
 
 export type LineStyle = 'outline' | 'thin' | 'dashed' | 'center';
@@ -43,7 +43,7 @@ export interface Circle {
   readonly radius: number;
 }
 
-/** A flat tone behind the lines, from 0 (none) to 1 (solid); it only supports what lines and words already say. */
+/** A flat tone behind the lines, from 0 (none) to 1 (solid); it only adds to what lines and text already show. */
 export interface Area {
   readonly shape: 'area';
   readonly layer: Layer;
@@ -105,17 +105,17 @@ export interface Extent {
 
 export interface Drawing {
   readonly title: string;
-  /** Sentences a builder needs beside the drawing. */
+  /** Sentences that the builder needs beside the drawing. */
   readonly notes: readonly string[];
   readonly entities: readonly Entity[];
-  /** All that is drawn, dimensions and text included. */
+  /** Everything drawn, including dimensions and text. */
   readonly extent: Extent;
-  /** Height of ordinary text where the whole drawing is seen at once. */
+  /** Height of ordinary text when the whole drawing is in view. */
   readonly textHeight: number;
-  /** Whether it is meant to be laid on the material at full size, or only looked at. */
+  /** Whether the drawing goes on the material at full size; otherwise people only look at it. */
   readonly fullSize: boolean;
   readonly units: 'metric' | 'US';
-  /** What to do where full size would take more pages than anyone would tape together. */
+  /** What to do if full size needs too many pages to tape together. */
   readonly tooLarge?: string;
 }
 

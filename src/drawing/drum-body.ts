@@ -113,7 +113,7 @@ function coneAndBase(figures: DrumFigures, h: number): readonly Entity[] {
   ];
 }
 
-/** Drum wall and floor as two lines, the drain's hole left open. */
+/** Drum wall and floor as two lines, with the hole of the drain left open. */
 function wall(figures: DrumFigures, h: number): readonly Entity[] {
   const { drumDiameter, coneBottom, coneHeight, stand } = figures;
   const { floor, rim } = drumLevels(figures);
@@ -137,7 +137,7 @@ export function pipeEnd(wall: number, side: -1 | 1, h: number): number {
   return side < 0 ? -wall + 3.8 * h : wall + 4.2 * h;
 }
 
-/** A stub of pipe through the wall, its arrow saying which way the water goes; the inlet is on the left. */
+/** A short pipe through the wall with an arrow for the flow of water; the inlet is on the left. */
 function pipe({ drumDiameter }: DrumFigures, y: number, side: -1 | 1, h: number): readonly Entity[] {
   const inside = side * (drumDiameter / 2 - 1.4 * h);
   const outside = side * (drumDiameter / 2 + 4 * h);
@@ -178,7 +178,7 @@ function standFrame({ drumDiameter, coneBottom, stand }: DrumFigures, h: number)
   ]);
 }
 
-/** The pipe down from the cone with its valve, and the pail where its height is given. */
+/** The pipe down from the cone with its valve, and the pail if its height is given. */
 function drain(figures: DrumFigures, h: number, word: (meters: number) => string): readonly Entity[] {
   const { stand, container, coneBottom, drainDrop } = figures;
   const half = Math.max(Math.min(coneBottom / 2, 1.2 * h), 0.6 * h);

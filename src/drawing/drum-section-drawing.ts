@@ -16,17 +16,17 @@ export interface DrumSectionInput {
   readonly depth: number;
   /** 0 for a flat floor. */
   readonly coneHeight?: number;
-  /** Left out, the cone is as wide as the drum. */
+  /** The default is the width of the drum. */
   readonly coneTop?: number;
   readonly coneBottom?: number;
-  /** How far the cone's bottom stands above the drum's floor. */
+  /** Height of the cone's bottom above the drum floor. */
   readonly rise?: number;
   readonly stand?: number;
-  /** Floor to rim; left out, a sixth of the depth is left above the water. */
+  /** Floor to rim; the default leaves a sixth of the depth above the water. */
   readonly drumHeight?: number;
-  /** Height of the pail that goes under the valve; not drawn where left out. */
+  /** Height of the pail under the valve; without it no pail is drawn. */
   readonly container?: number;
-  /** How far the valve's outlet hangs below the top of the stand. */
+  /** How far the outlet of the valve is below the top of the stand. */
   readonly drainDrop?: number;
   readonly name?: string;
 }
@@ -40,7 +40,7 @@ export function drumSectionDrawing(input: DrumSectionInput): Drawing {
   const lengthText = (meters: number) => wordLength(profile, meters);
   return drawing({
     title: titled(name, 'settling drum in section'),
-    notes: notesFor(figures),
+    notes: notesFor(figures, profile),
     entities: [
       ...drumBody(figures, h, lengthText),
       ...sizes(figures, h, lengthText),
@@ -72,14 +72,15 @@ function figuresOf(input: DrumSectionInput): DrumFigures {
   };
 }
 
-function notesFor({ coneHeight, coneTop, coneBottom, stand }: DrumFigures): readonly string[] {
+function notesFor({ coneHeight, coneTop, coneBottom, stand }: DrumFigures, profile: Profile): readonly string[] {
   const angle = Math.atan2(coneHeight, (coneTop - coneBottom) / 2);
+  const fullDrum = profile.name === 'US' ? '500 lb' : '230 kg';
   return [
     ...(coneHeight > 0 ? [`Cone wall ${wordAngle(angle)} from horizontal. Hatched: base mix behind the cone.`] : []),
     stand > 0
-      ? 'A full drum is a quarter of a tonne: never under it while filling, and shore it before it is moved.'
-      : 'A full drum is a quarter of a tonne: see that the floor carries it.',
-    'Keep electrical connections off the drum, behind ground-fault protection, with drip loops.',
+      ? `A full drum weighs about ${fullDrum}: never be under it while it fills, and shore it before you move it.`
+      : `A full drum weighs about ${fullDrum}: make sure that the floor carries it.`,
+    'Keep electrical connections off the drum; use ground-fault protection and drip loops.',
   ];
 }
 
@@ -91,7 +92,7 @@ interface Height {
   readonly top: number;
 }
 
-/** Inside diameter over the rim, and a chain of heights on the left, its words beside it where they always fit. */
+/** Inside diameter above the rim, and a chain of heights on the left with its text beside it, where there is always room. */
 function sizes(figures: DrumFigures, h: number, word: Worded): readonly Entity[] {
   const radius = figures.drumDiameter / 2;
   const { floor, coneFoot, coneHead, water, rim } = drumLevels(figures);

@@ -5,7 +5,7 @@ import { type Drawing, fullTurn, type LineStyle, type Point, type Primitive } fr
 import { textLines } from './extent';
 import { plainText } from './plain-text';
 
-/** Color numbers of the AutoCAD index: what a cutter's table of layers usually expects, and never the only sign. */
+/** Color numbers of the AutoCAD index: cutting machines usually sort layers by them. They are never the only sign. */
 const layerColors = { cut: 1, mark: 5, text: 8 } as const;
 
 const lineTypes: Readonly<Partial<Record<LineStyle, string>>> = { dashed: 'DASHED', center: 'CENTER' };
@@ -14,7 +14,7 @@ const lineTypes: Readonly<Partial<Record<LineStyle, string>>> = { dashed: 'DASHE
  * A drawing as DXF text, full size: millimeters for metric drawings, inches for US ones, with the header saying which.
  *
  * Layers are `cut`, `mark` and `text`; dimensions come as plain lines and text on `text`, so that switching off one layer
- * leaves what a machine follows. Arcs are ARC entities. The same drawing always gives the same bytes.
+ * leaves only what a machine cuts or marks. Arcs are ARC entities. The same drawing always gives the same bytes.
  */
 export function toDxf(drawing: Drawing): string {
   const inches = drawing.units === 'US';
@@ -45,7 +45,7 @@ function add(
   at: (point: Point) => ReturnType<typeof point3d>,
 ): void {
   const { layer: layerName } = primitive;
-  // A tone only supports what the lines say, and a filled area would get in a cutter's way.
+  // A tone only adds to the lines, and a filled area would disturb a cutting machine.
   if (primitive.shape === 'area') return;
   if (primitive.shape === 'text') {
     const turn = rounded(degrees(primitive.turn ?? 0));
@@ -79,7 +79,7 @@ const alignments = {
   end: TextHorizontalAlignment.Right,
 } as const;
 
-/** Degrees from 0 up to 360, to a billionth: no arc may be told in powers of ten that a reader cannot parse. */
+/** Degrees from 0 up to 360, to a billionth and without powers of ten, which some readers cannot parse. */
 function degrees(radians: number): number {
   const turned = (radians * 360) / fullTurn;
   const positive = turned - 360 * Math.floor(turned / 360);
@@ -91,7 +91,7 @@ function rounded(value: number): number {
   return Number(value.toFixed(6)) + 0;
 }
 
-/** `%%` begins a control code and `\U+` a character in DXF; text from cells means neither. */
+/** `%%` begins a control code and `\U+` a character in DXF; text from cells never means these. */
 function dxfText(words: string): string {
   return plainText(words)
     .replace(/%(?=%)/g, '% ')

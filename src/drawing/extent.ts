@@ -58,7 +58,7 @@ function arcReach({ center, radius, start, sweep }: Arc): readonly Point[] {
   return points;
 }
 
-/** The text's lines one under another, as turned. */
+/** The lines of the text, one below the other, turned with it. */
 export function textLines({
   at,
   text,
@@ -83,7 +83,7 @@ function textCorners(text: Text): readonly Point[] {
   });
 }
 
-/** Points along a primitive no further apart than `step`, for asking which pages it touches. */
+/** Points along a primitive, at most `step` apart, to find which pages it touches. */
 export function traced(primitive: Primitive, step: number): readonly Point[] {
   if (primitive.shape === 'line') {
     const { from, to } = primitive;

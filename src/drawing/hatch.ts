@@ -3,7 +3,7 @@ import { line } from './shapes';
 
 /**
  * Parallel strokes inside a polygon (even-odd), `spacing` apart in the direction given, always through the same places so
- * that neighboring areas run on. They are real lines: every writer draws them alike and none needs a pattern fill.
+ * that neighboring areas run on. They are real lines: every writer draws them the same and needs no pattern fill.
  */
 export function hatched(
   boundary: readonly Point[],

@@ -2,7 +2,7 @@ import { drawing } from './drawing';
 import type { Drawing, Entity } from './drawing-model';
 import { corners, line, text } from './shapes';
 
-/** A result with its band, every figure already worded. */
+/** A result with its band; every figure is already formatted. */
 export interface Band {
   readonly name: string;
   readonly low: number;
@@ -23,14 +23,14 @@ interface Asked {
   readonly notes: readonly string[];
 }
 
-/** There is no scale in a diagram: text is 1 high and everything else counts in it. */
+/** A diagram has no scale: text is 1 high, and that height is the unit of everything else. */
 const rowHeight = 3;
 const width = 30;
 const thickness = 0.55;
-/** Bands are drawn as multiples of the plan; a band that goes further is left open at the edge. */
+/** Bands are drawn as multiples of the plan; a band that goes beyond stays open at the edge. */
 const mostTimes = 3;
 
-/** A band a result on one scale, the plan being 1 in each: how far each may come out below or above what is planned. */
+/** One band per result, all on one scale where the plan is 1: how far each result can be below or above the plan. */
 export function bandsDrawing({ bands, title, units, notes }: Asked & { readonly bands: readonly Band[] }): Drawing {
   const at = (times: number): number => (Math.min(Math.max(times, 0), mostTimes) / mostTimes) * width;
   const planned = at(1);

@@ -1,7 +1,7 @@
 import type { Profile } from '../units/profile';
 import { toProfile } from '../units/quantity';
 
-/** Decimals that say no more than a tape and a scriber can follow. */
+/** As many decimals as a tape and a scriber can follow. */
 const decimals: Readonly<Record<string, number>> = { mm: 1, cm: 2, m: 4, in: 2, ft: 3, yd: 4 };
 
 /** A length of sheet in the profile's unit: tenths of a millimeter, or hundredths of an inch with the nearest 1/32 on a tape. */
@@ -12,7 +12,7 @@ export function wordLength(profile: Profile, meters: number): string {
   return symbol === 'in' ? `${plain}${tape(value)}` : plain;
 }
 
-/** The reading on a tape divided in 1/32 inch, where the decimal does not already say it. */
+/** The reading on a tape with 1/32 inch marks, if the decimal does not already show it. */
 function tape(inches: number): string {
   const parts = Math.round(inches * 32);
   const whole = Math.trunc(parts / 32);

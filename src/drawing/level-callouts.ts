@@ -9,7 +9,7 @@ export interface Level {
 }
 
 /**
- * Names and heights in a column, each with a line to its level, moved apart where levels lie too close for the words.
+ * Names and heights in a column, each with a line to its level, moved apart if levels are too close for their text.
  * The column runs rightwards from its edge, or leftwards where `side` is -1.
  */
 export function callouts(levels: readonly Level[], edge: number, h: number, side: 1 | -1 = 1): readonly Entity[] {
@@ -33,7 +33,7 @@ export function callouts(levels: readonly Level[], edge: number, h: number, side
   });
 }
 
-/** Middles as near as they can be to where they belong, top to bottom, without overlap. */
+/** Middles as near as possible to their levels, from top to bottom, without overlap. */
 function spread(wanted: readonly number[], tall: readonly number[]): readonly number[] {
   interface Cluster {
     readonly items: readonly number[];

@@ -6,7 +6,7 @@ import { margin } from './tiling';
 /** All in millimeters of paper. */
 const left = margin * 1000;
 
-/** Bars of exactly 100 mm and 4 in, to be measured before anything is cut: a printer set to fit the page shrinks both. */
+/** Bars of exactly 100 mm and 4 in, to measure before cutting: a printer that fits the page shrinks both. */
 export function checkBars(): readonly Primitive[] {
   return [
     ...bar(left + 12, 100, [0, 50, 100], '100 mm'),
@@ -25,12 +25,12 @@ function bar(y: number, long: number, ticks: readonly number[], words: string): 
   ];
 }
 
-/** What the page belongs to, where it lies, and what to do before cutting, to the right of the bars. */
+/** The drawing, the place of the page in it, and what to do before cutting, to the right of the bars. */
 export function pageFoot(title: string, where: string, pageWidth: number): readonly Primitive[] {
   const x = left + 108;
   const room = pageWidth * 1000 - left - x;
   const line1 = shortened(title, 2.2, room);
-  const advice = wrapped('Print at 100 %. Measure both bars before cutting.', 1.9, room);
+  const advice = wrapped('Print at 100 %. Measure both bars before you cut.', 1.9, room);
   const lines = [where, ...advice];
   return [
     text({ x, y: left + 14 }, line1, 2.2, { anchor: 'start', bold: true }),

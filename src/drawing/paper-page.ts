@@ -1,5 +1,5 @@
 /**
- * A page of text, tables and pictures for the wall, with the bars that show whether it was printed at full size. All in
+ * A page of text, tables and pictures to hang up, with the bars that show whether it was printed at full size. All in
  * millimeters of paper from the lower-left corner.
  */
 import { withoutDimensions } from './dimension-lines';
@@ -11,7 +11,7 @@ import { closed, corners, line, text } from './shapes';
 import { lineStep, wrapped } from './text-width';
 import { foot, margin, type Paper } from './tiling';
 
-/** Something put on the page, and where the next thing may begin below it. */
+/** Something put on the page, and where the next thing can begin below it. */
 export interface Placed {
   readonly primitives: readonly Primitive[];
   readonly bottom: number;
@@ -40,7 +40,7 @@ export function sentencesAt(
   const primitives: Primitive[] = [];
   let { y } = at;
   for (const sentence of sentences) {
-    // Bold letters set six hundredths wider.
+    // Bold letters are 6 % wider.
     for (const words of wrapped(sentence, height * (bold ? 1.06 : 1), width)) {
       y -= height;
       primitives.push(
@@ -54,11 +54,11 @@ export function sentencesAt(
 
 export interface TableLook {
   readonly height: number;
-  /** Shares of the width, one a column. */
+  /** Shares of the width, one per column. */
   readonly columns: readonly number[];
-  /** A heading row stands first and is bold. */
+  /** The first row is a heading and is bold. */
   readonly headed?: boolean;
-  /** Whether a box to tick stands before each row but the heading. */
+  /** Whether each row except the heading begins with a box to tick. */
   readonly ticks?: boolean;
 }
 
@@ -119,7 +119,7 @@ export function paperPage({ title, where, primitives, pictures = [] }: PaperPage
   };
 }
 
-/** The drawing as large as its box lets it be, in the middle of it. */
+/** The drawing as large as its box allows, in the middle of it. */
 function pictured({ drawing, box }: Picture): string {
   const { left, bottom, right, top } = drawing.extent;
   const scale = Math.min((box.right - box.left) / (right - left), (box.top - box.bottom) / (top - bottom)) / 1000;

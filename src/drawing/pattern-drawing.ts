@@ -15,9 +15,9 @@ export interface PatternDrawingInput {
   /** A pattern row in SI, as `SILT.CONE.PATTERN` computes it. */
   readonly pattern: PatternRow;
   readonly profile: Profile;
-  /** Whose pattern it is: `Drum 2`. */
+  /** The name of the drum: `Drum 2`. */
   readonly name?: string;
-  /** Which row of the user's table it is, for the message where its numbers do not agree; 1 where left out. */
+  /** The row in the user's table, for the message if its numbers do not agree; the default is 1. */
   readonly row?: number;
 }
 
@@ -25,7 +25,7 @@ export interface PatternDrawingInput {
  * One piece of a pattern at full size, with its lap, marks and dimensions. The blank's lower-left corner is the origin and a
  * sector's center line points up, as in the marking-out table.
  *
- * Cannot draw a row whose numbers do not agree: it refuses as `SILT.CUT.PLAN` does.
+ * Refuses a row whose numbers do not agree, as `SILT.CUT.PLAN` does.
  */
 export function patternDrawing({ pattern, profile, name, row = 1 }: PatternDrawingInput): Drawing {
   const piece = readPattern(pattern, 'pattern', row, profile.text);
@@ -38,7 +38,7 @@ export function patternDrawing({ pattern, profile, name, row = 1 }: PatternDrawi
     ...(piece.shape === 'rectangle' ? rectanglePattern(piece, count, word) : sectorPattern(piece, count, word)),
     fullSize: true,
     units: profile.name,
-    tooLarge: 'make it of more pieces, mark it out from the marking-out table, or send the DXF to a cutter',
+    tooLarge: 'make it of more pieces, mark it out from the marking-out table, or send the DXF to a cutting machine',
   });
 }
 
@@ -55,7 +55,7 @@ function notesFor({ wallAngle, slant, pieces, lap }: PatternRow, piece: Piece, w
   return [
     `Cut along the thick outline. ${shape} Sizes are of the middle of the sheet.`,
     seam,
-    'Cut sheet is sharp: wear gloves, and deburr before anyone reaches inside.',
+    'Cut sheet is sharp: wear gloves, and deburr every edge before anyone reaches inside.',
   ];
 }
 

@@ -2,7 +2,7 @@ import type { Entity, Extent, Point } from './drawing-model';
 
 export type Worded = (meters: number) => string;
 
-/** Text that can be read where the whole piece is seen at once. */
+/** Text height that is readable when the whole piece is in view. */
 export function readableHeight({ left, bottom, right, top }: Extent): number {
   return Math.max(right - left, 0.8 * (top - bottom)) / 36;
 }

@@ -28,7 +28,7 @@ export function drawn(primitives: readonly Primitive[], placing: Placing): strin
   return primitives.map((primitive) => operators(primitive, placing)).join('\n');
 }
 
-/** What is drawn inside a rectangle of the page, in points, and nothing outside it. */
+/** Draws only inside a rectangle of the page, in points. */
 export function clipped(left: number, bottom: number, width: number, height: number, content: string): string {
   return `q\n${[left, bottom, width, height].map(figure).join(' ')} re W n\n${content}\nQ`;
 }

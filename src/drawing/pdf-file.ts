@@ -28,7 +28,7 @@ export function pdfFile(title: string, pages: readonly PdfPage[]): Uint8Array {
   const kids = pages.map((_, i) => `${firstPage + 2 * i} 0 R`).join(' ');
   const font = (name: string) => `<< /Type /Font /Subtype /Type1 /BaseFont /${name} /Encoding /WinAnsiEncoding >>`;
   const objects = [
-    // A reader that would shrink or enlarge pages to fit the paper is asked not to: these are full size.
+    // Asks the reader not to shrink or enlarge pages to fit the paper: these are full size.
     '<< /Type /Catalog /Pages 2 0 R /ViewerPreferences << /PrintScaling /None /DisplayDocTitle true >> >>',
     `<< /Type /Pages /Kids [${kids}] /Count ${pages.length} >>`,
     font('Helvetica'),

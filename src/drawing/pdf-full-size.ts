@@ -9,7 +9,7 @@ import { foot, margin, overlap, type Paper, type Tile, type Tiling, tiled } from
 
 const mostPages = 20;
 
-/** Says in one sentence why a drawing is not printed and what to do instead. */
+/** The message says why a drawing is not printed and what to do instead. */
 export class DrawingTooLarge extends Error {
   constructor(message: string) {
     super(message);
@@ -17,7 +17,7 @@ export class DrawingTooLarge extends Error {
   }
 }
 
-/** The page map and then the drawing in full size, a window a page. */
+/** The page map, then the drawing at full size, one part per page. */
 export function fullSizePages(drawing: Drawing, size: Paper): readonly PdfPage[] {
   const cut = drawing.entities.filter((entity): entity is Primitive => 'layer' in entity && entity.layer === 'cut');
   const extent = grown(extentOf(cut), 0.003);
@@ -29,24 +29,24 @@ export function fullSizePages(drawing: Drawing, size: Paper): readonly PdfPage[]
   return [mapPage(drawing, tiling), ...tiling.tiles.map((tile) => tilePage(drawing, tiling, tile, shown))];
 }
 
-/** A drawing kilometers across is refused before anyone counts its pages. */
+/** Refuses a drawing kilometers across before counting its pages. */
 function refuseHuge(drawing: Drawing, width: number, height: number, size: Paper): void {
   if (width * height > 4 * mostPages || width + height > 40) throw tooLarge(drawing, 'hundreds of pages', size);
 }
 
 function tooLarge({ title, tooLarge: instead }: Drawing, pages: string, size: Paper): DrawingTooLarge {
-  const advice = instead ?? 'print it to fit one page, or send the DXF to a cutter';
+  const advice = instead ?? 'print it to fit one page, or send the DXF to a cutting machine';
   return new DrawingTooLarge(
-    `${title}: full size takes ${pages} of ${size.name}, and more than ${mostPages} are not made; ${advice}`,
+    `${title}: full size needs ${pages} of ${size.name}, and the limit is ${mostPages} pages; ${advice}`,
   );
 }
 
-/** Dimensions stand around the piece and would only ask for more paper; the page map shows them. */
+/** Dimensions are around the piece and would need more paper; the page map shows them. */
 function onPaper(entity: Entity): entity is Primitive {
   return 'layer' in entity && (entity.layer !== 'text' || entity.shape === 'text');
 }
 
-/** Words on full-size paper are read from nearby. */
+/** People read full-size paper from nearby, so its text can be small. */
 function small(primitive: Primitive): Primitive {
   return primitive.shape === 'text' ? { ...primitive, height: Math.min(primitive.height, 0.006) } : primitive;
 }
@@ -97,7 +97,7 @@ function registration({ windowWidth, windowHeight }: Tiling): readonly Primitive
   return points.flatMap((at) => [...cross('mark', at, 4), circle('mark', 'thin', at, 2)]);
 }
 
-/** The line on which a page is laid over its neighbor, with the neighbor's number. */
+/** The line where the next page goes on top, with the number of that page. */
 function joins(tiling: Tiling, tile: Tile): readonly Primitive[] {
   const { tiles, windowWidth, windowHeight } = tiling;
   const left = millimeters(margin + overlap / 2);

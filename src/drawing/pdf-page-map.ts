@@ -10,7 +10,7 @@ import { foot, margin, type Tiling } from './tiling';
 
 const wordHeight = 2.6;
 
-/** The first page: how the other pages lie, with all dimensions, and how to print, check and join them. */
+/** The first page: the places of the other pages, all dimensions, and how to print, check and join the pages. */
 export function mapPage(drawing: Drawing, tiling: Tiling): PdfPage {
   const { pageWidth, pageHeight, tiles } = tiling;
   const left = margin * 1000;
@@ -18,10 +18,10 @@ export function mapPage(drawing: Drawing, tiling: Tiling): PdfPage {
   const high = pageHeight * 1000 - left;
   const count = tiles.length + 1;
   const sentences = [
-    `Full size on ${count === 2 ? 'one page' : `${tiles.length} pages`} of ${tiling.paper.name}. Print at 100 % (actual size), not fitted to the page, and measure the check bars on every page with a good rule before cutting.`,
+    `Full size on ${count === 2 ? 'one page' : `${tiles.length} pages`} of ${tiling.paper.name}. Print at 100 % (actual size), not fitted to the page, and measure the check bars on every page with a good ruler before you cut.`,
     ...(tiles.length > 1
       ? [
-          'Lay each page over the next so that the crosses in their circles fall on each other, and tape. Dashed frames on the map are the pages.',
+          'Lay each page over the next so that the crosses in their circles match, and tape them together. Dashed frames on the map are the pages.',
         ]
       : []),
     ...drawing.notes,
@@ -55,7 +55,7 @@ export function mapPage(drawing: Drawing, tiling: Tiling): PdfPage {
   };
 }
 
-/** The whole drawing and its pages, as large as the box lets them be. */
+/** The whole drawing and its pages, as large as the box allows. */
 function overview(drawing: Drawing, tiling: Tiling, box: Extent): Placing {
   const all = extentOf([...withoutDimensions(drawing.entities, drawing.textHeight), ...pageFrames(tiling)]);
   const { left, bottom, right, top } = grown(all, drawing.textHeight / 2);

@@ -1,6 +1,6 @@
 import { plainText } from './plain-text';
 
-/** The standard fonts have the characters of Windows code page 1252; these are the ones that do not stand where Unicode has them. */
+/** The standard fonts have the characters of Windows code page 1252; these are the ones with another code than in Unicode. */
 const windows = '€\u0000‚ƒ„…†‡ˆ‰Š‹Œ\u0000Ž\u0000\u0000‘’“”•–—˜™š›œ\u0000žŸ';
 
 const spelled: Readonly<Record<string, string>> = {
@@ -14,7 +14,7 @@ const spelled: Readonly<Record<string, string>> = {
   '\u202f': ' ',
 };
 
-/** One character as a code of the font, its accent left off where the font lacks it; `?` where there is nothing near. */
+/** One character as a code of the font, without its accent if the font lacks it; `?` if the font has nothing like it. */
 function codes(letter: string): readonly number[] {
   const code = letter.codePointAt(0)!;
   if (code < 0x80 || (code >= 0xa0 && code <= 0xff)) return [code];
@@ -34,7 +34,7 @@ export function pdfString(words: string): string {
   return `(${safe.join('')})`;
 }
 
-/** A string of the document's own description, which any character may stand in: UTF-16, big end first. */
+/** A string of the document's own description, which can hold any character: UTF-16, big-endian. */
 export function pdfTitle(words: string): string {
   const units = Array.from({ length: words.length }, (_, i) => words.charCodeAt(i).toString(16).padStart(4, '0'));
   return `<feff${units.join('')}>`;

@@ -8,12 +8,12 @@ import { margin, type PaperName, papers } from './tiling';
 
 export interface PdfOptions {
   readonly paper: PaperName;
-  /** Whether it is tiled at full size; left out, as the drawing is meant. Otherwise it is made to fit one page. */
+  /** True tiles at full size, false fits one page; the default is what the drawing is meant for. */
   readonly fullSize?: boolean;
 }
 
 /**
- * Drawings as a PDF file: at full size over as many pages as each takes, up to 20, after a page that shows how they lie; or
+ * Drawings as a PDF file: at full size over as many pages as each takes, up to 20, after a page map; or
  * each made to fit one page.
  *
  * Throws `DrawingTooLarge` with a sentence that says what to do instead.
@@ -26,7 +26,7 @@ export function toPdf(drawings: Drawing | readonly Drawing[], { paper, fullSize 
   return pdfFile(list.map(({ title }) => title).join('; '), pages);
 }
 
-/** One page, upright or lying, whichever shows the drawing larger. */
+/** One page, portrait or landscape, whichever shows the drawing larger. */
 function fittedPage(drawing: Drawing, name: PaperName): PdfPage {
   const caption = captionLines(drawing, drawing.extent.right - drawing.extent.left);
   const { left, bottom, right, top } = { ...drawing.extent, bottom: drawing.extent.bottom - caption.height };

@@ -3,12 +3,12 @@ import { pieceOutline } from '../formulas/cut/piece-outline';
 import type { Line, LineStyle, Point, Primitive } from './drawing-model';
 import { arc, line } from './shapes';
 
-/** Where a piece lies: a sector's arc center and the direction of its center line, or a rectangle's lower-left corner. */
+/** The place of a piece: a sector's arc center and the direction of its center line, or a rectangle's lower-left corner. */
 export interface Place extends Point {
   readonly direction: number;
 }
 
-/** A point of the piece's own frame as it lies. A rectangle keeps its lower-left corner where it is when it is turned. */
+/** A point of the piece's own frame, moved to its place. A turned rectangle keeps its lower-left corner. */
 export function laid(piece: Piece, at: Place): (point: Corner) => Point {
   const cos = roundedUnit(Math.cos(at.direction));
   const sin = roundedUnit(Math.sin(at.direction));
@@ -22,7 +22,7 @@ function roundedUnit(value: number): number {
   return Math.abs(value - nearest) < 1e-12 ? nearest : value;
 }
 
-/** What the shears follow, lap and all. */
+/** The outline to cut, including the lap. */
 export function outlineOf(piece: Piece, at: Place): readonly Primitive[] {
   const place = laid(piece, at);
   return pieceOutline(piece).map((part) =>
@@ -32,7 +32,7 @@ export function outlineOf(piece: Piece, at: Place): readonly Primitive[] {
   );
 }
 
-/** The line that the other edge comes up to, and the rivet lines in the lap and under it. */
+/** The line that the other edge reaches, and the rivet lines in the lap and under it. */
 export function marksOf(piece: Piece, at: Place): readonly Primitive[] {
   const { lap } = piece;
   if (lap === 0) return [];

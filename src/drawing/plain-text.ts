@@ -1,4 +1,4 @@
-/** Text from a cell may hold anything; what no file format takes, control characters and halves of characters, is left out. */
+/** Text from a cell without what no file format can hold: control characters and half characters. */
 export function plainText(words: string): string {
   return Array.from(words)
     .filter((letter) => {

@@ -1,6 +1,6 @@
 import type { Drawing, Entity, Point } from './drawing-model';
 
-/** The same drawing larger or smaller, text and all; for diagrams, whose units of length mean nothing. */
+/** The same drawing larger or smaller, with its text; for diagrams, whose lengths have no meaning. */
 export function scaled(drawing: Drawing, by: number): Drawing {
   const { left, bottom, right, top } = drawing.extent;
   return {

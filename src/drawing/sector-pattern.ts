@@ -7,9 +7,9 @@ import { closed, corners, cross, line, text } from './shapes';
 import { textWidth } from './text-width';
 
 interface Shown {
-  /** The arc center of a slightly tapered wall lies far off; drawing it would shrink the piece to nothing. */
+  /** The arc center of a slightly tapered wall is far away; drawing it would make the piece too small to see. */
   readonly center: boolean;
-  /** A narrow sector has no room inside: its radii stand beside the clockwise edge. */
+  /** A narrow sector has no room inside: its radii go beside the clockwise edge. */
   readonly narrow: boolean;
 }
 
@@ -77,7 +77,7 @@ function sectorAngle({ innerRadius: inner, outerRadius: outer, angle }: SectorPi
   };
 }
 
-/** Two short marks on the center line, clear of what is written in the piece. */
+/** Two short marks on the center line, clear of the text in the piece. */
 function centerLine(
   { innerRadius: inner, outerRadius: outer }: SectorPiece,
   at: Place,

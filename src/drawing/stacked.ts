@@ -2,7 +2,7 @@ import { drawing } from './drawing';
 import type { Drawing, Entity, Point } from './drawing-model';
 import { text } from './shapes';
 
-/** Several drawings as one, each under its own title, first at the top; for files that have no pages. */
+/** Several drawings as one, each below its own title, the first at the top; for files without pages. */
 export function stacked(title: string, drawings: readonly Drawing[]): Drawing {
   const [first] = drawings;
   if (first === undefined) throw new RangeError('there is nothing to draw');

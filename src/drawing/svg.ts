@@ -16,9 +16,9 @@ import { plainText } from './plain-text';
 import { capitalHeight } from './text-width';
 
 export interface SvgOptions {
-  /** True for a file on its own: its size in millimeters is full size. False for a page, where the style sheet sizes it. */
+  /** True for a separate file in millimeters at full size. False in a page, where the style sheet sets the size. */
   readonly standalone?: boolean;
-  /** Title and notes under the drawing; for a page that words them itself, false. */
+  /** Title and notes under the drawing; false for a page that shows them itself. */
   readonly caption?: boolean;
 }
 

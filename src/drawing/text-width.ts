@@ -16,14 +16,14 @@ const widths = printable.split(' ').map(Number);
 
 const others: Readonly<Record<string, number>> = { '°': 400, '×': 584, '·': 278, '±': 584, '½': 834, '¼': 834 };
 
-/** Width of one line of text whose capitals are `height` high. */
+/** Width of one line of text with capitals `height` high. */
 export function textWidth(words: string, height: number): number {
   let thousandths = 0;
   for (const letter of words) thousandths += widths[letter.charCodeAt(0) - 32] ?? others[letter] ?? 556;
   return (thousandths / 1000) * (height / capitalHeight);
 }
 
-/** Breaks a sentence between words into lines no wider than given; a single word may still be wider. */
+/** Breaks a sentence between words into lines of at most a width; a single word can still be wider. */
 export function wrapped(sentence: string, height: number, width: number): readonly string[] {
   const lines: string[] = [];
   for (const word of sentence.split(/\s+/).filter((part) => part !== '')) {

@@ -15,10 +15,10 @@ export const papers = {
 
 export type PaperName = keyof typeof papers;
 
-/** What printers leave white, with a little to spare; the foot of the page carries the check bar. */
+/** The margin that printers leave white, and a little more; the foot of the page holds the check bars. */
 export const margin = 0.01;
 export const foot = 0.018;
-/** How far neighboring pages show the same strip of the drawing. */
+/** The width of the strip that neighboring pages share. */
 export const overlap = 0.01;
 
 /** One page's window on the drawing. Rows count from the top, columns from the left, numbers from 1 along the rows. */
@@ -41,7 +41,7 @@ export interface Tiling {
   readonly tiles: readonly Tile[];
 }
 
-/** Pages that cover what is cut, upright or lying, whichever takes fewer; pages that would show nothing are left out. */
+/** Pages that cover the cut lines, portrait or landscape, whichever needs fewer; empty pages are left out. */
 export function tiled(cut: readonly Primitive[], extent: Extent, paper: Paper): Tiling {
   const points = cut.flatMap((primitive) => traced(primitive, 0.002));
   const upright = covering(points, extent, paper, paper.width, paper.height);
@@ -62,7 +62,7 @@ function covering(
   const down = windowHeight - overlap;
   const columns = Math.max(1, Math.ceil((right - left - overlap) / across - 1e-9));
   const rows = Math.max(1, Math.ceil((top - bottom - overlap) / down - 1e-9));
-  // The drawing sits in the middle of all pages taken together.
+  // The drawing is in the middle of all pages together.
   const originX = (left + right - columns * across - overlap) / 2;
   const originY = (bottom + top + rows * down + overlap) / 2;
   const tiles: Tile[] = [];
@@ -73,7 +73,7 @@ function covering(
       left: originX + column * across,
       bottom: originY - (row + 1) * down - overlap,
     })).filter((tile) => points.some(({ x, y }) => inside(x, y, tile, windowWidth, windowHeight)));
-    // Between the first and the last page of a row every page is kept: paper without lines still holds the others in place.
+    // Keeps every page between the first and the last of a row: paper without lines still holds the others in place.
     const first = shown[0];
     const last = shown.at(-1);
     if (first === undefined || last === undefined) continue;

@@ -1,6 +1,6 @@
 const longest = 60;
 
-/** `Drum 2: cut plan`, or `Cut plan` where it has no name; a name from a cell is kept to one line. */
+/** `Drum 2: cut plan`, or `Cut plan` without a name; a name from a cell is put on one line. */
 export function titled(name: string | undefined, what: string): string {
   const tidy = (name ?? '').replace(/\s+/g, ' ').trim();
   const letters = Array.from(tidy);

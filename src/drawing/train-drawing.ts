@@ -4,17 +4,17 @@ import type { Drawing, Entity } from './drawing-model';
 import { closed, corners, line, polyline, text } from './shapes';
 import { lineStep, textWidth, wrapped } from './text-width';
 
-/** One stage of a farm's water, every figure already worded with its unit. */
+/** One stage of a farm's water; every figure is already formatted with its unit. */
 export interface TrainStage {
   readonly name: string;
-  /** What stands in the box under the name: `3 drums, 22.5 in`, `carries 140 fish`. */
+  /** The text in the box below the name: `3 drums, 22.5 in`, `carries 140 fish`. */
   readonly words?: readonly string[];
   /** What leaves the stage for the next one: the flow, and what is in it. */
   readonly flow?: string;
   readonly solids?: string;
   readonly ammonia?: string;
   readonly nitrate?: string;
-  /** What is taken out here and leaves the water: `solids pulled 0.4 lb/d`. */
+  /** What this stage removes from the water: `solids pulled 0.4 lb/d`. */
   readonly taken?: string;
   /** Whether this stage is the first limit. */
   readonly limiting?: boolean;
@@ -24,12 +24,12 @@ export interface TrainDrawingInput {
   readonly stages: readonly TrainStage[];
   readonly units: 'metric' | 'US';
   readonly title?: string;
-  /** Words on the way back from the last stage to the first; no way back is drawn where left out. */
+  /** Words on the way back from the last stage to the first; without it no way back is drawn. */
   readonly returning?: string;
   readonly notes?: readonly string[];
 }
 
-/** There is no scale in a diagram: text is 1 high and everything else counts in it. */
+/** A diagram has no scale: text is 1 high, and that height is the unit of everything else. */
 const boxWidth = 24;
 const boxMiddle = 0;
 const gap = 9;

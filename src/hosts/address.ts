@@ -47,7 +47,7 @@ export function parseRange(text: string): CellRange | undefined {
   };
 }
 
-/** Splits `'Silt units'!$B$2` into sheet name and the rest; the sheet is undefined where none is named. */
+/** Splits `'Silt units'!$B$2` into sheet name and the rest; the sheet is undefined if the text names none. */
 export function splitSheet(text: string): { readonly sheet: string | undefined; readonly rest: string } {
   const match = /^(?:'((?:[^']|'')+)'|([^'!]+))!(.+)$/.exec(text.trim());
   if (match === null) return { sheet: undefined, rest: text.trim() };

@@ -2,34 +2,34 @@ import type { CellRange } from './address';
 import type { CellResult, CellScalar, DefinedName, WorkbookData } from './workbook-model';
 
 /**
- * What the task pane asks of the spreadsheet beside it: the same small set of wishes for Excel and for the embedded
- * spreadsheet. Every wish is a promise; one that cannot be met is rejected with a HostError, never with anything raw,
- * and leaves the workbook as it was.
+ * What the task pane needs from the spreadsheet beside it: the same small set of requests for Excel and for the embedded
+ * spreadsheet. Every request is a promise. If it fails, it is rejected with a HostError, never with anything else,
+ * and the workbook is unchanged.
  */
 export interface SheetHost {
-  /** As it is called in a sentence: `Excel`, `the workbench`. */
+  /** Its name in a sentence: `Excel`, `the workbench`. */
   readonly name: string;
   /** Whether a link with a `download` attribute saves a file from where the pane is shown. */
   readonly downloads: boolean;
 
   readonly selection: () => Promise<Block>;
-  /** Calls back after the selection moved; gives what ends it. */
+  /** Calls back when the selection moves; gives a function that stops this. */
   readonly onSelectionChanged: (listener: () => void) => Promise<Unsubscribe>;
   /** Shows a sheet and selects cells of it. */
   readonly select: (place: Place) => Promise<void>;
 
   readonly read: (place: Place) => Promise<Block>;
-  /** The used cells of every sheet that has any, hidden ones included. */
+  /** The used cells of every sheet that has some, including hidden sheets. */
   readonly readUsed: () => Promise<readonly Block[]>;
-  /** Whether cells may still show results of before; left out where the host is never caught at that. */
+  /** Whether cells can still show old results; absent if that never happens in the host. */
   readonly isCalculating?: () => Promise<boolean>;
-  /** Calls back after cells changed, by whoever, and after they were computed; gives what ends it. */
+  /** Calls back after anyone or a calculation changed cells; gives a function that stops this. */
   readonly onCellsChanged: (listener: () => void) => Promise<Unsubscribe>;
-  /** Writes all cells or none, as one step for the host's own undo where it can. */
+  /** Writes all cells or none, as one undo step if the host can. */
   readonly write: (writes: readonly Write[]) => Promise<void>;
 
   readonly names: () => Promise<readonly DefinedName[]>;
-  /** Sets a name of the whole workbook, in place of what it stood for. */
+  /** Sets a name of the whole workbook and replaces its old meaning. */
   readonly setName: (name: DefinedName) => Promise<void>;
   readonly removeName: (name: string) => Promise<void>;
 
@@ -38,8 +38,8 @@ export interface SheetHost {
   readonly addSheet: (name: string) => Promise<void>;
   readonly removeSheet: (name: string) => Promise<void>;
   /**
-   * Adds whole sheets, with their styles and names, behind the others: all or none. A sheet name that is taken is refused.
-   * `step` is told between sheets how far it is, from 0 to 1; what it throws stops the work, and nothing stays.
+   * Adds whole sheets, with their styles and names, after the others: all or none. Refuses a sheet name that is in use.
+   * `step` gets the progress between sheets, from 0 to 1; if it throws, the work stops and no new sheet stays.
    */
   readonly insert: (workbook: WorkbookData, step?: (share: number) => Promise<void>) => Promise<void>;
 
@@ -57,11 +57,11 @@ export interface Place {
   readonly range: CellRange;
 }
 
-/** What stands in cells. Blank is the empty string; a formula is as typed, beginning with `=`, undefined where there is none. */
+/** What cells hold. Blank is the empty string; a formula is as typed, beginning with `=`, undefined if there is none. */
 export interface Block extends Place {
   readonly values: readonly (readonly CellResult[])[];
   readonly formulas: readonly (readonly (string | undefined)[])[];
-  /** The ranges that single formulas fill, where more than one cell; all their cells but the first only show results. */
+  /** The ranges of more than one cell that a single formula fills; only the first cell holds the formula. */
   readonly spills: readonly CellRange[];
 }
 
@@ -88,19 +88,19 @@ export interface HostTheme {
 export type HostReason =
   /** The sheet or workbook is protected or opened for reading only. */
   | 'protected'
-  /** A sheet or name of that kind is there already. */
+  /** A sheet or name with that name already exists. */
   | 'taken'
-  /** A sheet, name or cell that was asked for is not there. */
+  /** The requested sheet, name or cell does not exist. */
   | 'missing'
-  /** The cells overlap something that may not be changed in part: a spill, a merged cell, a table. */
+  /** The cells overlap something that cannot change in part: a spill, a merged cell, a table. */
   | 'occupied'
-  /** The host is busy, as while a cell is being edited. */
+  /** The host is busy, for example while a cell is being edited. */
   | 'busy'
   /** This version of the host cannot do it. */
   | 'unsupported'
   | 'failed';
 
-/** Why a host could not do what was asked, in one sentence that says what to do. */
+/** Why the host could not do something; the message also says what to do. */
 export class HostError extends Error {
   readonly reason: HostReason;
   constructor(reason: HostReason, message: string) {

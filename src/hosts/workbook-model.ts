@@ -1,11 +1,11 @@
 /**
- * A workbook as plain data: what ready-made sheets are written in, what an .xlsx file is read into and written from,
- * and what a host opens. Rows and columns count from 0 here; addresses in text (`B5:K7`) are as a user writes them.
+ * A workbook as plain data: the form of ready-made sheets, of an .xlsx file that is read or written,
+ * and of what a host opens. Rows and columns count from 0 here; addresses in text (`B5:K7`) are as a user writes them.
  */
 
 export type CellScalar = number | string | boolean;
 
-/** An error as a cell shows it, with the reason where one is known. */
+/** An error as a cell shows it, with the reason if it is known. */
 export interface CellError {
   readonly code: string;
   readonly message: string;
@@ -15,7 +15,7 @@ export type CellResult = CellScalar | { readonly error: CellError };
 
 export interface Border {
   readonly style: 'thin' | 'medium' | 'thick' | 'dashed' | 'dotted' | 'double' | 'hair';
-  /** Six hexadecimal digits without `#`; black where left out. */
+  /** Six hexadecimal digits without `#`; black by default. */
   readonly color?: string;
 }
 
@@ -38,7 +38,7 @@ export interface CellStyle {
   readonly borderRight?: Border;
   readonly borderBottom?: Border;
   readonly borderLeft?: Border;
-  /** False where the cell may be typed into when the sheet is protected. */
+  /** False if users can type into the cell when the sheet is protected. */
   readonly locked?: boolean;
 }
 
@@ -56,7 +56,7 @@ export interface CellData {
 }
 
 export interface Validation {
-  /** The cells it governs: `B5:B20`. */
+  /** Its cells: `B5:B20`. */
   readonly range: string;
   readonly type: 'list' | 'decimal' | 'whole' | 'date' | 'textLength' | 'custom';
   readonly operator?:
@@ -75,7 +75,7 @@ export interface Validation {
   readonly prompt?: string;
   readonly errorTitle?: string;
   readonly error?: string;
-  /** `stop` refuses the entry, the others only speak. */
+  /** `stop` refuses the entry, the others only show a message. */
   readonly errorStyle?: 'stop' | 'warning' | 'information';
 }
 
@@ -125,7 +125,7 @@ export interface TableData {
 
 export interface SheetData {
   readonly name: string;
-  /** The name that the sheet had in the file that was opened; left out of one that was added since. */
+  /** The name that the sheet had in the file that was opened; absent for a sheet that was added later. */
   readonly openedAs?: string;
   readonly cells: readonly CellData[];
   /** Column width in characters, as Excel counts, by column. */
@@ -137,7 +137,7 @@ export interface SheetData {
   readonly frozenRows?: number;
   readonly frozenColumns?: number;
   readonly validations?: readonly Validation[];
-  /** Cells whose style follows a formula (`=$B$2<>$B$3`), the first that holds winning. */
+  /** Cells whose style follows a formula (`=$B$2<>$B$3`); the first true formula wins. */
   readonly conditions?: readonly { readonly range: string; readonly formula: string; readonly style: CellStyle }[];
   readonly charts?: readonly ChartData[];
   readonly tables?: readonly TableData[];
@@ -157,7 +157,7 @@ export interface DefinedName {
 export interface WorkbookData {
   readonly sheets: readonly SheetData[];
   readonly names?: readonly DefinedName[];
-  /** The sheet that is open first; the first one where left out. */
+  /** The sheet that is open first; by default the first one. */
   readonly activeSheet?: string;
   readonly title?: string;
   readonly subject?: string;

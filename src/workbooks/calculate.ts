@@ -41,7 +41,7 @@ export async function calculateWorkbook(
   }
 }
 
-/** The same workbook with results in place of formulas, for programs that do not know the add-in's functions. */
+/** The same workbook with results instead of formulas, for programs without the add-in's functions. */
 export function valuesOnly(workbook: WorkbookData): WorkbookData {
   return {
     ...workbook,

@@ -16,7 +16,7 @@ function withoutQuotes(formula: string): string {
   return formula.replace(/"(?:[^"]|"")*"/g, '""').replace(/'(?:[^']|'')*'/g, 'S');
 }
 
-/** Why the engine cannot do a formula, as far as its text tells; undefined where nothing speaks against it. */
+/** Why the engine cannot calculate a formula, judged from its text; undefined if it can. */
 export function beyondEngine(formula: string, knows: (name: string) => boolean): string | undefined {
   if (/'[^']*\[\d+\]|'[^']*\.xl\w+\]/.test(formula)) return 'it refers to another workbook';
   const bare = withoutQuotes(formula);
@@ -30,7 +30,7 @@ export function beyondEngine(formula: string, knows: (name: string) => boolean):
   return unknown.length === 0 ? undefined : `the engine has no function ${unknown.join(', ')}`;
 }
 
-/** Why a result is not written, where the engine gave one that the file could not have. */
+/** Why a result is not written, if the engine gave one that the file cannot hold. */
 export function unusable(cell: ScannedCell, value: CellResult, spills: boolean): string | undefined {
   const isArray = cell.formula?.type === 'array';
   const code = typeof value === 'object' ? value.error.code : undefined;

@@ -11,7 +11,7 @@ export interface FormulaResult {
   readonly values: readonly (readonly CellResult[])[];
 }
 
-/** What is to stand in a cell. */
+/** What a cell must hold. */
 export interface WantedCell {
   /** Undefined leaves the cell without a value. */
   readonly value: CellResult | undefined;

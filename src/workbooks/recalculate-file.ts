@@ -11,7 +11,7 @@ import { DamagedWorkbook, type SheetPart, sheetParts } from './workbook-parts';
 import { readZip, repack, unpack, type ZipEntry } from './zip-container';
 import { writeZip } from './zip-writer';
 
-/** A formula whose cached value stays, because the engine cannot do it. */
+/** A formula that keeps its stored value, because the engine cannot calculate it. */
 export interface KeptFormula {
   readonly sheet: string;
   readonly cell: string;
@@ -126,11 +126,11 @@ async function compute(functions: readonly HostFunction[], workbook: WorkbookDat
 }
 
 /**
- * Computes every formula of an .xlsx file anew and writes the results into it. Only cells that hold formulas, and their
+ * Calculates every formula of an .xlsx file again and writes the results into it. Only cells that hold formulas, and their
  * spills, change; every other part is copied byte for byte, packed as it was. Throws where the file is damaged.
  */
 export async function recalculateFile(functions: readonly HostFunction[], bytes: Uint8Array): Promise<Recalculated> {
-  // It is looked at as a whole before anything is unpacked.
+  // The whole file is checked before anything is unpacked.
   const workbook = await readWorkbook(bytes);
   const entries = readZip(bytes);
   const contents = new Map(entries.map((entry) => [entry.name, unpack(entry)]));

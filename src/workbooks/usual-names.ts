@@ -17,7 +17,7 @@ export function withUsualNames(bytes: Uint8Array): Uint8Array {
   try {
     return withNames(bytes);
   } catch {
-    // What is wrong with the file is for the reader to say.
+    // The reader of the file will report what is wrong.
     return bytes;
   }
 }

@@ -57,7 +57,7 @@ function requiredText(textOf: TextOf, path: string): string {
   return text;
 }
 
-/** The text of a part by its path; undefined where there is no such part. */
+/** The text of a part by its path; undefined if there is no such part. */
 export type TextOf = (path: string) => string | undefined;
 
 /** The part that holds the workbook, and the part that says what it refers to. */

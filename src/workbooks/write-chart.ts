@@ -3,7 +3,7 @@ import { parseRange } from '../hosts/address';
 import type { ChartData, ChartSeries, TableData } from './workbook-model';
 
 const isReference = (text: string): boolean => /!\$?[A-Z]{1,3}\$?\d+/i.test(text);
-/** Colors that stay apart for most kinds of color sight (Okabe and Ito, 2008, "Color universal design"). */
+/** Colors that most people with color blindness can tell apart (Okabe and Ito, 2008, "Color universal design"). */
 const colors = ['0072B2', 'E69F00', '009E73', 'CC79A7', '56B4E9', 'D55E00'];
 
 function nameOf(series: ChartSeries): string | { formula: string } {
@@ -26,7 +26,7 @@ export function addChart(sheet: FileSheet, chart: ChartData): void {
   const series = chart.series.map((given, index) => {
     const color = colors[index % colors.length]!;
     const { categories, values } = given;
-    // Numbers under an axis, such as dates, have to be said to be numbers, or their format does not hold.
+    // Numbers on the category axis, such as dates, must be marked as numbers, or their format is ignored.
     const source = chart.categoryFormat === undefined ? categories : { numRef: { formula: categories ?? '' } };
     return { name: nameOf(given), values, color, ...(categories === undefined ? {} : { categories: source! }) };
   });

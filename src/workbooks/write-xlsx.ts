@@ -45,7 +45,7 @@ function withoutCount(bytes: Uint8Array): Uint8Array {
   return new TextEncoder().encode(new TextDecoder().decode(bytes).replace(/(<sst\b[^>]*?) count="\d+"/, '$1'));
 }
 
-/** The version of the calculating engine that today's Excel writes. Below its own it would compute all anew, and show `#NAME?` where the add-in is not. */
+/** The version of the calculating engine that today's Excel writes. With an older version Excel would calculate again and show `#NAME?` without the add-in. */
 const calculatedBy = 191_029;
 
 function asOfToday(bytes: Uint8Array): Uint8Array {
@@ -55,7 +55,7 @@ function asOfToday(bytes: Uint8Array): Uint8Array {
 
 /**
  * Writes a workbook as an .xlsx file: formulas as Excel stores them, with their last results, spills with the
- * dynamic-array flag. The same data gives the same bytes, and nothing asks Excel to compute all anew when it opens.
+ * dynamic-array flag. The same data gives the same bytes, and Excel does not calculate everything again when it opens the file.
  */
 export async function writeWorkbook(workbook: WorkbookData): Promise<Uint8Array> {
   installChartSupport();

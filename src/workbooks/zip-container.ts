@@ -1,7 +1,7 @@
 import { deflateSync, inflateSync } from 'fflate';
 import { crc32 } from './crc32';
 
-/** One file inside a zip, its packed bytes as they stand there. */
+/** One file inside a zip, with its packed bytes. */
 export interface ZipEntry {
   readonly name: string;
   readonly nameBytes: Uint8Array;

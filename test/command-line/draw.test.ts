@@ -138,7 +138,7 @@ describe('draw on the command line', { timeout: 30_000 }, () => {
     [['--units', 'US', '--top', '10 gal', '--bottom', '4', '--height', '4', 'x.pdf'], /top: .*gal/],
     [
       ['--units', 'US', '--top', '80', '--bottom', '4', '--height', '40', 'x.pdf'],
-      /more than 20 are not made; make it of more pieces/,
+      /the limit is 20 pages; make it of more pieces/,
     ],
     [['--units', 'US', '--top', '10', '--bottom', '4', '--height', '4', 'none/x.pdf'], /cannot be written/],
     [

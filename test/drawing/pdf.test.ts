@@ -104,7 +104,7 @@ describe('a pattern read back from full-size pages taped together', () => {
     },
   );
 
-  test('every page carries a bar of exactly 100 mm and one of exactly 4 in', async () => {
+  test('every page has a bar of exactly 100 mm and one of exactly 4 in', async () => {
     const pages = await readPdf(toPdf(pattern(us, 3, inch), { paper: 'Letter' }));
     for (const page of pages) {
       const level = page.strokes
@@ -120,7 +120,7 @@ describe('a pattern read back from full-size pages taped together', () => {
     }
   });
 
-  test('pages are the paper asked for, upright or lying', async () => {
+  test('pages have the chosen paper, portrait or landscape', async () => {
     for (const [paper, sides] of [
       ['A4', [210, 297]],
       ['Letter', [215.9, 279.4]],
@@ -178,10 +178,10 @@ describe('a pattern read back from full-size pages taped together', () => {
 });
 
 describe('a drawing too large for paper', () => {
-  test('more than 20 pages are refused with the count and what to do', () => {
+  test('more than 20 pages are refused, with the count and what to do', () => {
     const drawing = patternDrawing({ pattern: patternOf(2, 0.1, 1), profile: metric });
     expect(() => toPdf(drawing, { paper: 'A4' })).toThrow(DrawingTooLarge);
-    expect(() => toPdf(drawing, { paper: 'A4' })).toThrow(/full size takes \d+ pages of A4.*more pieces.*DXF/);
+    expect(() => toPdf(drawing, { paper: 'A4' })).toThrow(/full size needs \d+ pages of A4.*more pieces.*DXF/);
   });
 
   test('something a hundred kilometers wide is refused at once', () => {
@@ -217,7 +217,7 @@ describe('PDF files', () => {
     expect(words).toEqual(expect.arrayContaining(['1.1', '1.2', 'Sheet 1 of 1']));
   });
 
-  test('text from cells cannot end a string or add operators, and keeps its letters where the font has them', async () => {
+  test('text from cells cannot end a string or add operators, and keeps its letters if the font has them', async () => {
     const name = 'a) Tj ET (b \\ ½ Müller ≤ 中';
     const pages = await readPdf(toPdf(patternDrawing({ pattern: drumCone(3), profile: us, name }), { paper: 'A4' }));
     expect(pages[0]!.texts.map(({ text }) => text).join(' ')).toContain('a) Tj ET (b \\ ½ Müller <= ?');

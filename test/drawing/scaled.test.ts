@@ -21,7 +21,7 @@ describe.each(drawings)('%s made smaller', (_, drawing) => {
   const by = 0.25;
   const smaller = scaled(drawing, by);
 
-  test('reaches as far as it says, which is a quarter as far as before', () => {
+  test('has the extent that it states, a quarter of the old one', () => {
     const reached = grown(extentOf(withoutDimensions(smaller.entities, smaller.textHeight)), smaller.textHeight / 2);
     for (const edge of ['left', 'right', 'top', 'bottom'] as const) {
       expect(reached[edge]).toBeCloseTo(drawing.extent[edge] * by, 9);
@@ -29,7 +29,7 @@ describe.each(drawings)('%s made smaller', (_, drawing) => {
     }
   });
 
-  test('goes back to what it was', () => {
+  test('becomes the same again when scaled back', () => {
     const text = (one: Drawing) =>
       JSON.stringify(one, (__, value) => (typeof value === 'number' ? Number(value.toFixed(9)) : value));
     expect(text(scaled(smaller, 1 / by))).toBe(text(scaled(drawing, 1)));

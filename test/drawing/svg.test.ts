@@ -6,7 +6,7 @@ import { drumCone, metric, us } from './samples';
 
 const drawing = patternDrawing({ pattern: drumCone(), profile: us });
 
-test('a file on its own is full size: its size in millimeters is that of its box, and arcs keep their radii', () => {
+test('a separate file is full size: its size in millimeters is that of its box, and arcs keep their radii', () => {
   const svg = toSvg(drawing, { standalone: true });
   const [, x, y, width, height, wide, high] =
     /viewBox="([-\d.]+) ([-\d.]+) ([\d.]+) ([\d.]+)" width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg)!.map(Number);
@@ -32,7 +32,7 @@ describe('text from cells', () => {
   const name = '</text><script>alert("1")</script><g onload=x> & \u0000\u0007 \ud800 "q"';
   const svg = toSvg(patternDrawing({ pattern: drumCone(), profile: metric, name }), { standalone: true });
 
-  test('is never markup: only the elements that a drawing is made of stand in the file', () => {
+  test('is never markup: the file holds only the elements of a drawing', () => {
     expect(svg.match(/<(?!\/?(?:svg|title|g|path|circle|text)\b[^<>]*>)/g)).toBeNull();
     expect(svg).not.toMatch(/<script|<g onload/);
     expect(svg).toContain('&lt;script&gt;');
@@ -51,7 +51,7 @@ test('color comes from the page, and nothing asks for inline styles or scripts',
   expect(svg).not.toMatch(/style=|<style|#[0-9a-f]{3,6}|rgb\(|url\(| id=/i);
 });
 
-test('in a page, title and notes stay with the page; the title is there for those who cannot see the drawing', () => {
+test('in a page, title and notes stay with the page; the title is there for people who cannot see the drawing', () => {
   const svg = toSvg(drawing);
   expect(svg).toContain('<title>Cone pattern, cut 1</title>');
   expect(svg).not.toContain('Cut along');

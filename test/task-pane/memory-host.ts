@@ -125,7 +125,7 @@ export class MemoryHost implements SheetHost {
     for (const { sheet } of writes) {
       this.sheet(sheet);
       if (this.protectedSheets.has(sheet)) {
-        throw new HostError('protected', `The sheet ${sheet} is protected; take the protection off, then try again.`);
+        throw new HostError('protected', `The sheet ${sheet} is protected; remove the protection, then try again.`);
       }
     }
     this.steps.push(writes);
@@ -155,7 +155,7 @@ export class MemoryHost implements SheetHost {
   sheets = async (): Promise<readonly string[]> => [...this.stored.keys()];
 
   addSheet = async (name: string): Promise<void> => {
-    if (this.stored.has(name)) throw new HostError('taken', `A sheet called ${name} is there already.`);
+    if (this.stored.has(name)) throw new HostError('taken', `A sheet called ${name} already exists.`);
     this.stored.set(name, new Map());
   };
 
@@ -166,7 +166,7 @@ export class MemoryHost implements SheetHost {
 
   insert = async (workbook: WorkbookData, step?: (share: number) => Promise<void>): Promise<void> => {
     for (const { name } of workbook.sheets) {
-      if (this.stored.has(name)) throw new HostError('taken', `A sheet called ${name} is there already.`);
+      if (this.stored.has(name)) throw new HostError('taken', `A sheet called ${name} already exists.`);
     }
     const added: string[] = [];
     try {

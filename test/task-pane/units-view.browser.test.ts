@@ -107,7 +107,7 @@ test('a protected sheet is named, and the workbook stays as it was', async () =>
   await page.getByRole('radio', { name: /^Metric/ }).check();
   await press('Change units');
   await press(/convert 2/);
-  await said('The sheet Farm is protected; take the protection off');
+  await said('The sheet Farm is protected; remove the protection');
   expect(await at('Farm', 'B5')).toEqual([22.5]);
   expect(await at('Silt units', 'B4', 'B5')).toEqual(['US', 'US']);
 });

@@ -2,7 +2,7 @@ import type { Unsubscribe } from '../sheet-host';
 import { listen } from './events';
 import { run, supports } from './run';
 
-/** Whether Excel is still computing, so that cells may show results of before. */
+/** Whether Excel is still calculating, so that cells can show old results. */
 export async function isCalculating(): Promise<boolean> {
   if (!supports('1.9')) return false;
   return run(async (context) => {
@@ -13,7 +13,7 @@ export async function isCalculating(): Promise<boolean> {
   });
 }
 
-/** Calls back after cells were typed and after Excel has computed, each where this Excel tells of it. */
+/** Calls back after cells changed and after Excel calculated, as far as this Excel reports it. */
 export async function onCellsChanged(listener: () => void): Promise<Unsubscribe> {
   const stops: Unsubscribe[] = [];
   if (supports('1.9')) {

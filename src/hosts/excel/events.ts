@@ -6,7 +6,7 @@ interface Handler {
   readonly remove: () => void;
 }
 
-/** Listens until told to stop; a stop that Excel refuses leaves a listener that is no longer heard. */
+/** Listens until stopped; if Excel refuses the stop, later events are ignored. */
 export async function listen(
   add: (context: Excel.RequestContext, heard: () => Promise<void>) => Handler,
   listener: () => void,

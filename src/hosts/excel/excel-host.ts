@@ -10,11 +10,11 @@ import { startWithWorkbook } from './startup';
 import { excelTheme, onExcelThemeChanged } from './theme';
 import { writeCells } from './write-cells';
 
-/** Excel, as the task pane sees it: every wish one batch or a few, every failure a HostError. */
+/** Excel as the task pane sees it: every request is one batch or a few, every failure a HostError. */
 export function excelHost(): SheetHost {
   return {
     name: 'Excel',
-    // A pane on a Mac or a tablet saves no file; the browser does.
+    // A pane on a Mac or a tablet cannot save a file; the browser can.
     downloads:
       Office.context.platform === Office.PlatformType.PC ||
       Office.context.platform === Office.PlatformType.OfficeOnline,

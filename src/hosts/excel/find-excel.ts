@@ -2,7 +2,7 @@ import type { SheetHost } from '../sheet-host';
 import { excelHost } from './excel-host';
 import { startWithWorkbook } from './startup';
 
-/** The Excel that this page stands in; undefined where the page was opened on its own or in another program. */
+/** The Excel around this page; undefined if the page was opened alone or in another program. */
 export async function findExcel(): Promise<SheetHost | undefined> {
   if (typeof Office === 'undefined' || typeof Office.onReady !== 'function') return undefined;
   try {
@@ -13,7 +13,7 @@ export async function findExcel(): Promise<SheetHost | undefined> {
     void excel.names().then(startWithWorkbook, () => undefined);
     return excel;
   } catch {
-    // An office.js that fails outside Office says so by rejecting.
+    // Outside Office, office.js rejects.
     return undefined;
   }
 }

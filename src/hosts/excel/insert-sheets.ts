@@ -9,8 +9,8 @@ import { refuseTaken } from './sheets';
 import { asTyped } from './write-cells';
 
 /**
- * Adds whole sheets behind the others. All sheets and names are there before any cell is filled, since formulas refer
- * to them; where anything fails, what was added is taken away again.
+ * Adds whole sheets after the others. All sheets and names exist before any cell is filled, because formulas refer
+ * to them; if anything fails, everything added is removed again.
  */
 export async function insertSheets(
   { sheets, names = [] }: WorkbookData,
@@ -66,7 +66,7 @@ async function takeAway(
       thing.delete();
       await context.sync();
     } catch {
-      // It never came to be.
+      // It was never created.
     }
   }
 }

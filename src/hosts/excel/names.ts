@@ -16,7 +16,7 @@ export function readNames(): Promise<readonly DefinedName[]> {
   });
 }
 
-/** Sets a name in place of what it stood for. */
+/** Sets a name and replaces its old meaning. */
 export function setName(name: DefinedName): Promise<void> {
   return run(async (context) => {
     await putName(context, name);

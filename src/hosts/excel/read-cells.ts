@@ -3,7 +3,7 @@ import { type Block, HostError, type Place } from '../sheet-host';
 import type { CellResult } from '../workbook-model';
 import { supports } from './run';
 
-/** More cells than this come in several answers, since Excel limits the size of one. */
+/** More cells than this are read in several steps, because Excel limits the size of one. */
 const mostCells = 40_000;
 
 const shape = 'rowIndex,columnIndex,rowCount,columnCount';
@@ -63,7 +63,7 @@ export async function readBlock(context: Excel.RequestContext, { sheet, range }:
   const rowsAtOnce = Math.max(1, Math.floor(mostCells / range.columns));
   const values: CellResult[][] = [];
   const formulas: (string | undefined)[][] = [];
-  // Whoever reads one cell wants to know where its value comes from; it is asked along with the value.
+  // The reader of one cell needs the source of its value too, so it is read in the same step.
   const single = range.rows * range.columns === 1 && supports('1.12');
   const parent = single ? parentOf(worksheet, range) : undefined;
   for (let done = 0; done < range.rows; done += rowsAtOnce) {
@@ -113,7 +113,7 @@ async function spillOf(
   return spill.isNullObject ? [] : [rangeOf(spill)];
 }
 
-/** Asks where formulas spill, only of those with something beside or below them. */
+/** Finds where formulas spill, only for those with something beside or below them. */
 async function readSpills(
   context: Excel.RequestContext,
   worksheet: Excel.Worksheet,

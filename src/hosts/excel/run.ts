@@ -4,27 +4,27 @@ import { HostError, type HostReason } from '../sheet-host';
 const sentences: Readonly<Record<string, readonly [HostReason, string]>> = {
   AccessDenied: [
     'protected',
-    'The sheet or workbook is protected or opened for reading only; take the protection off, then try again.',
+    'The sheet or workbook is protected or opened for reading only; remove the protection, then try again.',
   ],
   InvalidOperationInCellEditMode: ['busy', 'A cell is being edited; finish it with Enter or Escape, then try again.'],
-  RequestAborted: ['busy', 'Excel broke this off because it was busy; try again.'],
+  RequestAborted: ['busy', 'Excel stopped this because it was busy; try again.'],
   Conflict: ['busy', 'Someone else changed the workbook at the same moment; try again.'],
-  ItemAlreadyExists: ['taken', 'A sheet or name of that kind is there already; rename it, then try again.'],
-  ItemNotFound: ['missing', 'A sheet, name or cell that was asked for is not there any more.'],
-  InvalidReference: ['missing', 'A sheet or cell that was asked for is not there any more.'],
-  InvalidSelection: ['failed', 'Excel cannot take this selection; select one block of cells, then try again.'],
-  RangeExceedsLimit: ['failed', 'These are more cells than Excel hands over at once; select fewer, then try again.'],
+  ItemAlreadyExists: ['taken', 'A sheet or name with that name already exists; rename it, then try again.'],
+  ItemNotFound: ['missing', 'The sheet, name or cell does not exist any more.'],
+  InvalidReference: ['missing', 'The sheet or cell does not exist any more.'],
+  InvalidSelection: ['failed', 'Excel cannot use this selection; select one block of cells, then try again.'],
+  RangeExceedsLimit: ['failed', 'These are more cells than Excel can read at once; select fewer, then try again.'],
   ResponsePayloadSizeLimitExceeded: [
     'failed',
-    'These are more cells than Excel hands over at once; select fewer, then try again.',
+    'These are more cells than Excel can read at once; select fewer, then try again.',
   ],
-  RequestPayloadSizeLimitExceeded: ['failed', 'These are more cells than Excel takes at once; do it in parts.'],
+  RequestPayloadSizeLimitExceeded: ['failed', 'These are more cells than Excel can write at once; do it in parts.'],
   ApiNotFound: ['unsupported', 'This version of Excel cannot do that; update Excel, or use Excel on the web.'],
   NotImplemented: ['unsupported', 'This version of Excel cannot do that; update Excel, or use Excel on the web.'],
-  UnsupportedOperation: ['unsupported', 'Excel does not do that here; try it in another sheet or in a newer Excel.'],
+  UnsupportedOperation: ['unsupported', 'Excel cannot do that here; try it on another sheet or in a newer Excel.'],
 };
 
-/** Runs one batch of wishes; whatever goes wrong comes out as a HostError. */
+/** Runs one batch of requests and turns every failure into a HostError. */
 export async function run<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
   try {
     return await Excel.run(batch);
@@ -33,7 +33,7 @@ export async function run<T>(batch: (context: Excel.RequestContext) => Promise<T
   }
 }
 
-/** Any failure of Excel as a sentence with what to do. */
+/** Any failure of Excel as a message that says what to do. */
 export function hostError(error: unknown): HostError {
   if (error instanceof HostError) return error;
   const { code, message } = (typeof error === 'object' && error !== null ? error : {}) as {
@@ -44,7 +44,7 @@ export function hostError(error: unknown): HostError {
   if (known !== undefined) return new HostError(...known);
   const text = typeof message === 'string' ? message : String(error);
   if (/merged|array|spill|table/i.test(text)) {
-    return new HostError('occupied', `Excel cannot change a part of what stands there: ${text}`);
+    return new HostError('occupied', `Excel cannot change only a part of a spill, merged cell or table: ${text}`);
   }
   return new HostError('failed', `Excel could not do this: ${text}`);
 }

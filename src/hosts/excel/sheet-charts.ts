@@ -10,7 +10,7 @@ const chartTypes = {
   scatter: 'XYScatter',
 } as const;
 
-/** Draws the charts of a sheet once every cell is filled; Excel before 2019 goes without. */
+/** Draws the charts of a sheet after every cell is filled; Excel before 2019 cannot. */
 export function putCharts(context: Excel.RequestContext, worksheet: Excel.Worksheet, { charts = [] }: SheetData): void {
   if (!supports('1.7')) return;
   for (const data of charts) putChart(context, worksheet, data);

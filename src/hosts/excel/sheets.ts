@@ -29,13 +29,13 @@ export function removeSheet(name: string): Promise<void> {
   });
 }
 
-/** Refuses sheet names that are taken, whatever their capitals. */
+/** Refuses sheet names that are in use, in capitals or not. */
 export async function refuseTaken(context: Excel.RequestContext, names: readonly string[]): Promise<void> {
   const found = names.map((name) => context.workbook.worksheets.getItemOrNullObject(name));
   for (const sheet of found) sheet.load('name');
   await context.sync();
   const taken = found.find((sheet) => !sheet.isNullObject);
   if (taken !== undefined) {
-    throw new HostError('taken', `A sheet called ${taken.name} is there already; rename it, then try again.`);
+    throw new HostError('taken', `A sheet called ${taken.name} already exists; rename it, then try again.`);
   }
 }

@@ -2,8 +2,8 @@
 const ours = 'siltunits';
 
 /**
- * Has Excel start the add-in with this workbook from now on, so that its formulas are computed without opening the
- * pane. An Excel that cannot, or a workbook that may not be changed, stays as it is.
+ * Tells Excel to start the add-in with this workbook from now on, so that its formulas work without opening the
+ * pane. Nothing changes if this Excel cannot do it or the workbook is read-only.
  */
 export async function startWithWorkbook(names: readonly { readonly name: string }[]): Promise<void> {
   const { addin, StartupBehavior } = Office as Partial<typeof Office>;
@@ -13,6 +13,6 @@ export async function startWithWorkbook(names: readonly { readonly name: string 
   try {
     await addin.setStartupBehavior(StartupBehavior.load);
   } catch {
-    // The formulas work all the same once the pane is opened.
+    // The formulas still work after the pane is opened.
   }
 }

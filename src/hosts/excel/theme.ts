@@ -2,7 +2,7 @@ import type { HostTheme, Unsubscribe } from '../sheet-host';
 
 const asksForDark = '(prefers-color-scheme: dark)';
 
-/** Excel's own theme, or the browser's where Excel does not say. */
+/** Excel's own theme, or the browser's if Excel does not tell. */
 export function excelTheme(): HostTheme {
   const theme = (Office.context as { officeTheme?: { isDarkTheme?: boolean; bodyBackgroundColor?: string } })
     .officeTheme;
@@ -15,7 +15,7 @@ export function excelTheme(): HostTheme {
   return { dark: matchMedia(asksForDark).matches };
 }
 
-/** Excel tells nobody that its theme changed; it is looked at again when the pane is come back to. */
+/** Excel does not report a change of theme, so it is checked when the user returns to the pane. */
 export function onExcelThemeChanged(listener: () => void): Unsubscribe {
   const query = matchMedia(asksForDark);
   query.addEventListener('change', listener);

@@ -5,7 +5,7 @@ import { hostError, run, supports } from './run';
 /** Excel counts a column's width in points here: 7 pixels a character and 5 of padding, 3/4 point a pixel. */
 export const widthInPoints = (characters: number): number => (characters * 7 + 5) * 0.75;
 
-/** Writes all cells or none: where Excel stops half way, what stood there is put back. */
+/** Writes all cells or none: if Excel stops half way, the old contents are restored. */
 export async function writeCells(writes: readonly Write[]): Promise<void> {
   await run(async (context) => {
     const places = writes.map((write) => ({
@@ -58,7 +58,7 @@ interface Before {
   readonly numberFormat: Excel.Range['numberFormat'];
 }
 
-/** Each range on its own, since the one that stopped the work will refuse this too. */
+/** Restores each range separately, because the range that failed will refuse this too. */
 async function putBack(ranges: readonly Excel.Range[], before: readonly Before[]): Promise<void> {
   for (const [at, range] of ranges.entries()) {
     try {
@@ -66,17 +66,17 @@ async function putBack(ranges: readonly Excel.Range[], before: readonly Before[]
       range.formulas = before[at]!.formulas.map((line: unknown[]) => line.map(asStood));
       await range.context.sync();
     } catch {
-      // It was not written either.
+      // This range was not written, so it needs no restoring.
     }
   }
 }
 
-/** What Excel handed over for a cell, so that text stays text when it is written back. */
+/** The old content of a cell, so that text stays text when it is written back. */
 function asStood(formula: unknown): unknown {
   return typeof formula === 'string' ? asTyped(formula) : formula;
 }
 
-/** Notes are an addition that older versions do without. */
+/** Older versions of Excel do not support notes. */
 async function putNotes(context: Excel.RequestContext, writes: readonly Write[]): Promise<void> {
   const noted = writes.filter(({ note }) => note !== undefined);
   if (noted.length === 0 || !supports('1.18')) return;

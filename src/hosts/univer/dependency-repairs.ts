@@ -10,7 +10,7 @@ import { findRings } from './rings';
 import { knownSpills } from './spill-repairs';
 
 /**
- * Where the engine loses the order in which formulas depend on each other:
+ * Repairs the order in which formulas depend on each other:
  * - A formula is found by the cells that it fills as well as by its own.
  * - Formulas that refer to each other in a ring were computed once around from whatever stood there; they are errors.
  * - With each calculation it wrote down once more which cells each formula reads.

@@ -1,7 +1,7 @@
 import type { CellError } from '../workbook-model';
 import { namespace } from './function-set';
 
-/** What the engine's own errors mean, where no function has said why. */
+/** What the engine's own errors mean, if no function gave a reason. */
 const meanings: Readonly<Record<string, string>> = {
   '#DIV/0!': 'a number is divided by zero',
   '#N/A': 'no value is found or given',
@@ -31,7 +31,7 @@ function nameMeaning(formula: string, isKnown: (name: string) => boolean): strin
   return `${unknown.join(', ')}: no function of that name${own ? '; names are listed while you type' : ''}`;
 }
 
-/** Gives an error its reason where it does not carry one. */
+/** Adds a reason to an error that has none. */
 export function explain(error: CellError, formula: string | undefined, isKnown: (name: string) => boolean): CellError {
   if (error.message !== '') return error;
   const named = error.code === '#NAME?' && formula !== undefined ? nameMeaning(formula, isKnown) : undefined;

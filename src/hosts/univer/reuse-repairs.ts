@@ -4,8 +4,8 @@ import type { ConfigParts, FormulaTree, GeneratorParts } from './engine-internal
 import { knownOrigins } from './spill-repairs';
 
 /**
- * Where the engine, to compute what one change changes, reads every formula of the workbook anew and writes down all
- * that they refer to. What it has found out is kept as long as no formula, name or sheet has changed.
+ * For every change the engine reads all formulas of the workbook again and lists everything
+ * that they refer to. This keeps that list as long as no formula, name or sheet has changed.
  */
 
 interface Kept {

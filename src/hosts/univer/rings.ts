@@ -4,7 +4,7 @@ import { noteRing } from './ring-cells';
 import { intersect, isInside } from './spill-index';
 import { presentSpill } from './spill-repairs';
 
-/** Functions that look at where a reference is, not at what stands there. */
+/** Functions that use the place of a reference, not its value. */
 const lookAtPlace: ReadonlySet<string> = new Set(['ROW', 'ROWS', 'COLUMN', 'COLUMNS']);
 
 /** How the engine numbers the kinds of nodes in a parsed formula. */

@@ -14,14 +14,14 @@ import { cell, indexed, SpillState } from './spill-state';
 import { errorObject } from './value-objects';
 
 /**
- * Where the engine loses sight of spills:
+ * Repairs what the engine does wrong with spills:
  * - It knows a formula by its own cell alone, so that cells that read into its spill kept what they were computed from before.
  * - Where a spill fed another, it looked one step ahead and stopped.
  * - For each cell that it read or filled it went through all spills of the sheet.
  * - Of two spills that meet, it let the one win that happened to be computed first. It is the one that begins further up, or left.
  */
 
-/** A calculation that has not settled by then goes in circles. */
+/** A calculation that has not settled by then never will. */
 const mostRounds = 200;
 
 const states = new WeakMap<object, SpillState>();
@@ -103,7 +103,7 @@ function isBlockedCell(runtime: RuntimeParts, unitId: string, sheetId: string, r
   return shown?.v === '#SPILL!';
 }
 
-/** Takes back what a formula filled earlier in the same calculation, before it fills cells anew. */
+/** Clears what a formula filled earlier in the same calculation, before it fills cells again. */
 function takeBackSpill(runtime: RuntimeParts, unitId: string, sheetId: string, row: number, column: number): void {
   const state = stateOf(runtime);
   const range = state.now.of(unitId, sheetId).get(row, column);

@@ -37,9 +37,9 @@ export interface Spreadsheet {
   readonly injector: Injector;
   readonly open: (workbook: WorkbookData) => void;
   readonly current: () => OpenWorkbook;
-  /** Computes a formula as if it stood on a sheet, once the calculation that may be under way is done. */
+  /** Calculates a formula as if it were on a sheet, after any running calculation. */
   readonly evaluate: (sheet: string, formula: string) => Promise<Evaluated>;
-  /** The workbook as it stands, with the results of formulas. */
+  /** The workbook as it is now, with the results of formulas. */
   readonly save: () => WorkbookData;
   /** The workbook as it was opened, in the form that `save` would have given then. */
   readonly opened: () => WorkbookData;
@@ -124,7 +124,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
   };
 }
 
-/** Computing a formula of one's own in the middle of a calculation would upset it. */
+/** A separate formula must not be calculated in the middle of a calculation. */
 async function calculated(injector: Injector): Promise<void> {
   const session = injector.get(FormulaCalculationSessionService);
   const { started, completed, resultApplied } = session.state;

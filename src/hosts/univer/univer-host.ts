@@ -15,7 +15,7 @@ import { checkWrite, writeBlock } from './write-cells';
 /** Selected cells up to here are read as they are. */
 const mostSelected = 10_000;
 
-/** Runs work on the workbook; whatever goes wrong comes out as a HostError. */
+/** Runs work on the workbook and turns every failure into a HostError. */
 async function asHostError<T>(work: () => T | Promise<T>): Promise<T> {
   try {
     return await work();
@@ -57,12 +57,12 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
     const { startRow: row, startColumn: column } = range;
     const whole = { row, column, rows: range.endRow - row + 1, columns: range.endColumn - column + 1 };
     if (whole.rows * whole.columns <= mostSelected) return block(sheet, whole);
-    // Whole columns or rows: what is beyond the used cells is blank and not worth reading.
+    // Whole columns or rows: cells beyond the used ones are blank, so they are not read.
     const used = usedRange(spreadsheet.current(), sheet.getSheet()) ?? { row: 0, column: 0, rows: 1, columns: 1 };
     const [rows, columns] = [used.row + used.rows - row, used.column + used.columns - column];
     return block(sheet, { row, column, rows: Math.max(1, rows), columns: Math.max(1, columns) });
   };
-  /** Everything done inside is one step to undo. */
+  /** Everything done inside is one undo step. */
   const asOneStep = async <T>(work: () => T | Promise<T>): Promise<T> => {
     const batch = spreadsheet.injector.get(IUndoRedoService).__tempBatchingUndoRedo(workbook().getId());
     try {
@@ -73,7 +73,7 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
   };
   const addSheet = (name: string, data?: WorkbookData['sheets'][number]): void => {
     if (workbook().getSheetByName(name) !== null) {
-      throw new HostError('taken', `There is a sheet “${name}” already; rename it or take another name.`);
+      throw new HostError('taken', `There is a sheet “${name}” already; rename it or use another name.`);
     }
     const id = `added-${Date.now()}-${workbook().getNumSheets()}`;
     const sheet = toEngineSheet(data ?? { name, cells: [] }, id);
@@ -174,7 +174,7 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
         asOneStep(async () => {
           const taken = data.sheets.find((sheet) => workbook().getSheetByName(sheet.name) !== null);
           if (taken !== undefined) {
-            throw new HostError('taken', `There is a sheet “${taken.name}” already; rename it or take another name.`);
+            throw new HostError('taken', `There is a sheet “${taken.name}” already; rename it or use another name.`);
           }
           for (const name of data.names ?? []) {
             if (workbook().getDefinedName(name.name) === null) {

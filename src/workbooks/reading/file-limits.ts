@@ -4,7 +4,7 @@ import { sheetParts, workbookPart } from '../workbook-parts';
 import { DamagedZip, readZip, unpack, type ZipEntry } from '../zip-container';
 import { checkNames } from './name-limits';
 
-/** The file is larger or stranger than what is read here; the message is a sentence that says where. */
+/** The file is too large or too unusual to read; the message says where. */
 export class RefusedWorkbook extends Error {
   constructor(message: string) {
     super(message);
@@ -50,7 +50,7 @@ function checkZip(bytes: Uint8Array): readonly ZipEntry[] {
   return entries;
 }
 
-/** How deep brackets stand in each other, outside quotes. */
+/** How deep brackets are nested, outside quotes. */
 function bracketDepth(formula: string): number {
   let [depth, deepest] = [0, 0];
   for (const mark of formula.replace(/"(?:[^"]|"")*"/g, '').match(/[()]/g) ?? []) {
@@ -177,7 +177,7 @@ function sharedTexts(xml: string | undefined): number {
   return xml === undefined ? 0 : (xml.match(/<(?:\w+:)?si[\s>/]/g)?.length ?? 0);
 }
 
-/** Refuses a file that could stop whoever reads it, or that contradicts itself, before anything is built from it. */
+/** Refuses a file that could block its reader or that contradicts itself, before anything is built from it. */
 export function checkFile(bytes: Uint8Array): void {
   try {
     const entries = new Map(checkZip(bytes).map((entry) => [entry.name, entry]));

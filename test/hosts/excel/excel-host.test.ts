@@ -33,7 +33,7 @@ describe('reading', () => {
     expect(block.formulas[0]).toEqual([undefined, undefined, undefined, '=SILT.X(SiltUnits,B5)', undefined]);
   });
 
-  test('gives the used cells of every sheet that has any', async () => {
+  test('gives the used cells of every sheet that has some', async () => {
     const blocks = await host.readUsed();
     expect(blocks.map(({ sheet, range }) => [sheet, range])).toEqual([
       ['Farm', { row: 4, column: 1, rows: 2, columns: 4 }],
@@ -52,7 +52,7 @@ describe('reading', () => {
     }
   });
 
-  test('tells of one cell which formula fills it, wherever that stands', async () => {
+  test('names the formula that fills a cell, on any place of the sheet', async () => {
     for (const repeats of [false, true]) {
       const sheet = new FakeSheet('Farm', { B2: '=SILT.X(SiltUnits)', B3: 7, C2: 8, C3: 9, E2: 1 });
       sheet.spills.set('1,1', 'B2:C3');
@@ -76,20 +76,20 @@ describe('reading', () => {
     expect(excel.cellsRead).toBe(6);
   });
 
-  test('takes few round trips for many cells', async () => {
+  test('needs few round trips for many cells', async () => {
     for (let row = 0; row < 2000; row++) farm.put(row, 10, `=A${row}`);
     excel.syncs = 0;
     await host.readUsed();
     expect(excel.syncs).toBeLessThan(12);
   });
 
-  test('says what is the matter where cells are not there', async () => {
+  test('says what is wrong if cells do not exist', async () => {
     const error = await refusal(host.read({ sheet: 'Gone', range: { row: 0, column: 0, rows: 1, columns: 1 } }));
     expect(error).toBeInstanceOf(HostError);
     expect([error.reason, error.message]).toEqual(['missing', 'There is no sheet called Gone any more.']);
   });
 
-  test('says what to do while a cell is being edited or the selection is in parts', async () => {
+  test('says what to do while a cell is being edited or if the selection has several parts', async () => {
     excel.isEditing = true;
     expect((await refusal(host.selection())).reason).toBe('busy');
     excel.isEditing = false;
@@ -114,7 +114,7 @@ describe('writing', () => {
     ]);
   });
 
-  test('leaves every sheet as it was where one of them is protected', async () => {
+  test('changes no sheet if one of them is protected', async () => {
     const locked = new FakeSheet('Locked', { A1: 1 });
     locked.isProtected = true;
     excel.sheets.push(locked);
@@ -125,11 +125,11 @@ describe('writing', () => {
       ]),
     );
     expect(error.reason).toBe('protected');
-    expect(error.message).toContain('take the protection off');
+    expect(error.message).toContain('remove the protection');
     expect([farm.at('B5'), farm.at('C5'), locked.at('A1')]).toEqual([22.5, '3 1/4 in', 1]);
   });
 
-  test('writes nothing where a sheet is gone', async () => {
+  test('writes nothing if a sheet does not exist any more', async () => {
     const error = await refusal(
       host.write([
         { sheet: 'Farm', row: 4, column: 1, cells: [[1]] },
@@ -150,7 +150,7 @@ describe('names and sheets', () => {
     expect(await host.names()).toEqual([]);
   });
 
-  test('adds and removes sheets, and refuses a name that is taken', async () => {
+  test('adds and removes sheets, and refuses a name in use', async () => {
     await host.addSheet('Second');
     expect((await refusal(host.addSheet('second'))).reason).toBe('taken');
     await host.removeSheet('Second');
@@ -168,7 +168,7 @@ describe('names and sheets', () => {
     expect(sheet.done.some((what) => what.startsWith('validation.rule'))).toBe(true);
   });
 
-  test('takes half-inserted sheets and names away again', async () => {
+  test('removes half-inserted sheets and names again', async () => {
     const failing = { ...unitsSheet('US'), merges: ['not a range'] };
     const error = await refusal(host.insert({ sheets: [{ name: 'First', cells: [] }, failing], names: unitsNames }));
     expect(error).toBeInstanceOf(HostError);
@@ -176,7 +176,7 @@ describe('names and sheets', () => {
     expect(await host.names()).toEqual([]);
   });
 
-  test('inserts nothing where one of the sheets is there already', async () => {
+  test('inserts nothing if one of the sheets already exists', async () => {
     const error = await refusal(
       host.insert({
         sheets: [
@@ -197,7 +197,7 @@ describe('names and sheets', () => {
 });
 
 describe('events, theme and pages', () => {
-  test('tells of changes until told to stop', async () => {
+  test('reports changes until it is stopped', async () => {
     let heard = 0;
     const stop = await host.onCellsChanged(() => {
       heard += 1;
@@ -210,7 +210,7 @@ describe('events, theme and pages', () => {
     await vi.waitFor(() => expect(excel.listeners('calculated')).toBe(0));
   });
 
-  test('goes without events that this Excel does not have', async () => {
+  test('works without events that this Excel does not have', async () => {
     excel.version = 1.8;
     const stop = await host.onCellsChanged(() => expect.fail('heard'));
     await excel.happen('changed');
@@ -223,7 +223,7 @@ describe('events, theme and pages', () => {
     expect(excel.opened).toEqual(['https://localhost:3000/reference/index.html']);
   });
 
-  test('is found where office.js says that the page is in Excel, and only there', async () => {
+  test('is found only if office.js says that the page is in Excel', async () => {
     expect((await findExcel())?.name).toBe('Excel');
     const { Office } = globalThis as unknown as { Office: { onReady: () => Promise<unknown> } };
     Office.onReady = async () => ({ host: null, platform: null });
@@ -236,7 +236,7 @@ describe('events, theme and pages', () => {
 });
 
 describe('calculation and start', () => {
-  test('tells that Excel is computing, and calls again once it has', async () => {
+  test('reports that Excel is calculating, and calls back when it is done', async () => {
     excel.calculationState = 'Calculating';
     expect(await host.isCalculating?.()).toBe(true);
     let calls = 0;
@@ -248,21 +248,21 @@ describe('calculation and start', () => {
     expect([calls, await host.isCalculating?.()]).toEqual([1, false]);
   });
 
-  test('asks an Excel without those interfaces for neither', async () => {
+  test('does not use these interfaces in an Excel without them', async () => {
     excel.version = 1.7;
     expect(await host.isCalculating?.()).toBe(false);
     await host.onCellsChanged(() => expect.fail('heard'));
     expect([excel.listeners('changed'), excel.listeners('calculated')]).toEqual([0, 0]);
   });
 
-  test('has Excel start the add-in with a workbook that has our name, and with no other', async () => {
+  test('makes Excel start the add-in with a workbook that has our name, and with no other', async () => {
     await host.setName({ name: 'Other', refersTo: 'Farm!$A$1' });
     expect(excel.startup).toBeUndefined();
     await host.setName({ name: 'SiltUnits', refersTo: 'Farm!$A$1' });
     expect(excel.startup).toBe('Load');
   });
 
-  test('has Excel start the add-in with a workbook that was made before', async () => {
+  test('makes Excel start the add-in with an older workbook', async () => {
     excel.names = [{ name: 'SiltUnits', formula: '=Farm!$A$1', comment: '' }];
     await findExcel();
     await vi.waitFor(() => expect(excel.startup).toBe('Load'));

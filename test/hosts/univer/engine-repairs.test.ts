@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Headless, openHeadless } from '../../../src/hosts/univer/headless';
 import { exampleFunctions } from './example-functions';
 
-describe('what is written in a cell formula reaches a function as Excel would hand it over', () => {
+describe('a function gets the arguments of a cell formula as Excel would give them', () => {
   let host: Headless;
   beforeAll(async () => {
     host = await openHeadless(exampleFunctions);
@@ -69,7 +69,7 @@ describe('what is written in a cell formula reaches a function as Excel would ha
   });
 });
 
-describe('a cell formula is computed anew wherever it stands', () => {
+describe('a cell formula is calculated again in any place', () => {
   const opened: Headless[] = [];
   const open = async (formulas: readonly string[], name = 'S!$A$1'): Promise<Headless> => {
     const cells = [5, 50].map((value, row) => ({ row, column: 0, value }));
@@ -88,7 +88,7 @@ describe('a cell formula is computed anew wherever it stands', () => {
     for (const host of opened) host.dispose();
   });
 
-  it('with LET and LAMBDA in a second workbook, and where its text is computed once more', async () => {
+  it('with LET and LAMBDA in a second workbook, and when its text is calculated once more', async () => {
     const formulas = ['=LET(a,A1,b,a*2,a+b)', '=LAMBDA(x,y,x*y)(A1,3)', '=LET(a,2,LET(b,a+1,a*b))', '=LET(a,A2,a)'];
     const first = await open(formulas);
     expect(column(first, 4)).toEqual([15, 15, 6, 50]);
@@ -99,7 +99,7 @@ describe('a cell formula is computed anew wherever it stands', () => {
     expect(column(second, 4)).toEqual([21, 21, 6, 70]);
   });
 
-  it('with what a name stands for in its own workbook', async () => {
+  it('with the meaning of a name in its own workbook', async () => {
     const formulas = ['=Bore*2', '=SUM(Bore,1)'];
     expect(column(await open(formulas), 2)).toEqual([10, 6]);
     const second = await open(formulas, 'S!$A$2');
@@ -133,7 +133,7 @@ describe('a cell formula is computed anew wherever it stands', () => {
     expect(await (opened[0] ?? (await open([]))).evaluate([`=${formula}`])).toEqual([result]);
   });
 
-  it.each(['A1{1;2}', '2{1}', 'SUM(1){1}', '{1;2}{1}'])('but %s stays no formula', async (formula) => {
+  it.each(['A1{1;2}', '2{1}', 'SUM(1){1}', '{1;2}{1}'])('but %s is still not a formula', async (formula) => {
     const [value] = await (opened[0] ?? (await open([]))).evaluate([`=${formula}`]);
     expect(value).toHaveProperty('error');
   });

@@ -14,24 +14,24 @@ describe('formulas evaluated without a workbook', () => {
     expect(await host.evaluate(['=1/3', '="a"&"b"', '=2>1'])).toEqual([1 / 3, 'ab', true]);
   });
 
-  it('knows the built-in functions that sheets are written with', async () => {
+  it('knows the built-in functions that sheets use', async () => {
     expect(await one('=SUM(1,2,{3,4})')).toBe(10);
     expect(await one('=LET(a,3,a*2)')).toBe(6);
     expect(await one('=INDEX({1,2;3,4},2,1)')).toBe(3);
     expect(await one('=FILTER({1;2;3},{1;2;3}>1)')).toEqual([[2], [3]]);
   });
 
-  it('hands values over as Excel does: rows of cells where a matrix is declared, a plain value where not', async () => {
+  it('gives values to functions as Excel does: rows of cells where a matrix is declared, a plain value where not', async () => {
     expect(await one('=SILT.TEST.SEEN("US",22.5)')).toBe('["US",[[22.5]],null]');
     expect(await one('=SILT.TEST.SEEN("US",{20;22.5},{1,2})')).toBe('["US",[[20],[22.5]],[[1,2]]]');
   });
 
-  it('hands an omitted argument and an empty cell over as nothing, never as 0', async () => {
+  it('gives an omitted argument and an empty cell as nothing, never as 0', async () => {
     expect(await one('=SILT.TEST.SEEN("US",,TRUE)')).toBe('["US",null,[[true]]]');
     expect(await one('=SILT.TEST.SEEN("US",A1,A1:A2)')).toBe('["US",[[null]],[[null],[null]]]');
   });
 
-  it('gives rows where a function gives rows, blank cells as empty text', async () => {
+  it('gives rows if a function gives rows, with blank cells as empty text', async () => {
     expect(await one('=SILT.TEST.GRID("US",1)')).toEqual([
       [1, 'two', true],
       ['[[1]]', '', 0.1 + 0.2],
@@ -54,11 +54,11 @@ describe('formulas evaluated without a workbook', () => {
     expect(await one('=IFERROR(SILT.TEST.NONE("US"),"none")')).toBe('none');
   });
 
-  it('hands an error that it is given to the function with its reason', async () => {
+  it('gives an error argument to the function with its reason', async () => {
     expect(await one('=SILT.TEST.SEEN("US",SILT.TEST.NONE("US"))')).toContain('"code":"#N/A"');
   });
 
-  it('keeps the good rows where one row is bad', async () => {
+  it('keeps the good rows if one row is bad', async () => {
     expect(await one('=SILT.TEST.MIXED("US")')).toEqual([
       [1, 2],
       [{ error: { code: '#VALUE!', message: 'row 2: bad' } }, ''],
@@ -66,14 +66,14 @@ describe('formulas evaluated without a workbook', () => {
     ]);
   });
 
-  it('survives a fault inside a function', async () => {
+  it('survives an exception inside a function', async () => {
     expect(await one('=SILT.TEST.BROKEN("US")')).toEqual({
       error: { code: '#VALUE!', message: 'a fault inside SILT.TEST.BROKEN: a slip' },
     });
     expect(await one('=SILT.TEST.NAN("US")')).toMatchObject({ error: { code: '#NUM!' } });
   });
 
-  it('refuses more arguments than there are', async () => {
+  it('refuses too many arguments', async () => {
     expect(await one('=SILT.TEST.NONE("US",2)')).toEqual({
       error: { code: '#VALUE!', message: 'SILT.TEST.NONE takes 1 arguments; 2 were given' },
     });

@@ -42,7 +42,7 @@ async function afterTyping(before: Typed, typed: Typed, addresses: readonly stri
 describe('cells that read into a spill', () => {
   const numbers = '=SEQUENCE(A1,1,B1)';
 
-  it('follow it when what it is computed from changes', async () => {
+  it('follow it when its inputs change', async () => {
     expect(await afterTyping({ A1: 4, B1: 10, C1: numbers, E1: '=C3*2' }, { B1: 20 }, ['C3', 'E1'])).toEqual([22, 44]);
   });
 
@@ -58,7 +58,7 @@ describe('cells that read into a spill', () => {
     expect(await afterTyping(sheet, { A1: 1 }, ['C1', 'C2', 'E1'])).toEqual([10, '', 0]);
   });
 
-  it('follow it through further spills, as far as they go', async () => {
+  it('follow it through a chain of spills', async () => {
     const chain: Record<string, CellScalar> = { A1: 3, B1: 1, C1: numbers };
     for (let step = 0; step < 12; step += 1) {
       const [from, to] = [5 * step + 1, 5 * step + 6];
@@ -67,12 +67,12 @@ describe('cells that read into a spill', () => {
     expect(await afterTyping(chain, { B1: 2 }, ['C61', 'C62'])).toEqual([4096 * 3, 4096 * 3]);
   });
 
-  it('are computed once more where one is read by its first cell and another by a later one', async () => {
+  it('are calculated once more if one is read by its first cell and another by a later one', async () => {
     const sheet = { A1: 2, B1: 1, C1: numbers, D1: '=SEQUENCE(A1,1,B1*100)', E1: '=C1+D2' };
     expect(await afterTyping(sheet, { B1: 5 }, ['E1'])).toEqual([506]);
   });
 
-  it('are computed when something else is typed over its first cell', async () => {
+  it('are calculated when something else is typed over its first cell', async () => {
     const sheet = { A1: 3, B1: 1, C1: numbers, E1: '=SUM(C2:C9)' };
     expect(await afterTyping(sheet, { C1: 7 }, ['C1', 'C2', 'E1'])).toEqual([7, '', 0]);
     host?.dispose();
@@ -83,14 +83,14 @@ describe('cells that read into a spill', () => {
 describe('a spill without room', () => {
   const sheet = { A1: 3, C1: '=SEQUENCE(A1)', E1: '=SUM(C2:C9)' };
 
-  it('takes its values back when something is typed in its way, and comes again', async () => {
+  it('removes its values when something is typed in its way, and fills again', async () => {
     expect(await afterTyping(sheet, { C3: 50 }, ['C1', 'C2', 'C3', 'E1'])).toEqual(['#SPILL!', '', 50, 50]);
     host!.setCells('Sheet', 2, 2, [['']]);
     await host!.recalculate();
     expect(['C1', 'C2', 'C3', 'E1'].map((address) => valueAt(host!, address))).toEqual([1, 2, 3, 5]);
   });
 
-  it('gives way to one that begins further up, whichever was there first', async () => {
+  it('gives way to a spill that begins further up, in any order of entry', async () => {
     const meeting = { ...sheet, A1: 2, A3: 2, B3: '=SEQUENCE(1,A3,70)' };
     expect(await afterTyping(meeting, {}, ['C1', 'B3', 'C3'])).toEqual([1, 70, 71]);
     host?.dispose();
@@ -102,7 +102,7 @@ describe('a spill without room', () => {
 });
 
 describe('formulas in a circle', () => {
-  it('are errors that say so, and those that read them too', async () => {
+  it('are errors that say so, as are formulas that read them', async () => {
     host = await open({ A1: '=B1+1', B1: '=A1+1', C1: '=A1*2', D1: '=D1', E1: 5 });
     expect(['A1', 'B1', 'C1', 'D1'].map((address) => valueAt(host!, address))).toEqual(Array(4).fill('#CYCLE!'));
     const reason = (address: string) => host!.read('Sheet', parseRange(address)!)[0]![0]!.value;
@@ -113,12 +113,12 @@ describe('formulas in a circle', () => {
     expect(['A1', 'B1', 'C1'].map((address) => valueAt(host!, address))).toEqual([6, 7, 12]);
   });
 
-  it('are not those that ask where a cell is', async () => {
+  it('are not formulas that only use the place of a cell', async () => {
     host = await open({ A1: '=ROW(A1)+ROWS(A1:A3)', B2: '=COLUMN(B2)' });
     expect(['A1', 'B2'].map((address) => valueAt(host!, address))).toEqual([4, 2]);
   });
 
-  it('are found where a formula spills over what it reads', async () => {
+  it('are found if a formula spills over its own inputs', async () => {
     host = await open({ A1: 3, B1: '=SEQUENCE(A1)+C2', C1: '=SEQUENCE(A1)+B2' });
     expect(['B1', 'C1'].map((address) => valueAt(host!, address))).toEqual(['#CYCLE!', '#CYCLE!']);
   });

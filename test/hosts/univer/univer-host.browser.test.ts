@@ -46,7 +46,7 @@ describe('the workbench as the task pane sees it', () => {
     expect(block.formulas[0]![3]).toBe('=A1*2');
   });
 
-  it('leaves cells alone that a write passes over', async () => {
+  it('does not change cells that a write skips', async () => {
     await wish('write', [{ sheet, row: 0, column: 0, cells: [['a', 'b', 'c']] }]);
     await page.evaluate(() =>
       window.workbench.host.write([{ sheet: 'Sheet 1', row: 0, column: 0, cells: [['x', undefined, '']] }]),
@@ -54,7 +54,7 @@ describe('the workbench as the task pane sees it', () => {
     expect(await cells(page, { sheet, ...range(0, 0, 1, 3) })).toMatchObject({ values: [['x', 'b', '']] });
   });
 
-  it('takes several blocks with formats back in one step', async () => {
+  it('undoes several blocks with formats in one step', async () => {
     await wish('write', [{ sheet, row: 0, column: 0, cells: [['before']] }]);
     await wish('write', [
       { sheet, row: 0, column: 0, cells: [['after', 2]], numberFormat: '0.00', bold: true, widths: [30] },
@@ -94,7 +94,7 @@ describe('the workbench as the task pane sees it', () => {
     expect(await page.evaluate(() => window.workbench.host.selection())).toMatchObject({ sheet, range: range(0, 15) });
   });
 
-  it('refuses to change part of a spill, and writes nothing then', async () => {
+  it('refuses to change part of a spill, and then writes nothing', async () => {
     await wish('write', [{ sheet, row: 0, column: 0, cells: [['={1;2;3}']] }]);
     await cells(page, { sheet, ...range(0, 0, 3) }, ({ values }) => values[2]![0] === 3);
     const refusal = await wish('write', [
@@ -128,7 +128,7 @@ describe('the workbench as the task pane sees it', () => {
     ]);
   });
 
-  it('adds and removes sheets, and says when a name is taken or missing', async () => {
+  it('adds and removes sheets, and says if a name is in use or missing', async () => {
     await wish('addSheet', 'Plan');
     expect(await wish('sheets')).toEqual([sheet, 'Plan']);
     expect(await wish('addSheet', 'Plan')).toMatchObject({ reason: 'taken' });
@@ -181,7 +181,7 @@ describe('the workbench as the task pane sees it', () => {
     expect(await wish('sheets')).toEqual([sheet, 'Ready made']);
   });
 
-  it('tells of selections and of changed cells until it is told to stop', async () => {
+  it('reports selections and changed cells until it is stopped', async () => {
     const told = await page.evaluate(async () => {
       const { host } = window.workbench;
       const count = { selections: 0, changes: 0 };

@@ -27,7 +27,7 @@ function values(opened: Headless, range: string): unknown[][] {
 }
 
 describe('a workbook in the engine', () => {
-  it('computes formulas that depend on each other and on names', async () => {
+  it('calculates formulas that depend on each other and on names', async () => {
     const opened = await open(
       { A1: 5, B1: '=A1*2', C1: '=B1+Extra', D1: "='Other sheet'!A1" },
       {
@@ -53,7 +53,7 @@ describe('a workbook in the engine', () => {
     expect(cells[1]![1]!.formula).toBeUndefined();
   });
 
-  it('carries spills through several levels', async () => {
+  it('passes spills through several levels', async () => {
     const opened = await open({
       A1: 1,
       A2: 2,
@@ -75,7 +75,7 @@ describe('a workbook in the engine', () => {
     ]);
   });
 
-  it('does not let the last results of a spill stand in its own way', async () => {
+  it('does not let the last results of a spill block the spill itself', async () => {
     host = await openHeadless(exampleFunctions, {
       sheets: [
         {
@@ -111,12 +111,12 @@ describe('a workbook in the engine', () => {
     expect(values(opened, 'A1:A2')).toEqual([[3], [3]]);
   });
 
-  it('hands text that looks like a date or a number over as the text that it is', async () => {
+  it('gives text that looks like a date or a number as text', async () => {
     const opened = await open({ A1: '3/4', A2: '22.50', B1: '=SILT.TEST.SEEN("US",A1:A3)' });
     expect(values(opened, 'B1')).toEqual([['["US",[["3/4"],["22.50"],[null]],null]']]);
   });
 
-  it('tells 0 from blank and a number from its digits, however often a cell is compared', async () => {
+  it('keeps 0 different from blank and a number from its digits, after many comparisons', async () => {
     const opened = await open({
       A1: 0,
       A2: 1,
@@ -134,7 +134,7 @@ describe('a workbook in the engine', () => {
     expect(values(opened, 'B1:J1')).toEqual([[false, false, '0', false, false, false, true, true, 1]]);
   });
 
-  it('follows an error that came in through references back to its reason', async () => {
+  it('finds the reason of an error that came through references', async () => {
     const opened = await open({
       A1: '=SILT.TEST.REFUSE("US",7)',
       B1: '=A1*2',

@@ -55,7 +55,7 @@ describe('files of a drawing', () => {
     const refused = await drawingFile(patterns('metric', 1800), wish, patient).catch((error: unknown) =>
       sentenceIn(error),
     );
-    expect(refused).toMatch(/full size takes .* of A4, and more than 20 are not made; make it of more pieces/);
+    expect(refused).toMatch(/full size needs .* of A4, and the limit is 20 pages; make it of more pieces/);
   });
 
   test('work that is stopped makes no file', async () => {

@@ -184,9 +184,7 @@ describe('files saved from the pane', () => {
     await select('Patterns', 'B20:K20');
     await caption().waitFor();
     await page.getByRole('button', { name: 'Save PDF' }).click();
-    await page
-      .getByText(/full size takes .* of Letter, and more than 20 are not made; make it of more pieces/)
-      .waitFor();
+    await page.getByText(/full size needs .* of Letter, and the limit is 20 pages; make it of more pieces/).waitFor();
   });
 
   test('where the host cannot save, the drawing goes to a page that draws and saves it', async () => {
@@ -229,7 +227,7 @@ describe('the marking-out table', () => {
     await caption().waitFor();
     await page.evaluate(() => window.paneTest.host.protectedSheets.add('Marking out 2'));
     await page.getByRole('button', { name: 'Insert marking-out table' }).click();
-    await page.getByText('The sheet Marking out 2 is protected; take the protection off').waitFor();
+    await page.getByText('The sheet Marking out 2 is protected; remove the protection').waitFor();
     expect(await page.evaluate(() => window.paneTest.host.sheets())).not.toContain('Marking out 2');
   });
 });

@@ -176,7 +176,7 @@ describe('a cut plan beside which a bad drum is named', () => {
     }));
     const calculated = await calculateWorkbook(await sourceFunctions(), { ...made, sheets });
     const plan = calculated.sheets.find(({ name }) => name === 'Cut plan')?.cells ?? [];
-    expect(plan.find(({ row, column }) => row === 5 && column === 0)?.value).toMatch(/^Not laid: Moss\./);
+    expect(plan.find(({ row, column }) => row === 5 && column === 0)?.value).toMatch(/^Not placed: Moss\./);
     const { request } = await seen(hostOfData(calculated), 'Cut plan', 'C9');
     expect(drawingsOf(request)[0]?.notes[0]).toMatch(/^2 pieces of 2 patterns on 1 sheet\./);
   });

@@ -142,7 +142,7 @@ describe('inserting', () => {
 
   test('never takes away a sheet that was there before', async () => {
     const host = new Host({ Start: { A1: 'mine' } });
-    await expect(insertSheets(host, coneCutPlan.build('US'), patient)).rejects.toThrow('Start is there already');
+    await expect(insertSheets(host, coneCutPlan.build('US'), patient)).rejects.toThrow('Start already exists');
     expect(host.at('Start', 'A1')).toBe('mine');
   });
 });
