@@ -76,10 +76,10 @@ function search(
     }
     // A word that stands everywhere tells less.
     const rarity = 1 + Math.log(catalogue.length / Math.max(best.size, 1));
-    for (const [index, weight] of best) scores[index]! += weight * rarity;
+    for (const [index, weight] of best) scores[index] = (scores[index] ?? 0) + weight * rarity;
   });
   return catalogue
-    .map((row, index) => ({ row, score: scores[index]! }))
+    .map((row, index) => ({ row, score: scores[index] ?? 0 }))
     .filter(({ score }) => score > 0)
     .sort((a, b) => b.score - a.score)
     .map(({ row }) => row);

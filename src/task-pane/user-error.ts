@@ -7,7 +7,7 @@ import { Unreadable } from '../units/unreadable';
 export class UserError extends Error {
   constructor(sentence: string) {
     super(sentence);
-    this.name = 'Saying';
+    this.name = 'UserError';
   }
 }
 

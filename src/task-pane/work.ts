@@ -30,12 +30,12 @@ export interface WorkPlace {
 }
 
 /** The place where work shows itself. One piece of work runs at a time; the next is told to wait. */
-export function createWork(say: Notify): WorkPlace {
+export function createWork(notify: Notify): WorkPlace {
   const element = make('div', { class: 'work-place', role: 'status' });
   let running: string | undefined;
   const work: Work = async (title, job) => {
     if (running !== undefined) {
-      say('note', `${running} is still running; wait for it or stop it, then try again.`);
+      notify('note', `${running} is still running; wait for it or stop it, then try again.`);
       return undefined;
     }
     running = title;
@@ -43,8 +43,8 @@ export function createWork(say: Notify): WorkPlace {
     try {
       return await job(shown.progress);
     } catch (error) {
-      if (error instanceof Stopped) say('note', `${title}: stopped, nothing was changed.`);
-      else say('fault', sentenceOf(error));
+      if (error instanceof Stopped) notify('note', `${title}: stopped, nothing was changed.`);
+      else notify('fault', sentenceOf(error));
       return undefined;
     } finally {
       running = undefined;

@@ -23,7 +23,10 @@ export function typingPlace(typed: string): TypingPlace | undefined {
     else if (letter === '}') braces -= 1;
     else if (letter === '(') open.push({ functionName: word.toUpperCase(), argument: 0 });
     else if (letter === ')') open.pop();
-    else if (letter === ',' && braces === 0 && open.length > 0) open.at(-1)!.argument += 1;
+    else if (letter === ',' && braces === 0) {
+      const call = open.at(-1);
+      if (call !== undefined) call.argument += 1;
+    }
     word = /[\w.]/.test(letter) ? word + letter : '';
   }
   return open.filter((call) => call.functionName !== '').at(-1);

@@ -35,7 +35,7 @@ describe('help while a formula is typed', () => {
 
   it('says what the argument means', () => {
     expect(typingHelp('=SILT.CONE.ANGLE(', functions)).toBe('units (1 of 2): profile');
-    expect(typingHelp('=SILT.CONE.ANGLE("US",', functions)).toBe('top (2 of 2, may be left out): top width');
+    expect(typingHelp('=SILT.CONE.ANGLE("US",', functions)).toBe('top (2 of 2, optional): top width');
     expect(typingHelp('=SILT.CONE.ANGLE("US",1,', functions)).toBe('SILT.CONE.ANGLE: The angle.');
     expect(typingHelp('=SUM(', functions)).toBe('');
   });

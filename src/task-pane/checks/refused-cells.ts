@@ -23,7 +23,7 @@ export async function refusedCells(refused: RefusedCall, around: Surroundings): 
   const words = reason.split(':').map((one) => one.trim());
   const [word = ''] = words;
   // `bank: drum diameter: …` or only `drum diameter: …`.
-  const isArgument = Object.hasOwn(row.arguments, word);
+  const isArgument = Object.keys(row.arguments).includes(word);
   const input = (isArgument ? words[1] : word) ?? '';
   const offset = row.units === false ? 0 : 1;
   const valuesOf = (at: number): Promise<Grid> | undefined => {

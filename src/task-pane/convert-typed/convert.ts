@@ -66,7 +66,7 @@ function inRuns(changes: readonly CellChange[]): readonly (readonly CellChange[]
   for (const change of sorted) {
     const last = runs.at(-1)?.at(-1)?.spot;
     const { sheet, row, column } = change.spot;
-    if (last?.sheet === sheet && last.column === column && last.row === row - 1) runs.at(-1)!.push(change);
+    if (last?.sheet === sheet && last.column === column && last.row === row - 1) runs.at(-1)?.push(change);
     else runs.push([change]);
   }
   return runs;

@@ -107,7 +107,7 @@ function formulaConversion(
 ): Conversion | undefined {
   const places = new Map<number, LiteralUse[]>();
   for (const one of literals) places.set(one.from, [...(places.get(one.from) ?? []), one]);
-  let formula = cell.formula!;
+  let formula = cell.formula ?? '';
   let apart: string | undefined;
   const [before, after]: [string[], string[]] = [[], []];
   for (const [, uses] of [...places].sort(([a], [b]) => b - a)) {
@@ -125,7 +125,7 @@ function formulaConversion(
   if (before.length === 0) return undefined;
   return {
     spot: cell,
-    content: cell.formula!,
+    content: cell.formula ?? '',
     shown: `in its formula: ${before.join(', ')}`,
     choices: [{ kind: undefined, content: formula, shown: after.join(', ') }],
     apart,

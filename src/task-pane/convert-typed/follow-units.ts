@@ -47,7 +47,7 @@ export class UnitsFollower {
     if (this.isUnitsCell(sheet, top, left)) return 'yes';
     const cell = this.book.cell({ sheet, row: top, column: left });
     const meant = cell === undefined ? undefined : this.formulas.of(cell);
-    return meant === undefined ? 'no' : this.follows(meant, scopeOf(cell!), depth + 1);
+    return meant === undefined || cell === undefined ? 'no' : this.follows(meant, scopeOf(cell), depth + 1);
   }
 
   private followsName(name: string, scope: Scope, depth: number): 'yes' | 'worked' | 'no' {

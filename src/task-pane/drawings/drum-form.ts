@@ -50,10 +50,14 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
       profile = next;
       showUnits();
       // Another drum's figures go; what was typed here stays.
-      for (const field of fromSheet) inputs.get(field)!.value = '';
+      const fill = (field: DrumField, text: string): void => {
+        const input = inputs.get(field);
+        if (input !== undefined) input.value = text;
+      };
+      for (const field of fromSheet) fill(field, '');
       fromSheet.clear();
       for (const [field, value] of Object.entries(figures) as [DrumField, CellScalar][]) {
-        inputs.get(field)!.value = String(value);
+        fill(field, String(value));
         fromSheet.add(field);
       }
     },

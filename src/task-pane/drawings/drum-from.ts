@@ -18,9 +18,9 @@ export async function drumFromRow({ sheet, range }: Block, host: SheetHost): Pro
   const top = Math.max(0, range.row - furthestHeading);
   const read = { row: top, column: 0, rows: range.row - top + 1, columns: mostColumns };
   const { values } = await host.read({ sheet, range: read });
-  const line = values.at(-1)!;
+  const line = values.at(-1) ?? [];
   for (let row = values.length - 2; row >= 0; row--) {
-    const headings = values[row]!;
+    const headings = values[row] ?? [];
     if (headings.filter((one) => typeof one === 'string' && /[a-z]/i.test(one)).length < 3) continue;
     const figures = given(Object.fromEntries(drumFields.map((field) => [field, under(headings, line, field)])));
     if (figures.drumDiameter !== undefined && figures.depth !== undefined) return figures;
@@ -34,7 +34,7 @@ function under(headings: readonly CellResult[], line: readonly CellResult[], fie
     const at = headings.findIndex(
       (one, column) => typeof one === 'string' && words.test(one.trim()) && isFigure(line[column]),
     );
-    if (at >= 0) return line[at]!;
+    if (at >= 0) return line[at] ?? '';
   }
   return '';
 }

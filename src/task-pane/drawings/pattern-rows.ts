@@ -56,7 +56,7 @@ function scalars(line: Line): readonly CellScalar[] | undefined {
 function looksLikePattern(cells: readonly CellScalar[]): boolean {
   const figures = [0, 1, 5, 6, 7, 8, 9].map((at) => cells[at] ?? '');
   if (cells.length < patternWidth || !figures.every(isFigure)) return false;
-  if (![2, 3, 4].every((at) => isFigure(cells[at]!) || cells[at] === '')) return false;
+  if (![2, 3, 4].every((at) => isFigure(cells[at] ?? '') || cells[at] === '')) return false;
   const pieces = Number(cells[8]);
   return Number.isInteger(pieces) && pieces >= 1 && !(Number(cells[0]) > 90);
 }

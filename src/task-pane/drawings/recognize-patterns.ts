@@ -40,9 +40,9 @@ function seenRows(
   units: string,
 ): Recognized {
   const place = rangeName({
-    row: range.row + rows[0]!,
+    row: range.row + (rows[0] ?? 0),
     column: range.column + column,
-    rows: rows.at(-1)! - rows[0]! + 1,
+    rows: (rows.at(-1) ?? 0) - (rows[0] ?? 0) + 1,
     columns: patternWidth,
   });
   const [fault] = faults;
@@ -51,8 +51,8 @@ function seenRows(
     request: {
       what: 'patterns',
       units,
-      rows: rows.map((row) => values[row]!.slice(column, column + patternWidth) as readonly CellScalar[]),
-      names: rows.map((row) => nameBeside(values[row]!, column)),
+      rows: rows.map((row) => (values[row] ?? []).slice(column, column + patternWidth) as readonly CellScalar[]),
+      names: rows.map((row) => nameBeside(values[row] ?? [], column)),
     },
     from: `${sheet}!${place}`,
     ...(fault === undefined ? {} : { note: `Row ${left} ${fault.why}; it is not drawn.` }),

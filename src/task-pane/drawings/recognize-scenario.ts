@@ -61,8 +61,8 @@ export async function recognizeScenario(
   if (around.units === undefined)
     throw new UserError('This workbook has no units yet; choose a profile in Units, then select the scenario again.');
   const { rows, column, wide } = table;
-  const grid = rows.map((row) => values[row]!.slice(column, column + wide));
-  const place = { row: top + rows[0]!, column, rows: rows.at(-1)! - rows[0]! + 1, columns: wide };
+  const grid = rows.map((row) => (values[row] ?? []).slice(column, column + wide));
+  const place = { row: top + (rows[0] ?? 0), column, rows: (rows.at(-1) ?? 0) - (rows[0] ?? 0) + 1, columns: wide };
   const from = `${sheet}!${rangeName(place)}`;
   try {
     return {
@@ -101,11 +101,11 @@ function inputTable(values: Grid, row: number, column: number, names: ReadonlySe
     const rows = [...[...reached(start, -1, at)].reverse(), start, ...reached(start, 1, at)];
     const found = new Set(rows.map(at));
     if (!found.has('feed') && !found.has('fish count')) continue;
-    const above = values[rows[0]! - 1];
+    const above = values[(rows[0] ?? 0) - 1];
     const titled = above !== undefined && isHeading(above[left]) && above.slice(left + 1).some((value) => value !== '');
-    const taken = titled ? [rows[0]! - 1, ...rows] : rows;
+    const taken = titled ? [(rows[0] ?? 0) - 1, ...rows] : rows;
     let wide = 1;
-    while (taken.some((line) => (values[line]![left + wide] ?? '') !== '')) wide++;
+    while (taken.some((line) => (values[line]?.[left + wide] ?? '') !== '')) wide++;
     return { rows: taken, column: left, wide };
   }
   return undefined;

@@ -68,8 +68,12 @@ async function recognizeSource(
       return { seen: { request: { what: 'how sure', units, title, rows: withoutErrors(block.values) }, from } };
     }
     if (call.name === 'TANK.PORTS') {
-      const [depth, coneHeight, stand] = await Promise.all([1, 2, 3].map((at) => argument(call, at, around)));
-      return { drum: drumFromPorts(depth!, coneHeight!, stand!), units: await unitsOf(call, around), from };
+      const [depth, coneHeight, stand] = await Promise.all([
+        argument(call, 1, around),
+        argument(call, 2, around),
+        argument(call, 3, around),
+      ]);
+      return { drum: drumFromPorts(depth, coneHeight, stand), units: await unitsOf(call, around), from };
     }
   }
   return undefined;

@@ -15,7 +15,7 @@ export interface SavePanel {
 const labels: Readonly<Record<Format, string>> = { pdf: 'Save PDF', dxf: 'Save DXF', svg: 'Save SVG' };
 
 /** Buttons that save what is drawn: paper to tape together, a file for a cutter, a picture. */
-export function createSavePanel(say: Notify, work: Work): SavePanel {
+export function createSavePanel(notify: Notify, work: Work): SavePanel {
   let drawings: readonly Drawing[] = [];
   const paper = select('Paper', ['A4', 'Letter']);
   const size = select('Size', ['Full size, on pages to tape', 'Fitted to one page']);
@@ -26,22 +26,22 @@ export function createSavePanel(say: Notify, work: Work): SavePanel {
   const save = async (format: Format): Promise<void> => {
     await work(labels[format].replace('Save', 'Making the'), async ({ step, finishing }) => {
       try {
-        const wish = {
+        const options = {
           format,
           paper: paper.choice.value as PaperName,
           fullSize: !size.element.hidden && size.choice.selectedIndex === 0,
         };
-        const file = await drawingFile(drawings, wish, { step });
+        const file = await drawingFile(drawings, options, { step });
         finishing();
         saveFile(file);
-        say(
+        notify(
           'done',
-          `Saved ${file.name}.${format === 'pdf' && wish.fullSize ? ' Print it at 100 % and measure the bars first.' : ''}`,
+          `Saved ${file.name}.${format === 'pdf' && options.fullSize ? ' Print it at 100 % and measure the bars first.' : ''}`,
         );
       } catch (error) {
         const sentence = sentenceIn(error);
         if (sentence === undefined) throw error;
-        say('fault', sentence);
+        notify('fault', sentence);
       }
     });
   };

@@ -41,12 +41,12 @@ export function scenarioFigures(
   const table = scenarios.map((line) => [line[0] ?? '', line[column + 1] ?? '']);
   const kinds = inputKinds(functionLibrary);
   const folded = (name: CellResult): string => String(name).trim().toLowerCase().replace(/\s+/g, ' ');
-  const inputs = new Map(table.map(([name, value]) => [folded(name!), value!]));
+  const inputs = new Map(table.map(([name, value]) => [folded(name ?? ''), value ?? '']));
   const given = (name: string): CellResult => inputs.get(name.toLowerCase()) ?? '';
   const results = new Map(
     callOurs('PLAN.COMPARE', [[[units]], table], functionLibrary).map(([name, unit, value]) => [
-      folded(name!),
-      { unit: String(unit), value: value! },
+      folded(name ?? ''),
+      { unit: String(unit), value: value ?? '' },
     ]),
   );
   const failed = [...results.values()].find(({ value }) => typeof value === 'object');
@@ -64,9 +64,9 @@ export function scenarioFigures(
     result,
     said: (name) => {
       const value = result(name);
-      return value === undefined ? undefined : `${tidy(value)} ${results.get(name)!.unit}`.trimEnd();
+      return value === undefined ? undefined : `${tidy(value)} ${results.get(name)?.unit ?? ''}`.trimEnd();
     },
-    stages: limit.slice(0, -1).map((line) => ({ stage: String(line[0]), feed: line[1]!, fish: line[2]! })),
+    stages: limit.slice(0, -1).map((line) => ({ stage: String(line[0]), feed: line[1] ?? '', fish: line[2] ?? '' })),
     first,
     next: String(last[4] ?? ''),
     units,

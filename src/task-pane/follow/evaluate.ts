@@ -42,13 +42,13 @@ export async function evaluate(part: Part, scope: Scope, around: Surroundings, d
       const given = await of(inside);
       if (part.operator === '@') return single(given[0]?.[0] ?? '');
       const sign = part.operator === '-' ? -1 : part.operator === '%' ? 0.01 : undefined;
-      return sign === undefined ? given : cellByCell([given], (value) => numberIn(value!) * sign);
+      return sign === undefined ? given : cellByCell([given], (value) => numberIn(value ?? '') * sign);
     }
     case 'BinaryExpression': {
       const work = operators[part.operator];
       if (work === undefined) throw new NotFollowed(`uses ${part.operator}`);
       const [left, right] = part.arguments as unknown as readonly [Part, Part];
-      return cellByCell([await of(left), await of(right)], (a, b) => work(a!, b!));
+      return cellByCell([await of(left), await of(right)], (a, b) => work(a ?? '', b ?? ''));
     }
     case 'LetExpression': {
       const [body, inner] = [...childrenOf(part, scope)].at(-1)!;

@@ -6,7 +6,7 @@ const functions: Readonly<Record<string, (...given: readonly Grid[]) => Grid>> =
   FILTER: (table = [], wanted = []) => {
     const down = wanted.length === table.length && widthOf(wanted) === 1;
     const kept = down
-      ? table.filter((_, row) => isTrue(wanted[row]![0]!))
+      ? table.filter((_, row) => isTrue(wanted[row]?.[0] ?? ''))
       : table.map((line) => line.filter((_, column) => isTrue(wanted[0]?.[column] ?? false)));
     if (kept.length === 0 || widthOf(kept) === 0) throw new NotFollowed('finds no rows to take');
     return kept;
@@ -21,7 +21,7 @@ const functions: Readonly<Record<string, (...given: readonly Grid[]) => Grid>> =
   },
   MATCH: (sought = [], list = [], way = single(1)) => {
     if (first(way) !== 0) throw new NotFollowed('looks for the nearest value');
-    const values = list.length === 1 ? list[0]! : list.map((line) => line[0]!);
+    const values = list.length === 1 ? (list[0] ?? []) : list.map((line) => line[0] ?? '');
     return cellByCell([sought], (value) => {
       const place = values.findIndex((one) => typeof one !== 'object' && compared(one, value) === 0);
       if (place < 0) throw new NotFollowed('looks for a value that is not in the list');

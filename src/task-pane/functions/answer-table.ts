@@ -13,10 +13,10 @@ export function answerElement(answer: Answer): HTMLElement {
   const { heading, rows, unit } = answer;
   const [first] = rows;
   if (first !== undefined && rows.length === 1 && first.length === 1) {
-    return make('p', { class: 'figure-answer' }, content(first[0]!, 10), unit === '' ? '' : ` ${unit}`);
+    return make('p', { class: 'figure-answer' }, content(first[0] ?? '', 10), unit === '' ? '' : ` ${unit}`);
   }
   if (heading !== undefined && heading.length === 1) {
-    return make('ul', { class: 'answer-lines' }, ...rows.map((row) => make('li', {}, content(row[0]!))));
+    return make('ul', { class: 'answer-lines' }, ...rows.map((row) => make('li', {}, content(row[0] ?? ''))));
   }
   if (heading !== undefined && first !== undefined && rows.length === 1) {
     const lines = heading.map((name, at) =>

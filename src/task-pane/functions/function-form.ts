@@ -62,7 +62,7 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
     };
     const read = readFields();
     const fault = read.find((field) => field.is === 'fault');
-    const missing = fields.filter((field, at) => field.isNeeded && read[at]!.is === 'blank');
+    const missing = fields.filter((field, at) => field.isNeeded && read[at]?.is === 'blank');
     if (fault?.is === 'fault') show(undefined, make('p', { class: 'answer-fault' }, fault.why));
     else if (missing.length > 0) show(undefined, make('p', { class: 'faint' }, invitation(missing)));
     else {

@@ -53,8 +53,10 @@ function blockOf({ name, cells }: SheetData): Block {
   const values: CellResult[][] = Array.from({ length: rows }, () => new Array(columns).fill(''));
   const formulas: (string | undefined)[][] = Array.from({ length: rows }, () => new Array(columns).fill(undefined));
   for (const { row, column, value, formula } of cells) {
-    values[row]![column] = value ?? '';
-    formulas[row]![column] = formula;
+    const [valueRow, formulaRow] = [values[row], formulas[row]];
+    if (valueRow === undefined || formulaRow === undefined) continue;
+    valueRow[column] = value ?? '';
+    formulaRow[column] = formula;
   }
   return { sheet: name, range: { row: 0, column: 0, rows, columns }, values, formulas, spills: [] };
 }

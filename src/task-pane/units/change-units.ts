@@ -30,7 +30,7 @@ export interface UnitsWanted {
   readonly conversions: readonly CellChange[];
 }
 
-/** Changes units and typed numbers in one step, or nothing; gives the changes, to take them back with. */
+/** Changes units and typed numbers in one step, or nothing; returns the changes, so that they can be undone. */
 export async function changeUnits(
   host: SheetHost,
   now: WorkbookUnits,
@@ -46,7 +46,7 @@ export async function changeUnits(
   return changes;
 }
 
-export function takeBack(host: SheetHost, changes: readonly CellChange[]): Promise<void> {
+export function undoChanges(host: SheetHost, changes: readonly CellChange[]): Promise<void> {
   return makeChanges(host, backwards(changes));
 }
 

@@ -33,7 +33,7 @@ export async function putUnitCells(host: SheetHost, profile: Profile): Promise<v
       done.push(() => (stood === undefined ? host.removeName(name.name) : host.setName(stood)));
     }
   } catch (error) {
-    for (const takeBack of done.reverse()) await takeBack().catch(() => undefined);
+    for (const undo of done.reverse()) await undo().catch(() => undefined);
     throw error;
   }
 }

@@ -8,7 +8,7 @@ import { make, makeButton, replace } from '../dom';
 import { sentenceOf } from '../messages';
 import type { PaneContext } from '../view';
 import { foreignNames } from '../workbook-units';
-import { changeUnits, isEmpty, isTypedOtherwise, takeBack, typedProfile, type UnitsWanted } from './change-units';
+import { changeUnits, isEmpty, isTypedOtherwise, typedProfile, type UnitsWanted, undoChanges } from './change-units';
 import { conversionList } from './conversion-list';
 import { putUnitCells } from './unit-cells';
 
@@ -44,7 +44,7 @@ export class UnitsWork {
     const button = isSet
       ? makeButton('Change units', () => void this.change(), { class: 'primary', disabled: isChosen })
       : makeButton('Add units to this workbook', () => void this.put(), { class: 'primary' });
-    const back = this.last && makeButton('Undo the last change', () => void this.takeBack());
+    const back = this.last && makeButton('Undo the last change', () => void this.undo());
     replace(actions, button, ...(back ? [back] : []));
     replace(typed, ...(isTypedOtherwise(now) ? this.typedOtherwise() : []));
   }
@@ -74,19 +74,20 @@ export class UnitsWork {
 
   private typedOtherwise(): readonly HTMLElement[] {
     const { units, typedIn } = this.context.units.now();
+    if (units === undefined || typedIn === undefined) return [];
     const keep = async (): Promise<void> => {
       await this.apply('Setting what numbers were typed in', {
-        units: units!.text,
-        typedIn: units!.text,
+        units: units.text,
+        typedIn: units.text,
         conversions: [],
       });
     };
     return [
-      make('p', {}, `Numbers were typed in ${typedIn!.text}.`),
+      make('p', {}, `Numbers were typed in ${typedIn.text}.`),
       make(
         'div',
         { class: 'buttons' },
-        makeButton('Look for typed numbers', () => void this.look(units!.text), { class: 'primary' }),
+        makeButton('Look for typed numbers', () => void this.look(units.text), { class: 'primary' }),
         makeButton('They are correct', () => void keep()),
       ),
     ];
@@ -191,16 +192,16 @@ export class UnitsWork {
     if (changes === undefined) return;
     this.closeList();
     this.show();
-    notify('done', doneSentence(wanted), { label: 'Undo', press: () => void this.takeBack() });
+    notify('done', doneSentence(wanted), { label: 'Undo', press: () => void this.undo() });
   }
 
-  private async takeBack(): Promise<void> {
+  private async undo(): Promise<void> {
     const { work, units, notify } = this.context;
     const { last } = this;
     if (last === undefined) return;
     const done = await work('Undoing the change', async (progress) => {
       progress.finishing();
-      await takeBack(this.host, last);
+      await undoChanges(this.host, last);
       this.last = undefined;
       await units.refresh();
       return true;

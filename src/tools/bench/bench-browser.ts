@@ -32,5 +32,5 @@ export async function whileServing<T>(listener: RequestListener, work: (site: st
 /** The middle one of some figures. */
 export function median(figures: readonly number[]): number {
   const sorted = [...figures].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)]!;
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }

@@ -45,7 +45,7 @@ async function take(page: Page, { file, sample, cell, caption }: Picture): Promi
 }
 
 function fileOf(sample: string): string {
-  return sample.split('/').at(-1)!;
+  return sample.split('/').at(-1) ?? sample;
 }
 
 async function takePictures(): Promise<void> {

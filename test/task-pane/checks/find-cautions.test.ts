@@ -198,7 +198,7 @@ test('what can hurt is said for every kind of work', () => {
     'Silica',
     'pH',
     'Zinc',
-    'tonne',
+    '500 lb',
     'Ground-fault',
     'hydrogen sulfide',
     'half the oxygen time',
