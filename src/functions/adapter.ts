@@ -11,7 +11,7 @@ import { at, type Block, cell, height, isBlock, PassedError, unwrap, width } fro
 import { type Cell, headingRow, mostRows, type Presenter, presenter } from './adapter/results';
 import { type GivenSoFar, type Slot, slot } from './adapter/slots';
 
-/** Makes the host's own error object, which only the host's border knows. */
+/** Makes the host's own error object, which only the host layer knows. */
 export type MakeError = (code: string, message: string) => unknown;
 
 /** A worksheet function as hosts call it: cell values or blocks of them in, a block out, host errors thrown. */
@@ -32,7 +32,7 @@ export function takesHeadings(row: CatalogueRow): boolean {
   return 'row' in row.result || 'rows' in row.result || 'lines' in row.result;
 }
 
-/** Every argument's name in order, as a user meets them. */
+/** The names of all arguments in order. */
 export function argumentNames(row: CatalogueRow): readonly string[] {
   const names = Object.keys(row.arguments);
   return [...(row.units === false ? [] : ['units']), ...names, ...(takesHeadings(row) ? ['headings'] : [])];
@@ -102,7 +102,7 @@ function profileOf(value: unknown): Profile {
   return readProfile(typeof plain === 'string' ? plain : cell(plain));
 }
 
-/** Excel adds one object of its own behind the declared arguments; anything else there was typed by the user. */
+/** Excel adds one object after the declared arguments; anything else there was typed by the user. */
 function refuseSurplus(plan: Plan, values: unknown[], most: number): void {
   if (values.length <= most) return;
   const last = values[most];
@@ -129,7 +129,7 @@ function wantsHeadings(value: unknown): boolean {
   throw new ArgumentError(`headings: "${plain.slice(0, 40)}" is not allowed; give TRUE or FALSE`);
 }
 
-/** One computation: reads each argument in turn, computes, words the result. */
+/** One computation: reads each argument, computes, converts the result. */
 function callOnce(plan: Plan, taken: readonly unknown[], profile: Profile): Cell[][] {
   const { slots, row } = plan;
   const given: GivenSoFar = { ...plan.template };
@@ -145,7 +145,7 @@ function callOnce(plan: Plan, taken: readonly unknown[], profile: Profile): Cell
   }
 }
 
-/** What a computation says went wrong, with the argument that it is about. */
+/** The error of a computation, with the argument at fault. */
 function named(error: unknown, plan: Plan, taken: readonly unknown[], profile: Profile): unknown {
   if (error instanceof Refusal) {
     try {
@@ -161,7 +161,7 @@ function named(error: unknown, plan: Plan, taken: readonly unknown[], profile: P
   );
 }
 
-/** Puts a formula's refusal into the sentence the user reads. */
+/** Turns a formula's refusal into the message that the user reads. */
 function reworded(refusal: Refusal, plan: Plan, taken: readonly unknown[], profile: Profile): ArgumentError {
   const advice = formatMessage({ text: refusal.advice, figures: refusal.figures }, plan.kindOf, profile, digitsToType);
   const place = plan.slots.findIndex(({ name }) => name === refusal.argument);
@@ -228,13 +228,13 @@ function broadcast(
   return block;
 }
 
-/** Errors that stand in single cells of a grid, as the host's own. */
+/** Errors in single cells of a grid, as the host's own. */
 function errorsShown(plan: Plan, block: Cell[][], makeError: MakeError): unknown[][] {
   if (!('grid' in plan.row.result)) return block;
   return block.map((line) => line.map((value) => (value instanceof Error ? hostError(value, makeError) : value)));
 }
 
-/** Whatever went wrong, as the host's own error; a fault of ours is named as one and never gets out raw. */
+/** Any error as the host's own; a fault of the add-in says so. */
 function hostError(error: unknown, makeError: MakeError): unknown {
   if (error instanceof ArgumentError) return makeError(error.code, error.message);
   if (error instanceof PassedError) return makeError(error.code, error.message);

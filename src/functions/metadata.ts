@@ -37,7 +37,7 @@ export function functionId(row: CatalogueRow): string {
   return row.name;
 }
 
-/** Where a function's reference page stands on the site. */
+/** The address of a function's reference page on the site. */
 export function helpPage(row: CatalogueRow): string {
   return `reference/${row.name.toLowerCase()}.html`;
 }

@@ -68,7 +68,7 @@ dimensionsOf.set('alkalinity', dimensionsOf.get('concentration'));
 
 const bareNumber = named('');
 
-/** True for kinds that have no unit to choose or to write behind a number. */
+/** True for kinds that have no unit to choose or to write after a number. */
 export function isUnitless(kind: Kind): boolean {
   return kindRows[kind].metric === '';
 }

@@ -2,8 +2,8 @@
 const PART_OF_A_NAME = 1.5;
 
 /**
- * The candidates most like a word that was not found, nearest first, by edits between them with case put aside. A word of a longer
- * name stands for the name: `trout` is near to `rainbow trout`.
+ * The candidates most like a word that was not found, nearest first, by edits between them in lower case. A word of a longer
+ * name counts as the name: `trout` is near to `rainbow trout`.
  */
 export function nearest(word: string, candidates: readonly string[], most = 3): readonly string[] {
   const sought = word.slice(0, 40).toLowerCase();

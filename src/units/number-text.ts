@@ -1,10 +1,10 @@
 export interface NumberAtHead {
   readonly value: number;
-  /** The text behind the number. */
+  /** The text after the number. */
   readonly rest: string;
 }
 
-/** A number written with a comma that may be a decimal sign or may part thousands. */
+/** A number with a comma that can be a decimal sign or a thousands separator. */
 export interface TwoReadings {
   readonly readings: readonly [number, number];
   readonly rest: string;

@@ -11,7 +11,7 @@ const FIRST_DATE = 36526;
 const LAST_DATE = 73050;
 
 /**
- * Looks twice at a bare number that is not plainly all right, and gives it as SI or says which slip it looks like: a
+ * Checks an unusual bare number, and returns it in SI or names the error that it looks like: a
  * fraction that became a date, a percentage without its sign, a specific gravity given as a density.
  */
 export function judgeBare(profile: Profile, kind: Kind, bare: number, atMost?: number): number {

@@ -50,7 +50,7 @@ function parseProfile(text: string): Profile {
   return { text, name, units, index: new Map(kinds.map((kind) => [kind, units[kind]])) };
 }
 
-/** A profile typed in capitals throughout says nothing by its case, so that its ML is mL. */
+/** In a profile typed all in capitals case means nothing, so ML is mL. */
 function sameCase(text: string): string {
   return text === text.toUpperCase() ? text.toLowerCase() : text;
 }

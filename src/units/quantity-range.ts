@@ -32,8 +32,8 @@ export function isRangeText(value: unknown): value is string {
 }
 
 /**
- * Splits `0.2 to 0.4`, `8 to 12 oz`, `350 ± 20` and `68 ± 4 °F` into two quantities. A unit behind the second figure is
- * that of the first too, where the first has none; `±` is a half-width from end to end. Whether the ends are in order is
+ * Splits `0.2 to 0.4`, `8 to 12 oz`, `350 ± 20` and `68 ± 4 °F` into two quantities. A unit after the second figure is
+ * also that of the first, if the first has none; `±` is a half-width from end to end. Whether the ends are in order is
  * for the reader, who knows what they come to. Throws Unreadable where the half-width is none.
  */
 export function splitRange(kind: Kind, value: string): RangeText {

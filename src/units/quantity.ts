@@ -15,13 +15,13 @@ import { wrongUnit } from './wrong-unit';
 
 export { wordGiven, wordQuantity } from './wording';
 
-/** Longer text than this is no quantity. */
+/** Text longer than this is not a quantity. */
 const LONGEST_TEXT = 200;
 
 /**
  * Reads what was given as SI: a bare number, or text that is only a number, in the profile's unit; text with a unit in
  * that unit. `atMost` is the most, in SI, that a bare length or share may read as, in place of 100 m and 1.
- * Throws Unreadable where it is no quantity of the kind, or a bare number that looks like a slip.
+ * Throws Unreadable if it is not a quantity of the kind, or a bare number that looks like an error.
  */
 export function readQuantity(profile: Profile, kind: Kind, value: unknown, atMost?: number): number {
   if (typeof value === 'number') {
@@ -62,7 +62,7 @@ function readText(profile: Profile, kind: Kind, value: string, atMost: number | 
   return si;
 }
 
-/** Takes the sign of a currency off money, and puts `SG` behind its number. */
+/** Removes the currency sign from money, and puts `SG` after its number. */
 function withoutSigns(kind: Kind, text: string): string {
   if (kind === 'money' || kind === 'price of mass' || kind === 'price of energy') {
     return text.replace(/ ?[$€£¥] ?/, '');
@@ -71,7 +71,7 @@ function withoutSigns(kind: Kind, text: string): string {
   return gravity ? `${text.slice(gravity[0].length)} SG` : text;
 }
 
-/** A number with the unit behind it, or with several: `6' 4"`, `2 lb 3 oz`, `1 h 30 min`. */
+/** A number with the unit after it, or with several: `6' 4"`, `2 lb 3 oz`, `1 h 30 min`. */
 function withUnit(kind: Kind, value: number, rest: string, negative: boolean): number | undefined {
   const unit = unitOfKind(kind, rest);
   if (unit) return toSi(unit, value);

@@ -8,7 +8,7 @@ export interface Unit {
   readonly scale: number;
   readonly inverse: number;
   readonly shift: number;
-  /** Bare numbers from here to `plainTo` are taken at once; any other is looked at twice. */
+  /** Bare numbers from here to `plainTo` are taken at once; any other is checked. */
   readonly plainFrom: number;
   readonly plainTo: number;
 }

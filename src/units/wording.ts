@@ -10,7 +10,7 @@ export function wordQuantity(profile: Profile, kind: Kind, si: number, digits = 
   return wordBare(profile, kind, fromSi(profile.units[kind], si), digits);
 }
 
-/** What a user gave, as it was given, with the profile's unit behind a bare number. */
+/** What a user gave, as given, with the profile's unit after a bare number. */
 export function wordGiven(profile: Profile, kind: Kind, value: unknown): string {
   if (typeof value === 'number') return wordBare(profile, kind, value, 12);
   if (typeof value === 'boolean') return String(value).toUpperCase();

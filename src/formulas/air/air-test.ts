@@ -1,5 +1,5 @@
 /**
- * What your own aerator brings, from the rise of oxygen in a tank without fish.
+ * Oxygen transfer of your own aerator, from the rise of oxygen in a tank without fish.
  */
 import { fitLine } from '../numeric/line';
 import { rootBetween } from '../numeric/root';
@@ -52,8 +52,8 @@ interface Curve {
  *
  * For a KLa the other two are a straight line in exp(-KLa t), so only KLa is searched for; its standard error is that of the full
  * non-linear regression, with n - 3 degrees of freedom. Standard transfer = KLa 1.024^(20 - t) x saturation at 20 °C and 1 atm x
- * volume, m3. Cannot do with fewer than four readings, times that go back, oxygen that does not rise from under a third to over
- * nine tenths of saturation, or that passes any saturation. Source: ASCE/EWRI 2-06, non-linear regression.
+ * volume, m3. Refuses fewer than four readings, times out of order, and oxygen that does not rise from under a third to over
+ * nine tenths of saturation or exceeds any saturation. Source: ASCE/EWRI 2-06, non-linear regression.
  */
 export function airTest(
   log: readonly OxygenReading[],

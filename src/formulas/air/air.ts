@@ -1,5 +1,5 @@
 /**
- * What an aerator gives in the farm's own water, and the air that carries a demand. Transfers and demands in kg/s.
+ * What an aerator gives in the farm's water, and the air that supplies a demand. Transfers and demands in kg/s.
  */
 
 import { Refusal } from '../refusal';
@@ -27,7 +27,7 @@ export interface Aerator {
 /**
  * Field oxygen transfer, kg/s: rated x alpha x 1.024^(t - 20) x (beta Cs - target) / Cs20.
  *
- * Cs saturation at the temperature, elevation and salinity, Cs20 that of clean water at 20 °C and 1 atm. Cannot keep more oxygen than the water holds
+ * Cs saturation at the temperature, elevation and salinity, Cs20 that of clean water at 20 °C and 1 atm. Refuses more oxygen than the water holds
  * in balance with air. Source: ASCE/EWRI 2-06; Metcalf and Eddy, Wastewater Engineering, aeration systems.
  */
 export function airTransfer({ rated, temperature, target, elevation, alpha, beta, salinity }: Aerator): number {

@@ -1,7 +1,7 @@
 /**
  * The steady state of a whole farm at a flow: solids first, then what is dissolved.
  *
- * The one place where the balance of a scenario is made; results, limits, cautions and drawings all take from it. Solids
+ * The one place that calculates the balance of a scenario; results, limits, cautions and drawings all use it. Solids
  * leave with the water let out; dissolved wastes with that and with the water in the slurry. Solids that decay in the water
  * release their nitrogen as ammonia and their phosphorus dissolved. Masses in kg/s, flows in m3/s, levels in kg/m3.
  * Source: mass balance, as in waste-balance.ts.
@@ -44,7 +44,7 @@ export function farmAmmonia(model: FarmModel, flow: number, solids: SolidsBalanc
   return ammoniaBalance({ made, flow, removal, capacity: model.capacity, out });
 }
 
-/** Carbon dioxide in the tank, kg/m3: that of air, and what is made over flow x degassing, the share removed a pass. */
+/** Carbon dioxide in the tank, kg/m3: that of air, and what is made over flow x degassing, the share removed per pass. */
 export function farmCarbonDioxide(model: FarmModel, flow: number, nitrified: number, degassing: number): number {
   const made = systemCarbonDioxide(model.oxygen, nitrified, model.scenario.alkali);
   return made === 0 ? model.airCarbonDioxide : model.airCarbonDioxide + made / (flow * degassing);

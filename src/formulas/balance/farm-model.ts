@@ -1,5 +1,5 @@
 /**
- * What a scenario makes a second and what takes it, before any flow is known.
+ * What a scenario makes per second and what removes it, before any flow is known.
  *
  * Masses in kg/s, flows in m3/s.
  */
@@ -43,7 +43,7 @@ export interface FarmModel {
 /** Temperature at which a scenario's nitrification is stated, °C. */
 const STATED_AT = 20;
 
-/** Feed a day as typed, else what the fish eat, kg/s. Cannot be known without either. */
+/** Feed a day as typed, else what the fish eat, kg/s. Refuses a scenario with neither. */
 export function scenarioFeed({ feed, fishCount, fishMass, feedingRate }: Scenario): number {
   if (feed !== undefined) return feed;
   if (fishCount === undefined || fishMass === undefined || feedingRate === undefined) {
@@ -52,7 +52,7 @@ export function scenarioFeed({ feed, fishCount, fishMass, feedingRate }: Scenari
   return stockFeed(fishCount, fishMass, feedingRate);
 }
 
-/** Overflow rate of the drums given at a flow, m/s; the overflow limit, which drums are counted for, where none are given. */
+/** Overflow rate of the drums given at a flow, m/s; if none are given, the overflow limit. */
 export function settlingRate({ drumDiameter, drums, overflowLimit }: Scenario, flow: number): number {
   if (!isFitted(drums) || drumDiameter === undefined || flow === 0) return overflowLimit;
   return settleOverflow(flow, drumDiameter, drums);
@@ -71,7 +71,7 @@ function settlerOf(scenario: Scenario, factors: ScenarioFactors): (flow: number)
   return () => parts;
 }
 
-/** Media surface given, m2: of the biofilter or, where that is none, of the gravel; Infinity where it is not known. */
+/** Media surface given, m2: of the biofilter or, without one, of the gravel; Infinity if it is not known. */
 function mediaGiven({ mediaVolume, media, bedArea, bedDepth }: Scenario): number {
   if (isFitted(mediaVolume)) return mediaVolume * media;
   if (mediaVolume === undefined || bedArea === undefined) return Number.POSITIVE_INFINITY;

@@ -11,14 +11,14 @@ export type Waste = 'ammonia' | 'un-ionized ammonia' | 'solids' | 'carbon dioxid
 
 export interface FlowNeed {
   readonly waste: Waste;
-  /** Infinity where no flow suffices. */
+  /** Infinity if no flow is enough. */
   readonly flow: number;
 }
 
 /** No farm pumps more, m3/s. */
 const GREATEST = 1e4;
 
-/** A flow is worked out to this share of itself. */
+/** A flow is calculated to this share of itself. */
 const CLOSE = 1e-9;
 
 /** The least flow at which a level that falls with flow is within its limit. */
@@ -33,7 +33,7 @@ function leastFlow(levelAt: (flow: number) => number, limit: number, guess: numb
   }
   // A level is nearly a constant over the flow, so that its inverse is nearly a straight line.
   const flow = rootBetween((tried) => limit / levelAt(tried) - 1, low, high, 0);
-  // Where media gives out the level leaps; then the flow just beyond the leap is the least that will do.
+  // Where media reaches its capacity the level jumps; then the flow just beyond the jump is the lowest that is enough.
   return levelAt(flow) > limit * (1 + CLOSE) ? flow * (1 + CLOSE) : flow;
 }
 
@@ -70,7 +70,7 @@ function carbonDioxideFlow(model: FarmModel, degassing: number): number {
  * A need for each waste that sets one: ammonia by the stricter of its two limits, un-ionized only where pH is given; carbon
  * dioxide where degassing is, oxygen where its levels in and out are.
  *
- * Cannot take oxygen in that is not above oxygen out.
+ * Refuses oxygen in that is not above oxygen out.
  */
 export function flowNeeds(model: FarmModel): readonly FlowNeed[] {
   const { ammoniaLimit, degassing, oxygenIn, oxygenOut } = model.scenario;

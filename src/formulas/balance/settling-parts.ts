@@ -1,5 +1,5 @@
 /**
- * Solids as parts that settle alike: what a settler takes of each in one pass.
+ * Solids as parts that settle alike: what a settler removes of each in one pass.
  *
  * A measured share r says that at least r settles: the part that settles is the larger of r and the settleable share s,
  * and the settler takes r over that of it in each pass. A computed settler has its spread of settling velocities cut
@@ -14,7 +14,7 @@ export interface SolidsParts {
   readonly taken: readonly number[];
 }
 
-/** Solids that no settler touches. */
+/** Solids that no settler removes. */
 export const unsettled: SolidsParts = { shares: [1], taken: [0] };
 
 /** The two parts of a settler whose share was measured. */
@@ -24,14 +24,14 @@ export function measuredParts(share: number, settleable: number): SolidsParts {
   return { shares: [settling, 1 - settling], taken: [share / settling, 0] };
 }
 
-/** Settling velocities of what settles at all: log-normal, median in m/s, geometric standard deviation. */
+/** Settling velocities of settleable solids: log-normal, median in m/s, geometric standard deviation. */
 export interface Spread {
   readonly median: number;
   readonly spread: number;
   readonly settleable: number;
 }
 
-/** Beyond this the slowest solids make the level, and nobody has measured those. */
+/** Beyond this the slowest solids decide the level, and nobody has measured those. */
 const WIDEST = 6;
 
 /** Deviations from the peak of the bell, and of the bell over velocity, beyond which 1e-9 of each lies. */

@@ -1,5 +1,5 @@
 /**
- * The steady state of one waste in water that comes round again: what goes out equals what is made.
+ * The steady state of one waste in recirculating water: removal equals production.
  *
  * Well-mixed water of volume V, flow Q in full through stages in series, first-order decay k in V, water E let out at the
  * level of the tank: C = P / (Q R + k V + E), R = 1 - (1 - r1)(1 - r2)… Masses in kg/s, flows in m3/s, V in m3, k in 1/s,
@@ -14,7 +14,7 @@ export interface WasteSinks {
   readonly out: number;
 }
 
-/** Level of a waste at steady state. Cannot be given where nothing takes it: it would rise without end. */
+/** Level of a waste at steady state. Refuses a waste that nothing removes: it would rise without end. */
 export function loadLevel(load: number, removal: number, { flow, volume, decay, out }: WasteSinks): number {
   const cleared = flow * removal + decay * volume + out;
   if (cleared > 0) return load / cleared;
@@ -24,7 +24,7 @@ export function loadLevel(load: number, removal: number, { flow, volume, decay, 
   );
 }
 
-/** A stage and the share that it takes of what reaches it. */
+/** A stage and the share that it removes of what reaches it. */
 export interface Stage {
   readonly name: string;
   readonly removal: number;

@@ -1,5 +1,5 @@
 /**
- * What crops want of a feed and how close they stand.
+ * The feed that crops need and their spacing.
  */
 
 import { fao } from '../citations';
@@ -20,7 +20,7 @@ export interface CropGroup {
 const section = `${fao}, section 8.1`;
 
 /**
- * Groups by how much feed a square meter of them takes; feed of 32 % protein. Authorities differ 2.5 times.
+ * Groups by how much feed a square meter of them takes; feed of 32 % protein. Sources differ 2.5-fold.
  *
  * Typical of leafy is what the worked example of the source takes, of fruiting and raft the middle; raft is leafy crops
  * on rafts. Basil in batches showed deficiency at 81.4, staggered at 99.6 none.
@@ -79,7 +79,7 @@ export const crops: readonly Crop[] = [
 
 export const cropNames: readonly string[] = crops.map(({ name }) => name);
 
-/** A crop or a group by its name, however it is written; undefined where there is none. */
+/** A crop or a group by its name in any spelling of case and spaces; undefined if there is none. */
 export function findCrop(name: string): Crop | undefined {
   const wanted = name.trim().toLowerCase();
   return crops.find((one) => one.name.toLowerCase() === wanted);

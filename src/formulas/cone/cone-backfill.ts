@@ -17,7 +17,7 @@ export interface BackfillRequest {
  *
  * B drum's inside diameter, E and e the cone's outside diameters at top and bottom (mid-plane + t sin a), h height, rise
  * the cone's lowest edge above the drum floor; the mix comes up to the cone's top edge. What stands below the drain's bore
- * counts as mix: a drain pipe there takes pi/4 bore2 rise away, which is less than is spilled. All in m. Cannot have a
+ * counts as mix: a drain pipe there takes up pi/4 bore2 rise, which is less than you spill. All in m. Refuses a
  * cone wider than the drum. Source: volume of the cylinder and of the frustum.
  */
 export function coneBackfill(request: BackfillRequest): number {

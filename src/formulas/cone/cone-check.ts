@@ -1,5 +1,5 @@
 /**
- * What to think of before a cone is cut: cautions as sentences with SI figures.
+ * What to check before a cone is cut: cautions as sentences with SI figures.
  */
 import type { Caution } from '../caution';
 import { fitsRectangle, mostPieces, piecesThatFit } from '../cut/piece-fit';

@@ -1,5 +1,5 @@
 /**
- * Marking out a piece from two edges of its blank, so that no giant compass is needed.
+ * Points to mark a piece from two edges of its blank, so that no large compass is needed.
  */
 import { beside, type Corner, type Piece, pieceReach, type RectanglePiece, rise, type SectorPiece } from '../cut/piece';
 import { wholeUp } from '../numeric/whole';
@@ -26,7 +26,7 @@ const quarter = Math.PI / 2;
  * Marks on both arcs at each step of angle from the clockwise straight edge, at the other edge, at the lap's corners; last,
  * distances from corner to corner. The blank lies with the sector's center line along its width, the outer arc at the top.
  *
- * A rectangle has marks at its corners only. Cannot make more than 9000 marks. Source: polar coordinates.
+ * A rectangle has marks at its corners only. Refuses more than 9000 marks. Source: polar coordinates.
  */
 export function coneMarks(piece: Piece, step: number): readonly ConeMark[] {
   const marks = piece.shape === 'rectangle' ? rectangleMarks(piece) : sectorMarks(piece, step);

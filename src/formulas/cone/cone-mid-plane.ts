@@ -41,7 +41,7 @@ const offsets: Readonly<Record<Measured, readonly [top: number, bottom: number]>
  * The mid-plane frustum of a measured cone; the wall angle under `fit` is found to machine precision.
  *
  * tan a = 2 h / (D - d), with D = top - 2 clearance -+ t sin a and d = bottom +- t sin a. Equal diameters are a cylinder,
- * whose mid-plane diameter is that of its top; bottom 0 is a point. Cannot have a bottom wider than the top, a clearance
+ * whose mid-plane diameter is that of its top; bottom 0 is a point. Refuses a bottom wider than the top, and a clearance
  * or a thickness that leaves no cone. Source: geometry of an offset of a cone.
  */
 export function coneMidPlane(cone: MeasuredCone): MidPlaneCone {

@@ -1,6 +1,6 @@
 import { wholeUp } from '../numeric/whole';
 
-/** Bulk density of Portland cement: the 94 lb sack is reckoned as one cubic foot, kg/m3. */
+/** Bulk density of Portland cement: the 94 lb sack counts as one cubic foot, kg/m3. */
 const cementBulkDensity = (94 * 0.45359237) / 0.3048 ** 3;
 
 export interface BaseMix {

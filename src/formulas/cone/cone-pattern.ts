@@ -32,7 +32,7 @@ export interface PatternRequest extends MeasuredCone {
  * Pattern of the mid-plane of a cone, cut in so many equal pieces.
  *
  * Slant s = sqrt(h2 + ((D - d)/2)2); radii D s/(D - d) and d s/(D - d); sector angle pi (D - d)/s over the pieces, which is
- * 2 pi cos(wall angle) over the pieces. Equal diameters give rectangles of girth/pieces + lap by height. Cannot have a
+ * 2 pi cos(wall angle) over the pieces. Equal diameters give rectangles of girth/pieces + lap by height. Refuses a
  * bottom wider than the top, a lap wider than the piece, a piece that overlaps itself.
  * Source: radial-line development of the right cone, sheet-metal drafting textbooks.
  */

@@ -4,7 +4,7 @@ import { Refusal } from '../refusal';
 /**
  * Rivets along one seam: 1 + (slant - 2 edge)/spacing, rounded up so that the spacing is not exceeded.
  *
- * All in m, above 0; the outermost rivets stand `edge` away from the seam's ends. Cannot keep away more than half the seam.
+ * All in m, above 0; the outermost rivets stand `edge` away from the seam's ends. Refuses an edge of more than half the seam.
  * Source: division of a length into equal pitches.
  */
 export function coneRivets(slant: number, spacing: number, edge: number): number {

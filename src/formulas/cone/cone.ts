@@ -3,7 +3,7 @@
  */
 import { Refusal } from '../refusal';
 
-/** Cannot have a bottom wider than the top. */
+/** Refuses a bottom wider than the top. */
 export function refuseWideBottom(top: number, bottom: number): void {
   if (bottom > top) throw new Refusal('bottom', 'give a length from 0 up to top ({top})', { figures: { top } });
 }
@@ -21,7 +21,7 @@ export function coneAngle(top: number, bottom: number, height: number): number {
 /**
  * Height that gives the wall an angle from the horizontal, m: tan(a) (D - d) / 2.
  *
- * D top, d bottom, from 0 to less than D; a above 0 and below a quarter turn. Cannot answer for a cylinder, whose wall
+ * D top, d bottom, from 0 to less than D; a above 0 and below a quarter turn. Refuses a cylinder, whose wall
  * stands upright at any height. Source: geometry of the frustum.
  */
 export function coneHeight(top: number, bottom: number, angle: number): number {

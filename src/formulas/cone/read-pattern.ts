@@ -13,7 +13,7 @@ const areaAllowance = 3e-3;
 /**
  * The piece of a pattern row: radii, angle and lap as they stand, once slant, wall angle, blank and area agree with them.
  *
- * Cannot accept a row whose numbers disagree, such as one made under other units: lengths in inches keep their
+ * Refuses a row whose numbers disagree, such as one made with other units: lengths in inches keep their
  * proportions when they are read as millimeters, but the area beside them does not. `argument` is the table's name,
  * `place` the row's place in it, `under` what its units are called.
  */

@@ -1,5 +1,5 @@
 /**
- * Shopping lists in whole packs, building against buying, and what a motor costs to run.
+ * Shopping lists in whole packs, building or buying, and the running cost of a motor.
  */
 
 import { HOUR } from '../numeric/time';
@@ -30,12 +30,12 @@ export interface CostLine {
 const fold = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
 /**
- * A line an item and a total: needed = quantity x (1 + allowance); packs = needed / pack size, rounded up; cost =
+ * One line per item and a total: needed = quantity x (1 + allowance); packs = needed / pack size, rounded up; cost =
  * packs x price.
  *
  * An item listed twice is bought once, so that part packs are not paid for twice. One without a price says so, costs
- * nothing known and is counted in the total's own words. Cannot compare different units of one item, or choose between
- * two prices. Source: definition.
+ * nothing known and is counted in the total's own words. Refuses different units of one item, and two prices
+ * of one item. Source: definition.
  */
 export function costLines(items: readonly Item[], prices: readonly Price[], allowance: number): readonly CostLine[] {
   const known = new Map<string, Price>();
@@ -90,8 +90,8 @@ export interface Comparison {
  * Building against buying so many: each = built + hours x wage; saved = count x (bought - each), negative where buying
  * is cheaper.
  *
- * Built and bought are money for one; hours for one, in s; wage money an hour. Cannot compare with something bought
- * for nothing. Source: definition.
+ * Built and bought are money for one; hours for one, in s; wage money an hour. Refuses a price to buy of
+ * 0. Source: definition.
  */
 export function costCompare(built: number, bought: number, count: number, hours: number, wage: number): Comparison {
   if (bought <= 0) throw new Refusal('bought', 'give the price of one bought, more than 0');

@@ -78,8 +78,8 @@ export interface CutPlan {
  * Where each piece lies: true shapes, any rotation, as few sheets and then as little of the last one as the search finds.
  *
  * Pieces keep the gap from each other and from the sheet's edge, and never overlap. The same input gives the same plan.
- * Cannot lay a piece that goes on the sheet at no turn, a row whose numbers disagree, or more than 1000 pieces. A row that
- * cannot be laid leaves the others whole; it is refused where there is no other.
+ * Refuses a piece that does not fit on the sheet, a row whose numbers disagree, and more than 1000 pieces. If a row cannot
+ * be placed, the others still are; the call is refused only if no row can.
  * Source: rows of intervals and bottom-left placement, improved by small changes (Bennell and Oliveira, 2009, a tutorial
  * in irregular shape packing problems).
  */
@@ -105,7 +105,7 @@ export function layPatterns(
 const latest = new Map<string, CutPlan>();
 const mostKept = 8;
 
-/** The plan's rows. Cannot leave a row out: otherwise as layPatterns. */
+/** The plan's rows, as layPatterns, but refuses a plan that leaves a row out. */
 export function cutPlan(
   patterns: readonly PlacedPattern[],
   stock: SheetStock,
@@ -116,7 +116,7 @@ export function cutPlan(
 
 /**
  * What the plan takes: sheets to buy, areas, the share of what is bought that is used, and the last sheet's length used.
- * Cannot leave a row out, as a count that does would buy too little: otherwise as layPatterns.
+ * As layPatterns, but refuses a plan that leaves a row out, because you would buy too little.
  */
 export function cutSheets(patterns: readonly PlacedPattern[], stock: SheetStock, options?: PlanOptions): CutSheets {
   return wholePlan(patterns, stock, options).sheets;

@@ -1,11 +1,11 @@
 /**
- * What your own filter takes out, from ammonia in front of it and behind it.
+ * What your own filter removes, from ammonia before and after it.
  */
 import { mean } from '../numeric/line';
 import { Refusal } from '../refusal';
 import { nitrificationLine, STUDIED_FILMS } from './nitrification';
 
-/** Ammonia before and behind the filter at one time, kg N/m3, and the row that it stands in. */
+/** Ammonia before and after the filter at one time, kg N/m3, and the row of the readings. */
 export interface FilterPair {
   readonly row: number;
   readonly inlet: number;
@@ -28,8 +28,8 @@ export interface FilterFit {
  * Ammonia taken, share a pass and areal rate of a filter, from pairs of readings.
  *
  * Taken = flow x mean of (inlet - outlet); share = mean of (inlet - outlet) / inlet, with s / sqrt(n) as its standard error. The rate at
- * 20 °C is the one that FILTER.NITRIFY carries back to the rate measured. Cannot do with an inlet
- * without ammonia, or a filter that takes none on the mean. Source: mass balance.
+ * 20 °C is the one from which FILTER.NITRIFY gives the rate measured. Refuses an inlet
+ * without ammonia, and a filter that removes none on average. Source: mass balance.
  */
 export function filterTest(
   flow: number,

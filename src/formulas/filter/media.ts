@@ -63,7 +63,7 @@ export const mediaTable: readonly Media[] = [
 
 export const mediaNames: readonly string[] = mediaTable.map(({ name }) => name);
 
-/** A medium by its name, however it is written; undefined where there is none. */
+/** A medium by its name in any spelling of case and spaces; undefined if there is none. */
 export function findMedia(name: string): Media | undefined {
   const wanted = name.trim().toLowerCase();
   return mediaTable.find((one) => one.name.toLowerCase() === wanted);

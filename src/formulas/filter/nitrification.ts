@@ -4,7 +4,7 @@
 import { Refusal } from '../refusal';
 import { ALKALINITY_PER_NITROGEN, OXYGEN_PER_NITROGEN } from '../water/atomic-mass';
 
-/** What holds the film back: ammonia, oxygen, or whichever gives the lower rate. */
+/** What limits the bacteria: ammonia, oxygen, or the one that gives the lower rate. */
 export const nitrificationLimits = ['lower', 'ammonia', 'oxygen'] as const;
 export type NitrificationLimit = (typeof nitrificationLimits)[number];
 

@@ -1,5 +1,5 @@
 /**
- * Filter pads: how long they last, how many are wanted, and what one of your own holds. Solids are dry.
+ * Filter pads: how long they last, how many are needed, and what your own pad holds. Solids are dry.
  */
 
 import { wholeUp } from '../numeric/whole';
@@ -21,7 +21,7 @@ export function screenPads(solids: number, padArea: number, holding: number, day
 /**
  * What your own pad holds, kg/m2: (loaded - clean) / area, masses of the dry pad in kg.
  *
- * Cannot come from a loaded pad that weighs no more than a clean one. Source: definition.
+ * Refuses a loaded pad that is not heavier than a clean one. Source: definition.
  *
  * How it is measured: dry a clean pad and weigh it; run it until the water backs up; lift it out flat, let it drip,
  * dry it in the sun or a warm, aired place until it loses no more weight, and weigh it on the same scale. Wear gloves

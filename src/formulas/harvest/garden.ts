@@ -1,5 +1,5 @@
 /**
- * Garden that solids feed without exceeding what the soil wants of nitrogen or of phosphate.
+ * Garden area that solids feed without exceeding the need of nitrogen or of phosphate.
  */
 
 import { Refusal } from '../refusal';
@@ -7,14 +7,14 @@ import { type NutrientBasis, phosphateShare } from './nutrients';
 import { harvestSlurry } from './slurry';
 
 export interface Need {
-  /** Nitrogen that the garden wants, kg/m2. */
+  /** Nitrogen that the garden needs, kg/m2. */
   readonly nitrogenNeed: number;
-  /** Nitrogen per dry solids, and the share of it that works this season. */
+  /** Nitrogen per dry solids, and the share of it that plants can use this season. */
   readonly nitrogen: number;
   readonly available: number;
   /** Phosphorus per dry solids on the basis; phosphate counts whole. */
   readonly phosphorus: number;
-  /** P2O5 that the garden wants, kg/m2. */
+  /** P2O5 that the garden needs, kg/m2. */
   readonly phosphateNeed: number;
   readonly basis: NutrientBasis;
 }
@@ -30,7 +30,7 @@ export interface Garden {
 /**
  * Garden area for dry solids, kg: by nitrogen dry N available / need, by phosphate dry P2O5 / need, and the larger, m2.
  *
- * On the larger neither need is exceeded. Cannot be given for a need of 0. Source: nutrient management planning on the
+ * On the larger area neither need is exceeded. Refuses a need of 0. Source: nutrient management planning on the
  * limiting nutrient, USDA NRCS practice 590.
  */
 export function harvestGarden(dry: number, need: Need): Garden {
@@ -48,7 +48,7 @@ export function harvestGarden(dry: number, need: Need): Garden {
  * Slurry for a garden, m3: the smaller of the doses that just meet its nitrogen and its phosphate, the inverse of
  * harvestGarden.
  *
- * Area in m2; slurrySolids the share of solids in the slurry. Cannot be given where solids hold neither nutrient.
+ * Area in m2; slurrySolids the share of solids in the slurry. Refuses solids without either nutrient.
  * Source: as harvestGarden.
  */
 export function harvestDose(area: number, slurrySolids: number, need: Need): number {

@@ -60,7 +60,7 @@ const LONGEST_LOG = 20 * 366;
  * A log of drawn-off slurry by month, with a total: dry solids, their mean a day, and nutrients.
  *
  * Dry = volume x 1000 kg/m3 x solids share. Days run from the first date to the last, both counted; a month between in
- * which nothing was drawn is a row of 0. Entries may come in any order, several a day. Cannot be empty or span over 20 years. Source: mass
+ * which nothing was drawn is a row of 0. Entries can be in any order, several on one day. Refuses an empty log and one of over 20 years. Source: mass
  * balance.
  *
  * How it is measured: draw off each time until the water runs clear, read liters off the pail, stir, dry a weighed cup

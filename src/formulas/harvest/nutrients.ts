@@ -29,7 +29,7 @@ export function potashShare(potassium: number, basis: NutrientBasis): number {
 /**
  * Nitrogen, P2O5 and K2O in a mass of dry solids, kg (or kg/s for a daily mass).
  *
- * Shares are of dry solids, 0 to 1; P2O5 = 2.2913 P and K2O = 1.2046 K. Cannot be more than all of the solids together.
+ * Shares are of dry solids, 0 to 1; P2O5 = 2.2913 P and K2O = 1.2046 K. Refuses shares that sum to more than the solids.
  * Source: atomic masses, IUPAC (2021).
  */
 export function harvestNutrients(

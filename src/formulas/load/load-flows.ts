@@ -1,5 +1,5 @@
 /**
- * Circulation that a feed asks for, waste by waste, and every waste with its spread.
+ * Circulation that a feed needs, waste by waste, and every waste with its range.
  */
 
 import type { Range } from '../numeric/range';
@@ -34,9 +34,9 @@ export interface FlowRow {
 
 /**
  * A row for ammonia, for solids and, where oxygen in and out are both known, for oxygen; the last repeats the largest
- * flow and says which asks for it.
+ * flow and names the waste that sets it.
  *
- * Flow as in loadFlow and loadOxygenFlow. Cannot take oxygen that comes in no richer than it leaves. Source: mass
+ * Flow as in loadFlow and loadOxygenFlow. Refuses oxygen in that is not above oxygen out. Source: mass
  * balance.
  */
 export function loadFlows(needs: FlowNeeds): readonly FlowRow[] {

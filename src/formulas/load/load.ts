@@ -56,7 +56,7 @@ export function loadFlow(load: number, limit: number, removal: number): number {
 /**
  * Flow that brings in the oxygen taken up, m3/s: L / (in - out), concentrations in kg/m3.
  *
- * Cannot carry any when the water comes in no richer than it leaves. Source: mass balance.
+ * Refuses oxygen in that is not above oxygen out. Source: mass balance.
  */
 export function loadOxygenFlow(load: number, oxygenIn: number, oxygenOut: number): number {
   if (oxygenIn <= oxygenOut) {

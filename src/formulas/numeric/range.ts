@@ -1,4 +1,4 @@
-/** A figure with the spread that authorities or practice give it. */
+/** A figure with its published or practical range. */
 export interface Range {
   readonly low: number;
   readonly typical: number;

@@ -47,7 +47,7 @@ export function rootBetween(of: (x: number) => number, low: number, high: number
   return b;
 }
 
-/** The step that inverse quadratic interpolation asks for, toward c; undefined where it points the other way. */
+/** The step of inverse quadratic interpolation, toward c; undefined where it points the other way. */
 function interpolated(a: number, b: number, c: number, fa: number, fb: number, fc: number): number | undefined {
   const s = fb / fa;
   const half = (c - b) / 2;

@@ -1,5 +1,5 @@
 /**
- * Rounding that forgives what binary fractions do: 0.29 x 100 is 28.999999999999996, and is meant as 29.
+ * Rounding that allows for binary fractions: 0.29 x 100 is 28.999999999999996, and is meant as 29.
  */
 const ALLOWANCE = 1e-9;
 

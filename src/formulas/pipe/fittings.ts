@@ -1,5 +1,5 @@
 /**
- * What fittings cost, in words that a plumber uses.
+ * Head loss of fittings, listed in a plumber's words.
  */
 
 import { Refusal } from '../refusal';
@@ -61,7 +61,7 @@ export const fittingNames: readonly string[] = Object.keys(table);
 /**
  * Loss of fittings listed in words: `2 elbow, 1 tee`, `3 elbows + ball valve`. A fitting without a count is one.
  *
- * Cannot take a word that is not in the table. Source: Crane Technical Paper 410.
+ * Refuses a word that is not in the table. Source: Crane Technical Paper 410.
  */
 export function readFittings(text: string): FittingLoss {
   let k = 0;

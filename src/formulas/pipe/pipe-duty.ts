@@ -1,5 +1,5 @@
 /**
- * Where a pump and a pipe agree, and what the pump draws. Flow in m3/s, heads and lengths in m.
+ * Duty point of a pump in a pipe, and the power that it draws. Flow in m3/s, heads and lengths in m.
  */
 
 import { GRAVITY } from '../numeric/gravity';
@@ -22,8 +22,8 @@ export interface Duty extends Pipe {
 /**
  * Flow and head where the pump's curve meets lift + head lost, to 1e-12.
  *
- * The curve is monotone cubic between its points and is not carried beyond them. Cannot answer where the pump does not reach the
- * lift, nor where it still has head to spare at the last point. Sources: Fritsch and Butland (1984); as for pipeLoss.
+ * The curve is monotone cubic between its points and is not extrapolated. Refuses a pump that does not reach the
+ * lift, or that still has head to spare at the last point. Sources: Fritsch and Butland (1984); as for pipeLoss.
  */
 export function pipeDuty(duty: Duty): PumpPoint {
   refuseRough(duty);

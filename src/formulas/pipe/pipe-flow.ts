@@ -27,7 +27,7 @@ export function pipeVelocity(flow: number, bore: number): number {
 /**
  * Head lost, m: (f L/D + K) v2 / 2g, with f Darcy's friction factor.
  *
- * Laminar below Re 2000, Colebrook above 4000, blended between without a jump; fresh water at the temperature. Cannot have a
+ * Laminar below Re 2000, Colebrook above 4000, with a smooth blend between; fresh water at the temperature. Refuses a
  * roughness as large as the bore. Source: Darcy and Weisbach; Colebrook (1939); Crane Technical Paper 410.
  */
 export function pipeLoss(flow: number, pipe: Pipe): number {
@@ -46,7 +46,7 @@ export interface GravityPipe extends Pipe {
 /**
  * Flow that a drop in level drives, m3/s; with ends 0 the inverse of pipeLoss, to 1e-12.
  *
- * The pipe runs full. Cannot have a pipe with neither length, fittings nor ends, which would not hold the water back. Sources as for pipeLoss.
+ * The pipe runs full. Refuses a pipe without length, fittings and ends, which does not resist flow. Sources as for pipeLoss.
  */
 export function pipeGravity(pipe: GravityPipe): number {
   refuseRough(pipe);

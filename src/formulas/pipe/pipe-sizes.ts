@@ -76,7 +76,7 @@ export function pipeSizes(series: NominalSize['series'], schedule: number): read
 /**
  * Average inside diameter of a pipe, m, by its nominal size and schedule or pressure class.
  *
- * Cannot answer for a size or class that is not in the tables. Source: ASTM D1785; EN ISO 1452-2.
+ * Not available for a size or class that is not in the tables. Source: ASTM D1785; EN ISO 1452-2.
  */
 export function pipeBore(nominal: NominalSize, schedule: number): number {
   const sizes = pipeSizes(nominal.series, schedule);
@@ -99,7 +99,7 @@ export function pipeBore(nominal: NominalSize, schedule: number): number {
  * Name of the smallest pipe in which a flow, m3/s, is not faster than `fastest`, m/s; schedules 40 and 80 are by the inch, pressure
  * classes 10 and 16 by the millimeter.
  *
- * Cannot answer where even the widest in the tables is too narrow. Source: continuity; ASTM D1785; EN ISO 1452-2.
+ * Refuses a flow too large for the widest pipe in the tables. Source: continuity; ASTM D1785; EN ISO 1452-2.
  */
 export function pipeSize(flow: number, fastest: number, schedule: number): string {
   const series = (schedules.metric as readonly number[]).includes(schedule) ? 'metric' : 'inch';

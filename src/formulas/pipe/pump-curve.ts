@@ -23,7 +23,7 @@ export interface PumpCurve {
 /**
  * Monotone cubic curve through pump points, in order of flow; two points give a straight line.
  *
- * Cannot take one point, two heads at one flow, or a head that rises with flow, on which a pump hunts. Source: Fritsch and Butland, SIAM
+ * Refuses one point, two heads at one flow, and a head that rises with flow, because a pump would hunt on it. Source: Fritsch and Butland, SIAM
  * Journal on Scientific and Statistical Computing 5:300 (1984).
  */
 export function pumpCurve(points: readonly PumpPoint[]): PumpCurve {

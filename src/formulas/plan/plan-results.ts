@@ -33,7 +33,7 @@ export type PlanResults = ReturnType<typeof planResults>;
  *
  * Oxygen and carbon dioxide are those of the whole system. What drums, pads and times need is for the flow that runs: the
  * pump's, or where none is given the flow needed. Pads needed are for one change a day. A year is 365 days, a month a
- * twelfth. Cannot take oxygen in that is not above oxygen out, oxygen at power failure that is not above the floor, or
+ * twelfth. Refuses oxygen in that is not above oxygen out, oxygen at power failure that is not above the floor, or
  * nutrients that are more than the solids.
  */
 export function planResults(scenario: Scenario, factors: ScenarioFactors) {

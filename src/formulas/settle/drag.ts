@@ -1,5 +1,5 @@
 /**
- * Drag on a sphere falling at its own pace, and the two questions a settler asks of it.
+ * Drag on a sphere at its terminal velocity, and the two equations that settling needs.
  *
  * Both are solved for ln Re by Newton's method, on curves that are nearly straight there, so that a handful of steps from a
  * good start reaches 1e-12. Source: Cheng, Powder Technology 189:395 (2009), eq. 19, Re below 2e5.

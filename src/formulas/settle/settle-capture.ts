@@ -1,5 +1,5 @@
 /**
- * Share of solids that a settler keeps, over a log-normal spread of settling velocities.
+ * Share of solids that a settler captures, over a log-normal spread of settling velocities.
  */
 import { normalBelow } from '../numeric/normal';
 

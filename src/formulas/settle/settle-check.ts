@@ -1,5 +1,5 @@
 /**
- * What to watch in a bank of settling drums, in sentences.
+ * Cautions about a bank of settling drums, in sentences.
  */
 import type { Caution } from '../caution';
 import { pipeVelocity } from '../pipe/pipe-flow';
@@ -14,13 +14,13 @@ export interface SettlingBank {
   readonly bore: number;
   /** Fastest overflow rate at which the capture that is counted on was measured, m/s. */
   readonly overflowLimit: number;
-  /** Inlet velocities between which solids neither lie down in the pipe nor are broken up, m/s. */
+  /** Inlet velocities at which solids neither settle in the pipe nor break up, m/s. */
   readonly slowestInlet: number;
   readonly fastestInlet: number;
 }
 
 /**
- * Cautions over overflow rate and inlet velocity; one line that says nothing was found where that is so.
+ * Cautions about overflow rate and inlet velocity, or one line that says that nothing was found.
  *
  * The flow is shared evenly by the drums, each with its own inlet. Source: Davidson and Summerfelt, Aquacultural Engineering 33:47
  * (2005), for the overflow limit; inlet velocities are common practice, no source.

@@ -1,5 +1,5 @@
 /**
- * Overflow rate of drums side by side, and how many hold it down. Flow in m3/s, lengths in m, rates in m/s.
+ * Overflow rate of drums side by side, and how many keep it within a limit. Flow in m3/s, lengths in m, rates in m/s.
  */
 
 import { wholeUp } from '../numeric/whole';

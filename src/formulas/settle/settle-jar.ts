@@ -24,7 +24,7 @@ export interface JarFit {
 /** Widest spread that is looked for. */
 const WIDEST = Math.log(100);
 
-/** Each fit passes over the readings some hundreds of times, so that more than this would hold a sheet up. */
+/** Each fit reads the data some hundreds of times, so more than this would slow a sheet down. */
 const MOST_READINGS = 1000;
 
 /** Mean pace of settling by the last reading, over the quickest so far, above which the rise has hardly slackened. */
@@ -33,7 +33,7 @@ const SLACKENED = 0.8;
 /**
  * Log-normal settling velocities that fit a jar, well mixed at the start, by least squares of the share settled.
  *
- * The share on the bottom after t is settleable x mean of min(1, v t/fall). `fall` is the depth of water, m. Cannot fit fewer than
+ * The share on the bottom after t is settleable x mean of min(1, v t/fall). `fall` is the depth of water, m. Refuses fewer than
  * three readings at different times, solids of which none settles, readings that do not rise, nor ones that stop long before
  * the rise does. Source: batch settling column, Hazen (1904), with a log-normal distribution of velocities.
  */

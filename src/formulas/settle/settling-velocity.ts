@@ -16,7 +16,7 @@ const FASTEST = 2e5;
 /**
  * Stokes settling velocity, m/s: g d2 (rho_s - rho) / (18 mu).
  *
- * A sphere alone in still water at Re up to 1, where it is about a tenth too fast; cannot answer above that. Source: Stokes (1851).
+ * A sphere alone in still water at Re up to 1, where it is about a tenth too fast; not available above that. Source: Stokes (1851).
  */
 export function settlingStokes(size: number, density: number, temperature: number, salinity: number): number {
   const water = waterDensity(temperature, salinity);
@@ -39,7 +39,7 @@ export function settlingStokes(size: number, density: number, temperature: numbe
 /**
  * Reynolds number rho |v| d / mu at terminal velocity by Cheng's drag law, to 1e-12; 0 for a particle as dense as the water.
  *
- * Cannot answer above Re 2e5. Source: Cheng, Powder Technology 189:395 (2009).
+ * Not available above Re 2e5. Source: Cheng, Powder Technology 189:395 (2009).
  */
 export function settlingReynoldsNumber(size: number, density: number, temperature: number, salinity: number): number {
   const water = waterDensity(temperature, salinity);
@@ -51,7 +51,7 @@ export function settlingReynoldsNumber(size: number, density: number, temperatur
  * Terminal velocity of a sphere, m/s, negative where it rises: Cd Re2 = 4/3 Ar solved for Re, v = Re mu / (rho d).
  *
  * To 1e-12 relative; tends to Stokes' velocity as the size falls to 0. Flakes and strings fall slower than the sphere of
- * their size. Cannot answer above Re 2e5. Source: Cheng, Powder Technology 189:395 (2009).
+ * their size. Not available above Re 2e5. Source: Cheng, Powder Technology 189:395 (2009).
  */
 export function settlingVelocity(size: number, density: number, temperature: number, salinity: number): number {
   const water = waterDensity(temperature, salinity);
@@ -65,8 +65,8 @@ export function settlingVelocity(size: number, density: number, temperature: num
 /**
  * Size of the sphere that settles at a velocity, m; the inverse of settlingVelocity.
  *
- * Cannot settle when lighter than the water (velocity must be negative then), nor rise when denser, nor do either at the
- * water's own density, nor so fast that Re is above 2e5. Source: as settlingVelocity.
+ * Refuses a lighter grain with a positive velocity, a denser one with a negative velocity, the water's own density and an
+ * Re above 2e5. Source: as settlingVelocity.
  */
 export function settlingGrain(velocity: number, density: number, temperature: number, salinity: number): number {
   const water = waterDensity(temperature, salinity);

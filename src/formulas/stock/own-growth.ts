@@ -1,5 +1,5 @@
 /**
- * How your own fish grow and what they eat for it, from a book of weighings.
+ * Growth and feed conversion of your own fish, from weighings.
  */
 import { fitLine } from '../numeric/line';
 import { Refusal } from '../refusal';
@@ -10,7 +10,7 @@ export interface GrowthWeighing {
   readonly date: number;
   /** Mean mass of one, kg. */
   readonly mass: number;
-  /** Mean temperature of the water since the row before, °C; that of the first row says nothing. */
+  /** Mean temperature of the water since the row before, °C; that of the first row is ignored. */
   readonly temperature: number | undefined;
 }
 
@@ -21,15 +21,15 @@ export interface GrowthFit {
   readonly weighings: number;
 }
 
-/** Faster than any farmed fish grows, per cent form: there is a slip in masses or dates. */
+/** Faster than any farmed fish grows, per cent form: masses or dates are wrong. */
 const FASTEST = 0.5;
 
 /**
  * Thermal-growth coefficient, per cent form, from weighings: 100 x the slope, with intercept, of the cube root of the mass in g on
  * degree-days since the first.
  *
- * Standard error of the slope by ordinary least squares, with weighings - 2 degrees of freedom. Cannot be had from fewer than three
- * weighings, dates that do not go forward, or fish that did not grow. Source: Iwama and Tautz, Canadian Journal of Fisheries and
+ * Standard error of the slope by ordinary least squares, with weighings - 2 degrees of freedom. Refuses fewer than three
+ * weighings, dates out of order, and fish that did not grow. Source: Iwama and Tautz, Canadian Journal of Fisheries and
  * Aquatic Sciences 38:649 (1981), as a straight line.
  */
 export function stockCoefficient(weighings: readonly GrowthWeighing[]): GrowthFit {
@@ -74,7 +74,7 @@ export function stockCoefficient(weighings: readonly GrowthWeighing[]): GrowthFi
 /**
  * Feed conversion, feed per growth: fed / (gained + loss), all kg over the same time.
  *
- * Gained is the final biomass less the first plus what was taken out; loss the mass of dead fish, which ate too. Cannot be had where
+ * Gained is the final biomass less the first plus what was taken out; loss the mass of dead fish, which ate too. Refuses a case in which
  * nothing was gained. Source: definition.
  */
 export function stockConversion(fed: number, gained: number, loss: number): number {

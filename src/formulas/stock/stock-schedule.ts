@@ -42,8 +42,8 @@ export interface SeasonRow {
  *
  * Mass by stockGrow. Count N = N0 (1 - loss)^(t / month), not rounded, so that fish are conserved. Feed over a step is
  * conversion x growth of one x mean of the counts at its two ends, spread over the step: without losses feed adds up
- * to conversion x the biomass gained. Cannot do with a target below the mass, a temperature or coefficient that gives
- * no growth, or over 10,000 rows. Not available where stockGrow is not. Source: growth as in stockGrow; the rest by conservation.
+ * to conversion x the biomass gained. Refuses a target below the mass, a temperature or coefficient that gives
+ * no growth, and over 10,000 rows. Not available where stockGrow is not. Source: growth as in stockGrow; the rest by conservation.
  */
 export function stockSchedule(season: Season): readonly SeasonRow[] {
   const { count, fishMass, target, temperature, coefficient, conversion, loss, step } = season;

@@ -20,7 +20,7 @@ export interface SpeciesRow {
   readonly known: string;
 }
 
-/** A row a species or group, or one row for the one that is named. Units and sources as in fishLimits. */
+/** One row per species or group, or one row for the named one. Units and sources as in fishLimits. */
 export function stockSpecies(species: FishKind | undefined): readonly SpeciesRow[] {
   return (species === undefined ? fishKinds : [species]).map((kind) => {
     const { survives, growsBest, ph, temperatureSource, source, carbonDioxideSource, ...rest } = fishLimits(kind);

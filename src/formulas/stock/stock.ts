@@ -1,5 +1,5 @@
 /**
- * Fish: what a group eats, how one grows, and what a bucket and a scale say of their mass.
+ * Fish: the feed of a group, the growth of one, and their mass from weighings.
  */
 
 import { DAY } from '../numeric/time';
@@ -19,7 +19,7 @@ export function stockFeed(count: number, fishMass: number, feedingRate: number):
  *
  * W2 = (W1^(1/3) + c T t / 100)^3, W in g, T in °C, t in days; c the thermal-growth coefficient in its per cent form,
  * about 0.13 to 0.20 for trout. Growth is linear in temperature only below the optimum of the species. Arguments in
- * kg, s, °C. Cannot take the x 1000 form (above 0.5) or the plain form (under 0.01). Not available in water in which the species,
+ * kg, s, °C. Refuses the x 1000 form (above 0.5) and the plain form (under 0.01). Not available in water in which the species,
  * or none, grows well, nor for fish larger than any on record. Source: Iwama and Tautz, Canadian
  * Journal of Fisheries and Aquatic Sciences 38:649 (1981); limits in Jobling, Aquaculture Research 34:581 (2003).
  */
@@ -110,11 +110,11 @@ export interface Sample {
  * Mean mass of one fish from weighings of several together, with its standard error.
  *
  * m = sum of (gross - tare) / sum of counts; standard error = sqrt(k / (k - 1) x sum of (net - m n)^2) / sum of n over
- * k weighings (ratio of totals; for fish weighed one by one it is the common s / sqrt(k)). Masses in kg. Cannot take a
+ * k weighings (ratio of totals; for fish weighed one by one it is the common s / sqrt(k)). Masses in kg. Refuses a
  * weighing whose tare is not below its gross. Source: Cochran, Sampling Techniques, 3rd ed. (1977), section 6.4.
  *
- * How it is measured: weigh a bucket of tank water, net a dip of fish from a crowded tank, let the net drip, weigh
- * again, count the fish back into the tank. Five dips from different places or more; fish not fed that day.
+ * How to measure: weigh a bucket of tank water. Crowd the fish, net some, let the net drip, put them in the bucket, weigh
+ * again and count the fish back into the tank. Do this five times or more, in different places, before feeding.
  */
 export function stockSample(weighings: readonly Weighing[]): Sample {
   if (weighings.length === 0)

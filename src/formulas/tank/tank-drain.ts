@@ -1,5 +1,5 @@
 /**
- * Time for a drum to empty through a hole in its floor, its level falling as it goes.
+ * Time for a drum to empty through a drain in its floor, with a falling level.
  */
 import { GRAVITY } from '../numeric/gravity';
 import { Refusal } from '../refusal';
@@ -13,7 +13,7 @@ export interface TankDrain extends TankShape {
   readonly drain: number;
   /** Discharge coefficient of the drain, above 0 up to 1. */
   readonly coefficient: number;
-  /** Water to run off, m3; the whole of it where undefined. */
+  /** Water to drain, m3; all of it if undefined. */
   readonly volume: number | undefined;
 }
 
@@ -22,8 +22,8 @@ export interface TankDrain extends TankShape {
  *
  * t = integral of A(z) dz / (C a sqrt(2 g z)) from the last level to the first, in closed form; A plan area at level z above
  * the drain, a drain area, C discharge coefficient. Lengths in m. Holds for a drain much smaller than the drum, free
- * at its outlet; a long pipe behind it is slower (see pipe gravity). Cannot have a drain over half as wide as the drum, nor
- * run off more than the drum holds. Source: Torricelli's law with a discharge coefficient.
+ * at its outlet; a long pipe after it is slower (see pipe gravity). Refuses a drain over half as wide as the drum, and
+ * a volume larger than the drum holds. Source: Torricelli's law with a discharge coefficient.
  */
 export function tankDrain(given: TankDrain): number {
   const { diameter, depth, coneBottom, coneHeight, drain, coefficient, volume } = given;

@@ -18,7 +18,7 @@ export function circleArea(diameter: number): number {
   return (Math.PI / 4) * diameter * diameter;
 }
 
-/** Cannot have a cone wider at its bottom than the drum. */
+/** Refuses a cone with a bottom wider than the drum. */
 export function refuseWideCone({ diameter, coneBottom, coneHeight }: TankShape): void {
   if (coneHeight > 0 && coneBottom > diameter) {
     throw new Refusal('coneBottom', 'give a diameter up to the drum’s own ({diameter})', { figures: { diameter } });

@@ -7,7 +7,7 @@ import { circleArea, refuseWideCone, type TankShape, tankConeVolume } from './ta
 /**
  * Inside diameter of a drum from a tape round its outside, m: girth/pi - 2 thickness.
  *
- * Cannot be nothing: the wall must be thinner than the drum's radius. Source: geometry of the circle.
+ * Refuses a wall as thick as the drum's radius. Source: geometry of the circle.
  */
 export function tankGirth(girth: number, thickness: number): number {
   const outside = girth / Math.PI;
@@ -23,7 +23,7 @@ export function tankGirth(girth: number, thickness: number): number {
 /**
  * Water held, m3: a straight wall of some depth above an optional cone, pi/4 D2 depth + pi h (D2 + D d + d2)/12.
  *
- * Cone height 0 is no cone; cone bottom 0 is a cone to a point. Cannot have a cone wider below than the drum.
+ * Cone height 0 is no cone; cone bottom 0 is a cone to a point. Refuses a cone with a bottom wider than the drum.
  * Source: volume of a cylinder and of a frustum.
  */
 export function tankVolume(diameter: number, depth: number, coneBottom: number, coneHeight: number): number {

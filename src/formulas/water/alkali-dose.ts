@@ -17,7 +17,7 @@ import {
 } from './carbonate';
 import { unionizedShare } from './water-ammonia';
 
-/** pH above which a dose is refused: fish are burnt, and most of the ammonia turns poisonous. Common practice, no source. */
+/** pH above which a dose is refused: it burns fish and makes most of the ammonia poisonous. Common practice, no source. */
 const SAFE_PH = 9;
 
 /** Most alkalinity in all, kg/m3 as CaCO3: beyond it the salts themselves move the constants of fresh water. */
@@ -175,8 +175,8 @@ export interface DoseStep {
 /**
  * A dose a day until the target, none raising the pH by more than `most`, at once or aired, over that at the start of its day.
  *
- * Each day starts at the aired pH of the day before. What nitrification takes meanwhile is not counted. Cannot be asked for a
- * target at or below the alkalinity now, nor for one whose aired pH passes 9. Range and sources as for closedPh.
+ * Each day starts at the aired pH of the day before. What nitrification uses meanwhile is not counted. Refuses a
+ * target at or below the alkalinity now, and one whose aired pH exceeds 9. Range and sources as for closedPh.
  */
 export function waterSteps(
   volume: number,

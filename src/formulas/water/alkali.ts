@@ -1,5 +1,5 @@
 /**
- * Bases that restore the alkalinity which nitrification takes, and how much of each.
+ * Alkalis that restore the alkalinity that nitrification uses, and how much of each.
  */
 import { ALKALINITY_PER_NITROGEN, atomicMass, molarMass } from './atomic-mass';
 
@@ -36,7 +36,7 @@ export function alkaliMole(alkali: Alkali): {
   return { mass, equivalents, carbon };
 }
 
-/** Whether it dissolves so slowly that the water has no pH at once to speak of: carbonates of calcium and magnesium. */
+/** Whether it dissolves so slowly that there is no pH at once: carbonates of calcium and magnesium. */
 export function dissolvesSlowly(alkali: Alkali): boolean {
   return alkali === 'calcium carbonate' || alkali === 'calcium magnesium carbonate';
 }
@@ -53,7 +53,7 @@ export function alkaliStrength(alkali: Alkali): number {
 }
 
 /**
- * Alkali to add for what nitrification takes, kg/s: ammonia nitrogen x 7.15 / (strength x purity).
+ * Alkali to replace what nitrification uses, kg/s: ammonia nitrogen x 7.15 / (strength x purity).
  *
  * `ammoniaLoad` kg N/s; purity above 0 up to 1. Stoichiometry without cell growth (with growth 7.05, Ebeling, Timmons and Bisogni 2006).
  * What plants and denitrification give back is left out. Source: NH4+ + 2 O2 -> NO3- + 2 H+ + H2O.

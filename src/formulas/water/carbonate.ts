@@ -41,8 +41,8 @@ export function carbonDioxideSolubility(temperature: number): number {
  * Dissolved carbon dioxide, kg/m3: [H+] [HCO3-] / K1, with [HCO3-] (1 + 2 K2/[H+]) = alkalinity + [H+] - Kw/[H+].
  *
  * Alkalinity in kg/m3 as CaCO3, temperature in °C. Fresh water whose alkalinity is carbonate; dissolved salts lower the
- * constants, so that at 500 mg/L of them the true figure is some 8 % less. Cannot be answered where hydroxide alone makes up
- * more than the alkalinity: there is no carbon dioxide then; nor above what one atmosphere of the gas dissolves. Source: carbonate equilibrium, Stumm and Morgan, Aquatic Chemistry.
+ * constants, so that at 500 mg/L of them the true figure is some 8 % less. Refuses an alkalinity below that of
+ * hydroxide alone, because there is no carbon dioxide then, and more than one atmosphere of the gas dissolves. Source: carbonate equilibrium, Stumm and Morgan, Aquatic Chemistry.
  */
 export function waterCarbonDioxide(alkalinity: number, ph: number, temperature: number): number {
   const { first, second, water } = carbonateConstants(temperature);

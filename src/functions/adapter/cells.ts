@@ -1,6 +1,6 @@
 import type { CellFault, CellValue } from '../../catalogue/argument';
 
-/** An error that stood in a cell given to the function; it is passed on as what it is. */
+/** An error in a cell given to the function; it is passed on unchanged. */
 export class PassedError extends Error {
   readonly code: string;
   constructor(code: string, message: string) {
@@ -13,7 +13,7 @@ export class PassedError extends Error {
 /** A block of more than one cell. */
 export type Block = readonly (readonly unknown[])[];
 
-/** Takes the wrapping off a value of one cell; leaves a larger block as it is. */
+/** Unwraps the value of one cell; leaves a larger block as it is. */
 export function unwrap(value: unknown): unknown {
   if (!Array.isArray(value)) return value;
   if (value.length === 1) {
@@ -76,7 +76,7 @@ export function plainRows(value: unknown): readonly (readonly CellValue[])[] {
   return block.map((line) => line.map(cell));
 }
 
-/** A block as rows of plain cells, an error in a cell left where it stands. */
+/** A block as rows of plain cells, with errors in their cells. */
 export function openRows(value: unknown): readonly (readonly (CellValue | CellFault)[])[] {
   const block = isBlock(value) ? value : [[value]];
   return block.map((line) => line.map(cellOrFault));

@@ -43,7 +43,7 @@ export function presenter(result: Result, kindOf: KindOf): Presenter {
     );
 }
 
-/** The heading row above a result, where it has one. */
+/** The heading row above a result, if it has one. */
 export function headingRow(result: Result, profile: Profile): Cell[] | undefined {
   if ('row' in result) return headings(result.row, profile);
   if ('rows' in result) return headings(result.rows, profile);
