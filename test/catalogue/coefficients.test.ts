@@ -39,7 +39,7 @@ describe('the table of coefficients', () => {
     for (const species of chartedSpecies) expect(coefficient(species).kind).toBe('share');
   });
 
-  it('is what help says of a default that is worked out', () => {
+  it('is what help says about a calculated default', () => {
     const told = catalogue.flatMap(({ name, arguments: given }) =>
       Object.entries(given).flatMap(([key, spec]) =>
         'defaultReads' in spec && spec.defaultReads ? [[`${name} ${key}`, spec.defaultReads] as const] : [],

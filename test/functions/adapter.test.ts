@@ -182,7 +182,7 @@ describe('the adapter spreads over ranges', () => {
     const lengths = (count: number) => Array.from({ length: count }, (_, i) => [`a${i}`, 1]);
     expect(totalCall('metric', lengths(10_000)).length).toBe(10_000);
     expect(says(totalCall, 'metric', lengths(10_001))).toBe(
-      '#VALUE! table: the answer would be 10001 rows; at most 10000 are given, so ask for fewer',
+      '#VALUE! table: the answer would be 10001 rows; the limit is 10000, so ask for fewer',
     );
   });
 

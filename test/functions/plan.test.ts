@@ -227,7 +227,7 @@ describe('a bad scenario', () => {
     expect(fault(bare.slice(0, 2), 1)).toContain('column 2, feeding rate: its row is missing; give fish count');
   });
 
-  it('refuses a name that is no input, with the nearest ones, and one that stands twice', () => {
+  it('refuses a name that is no input, with the nearest ones, and one that appears twice', () => {
     expect(refusal('PLAN.COMPARE', 'metric', withRow('protien', 1, 1))).toContain(
       'scenarios: row 4: protien is not an input; nearest are protein',
     );

@@ -42,7 +42,7 @@ describe('the tables of crops and media', () => {
 });
 
 describe('pads', () => {
-  it('last as long as they are figured to, and no pad too few is given', () => {
+  it('last as long as calculated, with enough pads', () => {
     const holding = screenHolding(0.4, 0.65, 1);
     expect(holding).toBeCloseTo(0.25, 12);
     const solids = 0.1 / DAY;

@@ -90,7 +90,7 @@ describe('the garden', () => {
     );
   });
 
-  it('takes as its dose the slurry that it was figured from', () => {
+  it('gives back the slurry that it was calculated from as its dose', () => {
     fc.assert(
       fc.property(share, share, (nitrogen, phosphorus) => {
         const all = { ...need, nitrogen, phosphorus, basis: 'oxide' } as const;
@@ -99,7 +99,7 @@ describe('the garden', () => {
     );
   });
 
-  it('cannot be given for a soil that wants none, nor a dose of solids that hold nothing', () => {
+  it('refuses a soil that needs nothing, and a dose of solids without nutrients', () => {
     expect(() => harvestGarden(1, { ...need, phosphateNeed: 0 })).toThrow(wholeRefusal);
     expect(() => harvestDose(1, 0.02, { ...need, nitrogen: 0, phosphorus: 0 })).toThrow(wholeRefusal);
   });

@@ -64,7 +64,7 @@ describe('circulation', () => {
     oxygenRatio: 0.4,
   };
 
-  it('ends with the largest flow and names what asks for it', () => {
+  it('ends with the largest flow and names the waste that sets it', () => {
     const rows = loadFlows(needs);
     expect(rows.map((row) => row.waste)).toEqual(['ammonia', 'solids', 'largest: ammonia']);
     expect(rows[2]!.flow).toBe(Math.max(rows[0]!.flow, rows[1]!.flow));

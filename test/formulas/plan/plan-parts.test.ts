@@ -69,14 +69,14 @@ describe('the parts of a settling bank', () => {
     }
   });
 
-  it('say for each part how it was figured, with a figure for every mark', () => {
+  it('say for each part how it was calculated, with a figure for every mark', () => {
     for (const { item, how } of planParts(bank, factors)) {
       expect(how.text.length, item).toBeGreaterThan(6);
       for (const [, mark] of how.text.matchAll(/\{(\w+)[:}]/g)) expect(how.figures, item).toHaveProperty(mark!);
     }
   });
 
-  it('cannot be for a cone that stands out of its drum', () => {
+  it('refuse a cone that is taller than its drum', () => {
     expect(() => planParts({ ...bank, coneHeight: 33 * inch }, factors)).toThrow('coneHeight');
     expect(() => planParts({ ...bank, baseRise: 30 * inch }, factors)).toThrow('coneHeight');
   });

@@ -50,7 +50,7 @@ describe('a scenario worked by hand', () => {
     expect((results.ammoniaInTank as number) * 1e3).toBeCloseTo(20 / cleared, 9);
   });
 
-  it('wants 40 m2 of media, which is 133 L at 300 m2/m3', () => {
+  it('needs 40 m2 of media, which is 133 L at 300 m2/m3', () => {
     expect(results.mediaSurface).toBeCloseTo(40, 9);
     expect(results.mediaVolume).toBeCloseTo(40 / 300, 9);
   });

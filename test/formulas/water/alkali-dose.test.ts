@@ -46,7 +46,7 @@ describe('closedPh', () => {
 });
 
 describe('waterAfter', () => {
-  it('brings as much alkalinity as the dose was figured for, and airs to the same pH whatever the alkali', () => {
+  it('adds as much alkalinity as the dose was calculated for, and airs to the same pH whatever the alkali', () => {
     const aired = alkalis.map((alkali) => {
       const after = waterAfter(1, water, alkali, waterDose(1, 0.05, alkali, 0.9), 0.9, undefined);
       expect(after.alkalinity).toBeCloseTo(0.1, 12);
