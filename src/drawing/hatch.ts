@@ -22,14 +22,16 @@ export function hatched(
     const level = i * spacing;
     const hits: number[] = [];
     turned.forEach((from, k) => {
-      const to = turned[(k + 1) % turned.length]!;
+      const to = turned[(k + 1) % turned.length] ?? from;
       if (from.across <= level === to.across <= level) return;
       hits.push(from.along + ((level - from.across) / (to.across - from.across)) * (to.along - from.along));
     });
     hits.sort((a, b) => a - b);
     const place = (along: number): Point => ({ x: along * cos - level * sin, y: along * sin + level * cos });
-    for (let k = 0; k + 1 < hits.length; k += 2)
-      strokes.push(line(layer, 'thin', place(hits[k]!), place(hits[k + 1]!)));
+    hits.forEach((to, k) => {
+      const from = hits[k - 1];
+      if (k % 2 === 1 && from !== undefined) strokes.push(line(layer, 'thin', place(from), place(to)));
+    });
   }
   return strokes;
 }

@@ -15,15 +15,17 @@ export interface Level {
 export function callouts(levels: readonly Level[], edge: number, h: number, side: 1 | -1 = 1): readonly Entity[] {
   const sorted = [...levels].sort((a, b) => b.from.y - a.from.y);
   const small = 0.85 * h;
-  const tall = sorted.map(({ lines }) => (1 + lines.length) * lineStep * small + 0.6 * h);
-  const places = spread(
-    sorted.map(({ from }) => from.y),
-    tall,
+  const boxes = spread(
+    sorted.map((level) => ({
+      level,
+      height: (1 + level.lines.length) * lineStep * small + 0.6 * h,
+      middle: level.from.y,
+    })),
   );
   const anchor = side === 1 ? 'start' : 'end';
   const bend = edge - side * 2.2 * h;
-  return sorted.flatMap(({ from, name, lines }, i) => {
-    const first = places[i]! + tall[i]! / 2 - 0.9 * h;
+  return boxes.flatMap(({ level: { from, name, lines }, height, middle }) => {
+    const first = middle + height / 2 - 0.9 * h;
     return [
       line('text', 'thin', from, { x: bend, y: from.y }),
       line('text', 'thin', { x: bend, y: from.y }, { x: edge - side * 0.5 * h, y: first }),
@@ -33,16 +35,25 @@ export function callouts(levels: readonly Level[], edge: number, h: number, side
   });
 }
 
-/** Middles as near as possible to their levels, from top to bottom, without overlap. */
-function spread(wanted: readonly number[], tall: readonly number[]): readonly number[] {
-  interface Cluster {
-    readonly items: readonly number[];
-    readonly height: number;
-    readonly middle: number;
-  }
+/** The room that one level's text needs, and where its middle is. */
+interface Box {
+  readonly level: Level;
+  readonly height: number;
+  readonly middle: number;
+}
+
+/** Boxes that touch, kept together. */
+interface Cluster {
+  readonly boxes: readonly Box[];
+  readonly height: number;
+  readonly middle: number;
+}
+
+/** The boxes with their middles as near as possible to their levels, from top to bottom, without overlap. */
+function spread(wanted: readonly Box[]): readonly Box[] {
   const clusters: Cluster[] = [];
-  wanted.forEach((middle, i) => {
-    let next: Cluster = { items: [i], height: tall[i]!, middle };
+  for (const box of wanted) {
+    let next: Cluster = { boxes: [box], height: box.height, middle: box.middle };
     for (;;) {
       const above = clusters.at(-1);
       if (above === undefined || above.middle - above.height / 2 >= next.middle + next.height / 2) break;
@@ -50,19 +61,18 @@ function spread(wanted: readonly number[], tall: readonly number[]): readonly nu
       next = joined(above, next);
     }
     clusters.push(next);
-  });
-  function joined(above: Cluster, below: Cluster): Cluster {
-    const items = [...above.items, ...below.items];
-    const height = above.height + below.height;
-    return { items, height, middle: (above.middle * above.height + below.middle * below.height) / height };
   }
-  const places: number[] = [];
-  for (const { items, height, middle } of clusters) {
+  return clusters.flatMap(({ boxes, height, middle }) => {
     let top = middle + height / 2;
-    for (const i of items) {
-      places[i] = top - tall[i]! / 2;
-      top -= tall[i]!;
-    }
-  }
-  return places;
+    return boxes.map((box) => {
+      top -= box.height;
+      return { ...box, middle: top + box.height / 2 };
+    });
+  });
+}
+
+function joined(above: Cluster, below: Cluster): Cluster {
+  const height = above.height + below.height;
+  const middle = (above.middle * above.height + below.middle * below.height) / height;
+  return { boxes: [...above.boxes, ...below.boxes], height, middle };
 }

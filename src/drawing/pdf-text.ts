@@ -16,7 +16,7 @@ const spelled: Readonly<Record<string, string>> = {
 
 /** One character as a code of the font, without its accent if the font lacks it; `?` if the font has nothing like it. */
 function codes(letter: string): readonly number[] {
-  const code = letter.codePointAt(0)!;
+  const code = letter.codePointAt(0) ?? 0;
   if (code < 0x80 || (code >= 0xa0 && code <= 0xff)) return [code];
   const place = windows.indexOf(letter);
   if (place >= 0) return [0x80 + place];

@@ -6,12 +6,12 @@ export function line(layer: Layer, style: LineStyle, from: Point, to: Point): Li
 
 /** Lines from each point to the next. */
 export function polyline(layer: Layer, style: LineStyle, points: readonly Point[]): readonly Line[] {
-  return points.slice(1).map((to, i) => line(layer, style, points[i]!, to));
+  return points.slice(1).map((to, i) => line(layer, style, points[i] ?? to, to));
 }
 
 /** Lines from each point to the next and back to the first. */
 export function closed(layer: Layer, style: LineStyle, points: readonly Point[]): readonly Line[] {
-  return polyline(layer, style, [...points, points[0]!]);
+  return polyline(layer, style, [...points, ...points.slice(0, 1)]);
 }
 
 export function corners(left: number, bottom: number, right: number, top: number): readonly Point[] {

@@ -26,6 +26,8 @@ export function polished(job: Job, layout: Layout, effort: StepBudget): Layout |
   let moment = 0;
   for (const { item, rows, sheet, y } of layout.spots) {
     const { piece, area } = job.shapeOf(item);
+    const target = sheets[sheet];
+    if (target === undefined) return undefined;
     const fine = known.get(rows) ?? fineOf(piece, rows.turn, rowHeight, job.sheet.gap);
     known.set(rows, fine);
     const row = Math.round(y / rowHeight);
@@ -34,14 +36,14 @@ export function polished(job: Job, layout: Layout, effort: StepBudget): Layout |
     let spot: Spot | undefined;
     let spotRow = 0;
     for (let at = Math.max(0, row - finer); at <= last; at++) {
-      const x = leftmost(sheets[sheet]!, fine.rows, at, 0, most, effort);
+      const x = leftmost(target, fine.rows, at, 0, most, effort);
       if (x > most) continue;
       most = x - 1e-9;
       spotRow = at;
       spot = { item, rows: fine.rows, sheet, x, y: at * rowHeight };
     }
     if (spot === undefined) return undefined;
-    take(sheets[sheet]!, fine.grown, spot.x, spotRow, effort);
+    take(target, fine.grown, spot.x, spotRow, effort);
     spots.push(spot);
     moment += area * (sheet * job.length + spot.x + fine.rows.middleX);
   }

@@ -1,3 +1,4 @@
+// biome-ignore-all lint/style/noNonNullAssertion: every index below is bounded by the loop or list beside it, and a check would slow the search.
 /**
  * A turned piece as a stack of rows, each with the stretches of x that the piece needs somewhere in that row.
  *

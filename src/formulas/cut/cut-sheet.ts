@@ -1,3 +1,4 @@
+// biome-ignore-all lint/style/noNonNullAssertion: every index below is bounded by the loop or list beside it, and a check would slow the search.
 /**
  * A sheet as rows of taken stretches, and the search for the place farthest left that a turned piece can take.
  */

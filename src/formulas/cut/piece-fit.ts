@@ -24,9 +24,10 @@ export function bestTurn(
   // What a piece takes changes by no more than its greatest extent a radian, so that most places cannot be the best.
   const gain = (diagonal / Math.min(length, width)) * step;
   let best = { turn: 0, share: Infinity };
-  for (let i = 0; i < steps; i++) {
-    const here = tried[i]!;
-    if (here - gain > best.share || here > tried[(i + 1) % steps]! || here > tried[(i + steps - 1) % steps]!) continue;
+  for (const [i, here] of tried.entries()) {
+    const next = tried[(i + 1) % steps] ?? here;
+    const previous = tried[(i + steps - 1) % steps] ?? here;
+    if (here - gain > best.share || here > next || here > previous) continue;
     const found = narrowed(share, i * step, step);
     if (found.share < best.share) best = found;
   }
@@ -83,6 +84,7 @@ function narrowed(value: (x: number) => number, middle: number, reach: number): 
     else low += third;
   }
   // A turn square to the sheet is often the best one, and is then meant exactly.
-  const places = [middle, (low + high) / 2].map((turn) => ({ turn, share: value(turn) }));
-  return places[0]!.share <= places[1]!.share ? places[0]! : places[1]!;
+  const square = { turn: middle, share: value(middle) };
+  const between = { turn: (low + high) / 2, share: value((low + high) / 2) };
+  return square.share <= between.share ? square : between;
 }

@@ -18,16 +18,17 @@ export type OutlinePart = OutlineLine | OutlineArc;
 export function pieceOutline(piece: Piece): readonly OutlinePart[] {
   const corners = pieceCorners(piece);
   if (piece.shape === 'rectangle') {
-    return corners.map((from, i) => ({ line: [from, corners[(i + 1) % corners.length]!] }));
+    return corners.map((from, i) => ({ line: [from, corners[(i + 1) % corners.length] ?? from] }));
   }
   const { innerRadius, outerRadius, angle, lap } = piece;
+  const [innerStart, outerStart, outerEnd] = corners;
   const outer = angle + lapTurn(piece, outerRadius);
   const inner = angle + lapTurn(piece, innerRadius);
   const foot = beside(angle / 2, rise(innerRadius, lap), lap);
   const parts: OutlinePart[] = [
-    { line: [corners[0]!, corners[1]!] },
+    { line: [innerStart, outerStart] },
     { arc: { radius: outerRadius, start: -angle / 2, sweep: outer } },
-    { line: [corners[2]!, foot] },
+    { line: [outerEnd, foot] },
   ];
   if (lap > innerRadius) parts.push({ line: [foot, beside(angle / 2, 0, innerRadius)] });
   if (innerRadius > 0) parts.push({ arc: { radius: innerRadius, start: -angle / 2 + inner, sweep: -inner } });

@@ -73,18 +73,17 @@ export interface Corner {
 }
 
 /** Corners of the outline counter-clockwise from the foot of the clockwise straight edge. */
-export function pieceCorners(piece: Piece): readonly Corner[] {
+export function pieceCorners(piece: Piece): readonly [Corner, Corner, Corner, ...Corner[]] {
   if (piece.shape === 'rectangle') {
     const { length, width } = piece;
     return [corner(0, 0), corner(length, 0), corner(length, width), corner(0, width)];
   }
   const { innerRadius, outerRadius, angle, lap } = piece;
   const edge = angle / 2;
-  const corners = [polar(innerRadius, -edge), polar(outerRadius, -edge)];
-  if (lap === 0) return [...corners, polar(outerRadius, edge), polar(innerRadius, edge)];
-  corners.push(beside(edge, rise(outerRadius, lap), lap), beside(edge, rise(innerRadius, lap), lap));
-  if (lap > innerRadius) corners.push(beside(edge, 0, innerRadius));
-  return corners;
+  const clockwise = [polar(innerRadius, -edge), polar(outerRadius, -edge)] as const;
+  if (lap === 0) return [...clockwise, polar(outerRadius, edge), polar(innerRadius, edge)];
+  const lapped = [beside(edge, rise(outerRadius, lap), lap), beside(edge, rise(innerRadius, lap), lap)] as const;
+  return [...clockwise, ...lapped, ...(lap > innerRadius ? [beside(edge, 0, innerRadius)] : [])];
 }
 
 /** The turn from the counter-clockwise straight edge to where the lap ends on an arc; a quarter where the lap is wider. */

@@ -45,13 +45,11 @@ const months = [31, 30, 31, 30] as const;
 
 /** Which month a day falls in, counted from March. */
 function monthOf(day: number): number {
-  let rest = day + 1;
-  let month = 0;
-  while (rest >= months[month]!) {
-    rest -= months[month]!;
-    month += 1;
-  }
-  return month;
+  let end = 0;
+  return months.findIndex((length) => {
+    end += length;
+    return day + 1 < end;
+  });
 }
 
 /** The daily log: what was pulled, and how much of it is solids. */
@@ -72,10 +70,10 @@ export function pullsSheet(profile: ReadyProfile): SheetData {
   const pails = profile === 'US' ? gallons : liters;
   const filled: (readonly [number, number, number, string])[] = [];
   for (let day = 0; day < days; day += 1) {
-    const pail = pails[day % pails.length]!;
+    const pail = pails[day % pails.length] ?? '';
     const month = monthOf(day);
     const remark = day === 0 || monthOf(day - 1) !== month ? 'cup dried' : day === 40 ? 'pads rinsed, ran dark' : '';
-    if (pail !== '') filled.push([firstDay + day, pail, shares[month]!, remark]);
+    if (pail !== '') filled.push([firstDay + day, pail, shares[month] ?? 0, remark]);
   }
   filled.forEach(([date, pail, share, remark], index) => {
     const row = 6 + index;
