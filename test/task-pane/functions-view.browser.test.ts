@@ -115,7 +115,7 @@ test('what stands in the way is asked about, and a formula never reads its own c
   await choose('A8');
   await press('Insert at Farm!A8');
   await page
-    .getByRole('alertdialog', { name: /fills A8:J8, and something stands there/ })
+    .getByRole('alertdialog', { name: /The answer needs A8:J8, and some of these cells are not empty/ })
     .getByRole('button', { name: 'Insert it' })
     .click();
   await said('Inserted');

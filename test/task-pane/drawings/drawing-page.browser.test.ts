@@ -46,7 +46,7 @@ test('what was handed over is drawn and saved, names from cells never markup', a
 });
 
 test.each([
-  ['', 'This page draws what the Siltstead task pane hands over'],
+  ['', 'This page shows a drawing from the Siltstead task pane'],
   ['<script>', 'did not arrive complete'],
   ['AAAA', 'did not arrive complete'],
 ])('the code “%s” draws nothing and says why', async (code, sentence) => {
