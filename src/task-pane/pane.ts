@@ -68,8 +68,10 @@ export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
     front?.hidden?.();
     let part = built.get(id);
     if (part === undefined) {
+      // biome-ignore lint/style/noNonNullAssertion: tabs are made from the views
       part = views.find((view) => view.id === id)!.build(context);
       built.set(id, part);
+      // biome-ignore lint/style/noNonNullAssertion: every tab has a panel
       replace(tabs.panels.get(id)!, part.element);
     }
     front = part;

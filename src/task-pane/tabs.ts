@@ -28,6 +28,7 @@ export function createTabs(label: string, tabs: readonly Tab[], shown: (id: stri
       const isShown = id === wanted;
       button.setAttribute('aria-selected', String(isShown));
       button.tabIndex = isShown ? 0 : -1;
+      // biome-ignore lint/style/noNonNullAssertion: every tab has a panel
       panels.get(id)!.hidden = !isShown;
     }
     shown(wanted);
@@ -43,7 +44,9 @@ export function createTabs(label: string, tabs: readonly Tab[], shown: (id: stri
     const next = at < 0 ? undefined : placeAfter(event.key, at, ids.length);
     if (next === undefined) return;
     event.preventDefault();
+    // biome-ignore lint/style/noNonNullAssertion: placeAfter stays within the tabs
     show(ids[next]!);
+    // biome-ignore lint/style/noNonNullAssertion: every id has a button
     buttons.get(ids[next]!)!.focus();
   });
   return { element, panels, show };

@@ -53,6 +53,7 @@ function bare(formula: string): string {
 }
 
 function toWrite(run: readonly CellChange[]): Write {
+  // biome-ignore lint/style/noNonNullAssertion: a run is made with its first change
   const { spot } = run[0]!;
   return { sheet: spot.sheet, row: spot.row, column: spot.column, cells: run.map(({ after }) => [after]) };
 }

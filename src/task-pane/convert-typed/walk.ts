@@ -187,6 +187,7 @@ export class Walk {
       this.leave(scope.home, `numbers are used in ${name}() first`, role);
     const doesRefer = given.some((child) => child !== null && refers(child));
     given.forEach((child, at) => {
+      // biome-ignore lint/style/noNonNullAssertion: one role was made for each argument
       const inner = roles[at]!;
       // Beside a reference, a number in arithmetic is how many places or how many times.
       const isFactor = doesRefer && child?.type === 'Literal' && inner.as === 'figure' && inner.worked !== undefined;

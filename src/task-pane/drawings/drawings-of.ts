@@ -41,6 +41,7 @@ function patternDrawings({ rows, names }: PatternsRequest, profile: Profile): re
   return rows.map((cells, i) => {
     const [pattern] = readPatterns('pattern', [cells], profile);
     const name = names[i] ?? '';
+    // biome-ignore lint/style/noNonNullAssertion: one row in gives one pattern out
     return patternDrawing({ pattern: pattern!, profile, row: i + 1, ...(name === '' ? {} : { name }) });
   });
 }

@@ -50,7 +50,9 @@ async function through(
   let length = 0;
   const reader = new Blob([bytes]).stream().pipeThrough(stream).getReader();
   for (let { done, value } = await reader.read(); !done; { done, value } = await reader.read()) {
+    // biome-ignore lint/style/noNonNullAssertion: a read that is not done has a value
     parts.push(value!);
+    // biome-ignore lint/style/noNonNullAssertion: a read that is not done has a value
     length += value!.length;
     if (length > mostBytes) throw new RangeError('too long');
   }

@@ -66,6 +66,7 @@ function nameBeside(line: Block['values'][number], column: number): string {
 }
 
 function disagreement({ column, faults }: FoundPatterns, sheet: string, range: CellRange): UserError {
+  // biome-ignore lint/style/noNonNullAssertion: called only when a row has a fault
   const { row, why } = faults[0]!;
   const place = rangeName({ row: range.row + row, column: range.column + column, rows: 1, columns: patternWidth });
   return new UserError(`${sheet}!${place} ${why}; make the row again with SILT.CONE.PATTERN and select it again.`);

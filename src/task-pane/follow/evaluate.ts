@@ -51,6 +51,7 @@ export async function evaluate(part: Part, scope: Scope, around: Surroundings, d
       return cellByCell([await of(left), await of(right)], (a, b) => work(a ?? '', b ?? ''));
     }
     case 'LetExpression': {
+      // biome-ignore lint/style/noNonNullAssertion: a LET that was parsed has a body
       const [body, inner] = [...childrenOf(part, scope)].at(-1)!;
       return of(body, inner);
     }

@@ -28,6 +28,7 @@ export async function inProfile(
   const left = byHand.map(({ spot }) => placeOf(spot.sheet, spot.row, spot.column));
   for (const { spot, choices } of [...plain, ...apart]) {
     const [choice] = choices;
+    // biome-ignore lint/style/noNonNullAssertion: there is exactly one choice
     if (choices.length === 1) changes.set(placeOf(spot.sheet, spot.row, spot.column), choice!.content);
     else left.push(placeOf(spot.sheet, spot.row, spot.column));
   }

@@ -106,6 +106,7 @@ function restRow(rest: readonly Conversion[], isTicked: boolean, changed: () => 
 }
 
 function changeOf({ spot, content, choices }: Conversion, chosen: number): CellChange {
+  // biome-ignore lint/style/noNonNullAssertion: the selected index is one of the choices
   return { spot, before: content, after: choices[chosen]!.content };
 }
 

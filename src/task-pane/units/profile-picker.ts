@@ -45,6 +45,7 @@ export function profilePicker(changed: () => void): ProfilePicker {
   };
   const show = (next: ProfileChoice): void => {
     choice = next;
+    // biome-ignore lint/style/noNonNullAssertion: both profiles have a radio button
     radios.get(next.name)!.checked = true;
     table.show(next);
     replace(text, textOf(next));

@@ -7,11 +7,12 @@ import { oneCell, typedInName, type UnitsCell } from '../workbook-units';
 
 /**
  * Puts the units sheet into a workbook that has none, with both names, or only the names where the sheet is there
- * still. Names that stood for something else are taken over, so ask first; a failure leaves the workbook as it was.
+ * still. Names that referred to something else are redefined, so ask first; a failure leaves the workbook as it was.
  */
 export async function putUnitCells(host: SheetHost, profile: Profile): Promise<void> {
   const [before, sheets] = await Promise.all([host.names(), host.sheets()]);
   const isThere = sheets.some((name) => name.toLowerCase() === unitsSheetName.toLowerCase());
+  // biome-ignore lint/style/noNonNullAssertion: our own names refer to one cell
   const cells = unitsNames.map(({ refersTo }) => oneCell(refersTo)!);
   if (isThere) await refuseForeignSheet(host, cells);
   const old = before.filter(({ name }) => unitsNames.some((one) => one.name.toLowerCase() === name.toLowerCase()));
@@ -54,6 +55,7 @@ async function refuseForeignSheet(host: SheetHost, cells: readonly Place[]): Pro
 function sheetLabels(): readonly unknown[] {
   const { cells } = unitsSheet('metric');
   return unitsNames.map(({ refersTo }) => {
+    // biome-ignore lint/style/noNonNullAssertion: our own names refer to one cell
     const { row } = oneCell(refersTo)!.range;
     return cells.find((cell) => cell.row === row && cell.column === 0)?.value;
   });
@@ -61,6 +63,7 @@ function sheetLabels(): readonly unknown[] {
 
 function sheetFor(profile: Profile): SheetData {
   const sheet = unitsSheet(profile.name);
+  // biome-ignore lint/style/noNonNullAssertion: our own names refer to one cell
   const places = unitsNames.map(({ refersTo }) => oneCell(refersTo)!.range);
   return {
     ...sheet,
@@ -78,6 +81,7 @@ function corner({ sheet, range }: Place): { readonly sheet: string; readonly row
 
 /** Gives a workbook that has SiltUnits but no SiltTypedIn the second cell, in the first blank cell below the first. */
 export async function putTypedIn(host: SheetHost, units: UnitsCell, profileText: string): Promise<Place> {
+  // biome-ignore lint/style/noNonNullAssertion: called only when SiltUnits is one cell
   const { sheet, range } = units.place!;
   const below = await host.read({ sheet, range: { ...range, row: range.row + 1, rows: 20 } });
   const blank = below.values.findIndex((line, at) => line[0] === '' && below.formulas[at]?.[0] === undefined);

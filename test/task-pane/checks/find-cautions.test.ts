@@ -199,7 +199,7 @@ test('what can hurt is said for every kind of work', () => {
     'pH',
     'Zinc',
     '500 lb',
-    'Ground-fault',
+    'ground-fault',
     'hydrogen sulfide',
     'half the oxygen time',
     'caustics',
