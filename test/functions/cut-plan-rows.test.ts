@@ -17,7 +17,7 @@ describe('CUT.PLAN', () => {
     expect(rows.map(([, piece]) => piece)).toEqual([1, 1, '', '', '']);
     expect(rows.slice(2).map(([, , sheet]) => sheet)).toEqual([
       'not laid: no height',
-      expect.stringMatching(/^does not fit: row 3 in one piece does not go on the sheet/),
+      expect.stringMatching(/^does not fit: row 3 in one piece does not fit on the sheet/),
       expect.stringMatching(/^not laid: patterns: row 5, wall angle: /),
     ]);
     expect(rows.every((line) => line.length === 6)).toBe(true);

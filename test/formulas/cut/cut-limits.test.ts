@@ -17,7 +17,7 @@ describe('a job without bounds', () => {
     ['a gap that leaves a thread of sheet', cone, 2, 1, 0.5 - 1e-12],
   ])('ends with a sentence: %s', (_, row, sheetLength, sheetWidth, gap) => {
     expect(() => cutSheets([row], { sheetLength, sheetWidth, gap })).toThrow(
-      'row 1 in one piece does not go on the sheet at any turn',
+      'row 1 in one piece does not fit on the sheet in any rotation',
     );
   });
 
@@ -95,7 +95,7 @@ describe('a row that cannot be laid', () => {
       [2, true],
       [3, false],
     ]);
-    expect(notLaid[0]?.refusal.message).toContain('row 2 in one piece does not go on the sheet at any turn');
+    expect(notLaid[0]?.refusal.message).toContain('row 2 in one piece does not fit on the sheet in any rotation');
     expect(notLaid[1]?.refusal.message).toContain('row 3 was not made under');
   });
 

@@ -101,7 +101,7 @@ describe('a cut plan', () => {
             laid++;
           } catch (error) {
             if (!(error instanceof Refusal)) throw error;
-            expect(error.advice).toContain('does not go on the sheet');
+            expect(error.advice).toContain('does not fit on the sheet');
           }
         },
       ),
@@ -144,20 +144,20 @@ describe('a cut plan', () => {
   it('lays a half disc that takes the whole sheet', () => {
     const half = conePattern({ ...plain, top: 1, bottom: 0, height: Math.sqrt(3) / 2 });
     expect(cutSheets([half], stock(2, 1, 0))).toMatchObject({ sheets: 1 });
-    expect(() => cutSheets([half], stock(1.999, 1, 0))).toThrow('does not go on the sheet');
+    expect(() => cutSheets([half], stock(1.999, 1, 0))).toThrow('does not fit on the sheet');
   });
 
   it('tells the pattern row that is too large, and in how many pieces it would fit', () => {
     const small = conePattern({ ...plain, top: 0.3, bottom: 0.1, height: 0.1 });
     const large = conePattern({ ...plain, top: 1.5, bottom: 0.1, height: 0.7 });
     expect(() => cutPlan([small, large], stock(2, 1, 0))).toThrow(
-      /^patterns: row 2 in one piece does not go on the sheet at any turn; it would fit in \d+ pieces$/,
+      /^patterns: row 2 in one piece does not fit on the sheet in any rotation; it would fit in \d+ pieces$/,
     );
     const enough = Number(/in (\d+) pieces/.exec(messageOf(() => cutPlan([large], stock(2, 1, 0))))![1]);
     const inPieces = (pieces: number) => conePattern({ ...plain, top: 1.5, bottom: 0.1, height: 0.7, pieces });
     check([inPieces(enough)], 2, 1, 0);
-    expect(() => cutPlan([inPieces(enough - 1)], stock(2, 1, 0))).toThrow('does not go on the sheet');
-    expect(() => cutPlan([large], stock(0.1, 0.05, 0))).toThrow('nor would it in up to 60');
+    expect(() => cutPlan([inPieces(enough - 1)], stock(2, 1, 0))).toThrow('does not fit on the sheet');
+    expect(() => cutPlan([large], stock(0.1, 0.05, 0))).toThrow('nor would it fit in up to 60');
   });
 
   it('cannot keep a gap that leaves no sheet, or lay more pieces than it can look at', () => {
