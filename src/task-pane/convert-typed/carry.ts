@@ -19,7 +19,8 @@ const carriers: Readonly<Record<string, (at: number, count: number) => 'carried'
 };
 
 /** Functions that carry numbers but not the columns they stand in. */
-const figureCarriers: Readonly<Record<string, (at: number) => 'carried' | 'other'>> = {
+const figureCarriers: Readonly<Record<string, (at: number, count: number) => 'carried' | 'other'>> = {
+  LOOKUP: (at, count) => (at > 0 && at === count - 1 ? 'carried' : 'other'),
   INDEX: (at) => (at === 0 ? 'carried' : 'other'),
   XLOOKUP: (at) => (at === 2 || at === 3 ? 'carried' : 'other'),
   TAKE: (at) => (at === 0 ? 'carried' : 'other'),
@@ -34,6 +35,9 @@ const figureCarriers: Readonly<Record<string, (at: number) => 'carried' | 'other
 
 /** Sums and choices among numbers of one kind: of the same kind, where 0 is 0 in every unit. */
 const sums = new Set(['SUM', 'AVERAGE', 'MIN', 'MAX', 'MEDIAN', 'ABS', 'LARGE', 'SMALL']);
+
+/** Of one range these give a number of the same kind in any unit, of temperatures too, whose 0 differs between units. */
+const ofOneRange = new Set(['AVERAGE', 'MIN', 'MAX', 'MEDIAN']);
 
 /** Arithmetic on what it is given, so that a number in there may or may not be of the kind that comes out. */
 const arithmetic =
@@ -60,7 +64,8 @@ export function roleInside(name: string, at: number, count: number, role: Role, 
   }
   if (role.as !== 'figure') return other;
   const figures = figureCarriers[plain];
-  if (figures !== undefined) return figures(at) === 'carried' ? role : other;
+  if (figures !== undefined) return figures(at, count) === 'carried' ? role : other;
+  if (ofOneRange.has(plain) && count === 1) return role;
   if (sums.has(plain)) return isShifted(role) ? worked(role, `${plain}()`) : role;
   return arithmetic.test(plain) ? worked(role, `${plain}()`) : other;
 }

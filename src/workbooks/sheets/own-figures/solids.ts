@@ -52,17 +52,18 @@ export function solidsSheet(profile: ReadyProfile): SheetData {
       .put(`C${row}`, share, formatted('input', '0.00%'))
       .put(`D${row}`, us ? Math.round(feed * 22.04623) / 10 : feed, 'input');
   });
-  const blank = ['B', 'C', 'D'].map((column) => `(${column}6:${column}${last}="")`).join('+');
+  const anyBlank = (columns: readonly string[]) =>
+    columns.map((column) => `(${column}6:${column}${last}="")`).join('+');
   draft
     .put(
       'E6',
-      `=IF(${blank},"",B6:B${last}/SILT.HARVEST.SLURRY(SiltUnits,1,C6:C${last}))`,
+      `=IF(${anyBlank(['B', 'C'])},"",SILT.UNIT.READ(SiltUnits,"volume",B6:B${last})/SILT.HARVEST.SLURRY(SiltUnits,1,C6:C${last}))`,
       formatted('result', formats.three),
       'Slurry pulled, divided by the slurry that holds one unit of dry solids (HARVEST.SLURRY).',
     )
     .put(
       'F6',
-      `=IF(${blank},"",SILT.LOAD.SHARE(SiltUnits,E6:E${last},D6:D${last},$I$6))`,
+      `=IF(${anyBlank(['B', 'C', 'D'])},"",SILT.LOAD.SHARE(SiltUnits,E6:E${last},D6:D${last},$I$6))`,
       formatted('result', formats.share),
     )
     .put('H5', 'Your drums', 'section')

@@ -6,9 +6,24 @@ import { testColumn } from './tests';
 
 /** Scenario input, where it comes from, and its formula over the sheet Tests. */
 const inputs = [
-  ['temperature', 'mean of the tests', `=AVERAGE(${testColumn('temperature')})`, 'temperature'],
-  ['coldest water', 'lowest of the tests', `=MIN(${testColumn('temperature')})`, 'temperature'],
-  ['hottest water', 'highest of the tests', `=MAX(${testColumn('temperature')})`, 'temperature'],
+  [
+    'temperature',
+    'mean of the tests',
+    `=SILT.UNIT.READ(SiltUnits,"temperature",AVERAGE(${testColumn('temperature')}))`,
+    'temperature',
+  ],
+  [
+    'coldest water',
+    'lowest of the tests',
+    `=SILT.UNIT.READ(SiltUnits,"temperature",MIN(${testColumn('temperature')}))`,
+    'temperature',
+  ],
+  [
+    'hottest water',
+    'highest of the tests',
+    `=SILT.UNIT.READ(SiltUnits,"temperature",MAX(${testColumn('temperature')}))`,
+    'temperature',
+  ],
   ['pH', 'mean of the tests', `=AVERAGE(${testColumn('pH')})`, undefined],
   ['highest pH', 'highest of the tests', `=MAX(${testColumn('pH')})`, undefined],
 ] as const;
