@@ -128,13 +128,25 @@ function wholePlan(patterns: readonly PlacedPattern[], stock: SheetStock, option
   return plan;
 }
 
+/**
+ * Figures to 14 digits. The last digits of one length differ between units, and would send the search another way, to
+ * another plan that is as good.
+ */
+function rounded<T extends object>(figures: T): T {
+  const entries = Object.entries(figures).map(([key, value]) => [
+    key,
+    typeof value === 'number' ? Number(value.toPrecision(14)) : value,
+  ]);
+  return Object.fromEntries(entries) as T;
+}
+
 function newPlan(
   patterns: readonly PlacedPattern[],
   stock: SheetStock,
   effort: number,
   under: string | undefined,
 ): CutPlan {
-  const sheet = { length: stock.sheetLength, width: stock.sheetWidth, gap: stock.gap };
+  const sheet = rounded({ length: stock.sheetLength, width: stock.sheetWidth, gap: stock.gap });
   const { wanted, notLaid, job } = wantedPieces(patterns, sheet, under);
   if (wanted.length === 0 && notLaid[0] !== undefined) throw notLaid[0].refusal;
   const layout = bestLayout(job, effort);
@@ -182,7 +194,7 @@ function wantedPieces(
   for (const [i, row] of patterns.entries()) {
     const pattern = row.row ?? i + 1;
     try {
-      const piece = readPattern(row, 'patterns', pattern, under);
+      const piece = rounded(readPattern(row, 'patterns', pattern, under));
       for (let number = 1; number <= row.pieces; number++) read.push({ pattern, number, of: row.pieces, piece });
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
