@@ -77,7 +77,7 @@ function withUnit(kind: Kind, value: number, rest: string, negative: boolean): n
   if (unit) return toSi(unit, value);
   const [whole, name = ''] = /^([a-z]+\.?|')(?: ?[,-]| and(?= ))? ?(?=[\d.])/i.exec(rest) ?? [];
   const larger = whole === undefined ? undefined : unitOfKind(kind, name);
-  const next = larger && numberAtHead(rest.slice(whole!.length));
+  const next = larger && numberAtHead(rest.slice((whole ?? '').length));
   if (larger?.shift !== 0 || !next || 'readings' in next) return undefined;
   const part = withUnit(kind, next.value, next.rest === '' && name === "'" ? '"' : next.rest, false);
   if (part === undefined || !(part < toSi(larger, 1))) return undefined;

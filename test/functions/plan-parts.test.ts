@@ -164,7 +164,9 @@ describe('the list of parts', () => {
   it('says which input is at fault', () => {
     const says = (name: string, value: unknown) => refusal('PLAN.PARTS', 'US', changed(name, value));
     expect(says('drums', 0)).toContain('bank: drums: 0 or blank is not allowed; give a whole number from 1 to 100');
-    expect(says('drum height', '8 in')).toContain('bank: cone height: together with the base rise it leaves no room for water');
+    expect(says('drum height', '8 in')).toContain(
+      'bank: cone height: together with the base rise it leaves no room for water',
+    );
     expect(says('cone bottom', '30 in')).toContain('bank: cone bottom: give a length from 0 up to top (22.5 in)');
     expect(says('sheet length', '10 in')).toContain('bank: pieces: row 1');
     expect(says('wall seal', 'glue')).toContain('bank: wall seal: glue is not allowed; give grommet or bulkhead');

@@ -133,5 +133,6 @@ it('warns on the sheet when a file of one profile is read in the other', async (
   const { bytes } = await recalculateFile(await sourceFunctions(), zipSync(files));
   const warnings = [...cached(bytes)].filter(([cell]) => cell.endsWith('!A2')).map(([, { value }]) => value);
   expect(warnings.length).toBe(8);
-  for (const warning of warnings) expect(warning).toMatch(/^The numbers here were typed in US but are now read as metric/);
+  for (const warning of warnings)
+    expect(warning).toMatch(/^The numbers here were typed in US but are now read as metric/);
 });

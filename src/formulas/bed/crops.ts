@@ -87,5 +87,7 @@ export function findCrop(name: string): Crop | undefined {
 
 /** Feed per bed area that a crop of the table takes, kg/m2/s. */
 export function cropFeed(one: Crop): Range {
-  return cropGroups.find(({ name }) => name === one.group)!.feed;
+  const group = cropGroups.find(({ name }) => name === one.group);
+  if (group === undefined) throw new Error(`${one.name} is in no group of crops`);
+  return group.feed;
 }

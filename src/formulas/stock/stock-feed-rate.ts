@@ -29,7 +29,7 @@ export function stockFeedRate(species: ChartedSpecies, fishMass: number, tempera
 /** Which column a trout is in: the heavier class where it weighs just what divides two. */
 export function troutClass(fishMass: number): number {
   let column = 0;
-  while (column < classMasses.length && fishMass >= classMasses[column]! * (1 - 1e-9)) column++;
+  for (const mass of classMasses) if (fishMass >= mass * (1 - 1e-9)) column++;
   return column;
 }
 
@@ -50,8 +50,8 @@ function troutRate(fishMass: number, temperature: number): number {
   const at = Math.abs(place - near) < 1e-9 ? near : place;
   const row = Math.min(Math.floor(at), last);
   const column = troutClass(fishMass);
-  const low = percentADay[row]![column];
-  const high = at === row ? low : percentADay[row + 1]![column];
+  const low = percentADay[row]?.[column];
+  const high = at === row ? low : percentADay[row + 1]?.[column];
   if (low === undefined || high === undefined) {
     throw new Refusal(
       'temperature',
@@ -65,15 +65,17 @@ function troutRate(fishMass: number, temperature: number): number {
 }
 
 /** Mass of one, kg, and the rate there: each stage of the table begins at one and ends at the next. */
-const tilapiaStages: readonly (readonly [mass: number, rate: number])[] = [
-  [0.00002, 0.2],
+type TilapiaStage = readonly [mass: number, rate: number];
+const firstStage: TilapiaStage = [0.00002, 0.2];
+const lastStage: TilapiaStage = [0.45, 0.01];
+const laterStages: readonly TilapiaStage[] = [
   [0.001, 0.15],
   [0.005, 0.1],
   [0.02, 0.07],
   [0.05, 0.04],
   [0.1, 0.035],
   [0.25, 0.015],
-  [0.45, 0.01],
+  lastStage,
 ];
 const TILAPIA_COOLEST = (82 - 32) / 1.8;
 const TILAPIA_WARMEST = (86 - 32) / 1.8;
@@ -92,17 +94,17 @@ function tilapiaRate(fishMass: number, temperature: number): number {
       },
     );
   }
-  for (let stage = 1; stage < tilapiaStages.length; stage++) {
-    const [from, begins] = tilapiaStages[stage - 1]!;
-    const [to, ends] = tilapiaStages[stage]!;
+  let [from, begins] = firstStage;
+  for (const [to, ends] of laterStages) {
     if (fishMass >= from * (1 - 1e-9) && fishMass <= to * (1 + 1e-9)) {
       return begins + ((ends - begins) * (fishMass - from)) / (to - from);
     }
+    [from, begins] = [to, ends];
   }
   throw new Refusal('fishMass', 'the tilapia table runs from {smallest} to {largest}', {
     figures: {
-      smallest: { value: tilapiaStages[0]![0], like: 'fishMass' },
-      largest: { value: tilapiaStages[tilapiaStages.length - 1]![0], like: 'fishMass' },
+      smallest: { value: firstStage[0], like: 'fishMass' },
+      largest: { value: lastStage[0], like: 'fishMass' },
     },
     reason: 'unavailable',
   });

@@ -68,7 +68,7 @@ function isFigure(value: CellScalar): boolean {
 function disagreement(cells: readonly CellScalar[], profile: Profile): string | undefined {
   try {
     const [row] = readPatterns('pattern', [cells], profile);
-    readPattern(row!, 'pattern', 1, profile.text);
+    if (row !== undefined) readPattern(row, 'pattern', 1, profile.text);
     return undefined;
   } catch (error) {
     const sentence = sentenceIn(error);

@@ -66,7 +66,7 @@ function row(conversion: Conversion, isTicked: boolean, show: (spot: Spot) => vo
   let chosen = 0;
   const next =
     choices.length === 1
-      ? make('span', {}, choices[0]!.shown)
+      ? make('span', {}, choices[0]?.shown ?? '')
       : make('select', { id: freshId('as'), 'aria-label': `Convert ${place} as` });
   if (next instanceof HTMLSelectElement) {
     choices.forEach((choice, at) => {
