@@ -7,7 +7,7 @@ import { gzipSync } from 'node:zlib';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from './harness/browser';
-import { cells } from './workbench/open-workbench';
+import { cells, chooseSample, withoutSaving } from './workbench/open-workbench';
 
 /** A server that knows files and nothing else, as the simplest hosts do, with the site in a folder of its own. */
 const prefix = '/x/y/';
@@ -182,8 +182,7 @@ describe('the site in a folder of a server that knows only files', () => {
     });
     asked.length = 0;
     const page = await openWorkbench();
-    await page.selectOption('#samples', 'metric/cone-cut-plan.xlsx');
-    await page.waitForFunction(() => document.getElementById('samples')?.ariaBusy !== 'true');
+    await chooseSample(page, 'metric/cone-cut-plan.xlsx');
     const place = { sheet: 'Drums', row: 4, column: 0, rows: 1, columns: 1 };
     await cells(page, place, ({ values }) => values[0]![0] !== '');
     await page.evaluate(() =>
@@ -192,8 +191,8 @@ describe('the site in a folder of a server that knows only files', () => {
     const workbook = await saved(page, () => page.click('#save'));
     const file = join(folder, 'again.xlsx');
     writeFileSync(file, workbook.bytes);
-    await page.selectOption('#samples', 'US/water-book.xlsx');
-    await page.setInputFiles('#open', file);
+    await chooseSample(page, 'US/water-book.xlsx');
+    await withoutSaving(page, () => page.setInputFiles('#open', file));
     await page.waitForFunction(() => document.getElementById('title')?.textContent?.includes('again.xlsx'));
     await cells(page, place, ({ values }) => values[0]![0] === 'Written offline');
     await page.evaluate(() =>

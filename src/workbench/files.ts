@@ -17,17 +17,19 @@ const fileType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sh
 const blank: WorkbookData = { sheets: [{ name: 'Sheet 1', cells: [] }] };
 
 async function readSample(path: string): Promise<WorkbookData> {
-  // Beside each workbook the build leaves it as it is once read, so that a sample opens without the library.
-  const response = await fetch(`${samplesFolder}/${path.replace(/\.xlsx$/, '.json')}`).catch(() => {
-    throw new Error('the site does not answer; check the network, or start the workbench again, then choose it again');
-  });
-  if (!response.ok) throw new Error(`the sample is not on this site (${response.status}); choose another one`);
-  return (await response.json()) as WorkbookData;
+  // Beside each workbook the build leaves it as it is once read, so that a sample opens without the library. Without a
+  // network only the first one is kept in that form; the others are read from their files.
+  const data = await fetch(`${samplesFolder}/${path.replace(/\.xlsx$/, '.json')}`).catch(() => undefined);
+  if (data?.ok) return (await data.json()) as WorkbookData;
+  const [bytes, { readWorkbook }] = await Promise.all([sampleFile(path), xlsx()]);
+  return readWorkbook(bytes);
 }
 
 async function sampleFile(path: string): Promise<Uint8Array> {
-  const response = await fetch(`${samplesFolder}/${path}`);
-  if (!response.ok) throw new Error(`the sample ${path} is not there (${response.status})`);
+  const response = await fetch(`${samplesFolder}/${path}`).catch(() => {
+    throw new Error('the site does not answer; check the network, or start the workbench again, then choose it again');
+  });
+  if (!response.ok) throw new Error(`the sample is not on this site (${response.status}); choose another one`);
   return new Uint8Array(await response.arrayBuffer());
 }
 

@@ -5,11 +5,11 @@ const path = require('node:path');
 const webpack = require('webpack');
 
 /**
- * What Excel loads comes from the network alone, so that it never gets a mixture of two versions. Of the samples the
- * workbench opens the built data; the .xlsx files, for Excel, would be half a megabyte more.
+ * What Excel loads comes from the network alone, so that it never gets a mixture of two versions. Samples are
+ * kept as files; of their built data, only what the workbench starts with.
  */
 const kept =
-  /^(index\.html|(privacy|support|changes)\.html|site\.css|offline\.js|site\.webmanifest|licenses\.txt|icons\/.+|(workbench|guide|reference|daily)\/.+|sample-workbooks\/.+\.json)$/;
+  /^(index\.html|(privacy|support|changes)\.html|site\.css|offline\.js|site\.webmanifest|licenses\.txt|icons\/.+|(workbench|guide|reference|daily)\/.+|sample-workbooks\/(list\.json|US\/cone-cut-plan\.json|(US|metric)\/.+\.xlsx))$/;
 
 const marked = (url, content) => ({ url, revision: createHash('sha256').update(content).digest('hex').slice(0, 16) });
 
