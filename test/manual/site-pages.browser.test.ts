@@ -61,7 +61,7 @@ test('the daily page keeps entries over a restart, and says what is wrong at onc
     ['ammonia', '6.5'],
   ] as const)
     await page.fill(`#${reading}`, value);
-  await page.getByRole('button', { name: 'Judge and keep the test' }).click();
+  await page.getByRole('button', { name: 'Check and save the test' }).click();
   await page.getByText('ammonia too high. Stop feeding').first().waitFor();
   const again = await context.newPage();
   await page.close();
@@ -81,8 +81,8 @@ test('the daily page says so where the browser keeps nothing, and still gives th
   const page = await context.newPage();
   await page.goto(`${server.address}daily/`);
   await page.fill('#volume', '15');
-  await page.getByRole('button', { name: 'Keep the pull' }).click();
-  await page.getByText('This browser keeps nothing').waitFor();
+  await page.getByRole('button', { name: 'Save the pull' }).click();
+  await page.getByText('This browser saves nothing ').waitFor();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save all to a file' }).click(),
