@@ -172,7 +172,7 @@ describe('draw on the command line', { timeout: 30_000 }, () => {
     ],
     [
       ['--workbook', 'drums.xlsx', '--units', 'metric', '--range', "'Drum''s patterns'!B2:K3", 'x.pdf'],
-      /row 1 was not made under metric/,
+      /row 1 was not made with metric/,
     ],
   ])('says in one sentence what is wrong and writes nothing: %j', (args, sentence) => {
     const before = readdirSync(folder);

@@ -21,7 +21,7 @@ export function readPattern(row: PatternRow, argument: string, place: number, un
   const piece = pieceOfRow(row);
   const trouble = typeof piece === 'string' ? piece : disagreement(row, piece);
   if (typeof piece === 'string' || trouble !== undefined) {
-    throw new Refusal(argument, `row ${place} was not made under ${under}, or was changed since: ${trouble}`);
+    throw new Refusal(argument, `row ${place} was not made with ${under}, or was changed since: ${trouble}`);
   }
   return piece;
 }

@@ -82,14 +82,14 @@ export function refusalOf(name: string): string | undefined {
   if (!/^[A-Z][A-Z0-9]*(\.[A-Z][A-Z0-9]*)+$/.test(name)) return `${name || 'Nothing'} is not a name. ${usage}`;
   const stored = (one: string): string => one.replaceAll('.', '_');
   const taken = catalogue.find((row) => stored(row.name) === stored(name));
-  return taken && `SILT.${taken.name} is there already.`;
+  return taken && `SILT.${taken.name} exists already.`;
 }
 
 function main(): void {
   const name = (process.argv[2] ?? '').replace(/^SILT\./i, '').toUpperCase();
   const stubs = stubsOf(name);
   const inTheWay = stubs.find(({ file }) => existsSync(file));
-  const refusal = refusalOf(name) ?? (inTheWay && `${inTheWay.file} is there already.`);
+  const refusal = refusalOf(name) ?? (inTheWay && `${inTheWay.file} exists already.`);
   if (refusal !== undefined) {
     process.stderr.write(`${refusal}\n`);
     process.exitCode = 1;

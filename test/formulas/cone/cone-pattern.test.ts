@@ -143,7 +143,7 @@ describe('a pattern row that is read back', () => {
       lap: mm(pattern.lap),
       area: pattern.area / 0.3048 ** 2,
     };
-    expect(() => readPattern(misread, 'patterns', 2)).toThrow('patterns: row 2 was not made under these units');
+    expect(() => readPattern(misread, 'patterns', 2)).toThrow('patterns: row 2 was not made with these units');
   });
 
   it.each([

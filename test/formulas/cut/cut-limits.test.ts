@@ -96,7 +96,7 @@ describe('a row that cannot be laid', () => {
       [3, false],
     ]);
     expect(notLaid[0]?.refusal.message).toContain('row 2 in one piece does not fit on the sheet in any rotation');
-    expect(notLaid[1]?.refusal.message).toContain('row 3 was not made under');
+    expect(notLaid[1]?.refusal.message).toContain('row 3 was not made with');
   });
 
   it('is refused where a count without it would buy too little, and where no other row is left', () => {

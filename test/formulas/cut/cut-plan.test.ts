@@ -174,9 +174,9 @@ describe('a cut plan', () => {
   it('refuses a row whose numbers disagree, by its place in the table', () => {
     const small = conePattern({ ...plain, top: 0.3, bottom: 0.1, height: 0.1 });
     expect(() => cutPlan([small, { ...small, area: 2 * small.area }], stock(2, 1, 0))).toThrow(
-      'row 2 was not made under',
+      'row 2 was not made with',
     );
-    expect(() => cutPlan([{ ...small, slant: 1, row: 5 }], stock(2, 1, 0))).toThrow('row 5 was not made under');
+    expect(() => cutPlan([{ ...small, slant: 1, row: 5 }], stock(2, 1, 0))).toThrow('row 5 was not made with');
   });
 });
 

@@ -59,7 +59,7 @@ test('a row whose numbers do not agree is refused in a sentence', async () => {
   const request = patterns();
   if (request.what !== 'patterns') throw new Error(request.what);
   await show(await handOver({ ...request, units: 'metric' }));
-  await page.getByText('row 1 was not made under metric').waitFor();
+  await page.getByText('row 1 was not made with metric').waitFor();
 });
 
 test('another drawing in the same window takes the place of the first', async () => {

@@ -49,7 +49,7 @@ describe('pattern rows of the cone-cut-plan workbook', async () => {
 
   test('a row made under other units is refused in a sentence', async () => {
     expect(await said(new MemoryHost({ P: row(22.5) }), 'P', 'A1:J1', 'metric')).toBe(
-      'P!A1:J1 was not made under metric, or was changed since: its area does not go with its lengths; make the row again with SILT.CONE.PATTERN and select it again.',
+      'P!A1:J1 was not made with metric, or was changed since: its area does not go with its lengths; make the row again with SILT.CONE.PATTERN and select it again.',
     );
   });
 
@@ -57,7 +57,7 @@ describe('pattern rows of the cone-cut-plan workbook', async () => {
     const cells = { ...row(22.5, 1), ...row(20, 2), D2: 99 };
     const { note, request } = await seen(new MemoryHost({ P: cells }), 'P', 'A1:J2');
     expect(request).toMatchObject({ rows: [Object.values(row(22.5))] });
-    expect(note).toMatch(/^Row 2 was not made under US, or was changed since: .*; it is not drawn\.$/);
+    expect(note).toMatch(/^Row 2 was not made with US, or was changed since: .*; it is not drawn\.$/);
   });
 
   test('a workbook without units is read as the profile that makes sense of the numbers', async () => {

@@ -32,6 +32,6 @@ describe('the stubs of a new function', () => {
   });
 
   test.each(['', 'PIPE', 'pipe.x y', '1.X', catalogue[0]!.name])('are not written for %j', (name) => {
-    expect(refusalOf(name)).toMatch(/is not a name|is there already/);
+    expect(refusalOf(name)).toMatch(/is not a name|exists already/);
   });
 });
