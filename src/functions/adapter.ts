@@ -79,8 +79,9 @@ function run(plan: Plan, values: unknown[], makeError: MakeError): unknown[][] {
   for (let i = 0; i < slots.length; i++) {
     const value = unwrap(values[first + i]);
     taken[i] = value;
-    if (!isBlock(value)) continue;
-    const { name, spec, broadcasts } = slots[i]!;
+    const slot = slots[i];
+    if (slot === undefined || !isBlock(value)) continue;
+    const { name, spec, broadcasts } = slot;
     if ('choice' in spec) throw new ArgumentError(`${name}: a range is not allowed; give one word`);
     if (!broadcasts) continue;
     rows = joined(rows, height(value), name, 'rows');
@@ -133,11 +134,10 @@ function wantsHeadings(value: unknown): boolean {
 function callOnce(plan: Plan, taken: readonly unknown[], profile: Profile): Cell[][] {
   const { slots, row } = plan;
   const given: GivenSoFar = { ...plan.template };
-  for (let i = 0; i < slots.length; i++) {
-    const { name, read } = slots[i]!;
+  slots.forEach(({ name, read }, i) => {
     const value = taken[i];
     given[name] = read(typeof value === 'number' || isBlock(value) ? value : cell(value), profile, given);
-  }
+  });
   try {
     return plan.present(row.compute(given, profile), profile);
   } catch (error) {
@@ -186,9 +186,9 @@ function broadcast(
 ): unknown[][] {
   const { result } = plan.row;
   if ('rows' in result || 'lines' in result || 'grid' in result) {
-    const name = plan.slots.find((one, i) => one.broadcasts && isBlock(taken[i]))!.name;
+    const ranged = plan.slots.find((slot, i) => slot.broadcasts && isBlock(taken[i]));
     throw new ArgumentError(
-      `${name}: a range is not allowed here, because the answer has several rows; give one value`,
+      `${ranged?.name ?? 'arguments'}: a range is not allowed here, because the answer has several rows; give one value`,
     );
   }
   const rangesGiven = () =>
@@ -209,7 +209,7 @@ function broadcast(
     const values = taken.map((value, i) => (varies[i] ? at(value as Block, row, column) : value));
     if (values.every((value, i) => !varies[i] || isBlank(value))) return [''];
     try {
-      return callOnce(plan, values, profile)[0]!;
+      return callOnce(plan, values, profile)[0] ?? [''];
     } catch (error) {
       return [hostError(error, makeError)];
     }

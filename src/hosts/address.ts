@@ -35,10 +35,9 @@ export function rangeName(range: CellRange): string {
 export function parseRange(text: string): CellRange | undefined {
   const match = /^\$?([A-Z]{1,3})\$?([1-9]\d{0,6})(?::\$?([A-Z]{1,3})\$?([1-9]\d{0,6}))?$/i.exec(text.trim());
   if (match === null) return undefined;
-  const column = columnNumber(match[1]!);
-  const row = Number(match[2]) - 1;
-  const lastColumn = match[3] === undefined ? column : columnNumber(match[3]);
-  const lastRow = match[4] === undefined ? row : Number(match[4]) - 1;
+  const [, fromColumn = '', fromRow, toColumn = fromColumn, toRow = fromRow] = match;
+  const [column, lastColumn] = [columnNumber(fromColumn), columnNumber(toColumn)];
+  const [row, lastRow] = [Number(fromRow) - 1, Number(toRow) - 1];
   return {
     row: Math.min(row, lastRow),
     column: Math.min(column, lastColumn),
@@ -51,7 +50,8 @@ export function parseRange(text: string): CellRange | undefined {
 export function splitSheet(text: string): { readonly sheet: string | undefined; readonly rest: string } {
   const match = /^(?:'((?:[^']|'')+)'|([^'!]+))!(.+)$/.exec(text.trim());
   if (match === null) return { sheet: undefined, rest: text.trim() };
-  return { sheet: match[1]?.replaceAll("''", "'") ?? match[2], rest: match[3]! };
+  const [, quoted, bare, rest = ''] = match;
+  return { sheet: quoted?.replaceAll("''", "'") ?? bare, rest };
 }
 
 /** A sheet name as a cell formula needs it. */

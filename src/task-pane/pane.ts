@@ -66,14 +66,11 @@ export function mountPane(root: HTMLElement, parts: PaneParts): Pane {
   let front: ViewPart | undefined;
   const tabs = createTabs('Views', views, (id) => {
     front?.hidden?.();
-    let part = built.get(id);
-    if (part === undefined) {
-      // biome-ignore lint/style/noNonNullAssertion: tabs are made from the views
-      part = views.find((view) => view.id === id)!.build(context);
-      built.set(id, part);
-      // biome-ignore lint/style/noNonNullAssertion: every tab has a panel
-      replace(tabs.panels.get(id)!, part.element);
-    }
+    const part = built.get(id) ?? views.find((view) => view.id === id)?.build(context);
+    const panel = tabs.panels.get(id);
+    if (part === undefined || panel === undefined) throw new Error(`there is no view ${id}`);
+    if (!built.has(id)) replace(panel, part.element);
+    built.set(id, part);
     front = part;
     part.shown?.();
   });

@@ -25,12 +25,10 @@ export function createTabs(label: string, tabs: readonly Tab[], shown: (id: stri
   }
   const show = (wanted: string): void => {
     for (const [id, button] of buttons) {
-      const isShown = id === wanted;
-      button.setAttribute('aria-selected', String(isShown));
-      button.tabIndex = isShown ? 0 : -1;
-      // biome-ignore lint/style/noNonNullAssertion: every tab has a panel
-      panels.get(id)!.hidden = !isShown;
+      button.setAttribute('aria-selected', String(id === wanted));
+      button.tabIndex = id === wanted ? 0 : -1;
     }
+    for (const [id, panel] of panels) panel.hidden = id !== wanted;
     shown(wanted);
   };
   const ids = tabs.map(({ id }) => id);
@@ -41,13 +39,11 @@ export function createTabs(label: string, tabs: readonly Tab[], shown: (id: stri
   });
   element.addEventListener('keydown', (event) => {
     const at = ids.findIndex((id) => buttons.get(id) === document.activeElement);
-    const next = at < 0 ? undefined : placeAfter(event.key, at, ids.length);
+    const next = at < 0 ? undefined : ids[placeAfter(event.key, at, ids.length) ?? -1];
     if (next === undefined) return;
     event.preventDefault();
-    // biome-ignore lint/style/noNonNullAssertion: placeAfter stays within the tabs
-    show(ids[next]!);
-    // biome-ignore lint/style/noNonNullAssertion: every id has a button
-    buttons.get(ids[next]!)!.focus();
+    show(next);
+    buttons.get(next)?.focus();
   });
   return { element, panels, show };
 }

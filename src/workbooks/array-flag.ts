@@ -56,12 +56,12 @@ export function isDynamic(typed: string, isRangeName: (name: string) => boolean 
     if (token.value === '(')
       calls.push({ name: before?.type === 'func' ? before.value.toUpperCase() : '', argument: 0 });
     else if (token.value === ')') calls.pop();
-    else if (token.value === ',' && calls.length > 0) calls.at(-1)!.argument += 1;
+    const call = calls.at(-1);
+    if (token.value === ',' && call !== undefined) call.argument += 1;
     if (token.type === 'func') return isPrefixed(token.value) || givesArrays.has(token.value.toUpperCase());
     if (token.value === '{' || (token.type === 'operator' && token.value === '#')) return true;
     if (!isSeveralCells(token, isRangeName)) return false;
     const isBare = /^[(,]$/.test(before?.value ?? '') && /^[),]$/.test(after?.value ?? '');
-    const call = calls.at(-1);
     return !(isBare && takesRanges[call?.name ?? '']?.(call?.argument ?? 0));
   });
 }

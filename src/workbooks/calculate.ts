@@ -7,7 +7,7 @@ function calculatedSheet(host: Headless, sheet: SheetData): SheetData {
   const cells = new Map<string, CellData>(sheet.cells.map((cell) => [cellName(cell.row, cell.column), cell]));
   for (const cell of sheet.cells) {
     if (cell.formula === undefined) continue;
-    const own = host.read(sheet.name, { row: cell.row, column: cell.column, rows: 1, columns: 1 })[0]![0]!;
+    const own = host.readCell(sheet.name, cell.row, cell.column);
     const { spill: _before, ...rest } = cell;
     cells.set(cellName(cell.row, cell.column), {
       ...rest,

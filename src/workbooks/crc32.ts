@@ -7,6 +7,6 @@ const table = Uint32Array.from({ length: 256 }, (_, index) => {
 /** The checksum that zip files use: CRC-32 of ITU-T V.42, polynomial 0xEDB88320 reflected. */
 export function crc32(bytes: Uint8Array): number {
   let crc = 0xffffffff;
-  for (const byte of bytes) crc = table[(crc ^ byte) & 0xff]! ^ (crc >>> 8);
+  for (const byte of bytes) crc = (table[(crc ^ byte) & 0xff] ?? 0) ^ (crc >>> 8);
   return (crc ^ 0xffffffff) >>> 0;
 }

@@ -25,7 +25,7 @@ export function beyondEngine(formula: string, knows: (name: string) => boolean):
   if (/[A-Z]\$?\d+#/i.test(bare)) return 'it refers to a spill by its first cell and #';
   if (/(?:^|[^\w\]])@/.test(bare)) return 'it uses @, one value out of a range';
   if (/\b\w+:\w+!/.test(bare)) return 'it refers to several sheets at once';
-  const called = Array.from(bare.matchAll(/([A-Za-z_][\w.]*)\s*\(/g), (match) => match[1]!);
+  const called = Array.from(bare.matchAll(/([A-Za-z_][\w.]*)\s*\(/g), ([, name = '']) => name);
   const unknown = [...new Set(called)].filter((name) => !knows(name));
   return unknown.length === 0 ? undefined : `the engine has no function ${unknown.join(', ')}`;
 }

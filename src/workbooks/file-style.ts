@@ -47,9 +47,10 @@ export function fileStyle(style: CellStyle): Partial<FileStyle> {
 
 /** A style laid over others by a condition: a fill there is the background color. */
 export function conditionStyle(style: CellStyle): Partial<FileStyle> {
-  const { fill, font } = fileStyle(style);
+  const { font } = fileStyle(style);
+  const { fill } = style;
   return {
     ...(font ? { font: { ...(font.bold ? { bold: true } : {}), ...(font.color ? { color: font.color } : {}) } } : {}),
-    ...(fill === undefined ? {} : { fill: { type: 'pattern', pattern: 'solid', bgColor: argb(style.fill!) } }),
+    ...(fill === undefined ? {} : { fill: { type: 'pattern', pattern: 'solid', bgColor: argb(fill) } }),
   } as Partial<FileStyle>;
 }

@@ -30,7 +30,7 @@ type Wanted = Map<string, WantedCell>;
 export const key = (row: number, column: number): string => `${row},${column}`;
 
 function rangeOf(result: FormulaResult): CellRange {
-  return { ...result, rows: result.values.length, columns: result.values[0]!.length };
+  return { ...result, rows: result.values.length, columns: result.values[0]?.length ?? 0 };
 }
 
 /** The cells that get a value: undefined clears what an earlier, larger spill left behind. */
@@ -123,10 +123,11 @@ function formulaText(
 
 /** Excel may use `spans` to find a row's cells, so it has to cover them. */
 function spansEdit(xml: string, row: ScannedRow, columns: readonly number[]): Edit | undefined {
-  const [first, last] = row.attributes.spans?.split(':').map(Number) ?? [];
-  if (first === undefined || last === undefined || row.attributes.spans!.includes(' ')) return undefined;
+  const before = row.attributes.spans ?? '';
+  const [first, last] = before.split(':').map(Number);
+  if (first === undefined || last === undefined || before.includes(' ')) return undefined;
   const spans = `${Math.min(first, ...columns.map((column) => column + 1))}:${Math.max(last, ...columns.map((column) => column + 1))}`;
-  if (spans === row.attributes.spans) return undefined;
+  if (spans === before) return undefined;
   const open = xml.slice(row.start, row.openEnd);
   return {
     start: row.start,
@@ -145,8 +146,10 @@ export function patchSheet(xml: string, results: readonly FormulaResult[]): stri
 export function writeCells(xml: string, sheet: ScannedSheet, wanted: ReadonlyMap<string, WantedCell>): string {
   const edits: Edit[] = [];
   const rowPrefix = sheet.data.tag.replace(/sheetData$/, '');
-  const write = (cell: ScannedCell | undefined, row: number, column: number): string =>
-    cellText(xml, cell, { row, column, tag: `${rowPrefix}c` }, wanted.get(key(row, column))!);
+  const write = (cell: ScannedCell | undefined, row: number, column: number): string => {
+    const content = wanted.get(key(row, column));
+    return content === undefined ? '' : cellText(xml, cell, { row, column, tag: `${rowPrefix}c` }, content);
+  };
   const missing = new Map<number, number[]>();
   for (const [place, cell] of wanted) {
     if (isBlank(cell)) continue;
@@ -164,9 +167,9 @@ export function writeCells(xml: string, sheet: ScannedSheet, wanted: ReadonlyMap
     for (const cell of row.cells) {
       const before = added.filter((column) => column < cell.column);
       added.splice(0, before.length);
-      const place = key(cell.row, cell.column);
-      const text = wanted.has(place) ? write(cell, cell.row, cell.column) : xml.slice(cell.start, cell.end);
-      if (before.length > 0 || (wanted.has(place) && !isAsWanted(cell, wanted.get(place)!)))
+      const content = wanted.get(key(cell.row, cell.column));
+      const text = content ? write(cell, cell.row, cell.column) : xml.slice(cell.start, cell.end);
+      if (before.length > 0 || (content && !isAsWanted(cell, content)))
         edits.push({ start: cell.start, end: cell.end, text: insert(before) + text });
     }
     if (added.length === 0) {
@@ -210,22 +213,22 @@ function addRows(
 ): void {
   const { data } = sheet;
   const rowTag = data.tag.replace(/sheetData$/, 'row');
-  const rowText = (row: number): string =>
-    `<${rowTag} r="${row + 1}">${[...missing.get(row)!]
+  const rowText = ([row, columns]: readonly [number, readonly number[]]): string =>
+    `<${rowTag} r="${row + 1}">${[...columns]
       .sort((a, b) => a - b)
       .map((column) => write(undefined, row, column))
       .join('')}</${rowTag}>`;
-  const numbers = [...missing.keys()].sort((a, b) => a - b);
-  if (numbers.length === 0) return;
+  const rows = [...missing].sort(([a], [b]) => a - b);
+  if (rows.length === 0) return;
   if (data.openEnd === data.end) {
     const open = xml.slice(data.start, data.end).replace(/\s*\/>$/, '>');
-    edits.push({ start: data.start, end: data.end, text: `${open}${numbers.map(rowText).join('')}</${data.tag}>` });
+    edits.push({ start: data.start, end: data.end, text: `${open}${rows.map(rowText).join('')}</${data.tag}>` });
     return;
   }
-  for (const number of numbers) {
-    const next = sheet.rows.find((row) => row.row > number);
+  for (const row of rows) {
+    const next = sheet.rows.find((other) => other.row > row[0]);
     const at = next?.start ?? xml.lastIndexOf('</', data.end - 1);
-    edits.push({ start: at, end: at, text: rowText(number) });
+    edits.push({ start: at, end: at, text: rowText(row) });
   }
 }
 

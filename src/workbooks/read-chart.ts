@@ -56,7 +56,8 @@ export function readChart(chart: FileChart): ChartData | undefined {
   const plot = chart.chartModel?.chart.plotArea;
   const type = plot === undefined ? undefined : typeOf(plot);
   const place = placeOf(chart);
-  if (plot === undefined || type === undefined || place === undefined) return undefined;
+  const group = plot?.chartTypes[0];
+  if (plot === undefined || group === undefined || type === undefined || place === undefined) return undefined;
   const [category, value] = plot.axes;
   const words = {
     categoryTitle: titleText(category?.title),
@@ -68,7 +69,7 @@ export function readChart(chart: FileChart): ChartData | undefined {
     type,
     title: typeof chart.title === 'string' ? chart.title : '',
     place,
-    series: (plot.chartTypes[0]!.series as readonly FileSeries[]).flatMap(readSeries),
+    series: (group.series as readonly FileSeries[]).flatMap(readSeries),
     ...Object.fromEntries(Object.entries(words).filter(([, word]) => word !== undefined)),
   };
 }

@@ -45,6 +45,12 @@ function decode(bytes: Uint8Array, path: string): string {
   }
 }
 
+function partText(texts: ReadonlyMap<string, string>, path: string): string {
+  const text = texts.get(path);
+  if (text === undefined) throw new DamagedWorkbook(`the workbook is damaged: ${path} is missing`);
+  return text;
+}
+
 function formulaCells(
   parts: readonly SheetPart[],
   texts: ReadonlyMap<string, string>,
@@ -56,7 +62,7 @@ function formulaCells(
         .find((sheet) => sheet.name === name)
         ?.cells.map((cell) => [keyOf('', cell.row, cell.column), cell]),
     );
-    return scanSheet(texts.get(path)!).rows.flatMap((row) =>
+    return scanSheet(partText(texts, path)).rows.flatMap((row) =>
       row.cells.flatMap((scanned): FormulaCell[] => {
         if (scanned.formula === undefined) return [];
         const { row: at, column } = scanned;
@@ -83,14 +89,14 @@ function withoutKept(workbook: WorkbookData, kept: ReadonlyMap<string, string>):
 
 function resultOf(host: Headless, cell: FormulaCell): { result: FormulaResult; why: string | undefined } {
   const { row, column, formula } = cell.scanned;
-  const own = host.read(cell.sheet, { row, column, rows: 1, columns: 1 })[0]![0]!;
+  const own = host.readCell(cell.sheet, row, column);
   const spill = own.spill === undefined ? undefined : parseRange(own.spill);
   const rows = spill === undefined ? [[own]] : host.read(cell.sheet, spill);
   const values = rows.map((line) => line.map((read) => read.value));
   const isOlderArray = formula?.type === 'array' && cell.scanned.attributes.cm === undefined;
   return {
     result: { row, column, values: isOlderArray ? fitted(values, formula.ref ?? '') : values },
-    why: unusable(cell.scanned, own.value, spill !== undefined && values.length * values[0]!.length > 1),
+    why: unusable(cell.scanned, own.value, spill !== undefined && values.flat().length > 1),
   };
 }
 
@@ -155,7 +161,7 @@ export async function recalculateFile(functions: readonly HostFunction[], bytes:
     const part = parts.find(({ path }) => path === entry.name);
     const found = part === undefined ? undefined : results.get(part.name);
     if (found === undefined) return entry;
-    const before = texts.get(entry.name)!;
+    const before = partText(texts, entry.name);
     const after = patchSheet(before, found);
     return after === before ? entry : repack(entry, new TextEncoder().encode(after));
   };

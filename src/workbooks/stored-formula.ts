@@ -35,9 +35,10 @@ export function operandEnd(tokens: readonly Token[], start: number): number {
   const open = tokens[start]?.type === 'func' ? start + 1 : start;
   if (tokens[open]?.value !== '(') return start;
   let depth = 0;
-  for (let at = open; at < tokens.length; at += 1) {
-    if (tokens[at]!.value === '(') depth += 1;
-    if (tokens[at]!.value === ')') depth -= 1;
+  for (const [at, { value }] of tokens.entries()) {
+    if (at < open) continue;
+    if (value === '(') depth += 1;
+    if (value === ')') depth -= 1;
     if (depth === 0) return at;
   }
   return tokens.length - 1;
@@ -48,8 +49,8 @@ function givenFunctions(tokens: readonly Token[]): ReadonlySet<Token> {
   const given = new Set<Token>();
   const calls: string[] = [];
   tokens.forEach((token, index) => {
-    if (token.value === '(')
-      calls.push(tokens[index - 1]?.type === 'func' ? tokens[index - 1]!.value.toUpperCase() : '');
+    const before = tokens[index - 1];
+    if (token.value === '(') calls.push(before?.type === 'func' ? before.value.toUpperCase() : '');
     else if (token.value === ')') calls.pop();
     else if (
       /^[A-Z][A-Z.]*$/i.test(token.value) &&
@@ -71,8 +72,12 @@ const usualFunctions: ReadonlySet<string> = new Set(
 
 function join(tokens: readonly Token[], names: ReadonlySet<string>, given: ReadonlySet<Token>): string {
   let text = '';
-  for (let at = 0; at < tokens.length; at += 1) {
-    const { type, value } = tokens[at]!;
+  let at = -1;
+  for (const [place, token] of tokens.entries()) {
+    // The operand of `@` and the `#` behind a cell have been written with what stands before them.
+    if (place <= at) continue;
+    at = place;
+    const { type, value } = token;
     if (type === 'fx_prefix') continue;
     if (type === 'operator' && value === '@') {
       const end = operandEnd(tokens, at + 1);
@@ -82,7 +87,7 @@ function join(tokens: readonly Token[], names: ReadonlySet<string>, given: Reado
       text += `_xlfn.ANCHORARRAY(${value})`;
       at += 1;
     } else if (type === 'func') text += storedName(value);
-    else if (given.has(tokens[at]!)) text += `_xleta.${value.toUpperCase()}`;
+    else if (given.has(token)) text += `_xleta.${value.toUpperCase()}`;
     else if (type === 'range_named' && names.has(value.toUpperCase())) text += `_xlpm.${value}`;
     else text += value;
   }

@@ -32,7 +32,7 @@ const marks: Readonly<Record<string, string>> = {
 export function markup(text: string): string {
   return text
     .replace(/_x([0-9A-Fa-f]{4})_/g, '_x005F_x$1_')
-    .replace(/[&<>"\r]/g, (mark) => marks[mark]!)
+    .replace(/[&<>"\r]/g, (mark) => marks[mark] ?? mark)
     .replace(
       // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters that XML 1.0 leaves out.
       /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g,

@@ -14,8 +14,11 @@ export function typedFormula(stored: string): string {
 
 function typed(tokens: readonly Token[]): string {
   let text = '';
-  for (let at = 0; at < tokens.length; at += 1) {
-    const { type, value } = tokens[at]!;
+  let at = -1;
+  for (const [place, { type, value }] of tokens.entries()) {
+    // What a marker stands before has been written with it.
+    if (place <= at) continue;
+    at = place;
     const marker = type === 'func' ? /^_xlfn\.(SINGLE|ANCHORARRAY)$/i.exec(value)?.[1]?.toUpperCase() : undefined;
     if (marker === undefined) {
       text += type === 'string' ? value : withoutPrefix(value);

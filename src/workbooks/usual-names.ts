@@ -38,7 +38,7 @@ function withNames(bytes: Uint8Array): Uint8Array {
     names.set(`${path.slice(0, at)}_rels/${path.slice(at)}.rels`, `xl/worksheets/_rels/sheet${index + 1}.xml.rels`);
   });
   const { part: workbook, relations } = workbookPart(textOf);
-  const retargeted = elementsNamed(textOf(relations)!, 'Relationship').map((relation) => {
+  const retargeted = elementsNamed(textOf(relations) ?? '', 'Relationship').map((relation) => {
     const target = names.get(resolvePart(workbook, relation.Target ?? ''));
     const attributes = { ...relation, ...(target === undefined ? {} : { Target: `/${target}` }) };
     return `<Relationship${Object.entries(attributes)

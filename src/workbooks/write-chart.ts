@@ -1,5 +1,5 @@
 import type { Worksheet as FileSheet } from '@cj-tech-master/excelts';
-import { parseRange } from '../hosts/address';
+import { cellName, parseRange } from '../hosts/address';
 import type { ChartData, ChartSeries, TableData } from './workbook-model';
 
 const isReference = (text: string): boolean => /!\$?[A-Z]{1,3}\$?\d+/i.test(text);
@@ -24,11 +24,16 @@ export function addChart(sheet: FileSheet, chart: ChartData): void {
     valueAxis: { ...axis(chart.valueTitle, chart.valueFormat), majorGridlines: true },
   };
   const series = chart.series.map((given, index) => {
-    const color = colors[index % colors.length]!;
+    const color = colors[index % colors.length] ?? '000000';
     const { categories, values } = given;
     // Numbers on the category axis, such as dates, must be marked as numbers, or their format is ignored.
-    const source = chart.categoryFormat === undefined ? categories : { numRef: { formula: categories ?? '' } };
-    return { name: nameOf(given), values, color, ...(categories === undefined ? {} : { categories: source! }) };
+    const source = (formula: string) => (chart.categoryFormat === undefined ? formula : { numRef: { formula } });
+    return {
+      name: nameOf(given),
+      values,
+      color,
+      ...(categories === undefined ? {} : { categories: source(categories) }),
+    };
   });
   if (chart.type === 'column' || chart.type === 'bar') {
     const bars = series.map(({ color, ...one }) => ({ ...one, fill: color }));
@@ -49,11 +54,12 @@ export function addChart(sheet: FileSheet, chart: ChartData): void {
 
 /** Makes the cells of a range a table; headings and rows are already in their cells. */
 export function addTable(sheet: FileSheet, table: TableData): void {
-  const range = parseRange(table.range)!;
+  const range = parseRange(table.range);
+  if (range === undefined) throw new Error(`the table ${table.name} has no range: ${table.range}`);
   const valueAt = (row: number, column: number) => sheet.getCell(range.row + row + 1, range.column + column + 1).value;
   sheet.addTable({
     name: table.name,
-    ref: table.range.split(':')[0]!,
+    ref: cellName(range.row, range.column),
     headerRow: true,
     style: { theme: 'TableStyleLight1', showRowStripes: true },
     columns: Array.from({ length: range.columns }, (_, column) => ({ name: String(valueAt(0, column) ?? '') })),

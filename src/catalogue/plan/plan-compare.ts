@@ -19,7 +19,8 @@ export function planCompare(
 ): readonly (readonly GridCell[])[] {
   const table = inputTable('scenarios', scenarioInputs, scenarios, scenarioTitles);
   const columns = Array.from({ length: table.count }, (_, column) => answer(table, column, profile));
-  if (columns.length === 1 && columns[0]![0] instanceof Error) throw columns[0]![0];
+  const top = columns[0]?.[0];
+  if (columns.length === 1 && top instanceof Error) throw top;
   const units = resultKeys.map((key) => profile.units[scenarioResults[key].kind].symbol);
   const body = compareRows.map((name, i): GridCell[] => [
     name,

@@ -58,13 +58,13 @@ export function inputTable(
   }
   const rows = cells.map((line) => [plain(line[0]), line.slice(1)] as const);
   let first = rows.findIndex(([name, values]) => !isNothing(name) || !values.every(isNothing));
-  const heads = first >= 0 && (isNothing(rows[first]![0]) || titles.includes(foldedName(String(rows[first]![0]))));
-  const heading = heads ? cells[first]!.map(plain) : undefined;
+  const corner = rows[first]?.[0] ?? '';
+  const heads = first >= 0 && (isNothing(corner) || titles.includes(foldedName(String(corner))));
+  const heading = heads ? cells[first]?.map(plain) : undefined;
   if (heads) first++;
   const lines = new Map<string, readonly OpenCell[]>();
-  for (let i = Math.max(first, 0); i < rows.length; i++) {
-    const [name, values] = rows[i]!;
-    if (isNothing(name) && values.every(isNothing)) continue;
+  for (const [i, [name, values]] of rows.entries()) {
+    if (i < first || (isNothing(name) && values.every(isNothing))) continue;
     const key = keyOf(`${argument}: row ${i - first + 1}`, inputs, name);
     if (lines.has(key)) {
       throw new ArgumentError(

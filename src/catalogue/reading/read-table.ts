@@ -30,7 +30,7 @@ export function readTable(
   if (widest < needed) {
     const given =
       widest === 1 && lines.length === 1
-        ? wordText(String(lines[0]![0]))
+        ? wordText(String(lines[0]?.[0]))
         : `${widest} column${widest === 1 ? '' : 's'}`;
     throw new ArgumentError(`${name}: ${given} is not allowed; give rows of ${list}`);
   }

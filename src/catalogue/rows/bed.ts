@@ -1,5 +1,5 @@
 import { bedArea, bedDays, bedPlants } from '../../formulas/bed/bed';
-import { cropFeed, cropGroups, cropNames, findCrop } from '../../formulas/bed/crops';
+import { cropFeed, cropGroups, cropNamed, cropNames, findCrop } from '../../formulas/bed/crops';
 import { nearest } from '../../units/nearest';
 import { readQuantity } from '../../units/quantity';
 import { Unreadable } from '../../units/unreadable';
@@ -53,7 +53,7 @@ export const bedRows = [
       crop: { choice: cropNames, meaning: 'crop or crop group' },
     },
     result: { scalar: 'count' },
-    compute: ({ area, crop }) => bedPlants(area, findCrop(crop)!.plants.typical),
+    compute: ({ area, crop }) => bedPlants(area, cropNamed(crop).plants.typical),
     formula: 'plants = area × plants per square meter, rounded down',
     sources: ['FAO Fisheries Technical Paper 589 (2014), section 8 and appendix 1'],
     example: { formula: '=SILT.BED.PLANTS("metric",4,"leafy")', gives: '100' },

@@ -90,8 +90,10 @@ export const coneBuildRows = [
       },
     },
     compute: ({ pattern, step }, profile) => {
-      if (pattern.length > 1) throw new Refusal('pattern', `${pattern.length} rows are not allowed; give one`);
-      return coneMarks(pieceOf('pattern', pattern[0]!, profile), step);
+      const [row, ...others] = pattern;
+      if (row === undefined || others.length > 0)
+        throw new Refusal('pattern', `${pattern.length} rows are not allowed; give one`);
+      return coneMarks(pieceOf('pattern', row, profile), step);
     },
     formula: 'x and y of points at equal angles on both arcs, then distances between corners',
     notes: [

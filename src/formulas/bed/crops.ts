@@ -5,6 +5,7 @@
 import { fao } from '../citations';
 import { type Range, range } from '../numeric/range';
 import { DAY } from '../numeric/time';
+import { Refusal } from '../refusal';
 
 /** A gram a square meter a day, in SI. */
 const FEED = 1e-3 / DAY;
@@ -83,6 +84,13 @@ export const cropNames: readonly string[] = crops.map(({ name }) => name);
 export function findCrop(name: string): Crop | undefined {
   const wanted = name.trim().toLowerCase();
   return crops.find((one) => one.name.toLowerCase() === wanted);
+}
+
+/** A crop whose name is known to be in the table. */
+export function cropNamed(name: string): Crop {
+  const crop = findCrop(name);
+  if (crop === undefined) throw new Refusal('crop', `${name} is not a crop of the table`);
+  return crop;
 }
 
 /** Feed per bed area that a crop of the table takes, kg/m2/s. */

@@ -66,8 +66,8 @@ export function width(block: Block): number {
 /** The cell of a block or single value at a place of the joint shape. */
 export function at(value: unknown, row: number, column: number): unknown {
   if (!isBlock(value)) return value;
-  const line = value.length === 1 ? value[0]! : value[row]!;
-  return line.length === 1 ? line[0] : line[column];
+  const line = value.length === 1 ? value[0] : value[row];
+  return line?.length === 1 ? line[0] : line?.[column];
 }
 
 /** A block as rows of plain cells; an error in a cell is passed on. */

@@ -21,10 +21,10 @@ export async function insertSheets(
       context,
       sheets.map(({ name }) => name),
     );
-    const added: Excel.Worksheet[] = [];
+    const added: { readonly worksheet: Excel.Worksheet; readonly sheet: SheetData }[] = [];
     const named: string[] = [];
     try {
-      for (const { name } of sheets) added.push(context.workbook.worksheets.add(name));
+      for (const sheet of sheets) added.push({ worksheet: context.workbook.worksheets.add(sheet.name), sheet });
       await context.sync();
       for (const name of names) {
         if (await isNamed(context, name.name)) continue;
@@ -32,18 +32,19 @@ export async function insertSheets(
         await context.sync();
         named.push(name.name);
       }
-      for (const [at, sheet] of sheets.entries()) {
+      for (const [at, { worksheet, sheet }] of added.entries()) {
         await step?.(at / sheets.length);
-        putCells(added[at]!, sheet);
-        putStyles(added[at]!, sheet);
+        putCells(worksheet, sheet);
+        putStyles(worksheet, sheet);
         await context.sync();
-        putLayout(added[at]!, sheet);
+        putLayout(worksheet, sheet);
         await context.sync();
       }
-      for (const [at, sheet] of sheets.entries()) putCharts(context, added[at]!, sheet);
+      for (const { worksheet, sheet } of added) putCharts(context, worksheet, sheet);
       await context.sync();
     } catch (error) {
-      await takeAway(context, added, named);
+      const worksheets = added.map(({ worksheet }) => worksheet);
+      await removeAdded(context, worksheets, named);
       throw hostError(error);
     }
   });
@@ -56,7 +57,7 @@ async function isNamed(context: Excel.RequestContext, name: string): Promise<boo
   return !item.isNullObject;
 }
 
-async function takeAway(
+async function removeAdded(
   context: Excel.RequestContext,
   sheets: readonly Excel.Worksheet[],
   names: readonly string[],
@@ -85,7 +86,7 @@ function putCells(worksheet: Excel.Worksheet, { cells }: SheetData): void {
   const block: (string | number | boolean | null)[][] = Array.from({ length: rows }, () =>
     new Array<null>(columns).fill(null),
   );
-  for (const cell of filled) block[cell.row]![cell.column] = contentOf(cell);
+  for (const cell of filled) block[cell.row]?.splice(cell.column, 1, contentOf(cell));
   worksheet.getRangeByIndexes(0, 0, rows, columns).formulas = block;
 }
 

@@ -21,15 +21,15 @@ function runsOf(cells: readonly CellData[]): readonly Run[] {
   let open: { key: string; run: Run } | undefined;
   const close = (): void => {
     if (open === undefined) return;
-    const { column, columns, row } = open.run.range;
-    const above = `${open.key} ${column} ${columns} ${row}`;
-    const upper = runs.get(above);
-    const below = (next: number): string => `${open!.key} ${column} ${columns} ${next}`;
-    if (upper === undefined) runs.set(below(row + 1), open.run);
+    const { key, run } = open;
+    const { column, columns, row } = run.range;
+    const endingAt = (end: number): string => `${key} ${column} ${columns} ${end}`;
+    const upper = runs.get(endingAt(row));
+    if (upper === undefined) runs.set(endingAt(row + 1), run);
     else {
-      runs.delete(above);
+      runs.delete(endingAt(row));
       upper.range = { ...upper.range, rows: upper.range.rows + 1 };
-      runs.set(below(row + 1), upper);
+      runs.set(endingAt(row + 1), upper);
     }
   };
   for (const { style, row, column } of sorted) {

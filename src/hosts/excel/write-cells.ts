@@ -17,20 +17,21 @@ export async function writeCells(writes: readonly Write[]): Promise<void> {
     const missing = places.find(({ sheet }) => sheet.isNullObject);
     if (missing !== undefined)
       throw new HostError('missing', `There is no sheet called ${missing.write.sheet} any more.`);
-    const ranges = places.map(({ write, sheet }) => {
+    const targets = places.map(({ write, sheet }) => {
       const range = sheet.getRangeByIndexes(write.row, write.column, write.cells.length, write.cells[0]?.length ?? 0);
       range.load('formulas,numberFormat');
-      return range;
+      return { range, write };
     });
     await context.sync();
-    const before = ranges.map(({ formulas, numberFormat }) => ({ formulas, numberFormat }));
+    const before = targets.map(({ range }): Before => {
+      const { formulas, numberFormat } = range;
+      return { range, formulas, numberFormat };
+    });
     try {
-      writes.forEach((write, at) => {
-        putBlock(ranges[at]!, write);
-      });
+      for (const { range, write } of targets) putBlock(range, write);
       await context.sync();
     } catch (error) {
-      await putBack(ranges, before);
+      await restore(before);
       throw hostError(error);
     }
     await putNotes(context, writes);
@@ -54,16 +55,17 @@ export function asTyped(value: CellScalar): CellScalar {
 }
 
 interface Before {
+  readonly range: Excel.Range;
   readonly formulas: Excel.Range['formulas'];
   readonly numberFormat: Excel.Range['numberFormat'];
 }
 
 /** Restores each range separately, because the range that failed will refuse this too. */
-async function putBack(ranges: readonly Excel.Range[], before: readonly Before[]): Promise<void> {
-  for (const [at, range] of ranges.entries()) {
+async function restore(before: readonly Before[]): Promise<void> {
+  for (const { range, formulas, numberFormat } of before) {
     try {
-      range.numberFormat = before[at]!.numberFormat;
-      range.formulas = before[at]!.formulas.map((line: unknown[]) => line.map(asStood));
+      range.numberFormat = numberFormat;
+      range.formulas = formulas.map((line: unknown[]) => line.map(asTypedBefore));
       await range.context.sync();
     } catch {
       // This range was not written, so it needs no restoring.
@@ -72,17 +74,17 @@ async function putBack(ranges: readonly Excel.Range[], before: readonly Before[]
 }
 
 /** The old content of a cell, so that text stays text when it is written back. */
-function asStood(formula: unknown): unknown {
+function asTypedBefore(formula: unknown): unknown {
   return typeof formula === 'string' ? asTyped(formula) : formula;
 }
 
 /** Older versions of Excel do not support notes. */
 async function putNotes(context: Excel.RequestContext, writes: readonly Write[]): Promise<void> {
-  const noted = writes.filter(({ note }) => note !== undefined);
-  if (noted.length === 0 || !supports('1.18')) return;
-  for (const { sheet, row, column, note } of noted) {
+  if (!supports('1.18') || writes.every(({ note }) => note === undefined)) return;
+  for (const { sheet, row, column, note } of writes) {
+    if (note === undefined) continue;
     const worksheet = context.workbook.worksheets.getItem(sheet);
-    worksheet.notes.add(worksheet.getCell(row, column), note!);
+    worksheet.notes.add(worksheet.getCell(row, column), note);
   }
   await context.sync();
 }

@@ -28,9 +28,10 @@ export function repairDates(functions: IFunctionService): void {
   const calculate = executor.calculate.bind(executor);
   executor.calculate = (...given: BaseValueObject[]) => {
     const result = calculate(...given) as BaseValueObject;
-    if (!result.isArray()) return result;
+    const [starts] = given;
+    if (starts === undefined || !result.isArray()) return result;
     return (result as ArrayValueObject).map((value, row, column) => {
-      const start = at(given[0]!, row, column);
+      const start = at(starts, row, column);
       if (!value.isNumber() || !start) return value;
       const serial = value.getValue() as number;
       const day = dayOfMonth(serial);

@@ -5,7 +5,7 @@ import {
   FormulaDependencyTree,
   FormulaDependencyTreeVirtual,
 } from '@univerjs/engine-formula';
-import type { FormulaTree, GeneratorParts, ManagerParts } from './engine-internals';
+import { type FormulaTree, type GeneratorParts, type ManagerParts, withInternals } from './engine-internals';
 import { findRings } from './rings';
 import { knownSpills } from './spill-repairs';
 
@@ -56,8 +56,7 @@ function repairOrder(generator: GeneratorParts): void {
     const order: FormulaTree[] = [];
     const readers = new Map<number, readonly number[]>();
     const done = new Set<number>();
-    while (trees.length > 0) {
-      const tree = trees.pop()!;
+    for (let tree = trees.pop(); tree !== undefined; tree = trees.pop()) {
       if (tree.isSkip()) continue;
       const waiting: FormulaTree[] = [];
       if (!tree.isAdded()) {
@@ -90,7 +89,7 @@ function repairOrder(generator: GeneratorParts): void {
 const written = new WeakMap<object, string>();
 
 function repairRecord(): void {
-  const manager = DependencyManagerService.prototype as unknown as ManagerParts;
+  const manager = withInternals<ManagerParts>(DependencyManagerService);
   const { addDependencyRTreeCache } = manager;
   manager.addDependencyRTreeCache = function (this: ManagerParts, tree) {
     const ranges = tree.rangeList;
@@ -117,7 +116,7 @@ let repaired = false;
 export function repairDependencies(): void {
   if (repaired) return;
   repaired = true;
-  const generator = FormulaDependencyGenerator.prototype as unknown as GeneratorParts;
+  const generator = withInternals<GeneratorParts>(FormulaDependencyGenerator);
   repairFinding(generator);
   repairOrder(generator);
   repairRecord();

@@ -29,11 +29,15 @@ const constantPattern = /\s*(?:"(.*?)"|([^,;]*?))\s*([,;]|$)/gsy;
 /** Reads `{1,"a,b";2,"c"}`. */
 function readArrayConstant(text: string): BaseValueObject[][] {
   const inside = text.trim().slice(1, -1);
-  const rows: BaseValueObject[][] = [[]];
-  for (const [, quoted, bare, end] of inside.matchAll(constantPattern)) {
-    rows.at(-1)!.push(quoted === undefined ? ValueObjectFactory.create(bare!, true) : StringValueObject.create(quoted));
+  let row: BaseValueObject[] = [];
+  const rows = [row];
+  for (const [, quoted, bare = '', end] of inside.matchAll(constantPattern)) {
+    row.push(quoted === undefined ? ValueObjectFactory.create(bare, true) : StringValueObject.create(quoted));
     if (end === '') break;
-    if (end === ';') rows.push([]);
+    if (end === ';') {
+      row = [];
+      rows.push(row);
+    }
   }
   return rows;
 }

@@ -21,7 +21,7 @@ const meanings: Readonly<Record<string, string>> = {
 /** The names of functions that a cell formula calls, outside quoted text, in upper case. */
 export function calledFunctions(formula: string): readonly string[] {
   const bare = formula.replace(/"(?:[^"]|"")*"/g, '""').replace(/'(?:[^']|'')*'/g, "''");
-  return [...new Set(Array.from(bare.matchAll(/([A-Za-z_][\w.]*)\s*\(/g), (match) => match[1]!.toUpperCase()))];
+  return [...new Set(Array.from(bare.matchAll(/([A-Za-z_][\w.]*)\s*\(/g), ([, name = '']) => name.toUpperCase()))];
 }
 
 function nameMeaning(formula: string, isKnown: (name: string) => boolean): string | undefined {

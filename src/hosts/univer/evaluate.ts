@@ -17,6 +17,6 @@ export async function evaluate(engine: EngineParts, sheet: Worksheet, formula: s
   if (result === undefined) return explained({ error: { code: '#ERROR!', message: '' } });
   if (!result.isArray()) return explained(plainCell(result));
   const rows = result.getArrayValue().map((row) => Array.from(row, (cell) => explained(plainCell(cell ?? null))));
-  const only = rows.length === 1 && rows[0]!.length === 1 ? rows[0]![0] : undefined;
+  const only = rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : undefined;
   return only ?? rows;
 }

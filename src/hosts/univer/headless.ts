@@ -25,6 +25,7 @@ export interface Headless {
   /** Computes the formulas that what has been written since changes, or all of them. */
   readonly recalculate: (from?: 'changes' | 'everything') => Promise<void>;
   readonly read: (sheet: string, range: CellRange) => readonly (readonly ReadCell[])[];
+  readonly readCell: (sheet: string, row: number, column: number) => ReadCell;
   readonly sheets: () => readonly string[];
   /** Whether the engine or the add-in has a function of that name. */
   readonly knows: (name: string) => boolean;
@@ -120,6 +121,8 @@ export async function openHeadless(
       await calculate(engine, from === 'everything' ? from : ranges);
     },
     read: (sheet, range) => read(engine, sheet, range),
+    readCell: (sheet, row, column) =>
+      new CellReader(engine.injector, engine.workbook).read(sheetNamed(engine, sheet), row, column),
     knows: (name) => engine.injector.get(IFunctionService).hasExecutor(name.toUpperCase()),
     sheets: () => engine.workbook.getSheets().map((sheet) => sheet.getName()),
     dispose: engine.dispose,

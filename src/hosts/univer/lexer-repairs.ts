@@ -6,6 +6,7 @@ import {
   OPERATOR_TOKEN_SET,
   ValueNodeFactory,
 } from '@univerjs/engine-formula';
+import { withInternals } from './engine-internals';
 
 /**
  * Where the engine takes one cell formula for another, or refuses one that Excel takes:
@@ -20,7 +21,10 @@ import {
 interface LexerParts {
   readonly _currentLexerNode: LexerNode;
   readonly _segment: string;
-  treeBuilder: LexerTreeBuilder['treeBuilder'];
+  treeBuilder(
+    this: LexerParts,
+    ...given: Parameters<LexerTreeBuilder['treeBuilder']>
+  ): ReturnType<LexerTreeBuilder['treeBuilder']>;
   /** Puts operators behind what they work on; false where it cannot. */
   _suffixExpressionHandler(node: LexerNode): boolean;
   /** Whether an array constant may begin here; its opening brace is at the end of the segment already. */
@@ -41,11 +45,11 @@ let repaired = false;
 export function repairLexer(): void {
   if (repaired) return;
   repaired = true;
-  const lexer = LexerTreeBuilder.prototype as unknown as LexerParts;
+  const lexer = withInternals<LexerParts>(LexerTreeBuilder);
   const { treeBuilder, _formulaSpellCheck: mayBegin } = lexer;
   lexer.treeBuilder = function (this: LexerParts, formula, transformSuffix = true, names) {
     // Asked for no transformation, the engine neither looks into its cache nor fills it.
-    const tree = treeBuilder.call(this as unknown as LexerTreeBuilder, formula, false, names);
+    const tree = treeBuilder.call(this, formula, false, names);
     if (!transformSuffix || !(tree instanceof LexerNode)) return tree;
     return this._suffixExpressionHandler(tree) ? tree : ErrorType.VALUE;
   };

@@ -1,6 +1,6 @@
 import { FormulaDependencyGenerator } from '@univerjs/engine-formula';
 import { noteSpills } from './dependency-repairs';
-import type { ConfigParts, FormulaTree, GeneratorParts } from './engine-internals';
+import { type ConfigParts, type FormulaTree, type GeneratorParts, withInternals } from './engine-internals';
 import { knownOrigins } from './spill-repairs';
 
 /**
@@ -119,7 +119,7 @@ let repaired = false;
 export function repairReuse(): void {
   if (repaired) return;
   repaired = true;
-  const generator = FormulaDependencyGenerator.prototype as unknown as GeneratorParts;
+  const generator = withInternals<GeneratorParts>(FormulaDependencyGenerator);
   const { generate, _calculateRunList } = generator;
   generator.generate = async function (this: GeneratorParts, wantsModel = false) {
     const config = this._currentConfigService;

@@ -10,48 +10,47 @@ const lookAtPlace: ReadonlySet<string> = new Set(['ROW', 'ROWS', 'COLUMN', 'COLU
 /** How the engine numbers the kinds of nodes in a parsed formula. */
 const kinds = { reference: 1, function: 4, union: 10, prefix: 11, suffix: 12 } as const;
 
+interface Visit<T> {
+  readonly node: T;
+  readonly index: number;
+  /** The lowest index that it reaches. */
+  low: number;
+  isOnPath: boolean;
+  /** The nodes that are still to follow, the next one last. */
+  readonly targets: T[];
+}
+
 /** Groups of nodes that reach each other (Tarjan 1972), without single nodes that do not reach themselves. */
 export function stronglyConnected<T>(edges: ReadonlyMap<T, readonly T[]>): T[][] {
-  const index = new Map<T, number>();
-  const low = new Map<T, number>();
-  const path: T[] = [];
-  const onPath = new Set<T>();
+  const visits = new Map<T, Visit<T>>();
+  const path: Visit<T>[] = [];
   const groups: T[][] = [];
+  const visit = (node: T): Visit<T> => {
+    const index = visits.size;
+    const opened = { node, index, low: index, isOnPath: true, targets: [...(edges.get(node) ?? [])].reverse() };
+    visits.set(node, opened);
+    path.push(opened);
+    return opened;
+  };
   for (const root of edges.keys()) {
-    if (index.has(root)) continue;
-    const work: { node: T; next: number }[] = [{ node: root, next: 0 }];
-    while (work.length > 0) {
-      const at = work.at(-1)!;
-      const { node } = at;
-      if (at.next === 0) {
-        index.set(node, index.size);
-        low.set(node, index.get(node)!);
-        path.push(node);
-        onPath.add(node);
+    if (visits.has(root)) continue;
+    const work = [visit(root)];
+    for (let top = work.at(-1); top !== undefined; top = work.at(-1)) {
+      const target = top.targets.pop();
+      if (target !== undefined) {
+        const known = visits.get(target);
+        if (known === undefined) work.push(visit(target));
+        else if (known.isOnPath) top.low = Math.min(top.low, known.index);
+        continue;
       }
-      const targets = edges.get(node) ?? [];
-      let isDeeper = false;
-      while (at.next < targets.length && !isDeeper) {
-        const target = targets[at.next]!;
-        at.next += 1;
-        if (!index.has(target)) {
-          work.push({ node: target, next: 0 });
-          isDeeper = true;
-        } else if (onPath.has(target)) low.set(node, Math.min(low.get(node)!, index.get(target)!));
-      }
-      if (isDeeper) continue;
       work.pop();
-      const parent = work.at(-1)?.node;
-      if (parent !== undefined) low.set(parent, Math.min(low.get(parent)!, low.get(node)!));
-      if (low.get(node) !== index.get(node)) continue;
-      const group: T[] = [];
-      let member: T;
-      do {
-        member = path.pop()!;
-        onPath.delete(member);
-        group.push(member);
-      } while (member !== node);
-      if (group.length > 1 || (edges.get(node) ?? []).includes(node)) groups.push(group);
+      const parent = work.at(-1);
+      if (parent !== undefined) parent.low = Math.min(parent.low, top.low);
+      if (top.low !== top.index) continue;
+      const group = path.splice(path.indexOf(top)).reverse();
+      for (const member of group) member.isOnPath = false;
+      if (group.length > 1 || (edges.get(top.node) ?? []).includes(top.node))
+        groups.push(group.map(({ node }) => node));
     }
   }
   return groups;

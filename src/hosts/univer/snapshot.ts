@@ -87,8 +87,9 @@ export function toEngineSheet(sheet: SheetData, id: string, styleOf: StyleOf = i
   for (const cell of sheet.cells) {
     // The last results of a spill would stand in the way of the spill itself.
     const spilled = cell.formula === undefined && spills.some((range) => contains(range, cell.row, cell.column));
-    cellData[cell.row] ??= {};
-    cellData[cell.row]![cell.column] = toEngineCell(cell, styleOf(cell.style), !spilled);
+    const row = cellData[cell.row] ?? {};
+    cellData[cell.row] = row;
+    row[cell.column] = toEngineCell(cell, styleOf(cell.style), !spilled);
     lastRow = Math.max(lastRow, cell.row);
     lastColumn = Math.max(lastColumn, cell.column);
   }

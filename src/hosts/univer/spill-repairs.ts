@@ -7,7 +7,14 @@ import {
   FormulaDataModel,
   FormulaRuntimeService,
 } from '@univerjs/engine-formula';
-import type { ConfigParts, ReferenceParts, RuntimeParts, ServiceParts, UnitValues } from './engine-internals';
+import {
+  type ConfigParts,
+  type ReferenceParts,
+  type RuntimeParts,
+  type ServiceParts,
+  type UnitValues,
+  withInternals,
+} from './engine-internals';
 import { forgetRings, ringMessage } from './ring-cells';
 import { outside, SpillIndexes } from './spill-index';
 import { cell, indexed, SpillState } from './spill-state';
@@ -79,7 +86,7 @@ const valueAt = (values: UnitValues, unitId: string, sheetId: string, row: numbe
   values?.[unitId]?.[sheetId]?.getValue(row, column);
 
 function repairReading(): void {
-  const reference = BaseReferenceObject.prototype as unknown as ReferenceParts;
+  const reference = withInternals<ReferenceParts>(BaseReferenceObject);
   reference.getCellData = function (this: ReferenceParts, row, column) {
     const [unitId, sheetId] = [this.getUnitId(), this.getSheetId()];
     const now =
@@ -121,7 +128,7 @@ function takeBackSpill(runtime: RuntimeParts, unitId: string, sheetId: string, r
 }
 
 function repairFilling(): void {
-  const service = FormulaRuntimeService.prototype as unknown as RuntimeParts;
+  const service = withInternals<RuntimeParts>(FormulaRuntimeService);
   const { setRuntimeData, reset } = service;
   service.reset = function (this: RuntimeParts) {
     states.delete(this);
@@ -212,7 +219,7 @@ function repairOverwriting(): void {
 }
 
 function repairSettling(): void {
-  const config = FormulaCurrentConfigService.prototype as unknown as ConfigParts;
+  const config = withInternals<ConfigParts>(FormulaCurrentConfigService);
   const { load, loadDataLite } = config;
   config.load = function (this: ConfigParts, data) {
     load.call(this, data);
@@ -223,7 +230,7 @@ function repairSettling(): void {
     loadDataLite.call(this, rowData);
     spillsBefore.set(this.getArrayFormulaCellData(), indexed(this.getArrayFormulaRange()));
   };
-  const service = CalculateFormulaService.prototype as unknown as ServiceParts;
+  const service = withInternals<ServiceParts>(CalculateFormulaService);
   service._executeStep = async function (this: ServiceParts) {
     const { _runtimeService: runtime, _currentConfigService: data } = this;
     const state = stateOf(runtime);

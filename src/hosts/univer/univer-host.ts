@@ -132,11 +132,11 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
     },
     write: (writes: readonly Write[]) =>
       asHostError(() => {
-        const sheets = writes.map((write) => sheetNamed(write.sheet));
-        for (const [index, write] of writes.entries()) checkWrite(spreadsheet.current(), sheets[index]!, write);
+        const targets = writes.map((write) => ({ write, sheet: sheetNamed(write.sheet) }));
+        for (const { write, sheet } of targets) checkWrite(spreadsheet.current(), sheet, write);
         return asOneStep(() => {
-          for (const [index, write] of writes.entries()) {
-            writeBlock(commands(), workbook().getId(), sheets[index]!, write);
+          for (const { write, sheet } of targets) {
+            writeBlock(commands(), workbook().getId(), sheet, write);
             const { notes } = spreadsheet.current();
             if (write.note !== undefined) notes.set(write.sheet, write.row, write.column, write.note);
           }

@@ -66,9 +66,9 @@ function cellObject(value: unknown): BaseValueObject {
 export function takeBack(result: unknown): BaseValueObject {
   if (!Array.isArray(result)) return cellObject(result);
   const rows = result.map((row: unknown) => (Array.isArray(row) ? row : [row]).map(cellObject));
-  const first = rows[0]?.[0];
+  const [[first, ...others] = []] = rows;
   if (first === undefined) return errorObject('#VALUE!', 'the function gave no cells');
-  const columnCount = rows[0]!.length;
+  const columnCount = 1 + others.length;
   if (rows.length === 1 && columnCount === 1) return first;
   return ArrayValueObject.create({
     calculateValueList: rows,

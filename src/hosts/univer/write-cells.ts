@@ -56,11 +56,11 @@ function toCell(entry: CellScalar, write: Write): ICellData {
 export function writeBlock(commands: ICommandService, unitId: string, sheet: FWorksheet, write: Write): void {
   const matrix: Record<number, Record<number, ICellData>> = {};
   write.cells.forEach((line, downwards) => {
+    const row: Record<number, ICellData> = {};
     line.forEach((entry, across) => {
-      if (entry === undefined) return;
-      matrix[write.row + downwards] ??= {};
-      matrix[write.row + downwards]![write.column + across] = toCell(entry, write);
+      if (entry !== undefined) row[write.column + across] = toCell(entry, write);
     });
+    if (Object.keys(row).length > 0) matrix[write.row + downwards] = row;
   });
   if (Object.keys(matrix).length > 0) {
     const written = commands.syncExecuteCommand(SetRangeValuesCommand.id, {

@@ -1,3 +1,4 @@
+import type { Identifier } from '@borgar/fx';
 import type { Part } from './read-formula';
 import type { Scope } from './scope';
 
@@ -6,7 +7,9 @@ export function* childrenOf(part: Part, scope: Scope): Iterable<readonly [Part, 
   if (part.type === 'UnaryExpression' || part.type === 'BinaryExpression') {
     for (const child of part.arguments) yield [child as Part, scope];
   } else if (part.type === 'CallExpression') {
-    if (part.callee.type !== 'Identifier') yield [part.callee as unknown as Part, scope];
+    // The reader's types do not know that a call may be of a LAMBDA: `LAMBDA(x,x+1)(2)`.
+    const { callee } = part as { readonly callee: Part | Identifier };
+    if (callee.type !== 'Identifier') yield [callee, scope];
     for (const child of part.arguments) if (child) yield [child as Part, scope];
   } else if (part.type === 'LambdaExpression') {
     const names = part.params.map(({ name }) => name);

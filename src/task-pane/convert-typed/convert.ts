@@ -23,7 +23,7 @@ export async function makeChanges(host: SheetHost, changes: readonly CellChange[
       `${placeText(moved.spot)} has changed since it was listed, so nothing was changed; look again, then try again.`,
     );
   }
-  await host.write(inRuns(changes).map(toWrite));
+  await host.write(inRuns(changes).flatMap(toWrite));
 }
 
 /** The same changes the other way. */
@@ -52,10 +52,11 @@ function bare(formula: string): string {
   return formula.replace(/\s/g, '').toLowerCase();
 }
 
-function toWrite(run: readonly CellChange[]): Write {
-  // biome-ignore lint/style/noNonNullAssertion: a run is made with its first change
-  const { spot } = run[0]!;
-  return { sheet: spot.sheet, row: spot.row, column: spot.column, cells: run.map(({ after }) => [after]) };
+function toWrite(run: readonly CellChange[]): Write[] {
+  const [first] = run;
+  if (first === undefined) return [];
+  const { sheet, row, column } = first.spot;
+  return [{ sheet, row, column, cells: run.map(({ after }) => [after]) }];
 }
 
 /** Changes of cells below each other, together. */

@@ -65,7 +65,7 @@ export class Walk {
       const isExact = part.operator !== '%' && !(part.operator === '-' && isShifted(role));
       this.into(part.arguments[0] as Part, isExact ? role : worked(role, part.operator), scope);
     } else if (part.type === 'BinaryExpression') {
-      this.binary(part.operator, part.arguments as unknown as readonly [Part, Part], role, scope);
+      this.binary(part.operator, part.arguments as readonly Part[], role, scope);
     } else if (part.type === 'CallExpression') this.call(part, role, scope);
     else if (part.type === 'ArrayExpression') {
       for (const line of part.elements) {
@@ -155,7 +155,8 @@ export class Walk {
     note(this.literals, scope.home, `${from} ${keyOf(role)}`, { role, by: scope.home, from, to, value });
   }
 
-  private binary(operator: string, [left, right]: readonly [Part, Part], role: Role, scope: Scope): void {
+  private binary(operator: string, [left, right]: readonly Part[], role: Role, scope: Scope): void {
+    if (left === undefined || right === undefined) return;
     let [forLeft, forRight] = [other, other];
     if (comparisons.has(operator)) [forLeft, forRight] = [readBeside(right), readBeside(left)];
     else if (operator === ',' || operator === ' ') [forLeft, forRight] = [role, role];
@@ -187,8 +188,7 @@ export class Walk {
       this.leave(scope.home, `numbers are used in ${name}() first`, role);
     const doesRefer = given.some((child) => child !== null && refers(child));
     given.forEach((child, at) => {
-      // biome-ignore lint/style/noNonNullAssertion: one role was made for each argument
-      const inner = roles[at]!;
+      const inner = roles[at] ?? other;
       // Beside a reference, a number in arithmetic is how many places or how many times.
       const isFactor = doesRefer && child?.type === 'Literal' && inner.as === 'figure' && inner.worked !== undefined;
       if (child && !isFactor) this.into(child, inner, scope);

@@ -38,11 +38,11 @@ export function drawingsOf(request: DrawingRequest): readonly Drawing[] {
 }
 
 function patternDrawings({ rows, names }: PatternsRequest, profile: Profile): readonly Drawing[] {
-  return rows.map((cells, i) => {
-    const [pattern] = readPatterns('pattern', [cells], profile);
+  return rows.flatMap((cells, i) => {
     const name = names[i] ?? '';
-    // biome-ignore lint/style/noNonNullAssertion: one row in gives one pattern out
-    return patternDrawing({ pattern: pattern!, profile, row: i + 1, ...(name === '' ? {} : { name }) });
+    return readPatterns('pattern', [cells], profile).map((pattern) =>
+      patternDrawing({ pattern, profile, row: i + 1, ...(name === '' ? {} : { name }) }),
+    );
   });
 }
 

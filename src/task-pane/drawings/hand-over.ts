@@ -49,11 +49,9 @@ async function through(
   const parts: Uint8Array[] = [];
   let length = 0;
   const reader = new Blob([bytes]).stream().pipeThrough(stream).getReader();
-  for (let { done, value } = await reader.read(); !done; { done, value } = await reader.read()) {
-    // biome-ignore lint/style/noNonNullAssertion: a read that is not done has a value
-    parts.push(value!);
-    // biome-ignore lint/style/noNonNullAssertion: a read that is not done has a value
-    length += value!.length;
+  for (let { value } = await reader.read(); value !== undefined; { value } = await reader.read()) {
+    parts.push(value);
+    length += value.length;
     if (length > mostBytes) throw new RangeError('too long');
   }
   const whole = new Uint8Array(length);

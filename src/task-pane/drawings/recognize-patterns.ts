@@ -27,7 +27,9 @@ export async function recognizePatterns(selection: Block, around: SelectionConte
     const found = findPatterns(values, rows, reach, readProfile(units));
     if (found !== undefined && found.rows.length > 0)
       return { seen: seenRows(found, { sheet, range: read, values }, units) };
-    if (found !== undefined && around.units !== undefined) throw disagreement(found, sheet, read);
+    const [fault] = found?.faults ?? [];
+    if (found !== undefined && fault !== undefined && around.units !== undefined)
+      throw disagreement(fault, { sheet, row: read.row, column: read.column + found.column });
   }
   return undefined;
 }
@@ -65,9 +67,10 @@ function nameBeside(line: Block['values'][number], column: number): string {
   return typeof value === 'string' ? value.trim().slice(0, 60) : '';
 }
 
-function disagreement({ column, faults }: FoundPatterns, sheet: string, range: CellRange): UserError {
-  // biome-ignore lint/style/noNonNullAssertion: called only when a row has a fault
-  const { row, why } = faults[0]!;
-  const place = rangeName({ row: range.row + row, column: range.column + column, rows: 1, columns: patternWidth });
-  return new UserError(`${sheet}!${place} ${why}; make the row again with SILT.CONE.PATTERN and select it again.`);
+function disagreement(
+  { row, why }: FoundPatterns['faults'][number],
+  top: { readonly sheet: string; readonly row: number; readonly column: number },
+): UserError {
+  const place = rangeName({ row: top.row + row, column: top.column, rows: 1, columns: patternWidth });
+  return new UserError(`${top.sheet}!${place} ${why}; make the row again with SILT.CONE.PATTERN and select it again.`);
 }

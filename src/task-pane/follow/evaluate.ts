@@ -37,7 +37,8 @@ export async function evaluate(part: Part, scope: Scope, around: Surroundings, d
     case 'ReferenceIdentifier':
       return reference(part, scope, around, depth);
     case 'UnaryExpression': {
-      const [inside] = part.arguments as unknown as readonly [Part];
+      const [inside] = part.arguments as readonly Part[];
+      if (inside === undefined) throw new NotFollowed(`uses ${part.operator} on nothing`);
       if (part.operator === '#') return spilled(inside, scope, around);
       const given = await of(inside);
       if (part.operator === '@') return single(given[0]?.[0] ?? '');
@@ -47,12 +48,12 @@ export async function evaluate(part: Part, scope: Scope, around: Surroundings, d
     case 'BinaryExpression': {
       const work = operators[part.operator];
       if (work === undefined) throw new NotFollowed(`uses ${part.operator}`);
-      const [left, right] = part.arguments as unknown as readonly [Part, Part];
-      return cellByCell([await of(left), await of(right)], (a, b) => work(a ?? '', b ?? ''));
+      const sides = await Promise.all((part.arguments as readonly Part[]).map((side) => of(side)));
+      return cellByCell(sides, (a, b) => work(a ?? '', b ?? ''));
     }
     case 'LetExpression': {
-      // biome-ignore lint/style/noNonNullAssertion: a LET that was parsed has a body
-      const [body, inner] = [...childrenOf(part, scope)].at(-1)!;
+      const [body, inner] = [...childrenOf(part, scope)].at(-1) ?? [];
+      if (body === undefined) throw new NotFollowed('uses LET without a result');
       return of(body, inner);
     }
     case 'CallExpression': {

@@ -27,9 +27,9 @@ export async function inProfile(
   const changes = new Map<string, CellScalar>();
   const left = byHand.map(({ spot }) => placeOf(spot.sheet, spot.row, spot.column));
   for (const { spot, choices } of [...plain, ...apart]) {
-    const [choice] = choices;
-    // biome-ignore lint/style/noNonNullAssertion: there is exactly one choice
-    if (choices.length === 1) changes.set(placeOf(spot.sheet, spot.row, spot.column), choice!.content);
+    const [choice, ...others] = choices;
+    if (choice !== undefined && others.length === 0)
+      changes.set(placeOf(spot.sheet, spot.row, spot.column), choice.content);
     else left.push(placeOf(spot.sheet, spot.row, spot.column));
   }
   const sheets = workbook.sheets.map((sheet) => ({

@@ -106,8 +106,9 @@ function restRow(rest: readonly Conversion[], isTicked: boolean, changed: () => 
 }
 
 function changeOf({ spot, content, choices }: Conversion, chosen: number): CellChange {
-  // biome-ignore lint/style/noNonNullAssertion: the selected index is one of the choices
-  return { spot, before: content, after: choices[chosen]!.content };
+  const choice = choices[chosen];
+  if (choice === undefined) throw new RangeError(`choice ${chosen} of ${choices.length}`);
+  return { spot, before: content, after: choice.content };
 }
 
 function table(label: string, rows: readonly HTMLElement[]): HTMLElement {

@@ -18,18 +18,19 @@ const words = {
 export function profilePicker(changed: () => void): ProfilePicker {
   let choice: ProfileChoice = { name: 'metric', exceptions: new Map() };
   const group = freshId('profile');
-  const radios = new Map<'metric' | 'US', HTMLInputElement>();
-  const options = (['metric', 'US'] as const).map((name) => {
-    const id = freshId('profile');
-    const radio = make('input', { type: 'radio', id, name: group, value: name });
+  const radioFor = (name: ProfileChoice['name']): HTMLInputElement => {
+    const radio = make('input', { type: 'radio', id: freshId('profile'), name: group, value: name });
     radio.addEventListener('change', () => choose({ name, exceptions: choice.exceptions }));
-    radios.set(name, radio);
+    return radio;
+  };
+  const radios = { metric: radioFor('metric'), US: radioFor('US') };
+  const options = (['metric', 'US'] as const).map((name) => {
     const [title, example] = words[name];
     return make(
       'div',
       { class: 'check profile-option' },
-      radio,
-      make('label', { for: id }, title, make('span', { class: 'meaning' }, ` ${example}`)),
+      radios[name],
+      make('label', { for: radios[name].id }, title, make('span', { class: 'meaning' }, ` ${example}`)),
     );
   });
   const text = make('code', {});
@@ -45,8 +46,7 @@ export function profilePicker(changed: () => void): ProfilePicker {
   };
   const show = (next: ProfileChoice): void => {
     choice = next;
-    // biome-ignore lint/style/noNonNullAssertion: both profiles have a radio button
-    radios.get(next.name)!.checked = true;
+    radios[next.name].checked = true;
     table.show(next);
     replace(text, textOf(next));
   };

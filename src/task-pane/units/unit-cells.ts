@@ -1,6 +1,6 @@
 import { cellName, quoteSheet } from '../../hosts/address';
 import { HostError, type Place, type SheetHost } from '../../hosts/sheet-host';
-import type { SheetData } from '../../hosts/workbook-model';
+import type { DefinedName, SheetData } from '../../hosts/workbook-model';
 import type { Profile } from '../../units/profile';
 import { unitsNames, unitsSheet, unitsSheetName } from '../../workbooks/sheets/units-sheet';
 import { oneCell, typedInName, type UnitsCell } from '../workbook-units';
@@ -12,8 +12,7 @@ import { oneCell, typedInName, type UnitsCell } from '../workbook-units';
 export async function putUnitCells(host: SheetHost, profile: Profile): Promise<void> {
   const [before, sheets] = await Promise.all([host.names(), host.sheets()]);
   const isThere = sheets.some((name) => name.toLowerCase() === unitsSheetName.toLowerCase());
-  // biome-ignore lint/style/noNonNullAssertion: our own names refer to one cell
-  const cells = unitsNames.map(({ refersTo }) => oneCell(refersTo)!);
+  const cells = unitsNames.map(ownCell);
   if (isThere) await refuseForeignSheet(host, cells);
   const old = before.filter(({ name }) => unitsNames.some((one) => one.name.toLowerCase() === name.toLowerCase()));
   const isOld = (name: string): boolean => old.some((one) => one.name.toLowerCase() === name.toLowerCase());
@@ -39,6 +38,13 @@ export async function putUnitCells(host: SheetHost, profile: Profile): Promise<v
   }
 }
 
+/** The cell of one of our own names. */
+function ownCell({ name, refersTo }: DefinedName): Place {
+  const place = oneCell(refersTo);
+  if (place === undefined) throw new Error(`${name} refers to ${refersTo}, not to one cell`);
+  return place;
+}
+
 async function refuseForeignSheet(host: SheetHost, cells: readonly Place[]): Promise<void> {
   const texts = await Promise.all(
     cells.map(async ({ sheet, range }) => (await host.read({ sheet, range: { ...range, column: 0 } })).values[0]?.[0]),
@@ -54,17 +60,15 @@ async function refuseForeignSheet(host: SheetHost, cells: readonly Place[]): Pro
 /** What our own sheet says beside the two cells. */
 function sheetLabels(): readonly unknown[] {
   const { cells } = unitsSheet('metric');
-  return unitsNames.map(({ refersTo }) => {
-    // biome-ignore lint/style/noNonNullAssertion: our own names refer to one cell
-    const { row } = oneCell(refersTo)!.range;
+  return unitsNames.map((name) => {
+    const { row } = ownCell(name).range;
     return cells.find((cell) => cell.row === row && cell.column === 0)?.value;
   });
 }
 
 function sheetFor(profile: Profile): SheetData {
   const sheet = unitsSheet(profile.name);
-  // biome-ignore lint/style/noNonNullAssertion: our own names refer to one cell
-  const places = unitsNames.map(({ refersTo }) => oneCell(refersTo)!.range);
+  const places = unitsNames.map((name) => ownCell(name).range);
   return {
     ...sheet,
     cells: sheet.cells.map((cell) =>
@@ -81,8 +85,9 @@ function corner({ sheet, range }: Place): { readonly sheet: string; readonly row
 
 /** Gives a workbook that has SiltUnits but no SiltTypedIn the second cell, in the first blank cell below the first. */
 export async function putTypedIn(host: SheetHost, units: UnitsCell, profileText: string): Promise<Place> {
-  // biome-ignore lint/style/noNonNullAssertion: called only when SiltUnits is one cell
-  const { sheet, range } = units.place!;
+  if (units.place === undefined)
+    throw new HostError('missing', `SiltUnits refers to ${units.refersTo}, not to one cell.`);
+  const { sheet, range } = units.place;
   const below = await host.read({ sheet, range: { ...range, row: range.row + 1, rows: 20 } });
   const blank = below.values.findIndex((line, at) => line[0] === '' && below.formulas[at]?.[0] === undefined);
   if (blank < 0) {

@@ -37,8 +37,7 @@ async function firstView(page: Page): Promise<number> {
   return page.evaluate(() => {
     const loaded = performance.getEntriesByType('resource') as PerformanceResourceTiming[];
     const scripts = loaded.filter(({ name }) => /(?:task-pane|functions)\.js$/.test(name));
-    // biome-ignore lint/style/noNonNullAssertion: waited for before
-    return window.paneUsable! - Math.max(...scripts.map(({ responseEnd }) => responseEnd));
+    return (window.paneUsable ?? NaN) - Math.max(...scripts.map(({ responseEnd }) => responseEnd));
   });
 }
 
@@ -48,8 +47,8 @@ async function keystrokes(page: Page): Promise<readonly number[]> {
   // Until the texts of the functions have arrived there is little to search.
   await page.waitForFunction(() => document.querySelector('.function-summary')?.textContent);
   return page.evaluate((asked) => {
-    // biome-ignore lint/style/noNonNullAssertion: the Functions view has a search box
-    const sought = document.querySelector<HTMLInputElement>('#pane input[type=search]')!;
+    const sought = document.querySelector<HTMLInputElement>('#pane input[type=search]');
+    if (sought === null) throw new Error('the Functions view has no search box');
     return asked.flatMap((question) => {
       sought.value = '';
       return [...question].map((letter) => {

@@ -60,8 +60,8 @@ function speedOf(row: CatalogueRow): Speed {
     return row.compute(given, profile);
   };
   adapt({ ...row, compute }, (code, message) => new Error(`${code} ${message}`))(...values);
-  // biome-ignore lint/style/noNonNullAssertion: compute was called once with the example
-  const [given, profile] = read!;
+  if (read === undefined) throw new Error(`${row.name} was not computed from its example`);
+  const [given, profile] = read;
   const call = adapted(row.name);
   const more = besides(row, values);
   return {

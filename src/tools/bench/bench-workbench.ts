@@ -94,15 +94,17 @@ async function convertInputs(page: Page): Promise<number> {
       };
       const button = (words: string) =>
         [...document.querySelectorAll('button')].find(({ textContent }) => textContent === words);
-      // biome-ignore lint/style/noNonNullAssertion: a read cell has one row
-      const diameter = async () => Number((await window.workbench.host.read(place)).values[0]![0]);
+      const press = (words: string): void => {
+        const pressed = button(words);
+        if (pressed === undefined) throw new Error(`the pane has no button ${words}`);
+        pressed.click();
+      };
+      const diameter = async () => Number((await window.workbench.host.read(place)).values[0]?.[0]);
       const wanted = (await diameter()) * ratio;
       const start = performance.now();
-      // biome-ignore lint/style/noNonNullAssertion: the pane shows this button
-      button('Change units')!.click();
+      press('Change units');
       await until(() => button(convert) !== undefined);
-      // biome-ignore lint/style/noNonNullAssertion: the pane shows this button
-      button(convert)!.click();
+      press(convert);
       await until(async () => Math.abs((await diameter()) / wanted - 1) < 1e-9);
       return performance.now() - start;
     },

@@ -21,19 +21,21 @@ function ringOf(names: ReadonlyMap<string, readonly string[]>): readonly string[
     const path: string[] = [];
     const onPath = new Set<string>();
     const work: { name: string; isEnd: boolean }[] = [{ name: start, isEnd: false }];
-    while (work.length > 0) {
-      const { name, isEnd } = work.pop()!;
+    for (let step = work.pop(); step !== undefined; step = work.pop()) {
+      const { name, isEnd } = step;
       if (isEnd) {
-        onPath.delete(path.pop()!);
+        path.pop();
+        onPath.delete(name);
         done.add(name);
         continue;
       }
       if (onPath.has(name)) return path.slice(path.indexOf(name));
-      if (done.has(name) || !names.has(name)) continue;
+      const targets = names.get(name);
+      if (done.has(name) || targets === undefined) continue;
       path.push(name);
       onPath.add(name);
       work.push({ name, isEnd: true });
-      for (const next of names.get(name)!) work.push({ name: next, isEnd: false });
+      for (const next of targets) work.push({ name: next, isEnd: false });
     }
   }
   return undefined;

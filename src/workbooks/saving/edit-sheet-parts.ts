@@ -69,11 +69,11 @@ function heightEdits(xml: string, root: ElementSpan, before: SheetData, now: She
 }
 
 function mergesEdit(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
-  const [was, is] = [before.merges ?? [], now.merges ?? []].map((merges) => [...merges].sort());
-  if (same(was, is)) return [];
+  const merges = [...(now.merges ?? [])].sort();
+  if (same([...(before.merges ?? [])].sort(), merges)) return [];
   const prefix = prefixOf(root);
-  const merges = is!.map((ref) => `<${prefix}mergeCell ref="${ref}"/>`).join('');
-  const text = merges === '' ? '' : `<${prefix}mergeCells count="${is!.length}">${merges}</${prefix}mergeCells>`;
+  const cells = merges.map((ref) => `<${prefix}mergeCell ref="${ref}"/>`).join('');
+  const text = cells === '' ? '' : `<${prefix}mergeCells count="${merges.length}">${cells}</${prefix}mergeCells>`;
   return [elementEdit(xml, root, 'mergeCells', text)];
 }
 

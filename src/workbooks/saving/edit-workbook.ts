@@ -126,7 +126,10 @@ export function editWorkbook(
   const text = namesText(xml, names, prefix, {
     before: before.names ?? [],
     now: now.names ?? [],
-    newIndex: (old) => order.indexOf(list.children[old]!),
+    newIndex: (old) => {
+      const sheet = list.children[old];
+      return sheet === undefined ? -1 : order.indexOf(sheet);
+    },
     renamed,
   });
   const after = ['externalReferences', 'functionGroups', 'sheets']

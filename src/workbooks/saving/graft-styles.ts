@@ -42,9 +42,13 @@ export function graftStyles(target: string, source: string): GraftedStyles {
   const [into, from] = [elementTree(target, 2), elementTree(source, 2)];
   const prefix = prefixOf(into);
   const countOf = (name: string): number => childNamed(into, name)?.children.length ?? 0;
-  const offsets = Object.fromEntries(
-    ['fonts', 'fills', 'borders', 'cellXfs', 'dxfs'].map((name) => [name, countOf(name)]),
-  );
+  const offsets = {
+    fonts: countOf('fonts'),
+    fills: countOf('fills'),
+    borders: countOf('borders'),
+    cellXfs: countOf('cellXfs'),
+    dxfs: countOf('dxfs'),
+  };
   const taken = childrenNamed(childNamed(into, 'numFmts'), 'numFmt').map(({ attributes }) =>
     Number(attributes.numFmtId),
   );
@@ -59,9 +63,9 @@ export function graftStyles(target: string, source: string): GraftedStyles {
     numFmts: ({ attributes }) => ({ numFmtId: formats.get(attributes.numFmtId) }),
     cellXfs: ({ attributes }) => ({
       numFmtId: formats.get(attributes.numFmtId) ?? attributes.numFmtId,
-      fontId: String(offsets.fonts! + Number(attributes.fontId ?? 0)),
-      fillId: String(offsets.fills! + Number(attributes.fillId ?? 0)),
-      borderId: String(offsets.borders! + Number(attributes.borderId ?? 0)),
+      fontId: String(offsets.fonts + Number(attributes.fontId ?? 0)),
+      fillId: String(offsets.fills + Number(attributes.fillId ?? 0)),
+      borderId: String(offsets.borders + Number(attributes.borderId ?? 0)),
       xfId: '0',
     }),
   };
@@ -91,7 +95,7 @@ export function graftStyles(target: string, source: string): GraftedStyles {
   }
   return {
     xml: applyEdits(target, edits),
-    cellStyle: (number) => offsets.cellXfs! + number,
-    conditionStyle: (number) => offsets.dxfs! + number,
+    cellStyle: (number) => offsets.cellXfs + number,
+    conditionStyle: (number) => offsets.dxfs + number,
   };
 }

@@ -56,8 +56,9 @@ export class WorkbookPackage {
       this.texts.set(path, content);
     }
     const at = this.entries.findIndex(({ name }) => name === path);
-    if (at < 0) this.entries.push(newEntry(path, bytes));
-    else this.entries[at] = repack(this.entries[at]!, bytes);
+    const entry = this.entries[at];
+    if (entry === undefined) this.entries.push(newEntry(path, bytes));
+    else this.entries[at] = repack(entry, bytes);
   }
 
   /** Takes a part away, with the list of what it refers to and its kind. */

@@ -139,7 +139,8 @@ export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now:
   const grafted =
     additions === undefined ? undefined : graftStyles(file.needed(stylesPath), additions.file.needed('xl/styles.xml'));
   if (grafted !== undefined) file.set(stylesPath, grafted.xml);
-  const numbers = additions === undefined ? [] : stylesDownColumn(additions.file.needed(additions.parts[0]!.path));
+  const [stylesPart] = additions?.parts ?? [];
+  const numbers = additions && stylesPart ? stylesDownColumn(additions.file.needed(stylesPart.path)) : [];
   let flag: { readonly number: string | undefined } | undefined;
   const flagOnce = (): string | undefined => {
     flag ??= { number: arrayFlag(file) };
@@ -148,7 +149,8 @@ export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now:
   const context = {
     styleNumber: (style: CellStyle | undefined): number => {
       const index = additions?.styles.findIndex((one) => sameStyle(one, style)) ?? -1;
-      return index < 0 || grafted === undefined ? 0 : grafted.cellStyle(numbers[index]!);
+      const number = numbers[index];
+      return number === undefined || grafted === undefined ? 0 : grafted.cellStyle(number);
     },
     arrayFlag: flagOnce,
     isRangeName: isRangeName(now),
@@ -180,7 +182,8 @@ export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now:
       if (source !== undefined && path !== undefined) replaceNotes(file, path, additions.file, source.path);
     });
     for (const { name } of added) {
-      const source = additions.parts.find((part) => part.name === name)!;
+      const source = additions.parts.find((part) => part.name === name);
+      if (source === undefined) throw new Error(`the new sheet ${name} was not written`);
       const part = graftSheet(additions.file, file, source.path, grafted, flagOnce);
       relations.set(name, file.relate(workbook, 'worksheet', part));
     }

@@ -32,7 +32,7 @@ export function readingAt(reading: Reading): string {
 const firstWeek = 46_083;
 
 /** Twelve weeks: °C, pH, ammonia, nitrite, nitrate as N, oxygen, alkalinity, all mg/L; null is not measured. */
-const weeks: readonly (readonly (number | null)[])[] = [
+const weeks: readonly (readonly [number, ...(number | null)[]])[] = [
   [21, 7.4, 0.4, 0.05, 6, 6.8, 90],
   [21.5, 7.4, 0.5, 0.06, 8, 6.7, 86],
   [22, 7.3, 0.6, 0.08, 10, 6.6, 80],
@@ -173,7 +173,7 @@ export function testsSheet(profile: ReadyProfile): SheetData {
     .fill(`K6:K${last}`, 'result');
   weeks.forEach(([celsius, ...readings], index) => {
     const row = 6 + index;
-    const temperature = profile === 'US' ? Math.round(celsius! * 1.8 + 32) : celsius!;
+    const temperature = profile === 'US' ? Math.round(celsius * 1.8 + 32) : celsius;
     draft
       .put(`A${row}`, firstWeek + 7 * index, formatted('input', formats.date))
       .put(`B${row}`, temperature, 'input')
