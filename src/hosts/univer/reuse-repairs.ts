@@ -14,6 +14,8 @@ interface Kept {
   readonly volatile: ReadonlySet<FormulaTree>;
   /** The text of every formula by its place, to see whether one has changed. */
   readonly texts: ReadonlyMap<string, ReadonlyMap<number, string>>;
+  /** Formulas of which the engine has written down what they read. */
+  readonly recorded: readonly FormulaTree[];
   /** Formulas that are found by more than their own cell. */
   noted: readonly FormulaTree[];
 }
@@ -40,6 +42,10 @@ function everyFormula(config: ConfigParts, found: (sheet: string, place: number,
       }
     }
   return true;
+}
+
+function isRecorded({ _dependencyManagerService: manager }: GeneratorParts, tree: FormulaTree): boolean {
+  return manager.getFormulaDependency(tree.unitId, tree.subUnitId, tree.row, tree.column) === tree.treeId;
 }
 
 function formulaTexts(config: ConfigParts): ReadonlyMap<string, ReadonlyMap<number, string>> {
@@ -111,7 +117,8 @@ function keep(generator: GeneratorParts): void {
   for (const tree of trees.values())
     if (generator._detectForcedRecalculationNode(tree, generator._getTreeNode(tree))) volatile.add(tree);
   const texts = formulaTexts(generator._currentConfigService);
-  kept.set(generator, { trees, volatile, texts, noted: [] });
+  const recorded = [...trees.values()].filter((tree) => isRecorded(generator, tree));
+  kept.set(generator, { trees, volatile, texts, recorded, noted: [] });
 }
 
 let repaired = false;
@@ -124,7 +131,9 @@ export function repairReuse(): void {
   generator.generate = async function (this: GeneratorParts, wantsModel = false) {
     const config = this._currentConfigService;
     const was = kept.get(this);
-    if (!wantsModel && was !== undefined && onlyValuesChanged(config) && hasSameFormulas(config, was)) {
+    // A formula that is entered again as it was is the same text, but the engine has dropped what it reads.
+    const isWhole = was?.recorded.every((tree) => isRecorded(this, tree)) ?? false;
+    if (!wantsModel && was !== undefined && isWhole && onlyValuesChanged(config) && hasSameFormulas(config, was)) {
       this._updateRangeFlatten();
       takeUp(this, was);
       this._dependencyManagerService.openKdTree();

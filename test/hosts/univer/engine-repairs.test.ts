@@ -107,6 +107,20 @@ describe('a cell formula is calculated again in any place', () => {
     expect(await second.evaluate(['=Bore*2'])).toEqual([100]);
   });
 
+  it('after it was entered again as it was', async () => {
+    const host = await open(['=A1*2', '=B1+A2']);
+    host.setCells('S', 0, 0, [[6]]);
+    host.setCells('S', 1, 1, [['=B1+A2']]);
+    await host.recalculate();
+    expect(column(host, 2)).toEqual([12, 62]);
+    host.setCells('S', 1, 0, [[70]]);
+    await host.recalculate();
+    expect(column(host, 2)).toEqual([12, 82]);
+    host.setCells('S', 0, 0, [[7]]);
+    await host.recalculate();
+    expect(column(host, 2)).toEqual([14, 84]);
+  });
+
   it('though a longer one has the same 32-bit hash', async () => {
     const zeros = (count: number): string => ',0'.repeat(count);
     // Found by trial: the engine's own hash gives 64 letters of each the same number.
