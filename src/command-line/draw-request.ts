@@ -9,6 +9,8 @@ export const drawUsage = `usage: npm run -s draw -- --units UNITS WHAT FILE.pdf 
   a drum      --drum 22.5 --depth 24 [--cone-height H] [--cone-top D] [--cone-bottom D] [--rise R] [--stand S]
               [--drum-height H] [--container H] [--drain-drop D]
   a packet    --packet --workbook FILE.xlsx  the papers of a job, from a workbook like the ready-made Cone cut plan
+              [--prices FILE.xlsx]  a workbook with the ready-made Materials sheets; their prices give packs and costs
+              a file name that ends with .xlsx gives the packet as a workbook of values
   --units     US or metric, with exceptions if any; left out, the workbook's SiltUnits cell
   --name      what the drawing is called
   --paper     A4 or Letter, for PDF; A4 under metric, Letter under US where left out
@@ -33,6 +35,7 @@ const options = {
   measured: text,
   clearance: text,
   workbook: text,
+  prices: text,
   range: text,
   plan: text,
   scenarios: text,
@@ -53,7 +56,7 @@ const options = {
 } as const;
 
 export type DrawOption = Exclude<keyof typeof options, 'one-page' | 'packet' | 'help'>;
-export type Format = 'pdf' | 'dxf' | 'svg';
+export type Format = 'pdf' | 'dxf' | 'svg' | 'xlsx';
 
 export interface DrawRequest {
   readonly given: Readonly<Partial<Record<DrawOption, string>>>;
@@ -79,12 +82,16 @@ export function readDrawRequest(args: readonly string[]): DrawRequest | undefine
   if (file === undefined)
     throw new DrawMistake('give the file to write, such as pattern.pdf; --help shows what can be drawn');
   if (more.length > 0) throw new DrawMistake(`give one file to write; ${positionals.join(' and ')} were given`);
-  const format = /\.(pdf|dxf|svg)$/i.exec(file)?.[1]?.toLowerCase();
-  if (format === undefined) throw new DrawMistake(`${file}: end the file name with .pdf, .dxf or .svg`);
   const { 'one-page': onePage = false, packet = false, help: _help, ...given } = values;
+  const format = /\.(pdf|dxf|svg|xlsx)$/i.exec(file)?.[1]?.toLowerCase();
   if (packet) {
-    if (format !== 'pdf') throw new DrawMistake(`${file}: a packet is a PDF file; end its name with .pdf`);
+    if (format !== 'pdf' && format !== 'xlsx') {
+      throw new DrawMistake(`${file}: a packet is a PDF file or a workbook; end its name with .pdf or .xlsx`);
+    }
     return { given, onePage, file, format, what: 'packet' };
+  }
+  if (format === undefined || format === 'xlsx') {
+    throw new DrawMistake(`${file}: end the file name with .pdf, .dxf or .svg`);
   }
   const kinds = { workbook: given.workbook, drum: given.drum, cone: given.top };
   const [asked, ...others] = (['workbook', 'drum', 'cone'] as const).filter((what) => kinds[what] !== undefined);

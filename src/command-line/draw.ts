@@ -40,6 +40,7 @@ function namedPaper({ given }: DrawRequest): PaperName | undefined {
 /** A sentence about the finished file, for the person who prints or cuts it. */
 function made(file: string | Uint8Array, { format }: DrawRequest): string {
   if (typeof file === 'string') return `written as ${format.toUpperCase()}`;
+  if (format === 'xlsx') return 'written as a workbook of values';
   const pages =
     Buffer.from(file)
       .toString('latin1')

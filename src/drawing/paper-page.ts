@@ -58,7 +58,9 @@ export interface TableLook {
   readonly columns: readonly number[];
   /** The first row is a heading and is bold. */
   readonly headed?: boolean;
-  /** Whether each row except the heading begins with a box to tick. */
+  /** The last row is a total and is bold. */
+  readonly footed?: boolean;
+  /** Whether each row except the heading and the total begins with a box to tick. */
   readonly ticks?: boolean;
 }
 
@@ -67,7 +69,7 @@ export function tableAt(
   at: { readonly x: number; readonly y: number },
   width: number,
   rows: readonly (readonly string[])[],
-  { height, columns, headed = false, ticks = false }: TableLook,
+  { height, columns, headed = false, footed = false, ticks = false }: TableLook,
 ): Placed {
   const total = columns.reduce((sum, share) => sum + share, 0);
   const pad = 0.5 * height;
@@ -76,7 +78,7 @@ export function tableAt(
   const primitives: Primitive[] = [];
   let { y } = at;
   for (const [i, row] of rows.entries()) {
-    const bold = headed && i === 0;
+    const bold = (headed && i === 0) || (footed && i === rows.length - 1);
     if (ticks && !bold) {
       const top = y - 0.55 * height;
       primitives.push(...closed('text', 'thin', corners(at.x, top - 1.5 * height, at.x + 1.5 * height, top)));

@@ -46,11 +46,15 @@ beforeAll(async () => {
 afterAll(() => rmSync(folder, { recursive: true }));
 
 describe('a packet on the command line', () => {
-  it('is a PDF file of a workbook', () => {
+  it('is a PDF file or a workbook', () => {
     const request = readDrawRequest(['--packet', '--workbook', 'book.xlsx', 'packet.pdf']);
     expect(request).toMatchObject({ what: 'packet', format: 'pdf', given: { workbook: 'book.xlsx' } });
+    expect(readDrawRequest(['--packet', '--workbook', 'book.xlsx', 'packet.xlsx'])).toMatchObject({ format: 'xlsx' });
     expect(() => readDrawRequest(['--packet', '--workbook', 'book.xlsx', 'packet.dxf'])).toThrow(
-      'a packet is a PDF file',
+      'a packet is a PDF file or a workbook',
+    );
+    expect(() => readDrawRequest(['--workbook', 'book.xlsx', '--range', 'A1:B2', 'rows.xlsx'])).toThrow(
+      'end the file name with .pdf, .dxf or .svg',
     );
   });
 });

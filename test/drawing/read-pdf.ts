@@ -27,11 +27,12 @@ export interface ReadText {
 
 const millimeters = 25.4 / 72;
 
-export async function readPdf(bytes: Uint8Array): Promise<readonly ReadPage[]> {
+/** The pages of a file, or only so many from the first. */
+export async function readPdf(bytes: Uint8Array, most = Number.POSITIVE_INFINITY): Promise<readonly ReadPage[]> {
   const document = await getDocumentProxy(Uint8Array.from(bytes), { verbosity: 0 });
   const { OPS } = await getResolvedPDFJS();
   const pages: ReadPage[] = [];
-  for (let number = 1; number <= document.numPages; number++) {
+  for (let number = 1; number <= Math.min(document.numPages, most); number++) {
     const page = await document.getPage(number);
     const [left = 0, bottom = 0, right = 0, top = 0] = page.view;
     const list = await page.getOperatorList();

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { readDxf } from '../drawing/read-dxf';
+import { readPdf } from '../drawing/read-pdf';
 import { launchBrowser } from '../harness/browser';
 import { chooseSample, openWorkbench, serveWorkbench } from '../workbench/open-workbench';
 
@@ -69,6 +71,38 @@ test('what is saved is what the grid has computed', async () => {
   const cut = arcs.filter(({ layer }) => layer === 'cut').map(({ radius }) => radius);
   expect(Math.min(...cut)).toBeCloseTo(row![2] as number, 5);
   expect(Math.max(...cut)).toBeCloseTo(row![3] as number, 5);
+});
+
+test('the papers of the whole job are saved as pages and as a workbook', async () => {
+  const saved = async (button: string) => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: button }).click(),
+    ]);
+    return { name: download.suggestedFilename(), bytes: new Uint8Array(readFileSync((await download.path())!)) };
+  };
+  const pdf = await saved('Save job packet as PDF');
+  expect(pdf.name).toBe('job-packet.pdf');
+  const words = (await readPdf(pdf.bytes)).map(({ texts }) => texts.map(({ text }) => text).join(' '));
+  for (const title of [
+    'Job packet: 3 drums',
+    'Fern: shop sheet',
+    'Moss: shop sheet',
+    'Sedge: shop sheet',
+    'Centers of',
+  ])
+    expect(words.filter((text) => text.startsWith(title))).toHaveLength(1);
+  const workbook = await saved('Save job packet as a workbook');
+  expect(workbook.name).toBe('job-packet.xlsx');
+  const { sheets: made } = await readWorkbook(workbook.bytes);
+  expect(made.map(({ name }) => name)).toEqual(['Job', 'Fern', 'Moss', 'Sedge', 'Cut plan']);
+  const [[slant] = []] = await page.evaluate(async () => {
+    const range = { row: 4, column: 2, rows: 1, columns: 1 };
+    return (await window.workbench.host.read({ sheet: 'Patterns', range })).values;
+  });
+  const cells = made.flatMap(({ cells: all }) => all);
+  expect(cells.some(({ value }) => value === slant)).toBe(true);
+  expect(cells.some(({ formula }) => formula !== undefined)).toBe(false);
 });
 
 test('a marking-out table computes in the grid, and can be taken back', async () => {

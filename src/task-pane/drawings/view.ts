@@ -8,7 +8,7 @@ import { saveFile } from './drawing-file';
 import { drawingsOf } from './drawings-of';
 import { createDrumForm } from './drum-form';
 import { handOver } from './hand-over';
-import { jobPacket } from './job-packet';
+import { jobPacket, type PacketFormat } from './job-packet';
 import { insertMarkingOut, removeMarkingOut } from './marking-out';
 import type { Recognition, Recognized } from './recognition';
 import { recognize } from './recognize';
@@ -35,8 +35,7 @@ function build(context: PaneContext): ViewPart {
   const marking = makeButton('Insert marking-out table', () => void markOut());
   const more = make('div', { class: 'buttons' }, outside, marking);
   const actions = make('div', { hidden: true }, saving.element, more);
-  const packet = makeButton('Save job packet', () => void savePacket());
-  packet.title = 'All papers of a cone cut plan as one PDF: shop sheets, cut plan, shopping list, full-size patterns';
+  const packet = packetButtons((format) => void savePacket(format));
   packet.hidden = host === undefined || host.downloads === false;
   const form = createDrumForm(units.profileText(), () => drawForm());
 
@@ -146,13 +145,14 @@ function build(context: PaneContext): ViewPart {
     });
   };
 
-  const savePacket = async (): Promise<void> => {
+  const savePacket = async (format: PacketFormat): Promise<void> => {
     if (host === undefined) return;
     await work('Making the job packet', async ({ finishing }) => {
-      const file = await jobPacket(host, context.functionLibrary, units.profileText());
+      const file = await jobPacket(host, context.functionLibrary, units.profileText(), format);
       finishing();
       saveFile(file);
-      notify('done', `Saved ${file.name}. Print it at 100 % and measure the bars first.`);
+      const advice = format === 'pdf' ? ' Print it at 100 % and measure the bars first.' : '';
+      notify('done', `Saved ${file.name}.${advice}`);
     });
   };
 
@@ -181,6 +181,15 @@ function build(context: PaneContext): ViewPart {
       stops = [];
     },
   };
+}
+
+/** Saves the papers of the whole job, as pages or as a workbook. */
+function packetButtons(save: (format: PacketFormat) => void): HTMLElement {
+  const pages = makeButton('Save job packet as PDF', () => save('pdf'));
+  pages.title = 'All papers of a cone cut plan: shop sheets, cut plan, shopping list, full-size patterns';
+  const workbook = makeButton('Save job packet as a workbook', () => save('xlsx'));
+  workbook.title = 'The tables of the packet as an .xlsx file of values, without formulas';
+  return make('div', { class: 'buttons' }, pages, workbook);
 }
 
 /** Calls once cells have come to rest after a change. */

@@ -69,6 +69,16 @@ export function beside(sheet: SheetCells, label: string): CellScalar {
   return plain(value, `${sheet.name}, ${label}`);
 }
 
+/** The first value to the right of a label, or another value if there is none. */
+export function besideOr(sheet: SheetCells, label: string, otherwise: CellScalar): CellScalar {
+  try {
+    return beside(sheet, label);
+  } catch (error) {
+    if (error instanceof PacketMistake) return otherwise;
+    throw error;
+  }
+}
+
 /** A value that is not an error. */
 export function plain(value: CellResult | undefined, where: string): CellScalar {
   if (typeof value === 'object') throw new PacketMistake(`${where} holds ${value.error.code}; correct it first`);

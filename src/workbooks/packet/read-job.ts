@@ -5,7 +5,8 @@ import type { CellResult, CellScalar } from '../../hosts/workbook-model';
 import type { Kind } from '../../units/kinds';
 import { type Profile, readProfile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
-import { beside, PacketMistake, plain, type SheetCells, sheetNamed, tableIn } from './packet-cells';
+import { beside, besideOr, PacketMistake, plain, type SheetCells, sheetNamed, tableIn } from './packet-cells';
+import { type Prices, readCalendar, readPlumbing, readPrices } from './read-prices';
 
 /** One drum of the workbook; figures are the cell values, in the workbook's units. */
 export interface JobDrum {
@@ -36,11 +37,17 @@ export interface Job {
   readonly sheets: readonly CellScalar[];
   readonly toBuy: { readonly headings: readonly string[]; readonly values: readonly CellScalar[] };
   readonly settings: Readonly<
-    Record<'thickness' | 'sheetLength' | 'sheetWidth' | 'gap' | 'stand' | 'pail' | 'rise', CellScalar>
+    Record<'thickness' | 'sheetLength' | 'sheetWidth' | 'gap' | 'stand' | 'pail' | 'drop' | 'legs' | 'rise', CellScalar>
   >;
   readonly mix: readonly CellScalar[];
   readonly markStep: CellScalar;
   readonly rivetSpacing: CellScalar;
+  /** Undefined if the workbook has no prices. */
+  readonly prices: Prices | undefined;
+  /** Step, date and note; undefined if the workbook has no calendar. */
+  readonly calendar: readonly (readonly CellScalar[])[] | undefined;
+  /** Pipe size and wall seal, as PLAN.PARTS takes them. */
+  readonly plumbing: readonly (readonly CellScalar[])[];
   /** Calls a worksheet function, so that a figure that is in no cell still equals the one of the worksheet. */
   readonly call: (name: string, ...values: readonly unknown[]) => readonly (readonly CellScalar[])[];
   readonly si: (kind: Kind, value: CellScalar) => number;
@@ -84,11 +91,16 @@ export function readJob(sheets: readonly SheetCells[], units: string, functions:
       gap: beside(drumSheet, 'Gap between pieces'),
       stand: beside(standSheet, 'Height of the stand'),
       pail: beside(standSheet, 'Height of the pail'),
+      drop: besideOr(standSheet, 'Valve below the stand', 0),
+      legs: besideOr(standSheet, 'Legs', 4),
       rise: beside(mixSheet, 'Cone’s foot above the floor'),
     },
     mix: ['Parts of light aggregate', 'Spil', 'Cement in a bag'].map((label) => beside(mixSheet, label)),
     markStep: markStepOf(markSheet),
     rivetSpacing: beside(patternSheet, 'Rivets along one seam'),
+    prices: readPrices(sheets),
+    calendar: readCalendar(sheets),
+    plumbing: readPlumbing(sheets, profile.name === 'US' ? '2' : '63 mm'),
     si: (kind, value) => readQuantity(profile, kind, value),
   };
 }
