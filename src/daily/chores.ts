@@ -1,20 +1,53 @@
-/** A thing to do again and again. */
+export type ChoreId = 'pull' | 'test' | 'pads' | 'alkali' | 'drums' | 'air' | 'beds';
+
+/** Something to do again and again. */
 export interface Chore {
+  readonly id: ChoreId;
   readonly name: string;
   /** Days. */
   readonly every: number;
   readonly why: string;
 }
 
+/** In the order of the list, with the intervals until the plan or the user gives others. */
 export const usualChores: readonly Chore[] = [
-  { name: 'Pull solids', every: 1, why: 'until the water runs clear; write down the volume' },
-  { name: 'Test the water', every: 7, why: 'temperature, pH, ammonia, nitrite, nitrate, oxygen, alkalinity' },
-  { name: 'Change a pad', every: 7, why: 'in turn, never all at once; your plan gives the interval' },
-  { name: 'Add alkali', every: 7, why: 'dissolved first and slowly, as much as the water test shows is needed' },
-  { name: 'Check drums, stand and valves', every: 30, why: 'drips, cracks, a stand that leans' },
-  { name: 'Test the backup air', every: 30, why: 'switch off the pump in daylight and time it' },
-  { name: 'Clean out a plant bed', every: 90, why: 'one at a time; your plan gives the interval' },
+  { id: 'pull', name: 'Pull solids', every: 1, why: 'until the water runs clear; write down the volume' },
+  {
+    id: 'test',
+    name: 'Test the water',
+    every: 7,
+    why: 'temperature, pH, ammonia, nitrite, nitrate, oxygen, alkalinity',
+  },
+  { id: 'pads', name: 'Change the pads', every: 7, why: 'in turn, never all at once' },
+  { id: 'alkali', name: 'Add alkali', every: 7, why: 'dissolved first and slowly, no more than the water test allows' },
+  { id: 'drums', name: 'Check drums, stand and valves', every: 30, why: 'drips, cracks, a stand that leans' },
+  { id: 'air', name: 'Test the backup air', every: 30, why: 'switch off the pump in daylight and time it' },
+  { id: 'beds', name: 'Clean out a plant bed', every: 90, why: 'one at a time' },
 ];
+
+/** Longer intervals are no chores. */
+export const longest = 730;
+
+/** What the plan or the user has set. */
+export interface Schedule {
+  readonly every: Readonly<Partial<Record<ChoreId, number>>>;
+  /** Words of the plan, such as how much alkali. */
+  readonly notes: Readonly<Partial<Record<ChoreId, string>>>;
+}
+
+export const emptySchedule: Schedule = { every: {}, notes: {} };
+
+/** The chores at the intervals of a schedule. */
+export function choresOf({ every, notes }: Schedule): readonly Chore[] {
+  return usualChores.map((chore) => {
+    const note = notes[chore.id];
+    return {
+      ...chore,
+      every: every[chore.id] ?? chore.every,
+      why: note === undefined ? chore.why : `${chore.why}; ${note}`,
+    };
+  });
+}
 
 const dayMs = 86_400_000;
 
@@ -23,7 +56,7 @@ const momentOf = (date: string): number => Date.parse(`${date}T00:00:00Z`);
 const dateOf = (moment: number): string => new Date(moment).toISOString().slice(0, 10);
 
 /** The first day from `today` on at which a chore that began at `start` is due. */
-export function nextDue({ every }: Chore, start: string, today: string): string {
+export function nextDue({ every }: Pick<Chore, 'every'>, start: string, today: string): string {
   const [from, now] = [momentOf(start), momentOf(today)];
   if (now <= from) return start;
   const steps = Math.ceil((now - from) / (every * dayMs));
@@ -37,9 +70,9 @@ export async function calendarOf(chores: readonly Chore[], start: string): Promi
   );
   const first = new Date(momentOf(start));
   const made = calendar({ name: 'Siltstead chores', prodId: '//Siltstead//chores//EN' });
-  for (const { name, every, why } of chores) {
+  for (const { id, name, every, why } of chores) {
     made.createEvent({
-      id: `${name.toLowerCase().replace(/\W+/g, '-')}-${start}@siltstead`,
+      id: `${id}-${start}@siltstead`,
       start: first,
       stamp: first,
       allDay: true,

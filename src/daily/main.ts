@@ -1,8 +1,9 @@
 /** The daily page: the day's pull and the week's water test on a phone, and what to do when. */
 import { fishKinds } from '../formulas/water/water-species';
 import { make, replace } from '../task-pane/dom';
-import { calendarOf, nextDue, usualChores } from './chores';
+import { calendarOf, choresOf, nextDue } from './chores';
 import { type Entry, entriesOf, fileOf, merged, readings, rowsToPaste } from './entries';
+import { type Intervals, startIntervals } from './intervals';
 import { keep, keepSettings, keptEntries, keptSettings } from './store';
 import { wrongWith } from './verdict';
 
@@ -30,6 +31,8 @@ function today(): string {
 }
 
 let entries = keptEntries();
+let intervals: Intervals | undefined;
+const chores = () => (intervals === undefined ? [] : choresOf(intervals.schedule()));
 
 function say(...sentences: readonly string[]): void {
   replace(part('said'), ...sentences.map((sentence) => make('p', {}, sentence)));
@@ -75,7 +78,7 @@ function list(): void {
   const now = today();
   replace(
     part('chores'),
-    ...usualChores
+    ...chores()
       .map((chore) => ({ ...chore, due: nextDue(chore, settings().start, now) }))
       .sort((a, b) => (a.due < b.due ? -1 : 1))
       .map(({ name, why, due }) =>
@@ -160,7 +163,16 @@ function start(): void {
     input('load').value = '';
   });
   part('calendar').addEventListener('click', async () => {
-    saveFile('siltstead-chores.ics', await calendarOf(usualChores, settings().start), 'text/calendar');
+    saveFile('siltstead-chores.ics', await calendarOf(chores(), settings().start), 'text/calendar');
+  });
+  const parts = {
+    rows: part<HTMLTextAreaElement>('plan-rows'),
+    plans: part<HTMLSelectElement>('plans'),
+    every: part('every'),
+  };
+  intervals = startIntervals(parts, (sentence) => {
+    if (sentence !== undefined) say(sentence);
+    list();
   });
   list();
 }

@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
+import ical from 'node-ical';
 import { afterEach, describe, expect, test } from 'vitest';
-import { calendarOf, nextDue, usualChores } from '../../src/daily/chores';
+import { calendarOf, choresOf, emptySchedule, nextDue } from '../../src/daily/chores';
 import { type Entry, entriesOf, fileOf, merged, type Reading, rowsToPaste } from '../../src/daily/entries';
+import { plansIn } from '../../src/daily/from-plan';
 import { wrongWith } from '../../src/daily/verdict';
 import { spill } from '../functions/call';
 
@@ -76,7 +78,7 @@ describe('chores', () => {
   });
 
   test('are due at their interval from the start', () => {
-    const weekly = { name: 'x', every: 7, why: '' };
+    const weekly = { every: 7 };
     expect(nextDue(weekly, '2026-05-01', '2026-05-01')).toBe('2026-05-01');
     expect(nextDue(weekly, '2026-05-01', '2026-05-02')).toBe('2026-05-08');
     expect(nextDue(weekly, '2026-05-01', '2026-04-01')).toBe('2026-05-01');
@@ -84,19 +86,69 @@ describe('chores', () => {
     expect(nextDue(weekly, '2026-10-20', '2026-11-04')).toBe('2026-11-10');
   });
 
-  test.each(['UTC', 'America/New_York', 'Pacific/Auckland'])(
+  // node-ical reads the file on its own and expands the repetitions; clocks change on 25 October and 1 November 2026.
+  test.each(['UTC', 'America/New_York', 'Europe/Berlin', 'Pacific/Auckland'])(
     'are whole days that no clock moves, in %s',
     async (tz) => {
       process.env.TZ = tz;
-      const lines = (await calendarOf(usualChores, '2026-10-24')).split('\r\n');
-      expect([lines[0], lines.at(-1) || lines.at(-2)]).toEqual(['BEGIN:VCALENDAR', 'END:VCALENDAR']);
-      const starts = lines.filter((line) => line.startsWith('DTSTART'));
-      expect(new Set(starts)).toEqual(new Set(['DTSTART;VALUE=DATE:20261024']));
-      expect(starts).toHaveLength(usualChores.length);
-      expect(lines).toContain('RRULE:FREQ=DAILY;INTERVAL=7');
-      for (const line of lines) expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75);
+      const chores = choresOf({ every: { pads: 4 }, notes: { pads: 'from the plan' } });
+      const file = await calendarOf(chores, '2026-10-24');
+      for (const line of file.split('\r\n')) expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75);
+      const events = Object.values(ical.sync.parseICS(file)).flatMap((part) => (part?.type === 'VEVENT' ? [part] : []));
+      expect(events.map(({ summary }) => summary)).toEqual(chores.map(({ name }) => name));
+      events.forEach((event, i) => {
+        const { every = 1, why } = chores[i] ?? {};
+        expect([event.datetype, event.description]).toEqual(['date', why]);
+        const days = ical
+          .expandRecurringEvent(event, { from: new Date(2026, 9, 24), to: new Date(2026, 10, 24) })
+          .map(({ start }) => `${start.getFullYear()}-${start.getMonth() + 1}-${start.getDate()} ${start.getHours()}`);
+        const due = Array.from({ length: Math.floor(31 / every) + 1 }, (_, step) => {
+          const day = new Date(Date.UTC(2026, 9, 24 + step * every));
+          return `${day.getUTCFullYear()}-${day.getUTCMonth() + 1}-${day.getUTCDate()} 0`;
+        });
+        expect(days).toEqual(due);
+      });
     },
   );
+});
+
+describe('the intervals of a plan', () => {
+  const scenario = [
+    ['', 'Small', 'Large'],
+    ['fish count', 120, 800],
+    ['fish mass', 400, 400],
+    ['feeding rate', 0.015, 0.015],
+    ['pads', 2, 2],
+    ['pad area', 1, 1],
+    ['bed area', 20, 40],
+  ];
+  const compared = spill('PLAN.COMPARE', 'metric', scenario);
+  const figure = (name: string, column: number) => Number(compared.find(([first]) => first === name)?.[column]);
+  const copied = compared.map((row) => row.join('\t')).join('\n');
+
+  test('are those of PLAN.COMPARE, in whole days that are not longer', () => {
+    const plans = plansIn(copied);
+    expect(plans.map(({ title }) => title)).toEqual(['Small', 'Large']);
+    plans.forEach(({ schedule }, i) => {
+      const [pads, beds] = ['pad change interval', 'bed cleaning interval'].map((name) => figure(name, i + 2));
+      expect(schedule.every.pads).toBe(Math.max(1, Math.floor(pads ?? 0)));
+      expect(schedule.every.beds).toBe(Math.min(730, Math.floor(beds ?? 0)));
+      const alkali = Number(figure('alkali per day', i + 2).toPrecision(3));
+      expect(choresOf(schedule).find(({ id }) => id === 'alkali')?.why).toContain(`${alkali} kg a day of alkali`);
+    });
+    expect(plans[1]?.schedule.notes.pads).toMatch(/plan for more/);
+  });
+
+  test('leave the usual ones where the plan has none', () => {
+    const [plan] = plansIn('pad change interval\tdays\tnot given\nalkali per day\tlb/d\t1,250.5');
+    expect(plan?.schedule.every).toEqual({});
+    expect(plan?.schedule.notes.alkali).toBe('the plan needs 1250 lb a day of alkali');
+    expect(choresOf(plan?.schedule ?? emptySchedule).find(({ id }) => id === 'pads')?.every).toBe(7);
+  });
+
+  test.each(['', 'hello', 'pad change interval'])('are not in %j', (text) => {
+    expect(() => plansIn(text)).toThrow('copy the sheet Compare');
+  });
 });
 
 test('the page is at most 60 kB as it travels', () => {
