@@ -116,6 +116,13 @@ export interface ChartData {
   readonly categoryFormat?: string;
 }
 
+/** A chart of a file that the model does not hold, such as a pie: it is named, and saving keeps it as it is. */
+export interface OtherChart {
+  /** `pie`, `stacked column`. */
+  readonly kind: string;
+  readonly title: string;
+}
+
 /** A table of typed rows; its first row holds the headings, which are cells like any other. No formula may spill inside. */
 export interface TableData {
   readonly name: string;
@@ -140,6 +147,7 @@ export interface SheetData {
   /** Cells whose style follows a formula (`=$B$2<>$B$3`); the first true formula wins. */
   readonly conditions?: readonly { readonly range: string; readonly formula: string; readonly style: CellStyle }[];
   readonly charts?: readonly ChartData[];
+  readonly otherCharts?: readonly OtherChart[];
   readonly tables?: readonly TableData[];
   readonly print?: PrintSetup;
   readonly tabColor?: string;

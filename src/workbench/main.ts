@@ -4,6 +4,7 @@ import '@univerjs/preset-sheets-core/lib/index.css';
 import '../task-pane/task-pane.css';
 import '../task-pane/drawings.css';
 import './workbench.css';
+import './charts/charts.css';
 import type { FunctionLibraryHolder } from '../functions/function-library';
 import type { SheetHost } from '../hosts/sheet-host';
 import { showReasonsOnHover } from '../hosts/univer/error-popup';
@@ -13,6 +14,7 @@ import { mountPane, type Pane } from '../task-pane/pane';
 import { builtFunctions } from './built-functions';
 import { showCautionLine } from './caution-line';
 import { followSelection, helpWhileTyping, showCellLine } from './cell-line';
+import { ChartPanel } from './charts/chart-panel';
 import { startFiles } from './files';
 import { attempt, part } from './page-parts';
 import { moveBetweenRegions } from './regions';
@@ -30,6 +32,8 @@ async function start(): Promise<void> {
   showReasonsOnHover(spreadsheet);
   helpWhileTyping(spreadsheet, functions);
   await followSelection(host, [(selection) => showCellLine(spreadsheet, selection)]);
+  const charts = new ChartPanel(spreadsheet, () => darkness.matches);
+  await charts.start(host);
   const pane = showPane(host);
   spreadsheet.onOpened(pane.forget);
   showCautionLine(host, pane.cautions, () => pane.show('checks'));
@@ -37,7 +41,7 @@ async function start(): Promise<void> {
   if (process.env.NODE_ENV === 'development') reloadOnBuild();
   else keepForOffline(() => unsaved.is());
   // For the browser tests, which drive the grid through the same doors as the pane.
-  Object.assign(window, { workbench: { host, spreadsheet } });
+  Object.assign(window, { workbench: { host, spreadsheet, charts } });
 }
 
 /** The reference stands beside the page's own folder, which holds copies of all else that the pane asks for. */

@@ -2,9 +2,9 @@ import { ILayoutService } from '@univerjs/preset-sheets-core';
 import type { Spreadsheet } from '../hosts/univer/spreadsheet';
 import { part } from './page-parts';
 
-type Region = 'bar' | 'grid' | 'pane';
+type Region = 'bar' | 'grid' | 'charts' | 'pane';
 
-const order: readonly Region[] = ['bar', 'grid', 'pane'];
+const order: readonly Region[] = ['bar', 'grid', 'charts', 'pane'];
 
 /** Which part is in front where there is no room for both: the grid or the pane. */
 function bringForward(front: 'grid' | 'pane'): void {
@@ -13,8 +13,8 @@ function bringForward(front: 'grid' | 'pane'): void {
 }
 
 /**
- * F6 goes from the bar to the grid to the pane and round again, Shift+F6 the other way: the grid takes every other key
- * for itself. On a narrow page, where only one of grid and pane is seen, a button changes between them.
+ * F6 goes from the bar to the grid, its charts if it has some, and the pane, and round again; Shift+F6 the other way:
+ * the grid takes every other key for itself. On a narrow page, where only one of grid and pane is seen, a button changes between them.
  */
 export function moveBetweenRegions(spreadsheet: Spreadsheet): void {
   const layout = spreadsheet.injector.get(ILayoutService);
@@ -22,7 +22,14 @@ export function moveBetweenRegions(spreadsheet: Spreadsheet): void {
     bar: () => part('samples').focus(),
     grid: () => {
       bringForward('grid');
+      const toggle = part('charts-toggle');
+      const coverGrid = getComputedStyle(part('charts')).position === 'absolute';
+      if (coverGrid && toggle.getAttribute('aria-expanded') === 'true') toggle.click();
       layout.focus();
+    },
+    charts: () => {
+      bringForward('grid');
+      part('charts-toggle').focus();
     },
     pane: () => {
       bringForward('pane');
@@ -38,8 +45,9 @@ export function moveBetweenRegions(spreadsheet: Spreadsheet): void {
       event.preventDefault();
       event.stopImmediatePropagation();
       // The grid would put the focus back to itself while a key is still on its way to it.
-      const step = event.shiftKey ? order.length - 1 : 1;
-      const next = order[(order.indexOf(here()) + step) % order.length];
+      const regions = order.filter((region) => !part(region).hidden);
+      const step = event.shiftKey ? regions.length - 1 : 1;
+      const next = regions[(regions.indexOf(here()) + step) % regions.length];
       if (next === undefined) return;
       if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
       focus[next]();

@@ -1,75 +1,83 @@
-import type { Worksheet as FileSheet } from '@cj-tech-master/excelts';
-import { rangeName } from '../hosts/address';
-import type { ChartData, ChartSeries } from './workbook-model';
+import { nodeAt, nodesNamed, type XmlNode } from './reading/xml-tree';
+import type { ChartData, ChartSeries, OtherChart } from './workbook-model';
 
-type FileChart = ReturnType<FileSheet['getCharts']>[number];
-type Plot = NonNullable<FileChart['chartModel']>['chart']['plotArea'];
-type Title = { readonly rawTx?: string } | undefined;
+/** A chart of a file: of a kind that the model holds, or another by its name. */
+export type FileChart = { readonly chart: Omit<ChartData, 'place'> } | { readonly other: OtherChart };
 
-interface FileSeries {
-  readonly tx?: { readonly strRef?: { readonly formula: string }; readonly value?: string };
-  readonly cat?: Source;
-  readonly val?: Source;
-  readonly xVal?: Source;
-  readonly yVal?: Source;
-}
-interface Source {
-  readonly numRef?: { readonly formula: string };
-  readonly strRef?: { readonly formula: string };
-}
+const inWords: Readonly<Record<string, string>> = {
+  bar3D: '3-D bar',
+  line3D: '3-D line',
+  pie3D: '3-D pie',
+  area3D: '3-D area',
+  surface3D: '3-D surface',
+  ofPie: 'pie of pie',
+};
 
-const reference = (source: Source | undefined): string | undefined =>
-  source?.numRef?.formula ?? source?.strRef?.formula;
+const settingOf = (node: XmlNode | undefined): string | undefined => node?.attributes.val;
 
-const entities: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
-
-function titleText(title: Title): string | undefined {
-  const runs = Array.from(title?.rawTx?.matchAll(/<a:t>([^<]*)<\/a:t>/g) ?? [], (match) => match[1]);
-  if (runs.length === 0) return undefined;
-  return runs.join('').replace(/&(\w+);/g, (whole, name: string) => entities[name] ?? whole);
-}
-
-function typeOf(plot: Plot): ChartData['type'] | undefined {
-  const group = plot.chartTypes[0];
-  if (group === undefined || plot.chartTypes.length > 1) return undefined;
-  if (group.type === 'bar') return group.barDir === 'bar' ? 'bar' : 'column';
-  return group.type === 'line' || group.type === 'scatter' ? group.type : undefined;
+/** The kind of a chart in words, and its type where the model knows the kind. */
+function kindOf(groups: readonly XmlNode[]): { readonly kind: string; readonly type?: ChartData['type'] } {
+  const [group, ...others] = groups;
+  if (group === undefined) return { kind: 'newer' };
+  if (others.length > 0) return { kind: 'combined' };
+  const base = group.name.replace(/Chart$/, '');
+  const type = base === 'bar' && settingOf(nodeAt(group, 'barDir')) !== 'bar' ? 'column' : base;
+  const kind = inWords[type] ?? type;
+  // A percentage is stacked too: the file says percentStacked.
+  if (/stacked/i.test(settingOf(nodeAt(group, 'grouping')) ?? '')) return { kind: `stacked ${kind}` };
+  return type === 'column' || type === 'bar' || type === 'line' || type === 'scatter' ? { kind, type } : { kind };
 }
 
-function readSeries(series: FileSeries): ChartSeries[] {
-  const values = reference(series.val ?? series.yVal);
-  const categories = reference(series.cat ?? series.xVal);
+/** Typed text, or what the cell that a title refers to held when the file was saved. */
+function titleText(title: XmlNode | undefined): string {
+  const typed = nodesNamed(title, 't');
+  const shown = typed.length > 0 ? typed : nodesNamed(nodeAt(title, 'tx'), 'v');
+  return shown.map(({ text }) => text).join('');
+}
+
+const reference = (source: XmlNode | undefined): string | undefined => nodesNamed(source, 'f')[0]?.text;
+
+function readSeries(series: XmlNode): ChartSeries[] {
+  const values = reference(nodeAt(series, 'val') ?? nodeAt(series, 'yVal'));
+  const categories = reference(nodeAt(series, 'cat') ?? nodeAt(series, 'xVal'));
   if (values === undefined) return [];
-  const name = series.tx?.strRef?.formula ?? series.tx?.value ?? '';
+  const title = nodeAt(series, 'tx');
+  const name = reference(title) ?? nodeAt(title, 'v')?.text ?? '';
   return [{ name, values, ...(categories === undefined ? {} : { categories }) }];
 }
 
-function placeOf(chart: FileChart): string | undefined {
-  const { tl, br } = chart.range ?? {};
-  if (tl === undefined || br === undefined) return undefined;
-  const [row, column] = [tl.nativeRow, tl.nativeCol];
-  return rangeName({ row, column, rows: Math.max(1, br.nativeRow - row), columns: Math.max(1, br.nativeCol - column) });
+function formatOf(axis: XmlNode | undefined): string | undefined {
+  const format = nodeAt(axis, 'numFmt')?.attributes;
+  return format?.sourceLinked === '0' || format?.sourceLinked === 'false' ? format.formatCode : undefined;
 }
 
-/** A chart of a kind that the model knows; undefined for any other, such as a pie. */
-export function readChart(chart: FileChart): ChartData | undefined {
-  const plot = chart.chartModel?.chart.plotArea;
-  const type = plot === undefined ? undefined : typeOf(plot);
-  const place = placeOf(chart);
-  const group = plot?.chartTypes[0];
-  if (plot === undefined || group === undefined || type === undefined || place === undefined) return undefined;
-  const [category, value] = plot.axes;
+/** Reads the part of a chart; its place stands in the drawing that shows it. */
+export function readChart(part: XmlNode): FileChart {
+  const chart = nodeAt(part, 'chart');
+  const plot = nodeAt(chart, 'plotArea');
+  const title = titleText(nodeAt(chart, 'title'));
+  const groups = plot?.children.filter(({ name }) => name.endsWith('Chart')) ?? [];
+  const { kind, type } = kindOf(groups);
+  const [group] = groups;
+  if (plot === undefined || group === undefined || type === undefined) return { other: { kind, title } };
+  // A group names its axes in the order across, up.
+  const [category, value] = group.children
+    .filter(({ name }) => name === 'axId')
+    .map((id) =>
+      plot.children.find((axis) => /Ax$/.test(axis.name) && settingOf(nodeAt(axis, 'axId')) === settingOf(id)),
+    );
   const words = {
-    categoryTitle: titleText(category?.title),
-    valueTitle: titleText(value?.title),
-    categoryFormat: category?.numFmt?.sourceLinked === false ? category.numFmt.formatCode : undefined,
-    valueFormat: value?.numFmt?.sourceLinked === false ? value.numFmt.formatCode : undefined,
+    categoryTitle: titleText(nodeAt(category, 'title')) || undefined,
+    valueTitle: titleText(nodeAt(value, 'title')) || undefined,
+    categoryFormat: formatOf(category),
+    valueFormat: formatOf(value),
   };
   return {
-    type,
-    title: typeof chart.title === 'string' ? chart.title : '',
-    place,
-    series: (group.series as readonly FileSeries[]).flatMap(readSeries),
-    ...Object.fromEntries(Object.entries(words).filter(([, word]) => word !== undefined)),
+    chart: {
+      type,
+      title,
+      series: group.children.filter(({ name }) => name === 'ser').flatMap(readSeries),
+      ...Object.fromEntries(Object.entries(words).filter(([, word]) => word !== undefined)),
+    },
   };
 }

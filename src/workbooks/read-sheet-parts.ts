@@ -1,5 +1,5 @@
 import type { Worksheet as FileSheet } from '@cj-tech-master/excelts';
-import { readChart } from './read-chart';
+import type { SheetCharts } from './reading/chart-parts';
 import { typedFormula } from './typed-formula';
 import type { CellStyle, PrintSetup, SheetData, TableData, Validation } from './workbook-model';
 import { serial } from './xlsx-date';
@@ -73,12 +73,13 @@ function readTables(sheet: FileSheet): TableData[] {
 }
 
 /** What a sheet has besides its cells: rules, print setup, tables, charts. */
-export function readSheetParts(sheet: FileSheet): Partial<SheetData> {
+export function readSheetParts(sheet: FileSheet, charts: SheetCharts | undefined): Partial<SheetData> {
   const lists = {
     validations: readValidations(sheet),
     conditions: readConditions(sheet),
     tables: readTables(sheet),
-    charts: sheet.getCharts().flatMap((chart) => readChart(chart) ?? []),
+    charts: charts?.charts ?? [],
+    otherCharts: charts?.otherCharts ?? [],
   };
   const print = readPrint(sheet);
   return {

@@ -1,6 +1,7 @@
 import { type Cell as FileCell, type Worksheet as FileSheet, Workbook as FileWorkbook } from '@cj-tech-master/excelts';
 import { installChartSupport } from '@cj-tech-master/excelts/chart';
 import { readSheetParts } from './read-sheet-parts';
+import { chartsInFile, type SheetCharts } from './reading/chart-parts';
 import { checkFile } from './reading/file-limits';
 import { typedFormula } from './typed-formula';
 import { withUsualNames } from './usual-names';
@@ -60,7 +61,7 @@ function readCell(cell: FileCell): CellData | undefined {
   };
 }
 
-function readSheet(sheet: FileSheet): SheetData {
+function readSheet(sheet: FileSheet, charts: SheetCharts | undefined): SheetData {
   const cells: CellData[] = [];
   const rowHeights: Record<number, number> = {};
   sheet.eachRow({ includeEmpty: true }, (row, number) => {
@@ -84,7 +85,7 @@ function readSheet(sheet: FileSheet): SheetData {
     columnWidths,
     rowHeights,
     ...(merges.length > 0 ? { merges } : {}),
-    ...readSheetParts(sheet),
+    ...readSheetParts(sheet, charts),
     ...(frozen?.ySplit ? { frozenRows: frozen.ySplit } : {}),
     ...(frozen?.xSplit ? { frozenColumns: frozen.xSplit } : {}),
     ...(tabColor === undefined ? {} : { tabColor }),
@@ -117,9 +118,10 @@ export async function readWorkbook(bytes: Uint8Array): Promise<WorkbookData> {
   }
   if (file.worksheets.length === 0) throw new UnreadableWorkbook('the workbook has no sheets');
   const names = readNames(file);
+  const charts = chartsInFile(bytes);
   const active = file.worksheets[file.views?.[0]?.activeTab ?? 0]?.name;
   return {
-    sheets: file.worksheets.map(readSheet),
+    sheets: file.worksheets.map((sheet) => readSheet(sheet, charts.get(sheet.name))),
     ...(names.length > 0 ? { names } : {}),
     ...(active === undefined ? {} : { activeSheet: active }),
     ...(file.title ? { title: file.title } : {}),

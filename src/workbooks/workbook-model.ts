@@ -9,6 +9,7 @@ export type {
   ChartData,
   ChartSeries,
   DefinedName,
+  OtherChart,
   PrintSetup,
   SheetData,
   TableData,

@@ -27,7 +27,8 @@ export function addChart(sheet: FileSheet, chart: ChartData): void {
     const color = colors[index % colors.length] ?? '000000';
     const { categories, values } = given;
     // Numbers on the category axis, such as dates, must be marked as numbers, or their format is ignored.
-    const source = (formula: string) => (chart.categoryFormat === undefined ? formula : { numRef: { formula } });
+    const areNumbers = chart.type === 'scatter' || chart.categoryFormat !== undefined;
+    const source = (formula: string) => (areNumbers ? { numRef: { formula } } : formula);
     return {
       name: nameOf(given),
       values,

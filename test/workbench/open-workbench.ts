@@ -3,11 +3,12 @@ import { vi } from 'vitest';
 import { type RunningServer, serveSite } from '../../src/command-line/serve-site';
 import type { Block, SheetHost } from '../../src/hosts/sheet-host';
 import type { Spreadsheet } from '../../src/hosts/univer/spreadsheet';
+import type { ChartPanel } from '../../src/workbench/charts/chart-panel';
 
 /** What the page leaves for tests. */
 declare global {
   interface Window {
-    workbench: { readonly host: SheetHost; readonly spreadsheet: Spreadsheet };
+    workbench: { readonly host: SheetHost; readonly spreadsheet: Spreadsheet; readonly charts: ChartPanel };
   }
 }
 
@@ -33,6 +34,8 @@ export async function openWorkbench(browser: Browser, address: string, dark = fa
     // Its own tests see to the copies that are kept for use without a network.
     serviceWorkers: 'block',
   });
+  // A busy machine takes long to load a page; what never comes ends with the test's own time.
+  context.setDefaultTimeout(150_000);
   const page = await context.newPage();
   const requests: string[] = [];
   const faults: string[] = [];

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import type { ChartData } from '../../src/workbooks/workbook-model';
@@ -48,5 +50,23 @@ describe('charts of a file', () => {
     expect([cached('c:tx'), cached('c:cat'), cached('c:val')]).toEqual([['feed'], ['46083', '46084'], ['2', '3']]);
     // Dates under the axis are numbers with a format; as text they would show as 46083.
     expect(all(all(first!, 'c:cat')[0]!, 'c:numRef')).toHaveLength(1);
+  });
+});
+
+describe('a chart of another kind', () => {
+  it('is named by its kind and title', async () => {
+    const [sheet] = (await readWorkbook(readFileSync('test/workbooks/files/drum-store.xlsx'))).sheets;
+    expect(sheet!.charts).toBeUndefined();
+    expect(sheet!.otherCharts).toEqual([{ kind: 'pie', title: 'Volume by drum' }]);
+  });
+
+  it('is told apart from the plain one where its bars are stacked', async () => {
+    const bytes = await written;
+    const files = unzipSync(bytes);
+    const path = 'xl/charts/chart1.xml';
+    const stacked = strFromU8(files[path]!).replace('<c:grouping val="clustered"/>', '<c:grouping val="stacked"/>');
+    const [sheet] = (await readWorkbook(zipSync({ ...files, [path]: strToU8(stacked) }))).sheets;
+    expect(sheet!.charts).toHaveLength(charts.length - 1);
+    expect(sheet!.otherCharts).toEqual([{ kind: 'stacked column', title: 'Feed & solids' }]);
   });
 });

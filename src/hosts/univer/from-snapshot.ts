@@ -17,7 +17,7 @@ interface Open {
 }
 
 /** What a sheet had when it was opened that the spreadsheet does not hold, or that is easier kept than asked for. */
-const keptParts = ['validations', 'conditions', 'charts', 'tables', 'print'] as const;
+const keptParts = ['validations', 'conditions', 'charts', 'otherCharts', 'tables', 'print'] as const;
 
 function records<T>(table: { readonly [key: number]: T } | undefined): [number, T][] {
   return Object.entries((table ?? {}) as Record<string, T>).map(([key, value]) => [Number(key), value]);

@@ -6,13 +6,14 @@ import { textTable } from '../../command-line/text-table';
 import type { SheetHost } from '../../hosts/sheet-host';
 import type { Spreadsheet } from '../../hosts/univer/spreadsheet';
 import type { CellData, WorkbookData } from '../../hosts/workbook-model';
+import type { ChartPanel } from '../../workbench/charts/chart-panel';
 import { unitsNames, unitsSheet } from '../../workbooks/sheets/units-sheet';
 import { inBrowser, median } from './bench-browser';
 import { figure, judged, type Wanted } from './bench-wanted';
 
 declare global {
   interface Window {
-    workbench: { readonly host: SheetHost; readonly spreadsheet: Spreadsheet };
+    workbench: { readonly host: SheetHost; readonly spreadsheet: Spreadsheet; readonly charts: ChartPanel };
   }
 }
 

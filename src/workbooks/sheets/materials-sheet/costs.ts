@@ -113,7 +113,7 @@ export function buildOrBuySheet(profile: ReadyProfile): SheetData {
     tabColor: '1F7A8C',
     charts: [
       {
-        type: 'line',
+        type: 'scatter',
         title: 'Saved by building the bank',
         place: `A${lastShift + 2}:F${lastShift + 18}`,
         series: [

@@ -129,12 +129,13 @@ export function airSheet(profile: ReadyProfile): SheetData {
     tabColor: 'E0B400',
     charts: [
       {
-        type: 'line',
+        type: 'scatter',
         title: 'Oxygen as it rises again',
         place: 'D15:H32',
         series: [
           { name: 'Air!$B$5', categories: `Air!$A$6:$A$${5 + rise.length}`, values: `Air!$B$6:$B$${5 + rise.length}` },
         ],
+        categoryTitle: 'minutes',
         valueTitle: 'mg/L',
         valueFormat: '0.0',
       },

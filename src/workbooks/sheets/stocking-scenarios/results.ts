@@ -137,8 +137,9 @@ function placesChart(title: string, place: string, column: 'B' | 'C' | 'D'): Cha
         values: `Balance!$${column}$${first}:$${column}$${end}`,
       },
     ],
-    valueTitle: 'per day',
-    valueFormat: '#,##0.0',
+    valueTitle: 'per day, in the unit of the heading',
+    // Nitrogen and phosphorus are fractions of an ounce.
+    valueFormat: column === 'B' ? '#,##0.0' : '#,##0.00',
   };
 }
 
