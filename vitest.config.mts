@@ -1,4 +1,8 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+
+/** What is waited for may come late on a slow or busy machine; only its absence is a fault. */
+const patience = 10 * 60_000;
 
 export default defineConfig({
   test: {
@@ -10,7 +14,11 @@ export default defineConfig({
           name: 'unit',
           include: ['test/**/*.test.ts'],
           exclude: ['test/**/*.browser.test.ts'],
-          testTimeout: 30_000,
+          // All processors work, and each loads the catalogue and the spreadsheet engine once for all its files.
+          maxWorkers: availableParallelism(),
+          isolate: false,
+          testTimeout: patience,
+          hookTimeout: patience,
           // The script that its package names for Node says that it is a module and is not one.
           server: { deps: { inline: ['maxrects-packer'] } },
         },
@@ -20,12 +28,13 @@ export default defineConfig({
           name: 'browser',
           include: ['test/**/*.browser.test.ts'],
           globalSetup: './test/harness/browser-setup.ts',
-          // One page at a time: two pages side by side on a small machine make each other late.
+          // After the unit tests, and one page at a time: two side by side on a small machine make each other late.
+          sequence: { groupOrder: 1 },
           fileParallelism: false,
-          // Machines differ in speed: what is waited for may come late, and only its absence is a fault.
-          expect: { poll: { timeout: 60_000 } },
-          testTimeout: 180_000,
-          hookTimeout: 180_000,
+          isolate: false,
+          expect: { poll: { timeout: patience / 2 } },
+          testTimeout: patience,
+          hookTimeout: patience,
         },
       },
     ],

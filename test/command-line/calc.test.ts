@@ -37,7 +37,7 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
-describe('calc on the command line', { timeout: 30_000 }, () => {
+describe('calc on the command line', () => {
   it('runs as the npm script that the manual names', () => {
     const { stdout, status } = spawnSync('npm', ['run', '-s', 'calc', '--', '=1+1'], { encoding: 'utf8' });
     expect([stdout, status]).toEqual(['2\n', 0]);

@@ -59,7 +59,7 @@ describe('a packet on the command line', () => {
   });
 });
 
-describe('draw on the command line', { timeout: 30_000 }, () => {
+describe('draw on the command line', () => {
   it('writes a pattern as DXF with the radii and angle of the development', () => {
     // Frustum 10 and 4 across, 4 high: slant 5, radii 25/3 and 10/3, angle 360 x 3/5 = 216 (radial-line development).
     const done = draw('--units', 'US', '--top', '10', '--bottom', '4 in', '--height', '101.6 mm', 'frustum.dxf');

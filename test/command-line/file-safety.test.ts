@@ -40,7 +40,7 @@ function refused(to: string, sentence: RegExp): void {
   expect(readdirSync(folder)).toEqual(before);
 }
 
-describe('a place that cannot be written to', { timeout: 60_000 }, () => {
+describe('a place that cannot be written to', () => {
   it('may be a folder', () => {
     mkdirSync(join(folder, 'out.xlsx'));
     refused(join(folder, 'out.xlsx'), /out\.xlsx is a folder; give the name of a file$/m);
@@ -79,7 +79,7 @@ describe('a place that cannot be written to', { timeout: 60_000 }, () => {
   });
 });
 
-describe('a place that can be written to', { timeout: 60_000 }, () => {
+describe('a place that can be written to', () => {
   it('may have spaces and accents in its name, and be behind a link, which stays one', () => {
     const path = join(folder, 'eau été – n° 2.xlsx');
     writeFileSync(path, old);
@@ -106,7 +106,7 @@ describe('a place that can be written to', { timeout: 60_000 }, () => {
   });
 });
 
-describe('a workbook that needs more than there is', { timeout: 60_000 }, () => {
+describe('a workbook that needs more than there is', () => {
   it('ends in a sentence, not in a trace', () => {
     const { status, stderr } = spawnSync(
       'node',

@@ -14,7 +14,6 @@ beforeAll(async () => {
   browser = await launchBrowser();
   opened = await openPane(browser);
   page = opened.page;
-  page.setDefaultTimeout(8000);
 });
 
 afterAll(() => browser?.close());

@@ -16,17 +16,16 @@ const counts: Readonly<Record<string, number>> = {
   'command lines': 500,
 };
 
+/** The machine may be slow or busy; the long run measures time, on a quiet one. */
+const patience = 1000;
+
 describe('random input', () => {
-  it.each(fuzzParts.map((part) => ({ part, name: part.name })))(
-    '$name: nothing gets past',
-    async ({ part, name }) => {
-      const log = fuzzLog();
-      await part.run(20261129, counts[name] ?? 0, log);
-      expect(log.faults).toEqual([]);
-      expect(log.calls).toBeGreaterThanOrEqual(counts[name] ?? 1);
-    },
-    300_000,
-  );
+  it.each(fuzzParts.map((part) => ({ part, name: part.name })))('$name: nothing gets past', async ({ part, name }) => {
+    const log = fuzzLog(undefined, patience);
+    await part.run(20261129, counts[name] ?? 0, log);
+    expect(log.faults).toEqual([]);
+    expect(log.calls).toBeGreaterThanOrEqual(counts[name] ?? 1);
+  });
 
   it('is the same for the same seed', () => {
     const [one, two] = [new Random(7), new Random(7)];

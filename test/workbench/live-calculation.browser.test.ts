@@ -77,7 +77,7 @@ it.each(readyMade.map(({ id }) => id))('the page computes what a workbook from s
           );
           return shown(blocks);
         },
-        { timeout: 60_000, interval: 200 },
+        { interval: 200 },
       )
       .toEqual(wanted);
   }
@@ -95,7 +95,7 @@ it('a bank with one drum less costs what its parts come to, divided by the drums
     );
   const drums = async () => (await read('Bank', 4, 1)) as number;
   const each = async () => (await read('Build or buy', 6, 1)) as number;
-  await expect.poll(each, { timeout: 60_000 }).toBeGreaterThan(0);
+  await expect.poll(each).toBeGreaterThan(0);
   const before = [await drums(), await each()] as const;
   await open.page.evaluate(() => window.workbench.host.write([{ sheet: 'Bank', row: 4, column: 1, cells: [[3]] }]));
   const scratch = await openHeadless(await sourceFunctions(), workbook);
@@ -106,5 +106,5 @@ it('a bank with one drum less costs what its parts come to, divided by the drums
   expect(before[0]).toBe(4);
   // The old total over the new count is what stood there while spills were not followed.
   expect(Math.abs(wanted - (before[0] * before[1]) / 3)).toBeGreaterThan(1);
-  await expect.poll(each, { timeout: 60_000 }).toBeCloseTo(wanted, 9);
+  await expect.poll(each).toBeCloseTo(wanted, 9);
 });

@@ -4,6 +4,7 @@ import { type RunningServer, serveSite } from '../../src/command-line/serve-site
 import type { Block, SheetHost } from '../../src/hosts/sheet-host';
 import type { Spreadsheet } from '../../src/hosts/univer/spreadsheet';
 import type { ChartPanel } from '../../src/workbench/charts/chart-panel';
+import { pagePatience } from '../harness/browser';
 
 /** What the page leaves for tests. */
 declare global {
@@ -110,7 +111,7 @@ export async function cells(
       if (until(block)) return block;
       throw new Error(`the cells did not come to what was waited for: ${JSON.stringify(block.values)}`);
     },
-    { timeout: 60_000 },
+    { timeout: pagePatience },
   );
 }
 

@@ -91,7 +91,7 @@ const folder = mkdtempSync(join(tmpdir(), 'independent-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 describe('LibreOffice, which calculates saved workbooks by itself', () => {
-  it('gets the same results, cell by cell', { timeout: 300_000 }, async () => {
+  it('gets the same results, cell by cell', async () => {
     const functions = await sourceFunctions();
     const books = [{ id: 'crafted', data: crafted }, ...readyMade.map(({ id, build }) => ({ id, data: build('US') }))];
     const files: { path: string; wanted: WorkbookData }[] = [];

@@ -6,7 +6,7 @@ describe.each(readyProfiles)('the workbook of own figures (%s)', (profile) => {
   let open: OpenReadyMade;
   beforeAll(async () => {
     open = await openReadyMade('own-figures', profile);
-  }, 60_000);
+  });
   afterAll(() => open.book.dispose());
 
   const line = (row: number) => open.values('Figures', `A${row}:I${row}`)[0] ?? [];

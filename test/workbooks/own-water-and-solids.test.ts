@@ -10,7 +10,7 @@ describe.each(readyProfiles)('what the books give for a scenario (%s)', (profile
     await type({ 'Solids share!B6': dry * 5, 'Solids share!B7': 0.8 });
     expect(value('Solids share', 'B8')).toBeCloseTo(1 / 5 / 0.8, 9);
     book.dispose();
-  }, 60_000);
+  });
 
   it('is the water of the water book, and alkali in steps that raise pH by at most 0.2', async () => {
     const { book, value, values, type } = await openReadyMade('water-book', profile);
@@ -33,5 +33,5 @@ describe.each(readyProfiles)('what the books give for a scenario (%s)', (profile
     await type({ 'Oxygen and alkali!B20': 50 });
     expect(value('Oxygen and alkali', 'A29')).toBe('The water already has the alkalinity wanted.');
     book.dispose();
-  }, 60_000);
+  });
 });

@@ -4,6 +4,7 @@
 import type { Job } from './cut-job';
 import type { Rows } from './cut-rows';
 import { copyOfSheet, emptySheet, leftmost, type Sheet, type StepBudget, take } from './cut-sheet';
+import { RowBounds } from './row-bounds';
 
 /** What of a piece is kept left: the middle of its area, its right end, the middle of its box, or its left end. */
 export type Rule = 'weight' | 'right' | 'middle' | 'left';
@@ -166,18 +167,12 @@ function bestPlace(
     const bounds = boundsOf(sheet, rows);
     for (;;) {
       const most = Math.min(room - rows.length, least - offset - 1e-9);
-      let row = -1;
-      let lowest = most;
-      for (let i = 0; i < bounds.length; i++) {
-        if ((bounds[i] as number) <= lowest && (row < 0 || (bounds[i] as number) < lowest)) {
-          lowest = bounds[i] as number;
-          row = i;
-        }
-      }
-      budget.spent += bounds.length / 8;
-      if (row < 0) break;
+      const lowest = bounds.least;
+      budget.spent += bounds.count / 8;
+      if (!(lowest <= most)) break;
+      const row = bounds.leastRow;
       const x = leftmost(sheet, rows, row, lowest, most, budget);
-      bounds[row] = x;
+      bounds.set(row, x);
       if (x > most) continue;
       least = x + offset;
       place = { rows, x, row };
@@ -187,10 +182,10 @@ function bestPlace(
   return place;
 }
 
-function boundsOf(sheet: Sheet, rows: Rows): Float64Array {
+function boundsOf(sheet: Sheet, rows: Rows): RowBounds {
   let bounds = sheet.bounds.get(rows);
   if (bounds === undefined) {
-    bounds = new Float64Array(sheet.taken.length - rows.count + 1);
+    bounds = RowBounds.ofRows(sheet.taken.length - rows.count + 1);
     sheet.bounds.set(rows, bounds);
   }
   return bounds;

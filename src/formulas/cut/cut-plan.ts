@@ -89,7 +89,8 @@ export function layPatterns(
   { effort = 1, under }: PlanOptions = {},
 ): CutPlan {
   const { sheetLength, sheetWidth, gap } = stock;
-  const name = JSON.stringify([patterns, sheetLength, sheetWidth, gap, effort]);
+  // By the figures that the search is given, so that rows that went through a cell find the plan of those that did not.
+  const name = JSON.stringify([patterns.map(rounded), rounded({ sheetLength, sheetWidth, gap }), effort]);
   const kept = latest.get(name);
   if (kept !== undefined) return kept;
   const plan = newPlan(patterns, stock, effort, under);

@@ -3,6 +3,7 @@
  * A sheet as rows of taken stretches, and the search for the place farthest left that a turned piece can take.
  */
 import { merged, type Rows } from './cut-rows';
+import type { RowBounds } from './row-bounds';
 
 /** Touching is allowed; rounding must not make an overlap of it. m */
 const apart = 1e-9;
@@ -16,7 +17,7 @@ export interface Sheet {
    * The least x that each turned piece could take on each row when it was last looked for. As a sheet only fills up, it
    * can take none before that later.
    */
-  readonly bounds: Map<Rows, Float64Array>;
+  readonly bounds: Map<Rows, RowBounds>;
 }
 
 /** Steps spent so far: work is counted and not timed, so that the same input gives the same plan everywhere. */
@@ -36,7 +37,7 @@ export function copyOfSheet({ taken, ends, bounds }: Sheet): Sheet {
   return {
     taken: taken.map((stretches) => stretches.slice()),
     ends: ends.slice(),
-    bounds: new Map(Array.from(bounds, ([rows, least]) => [rows, least.slice()])),
+    bounds: new Map(Array.from(bounds, ([rows, least]) => [rows, least.copy()])),
   };
 }
 

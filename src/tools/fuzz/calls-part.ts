@@ -26,7 +26,7 @@ export function scalarCalls(seed: number, count: number, log: FuzzLog): void {
     while (one.share < 1 && !random.chance(one.share)) one = random.pick(judges);
     const call = callOf(random, one.row);
     log.before(call);
-    const fault = one.faultOf(call, sampling.test(one.row.name) ? SAMPLING_MS : MOST_MS);
+    const fault = one.faultOf(call, log.patience * (sampling.test(one.row.name) ? SAMPLING_MS : MOST_MS));
     if (fault !== undefined) log.fault(call, fault);
   }
 }

@@ -25,7 +25,7 @@ export function cutPlans(seed: number, count: number, log: FuzzLog): void {
     const values = [profile.text, patterns, bare(length), bare(width), bare(gap)];
     const call = { name: one.row.name, values };
     log.before(call);
-    const fault = one.faultOf(call, MOST_MS);
+    const fault = one.faultOf(call, log.patience * MOST_MS);
     if (fault !== undefined) log.fault(call, fault);
   }
 }

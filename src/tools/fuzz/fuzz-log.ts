@@ -11,6 +11,8 @@ export interface FuzzLog {
   readonly fault: (call: unknown, fault: string) => void;
   readonly faults: readonly Fault[];
   readonly calls: number;
+  /** How many times its usual time a call may take before it is late. */
+  readonly patience: number;
   readonly close: () => void;
 }
 
@@ -19,7 +21,7 @@ const mostFaults = 200;
 const longest = 4000;
 
 /** With a file, its first line is always the call that is running. */
-export function fuzzLog(file?: string): FuzzLog {
+export function fuzzLog(file?: string, patience = 1): FuzzLog {
   const handle = file === undefined ? undefined : openSync(file, 'w');
   const faults: Fault[] = [];
   const seen = new Set<string>();
@@ -37,6 +39,7 @@ export function fuzzLog(file?: string): FuzzLog {
       faults.push({ call: textOf(call), fault });
     },
     faults,
+    patience,
     get calls() {
       return calls;
     },

@@ -33,7 +33,7 @@ export function rangeCalls(seed: number, count: number, log: FuzzLog): void {
     const one = random.pick(judges);
     const { call, cells, text } = rangeCall(random, one.row);
     log.before(text);
-    const fault = one.faultOf(call, MOST_MS * (1 + cells / CELLS_IN_THAT_TIME));
+    const fault = one.faultOf(call, log.patience * MOST_MS * (1 + cells / CELLS_IN_THAT_TIME));
     if (fault !== undefined) log.fault(text, fault);
   }
 }

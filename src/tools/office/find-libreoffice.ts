@@ -49,7 +49,7 @@ export function convertWithOffice(files: readonly string[], format: string, fold
         folder,
         ...files,
       ],
-      { encoding: 'utf8', timeout: 240_000 },
+      { encoding: 'utf8', timeout: 600_000 },
     );
     if (status !== 0) throw new Error(`LibreOffice could not convert: ${stderr}`);
     return files.map((file) => join(folder, basename(file).replace(/\.\w+$/, `.${format.split(':')[0]}`)));

@@ -103,18 +103,25 @@ export function leastDistance(laid: readonly Laid[], gap: number): number {
   return Math.min(gap, ...distances);
 }
 
-/** From the corners of one outline to the sides of another. */
+/** From the corners of one outline to the sides of another, where that is less than the gap. */
 function distanceFrom(one: Laid, other: Laid, gap: number): number {
   const box = boxOf(other);
   let least = gap;
   for (const { x, y } of one.outline) {
     if (x < box.left - gap || x > box.right + gap || y < box.low - gap || y > box.high + gap) continue;
-    for (const [i, from] of other.outline.entries()) {
-      const to = other.outline[(i + 1) % other.outline.length]!;
-      const [dx, dy] = [to.x - from.x, to.y - from.y];
-      const along = ((x - from.x) * dx + (y - from.y) * dy) / (dx * dx + dy * dy || 1);
+    let end = other.outline.at(-1)!;
+    for (const next of other.outline) {
+      const start = end;
+      end = next;
+      // Most sides are plainly farther off.
+      if (x - least > start.x && x - least > end.x) continue;
+      if (x + least < start.x && x + least < end.x) continue;
+      if (y - least > start.y && y - least > end.y) continue;
+      if (y + least < start.y && y + least < end.y) continue;
+      const [dx, dy] = [end.x - start.x, end.y - start.y];
+      const along = ((x - start.x) * dx + (y - start.y) * dy) / (dx * dx + dy * dy || 1);
       const share = Math.min(1, Math.max(0, along));
-      least = Math.min(least, Math.hypot(x - from.x - share * dx, y - from.y - share * dy));
+      least = Math.min(least, Math.hypot(x - start.x - share * dx, y - start.y - share * dy));
     }
   }
   return least;
@@ -122,8 +129,9 @@ function distanceFrom(one: Laid, other: Laid, gap: number): number {
 
 /** How far a piece goes over the sheet less its gap, mm; negative where all keep clear. */
 export function farthestOver(laid: readonly Laid[], length: number, width: number, gap: number): number {
-  const over = laid.flatMap(({ outline }) =>
-    outline.flatMap(({ x, y }) => [gap - x, gap - y, x - (length - gap), y - (width - gap)]),
-  );
-  return over.reduce((most, figure) => Math.max(most, figure), -Infinity);
+  let most = -Infinity;
+  for (const { outline } of laid) {
+    for (const { x, y } of outline) most = Math.max(most, gap - x, gap - y, x - (length - gap), y - (width - gap));
+  }
+  return most;
 }

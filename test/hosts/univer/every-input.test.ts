@@ -66,7 +66,7 @@ const tried = readyProfiles.flatMap((profile, index) =>
 );
 
 describe('after one input is changed, every cell is what it would be if all were computed anew', () => {
-  it.each(tried)('$profile/$id', { timeout: 180_000 }, async ({ profile, build, step }) => {
+  it.each(tried)('$profile/$id', async ({ profile, build, step }) => {
     const functions = await sourceFunctions();
     const workbook = build(profile);
     const live = await openHeadless(functions, workbook);
