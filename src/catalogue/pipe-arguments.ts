@@ -1,10 +1,10 @@
-import { type FittingLoss, noFittings, readFittings } from '../formulas/pipe/fittings';
+import { type FittingLoss, noFittings } from '../formulas/pipe/fittings';
 import type { NominalSize } from '../formulas/pipe/pipe-sizes';
-import { Refusal } from '../formulas/refusal';
 import { readProfile } from '../units/profile';
 import { readQuantity } from '../units/quantity';
 import { Unreadable } from '../units/unreadable';
 import type { ReaderArgument } from './argument';
+import { readFittings } from './reading/read-fittings';
 import { usualTemperature } from './water-arguments';
 
 const inches = readProfile('US');
@@ -35,12 +35,7 @@ export const fittings: ReaderArgument<FittingLoss> = {
       if (k >= 0 && k <= 1e6) return { coefficient: k, bores: 0 };
       throw new Unreadable(`${k} is not allowed; give a K from 0 up, or words such as 2 elbow, 1 tee`);
     }
-    try {
-      return readFittings(String(value));
-    } catch (error) {
-      if (error instanceof Refusal) throw new Unreadable(error.advice);
-      throw error;
-    }
+    return readFittings(String(value));
   },
 };
 

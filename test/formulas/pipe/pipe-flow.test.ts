@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { noFittings, readFittings } from '../../../src/formulas/pipe/fittings';
+import { readFittings } from '../../../src/catalogue/reading/read-fittings';
+import { noFittings } from '../../../src/formulas/pipe/fittings';
 import { type Pipe, pipeGravity, pipeLoss, pipeVelocity } from '../../../src/formulas/pipe/pipe-flow';
 import { wholeRefusal } from '../whole-refusal';
 
