@@ -14,7 +14,7 @@ export function anyCell(accepts: string): Reader<CellValue> {
 }
 
 /** Text in a cell. */
-export function words(accepts: string): Reader<string> {
+export function textReader(accepts: string): Reader<string> {
   return {
     accepts,
     reader: (value) => {

@@ -43,7 +43,7 @@ async function calculate({ formulas, json, workbook: path }: CalcRequest): Promi
   print(calcOutput(formulas, await host.evaluate(formulas.map(asTyped), workbook?.activeSheet), json));
 }
 
-async function answer(request: CalcRequest): Promise<void> {
+async function runRequest(request: CalcRequest): Promise<void> {
   const { formulas, json, workbook } = request;
   if (workbook === undefined) {
     const results = plainResults(formulas.map(asTyped), await sourceFunctions());
@@ -63,7 +63,7 @@ async function main(): Promise<void> {
     return;
   }
   try {
-    await answer(request);
+    await runRequest(request);
   } catch (thrown) {
     process.stderr.write(`${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
     process.exitCode = 2;

@@ -38,7 +38,7 @@ function namedPaper({ given }: DrawRequest): PaperName | undefined {
 }
 
 /** A sentence about the finished file, for the person who prints or cuts it. */
-function made(file: string | Uint8Array, { format }: DrawRequest): string {
+function describeFile(file: string | Uint8Array, { format }: DrawRequest): string {
   if (typeof file === 'string') return `written as ${format.toUpperCase()}`;
   if (format === 'xlsx') return 'written as a workbook of values';
   const pages =
@@ -55,7 +55,7 @@ async function draw(request: DrawRequest): Promise<void> {
   const file =
     request.what === 'packet' ? await packet(request) : await contents(await requestedDrawings(request), request);
   writeWhole(userPath(request.file), request.file, file);
-  process.stdout.write(`${request.file}: ${made(file, request)}\n`);
+  process.stdout.write(`${request.file}: ${describeFile(file, request)}\n`);
 }
 
 async function main(): Promise<void> {

@@ -57,7 +57,7 @@ function compute({ name, values }: Call, functions: ReadonlyMap<string, HostFunc
   }
 }
 
-function shown(cell: Cell): CellResult {
+function toCellResult(cell: Cell): CellResult {
   if (!(cell instanceof CustomFunctionError)) return cell ?? '';
   if (cell.message === '' || !knownCodes.has(cell.code)) throw new NeedsEngine();
   return { error: { code: cell.code, message: cell.message } };
@@ -75,7 +75,7 @@ export function plainResults(
   try {
     return formulas.map((formula) => {
       const result = compute(readPlain(formula), byName);
-      return Array.isArray(result) ? result.map((row) => row.map(shown)) : shown(result);
+      return Array.isArray(result) ? result.map((row) => row.map(toCellResult)) : toCellResult(result);
     });
   } catch (thrown) {
     if (thrown instanceof NeedsEngine) return undefined;

@@ -34,7 +34,7 @@ let entries = keptEntries();
 let intervals: Intervals | undefined;
 const chores = () => (intervals === undefined ? [] : choresOf(intervals.schedule()));
 
-function say(...sentences: readonly string[]): void {
+function showSentences(...sentences: readonly string[]): void {
   replace(part('said'), ...sentences.map((sentence) => make('p', {}, sentence)));
 }
 
@@ -49,7 +49,7 @@ function settings() {
 function add(entry: Entry, ...sentences: readonly string[]): void {
   entries = merged(entries, [entry]);
   const isKept = keep(entries);
-  say(
+  showSentences(
     ...sentences,
     isKept
       ? 'Saved on this device.'
@@ -97,11 +97,11 @@ async function copyRows(kind: Entry['kind'], where: string): Promise<void> {
   const rows = rowsToPaste(entries, kind);
   try {
     await navigator.clipboard.writeText(rows);
-    say(`Copied. Select ${where} and paste.`);
+    showSentences(`Copied. Select ${where} and paste.`);
   } catch {
     part('rows').textContent = rows;
     part('rows').hidden = false;
-    say(`Copy the rows below by hand; then select ${where} and paste.`);
+    showSentences(`Copy the rows below by hand; then select ${where} and paste.`);
   }
 }
 
@@ -128,7 +128,7 @@ function start(): void {
   part('pull').addEventListener('submit', (event) => {
     event.preventDefault();
     const [volume, solids] = [input('volume').value.trim(), input('solids').value.trim()];
-    if (volume === '') return say('Type how much you pulled.');
+    if (volume === '') return showSentences('Type how much you pulled.');
     add({ kind: 'pull', id: crypto.randomUUID(), date: input('pull-date').value, volume, solids });
     input('volume').value = '';
   });
@@ -138,7 +138,7 @@ function start(): void {
       (typeof readings)[number],
       string
     >;
-    if (readings.every((reading) => values[reading] === '')) return say('Type at least one reading.');
+    if (readings.every((reading) => values[reading] === '')) return showSentences('Type at least one reading.');
     const { units, species: fish } = settings();
     const wrong = wrongWith(units, fish, values);
     const verdict = wrong.length === 0 ? ['All readings are within their limits.'] : wrong;
@@ -155,10 +155,10 @@ function start(): void {
       const before = entries.length;
       entries = merged(entries, entriesOf(await file.text()));
       keep(entries);
-      say(`${entries.length - before} new entries; the others were already here.`);
+      showSentences(`${entries.length - before} new entries; the others were already here.`);
       list();
     } catch (error) {
-      say(error instanceof Error ? error.message : String(error));
+      showSentences(error instanceof Error ? error.message : String(error));
     }
     input('load').value = '';
   });

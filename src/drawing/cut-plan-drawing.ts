@@ -9,7 +9,7 @@ import { polar } from './drawing-model';
 import { extentOf } from './extent';
 import { wordLength } from './length-text';
 import { laid, marksOf, outlineOf, type Place } from './piece-shape';
-import { closed, corners, cross, line, text } from './shapes';
+import { closedPolyline, corners, cross, line, text } from './shapes';
 import { textWidth } from './text-width';
 import { titled } from './titled';
 
@@ -96,7 +96,7 @@ function sheetEntities(
   const frame = corners(corner.x, corner.y, corner.x + sheetLength, corner.y + sheetWidth);
   const used = extentOf(placed.flatMap(({ outline }) => outline)).right;
   return [
-    ...closed('text', 'thin', frame),
+    ...closedPolyline('text', 'thin', frame),
     ...placed.flatMap(({ outline, marks, label }) => [...outline, ...marks, label]),
     ...(pieces.length === 0
       ? []

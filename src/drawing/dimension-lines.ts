@@ -1,11 +1,11 @@
 import {
   type AngleDimension,
-  between,
   type Dimension,
   type Entity,
   type LengthDimension,
   type Point,
   type Primitive,
+  pointBetween,
   polar,
   quarterTurn,
   type RadiusDimension,
@@ -48,13 +48,13 @@ function lengthLines({ from, to, offset, text: words }: LengthDimension, height:
   const turn = readable(along);
   // Above the line; text wider than the distance goes beyond the far end.
   const middle = fits
-    ? polar(between(a, b, 0.5), (0.25 + 0.85 * lines.length) * height, turn + quarterTurn)
+    ? polar(pointBetween(a, b, 0.5), (0.25 + 0.85 * lines.length) * height, turn + quarterTurn)
     : polar(b, 1.1 * height + wide / 2, along);
   const extension = (foot: Point, end: Point) => [
     line(
       'text',
       'thin',
-      between(foot, end, Math.min(0.9, (0.6 * height) / Math.abs(offset || 1))),
+      pointBetween(foot, end, Math.min(0.9, (0.6 * height) / Math.abs(offset || 1))),
       polar(end, out * 0.6 * height, side),
     ),
   ];
@@ -84,7 +84,7 @@ function radiusLines(
   return [
     line('text', 'thin', from, to),
     ...arrow(to, tail > 1 ? direction + Math.PI : direction, height),
-    text(between(from, to, tail > 1 ? 0.45 : 0.6), words, height, { turn }),
+    text(pointBetween(from, to, tail > 1 ? 0.45 : 0.6), words, height, { turn }),
   ];
 }
 

@@ -127,6 +127,6 @@ export function polar(center: Point, radius: number, direction: number): Point {
   return { x: center.x + radius * Math.cos(direction), y: center.y + radius * Math.sin(direction) };
 }
 
-export function between(from: Point, to: Point, share: number): Point {
+export function pointBetween(from: Point, to: Point, share: number): Point {
   return { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
 }

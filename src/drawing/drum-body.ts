@@ -2,7 +2,7 @@ import type { TankPort } from '../formulas/tank/tank-ports';
 import { arrow } from './dimension-lines';
 import type { Entity, Point } from './drawing-model';
 import { hatched } from './hatch';
-import { closed, corners, line, polyline, text } from './shapes';
+import { closedPolyline, corners, line, polyline, text } from './shapes';
 
 /** A drum in section, about its middle line; heights count from the ground. */
 export interface DrumFigures {
@@ -72,7 +72,7 @@ function water(figures: DrumFigures, h: number): readonly Entity[] {
   return [
     { shape: 'area', layer: 'mark', boundary: [...right, ...[...mirrored(right)].reverse()], tone: 0.09 },
     line('mark', 'thin', { x: -radius, y: surface }, { x: radius, y: surface }),
-    ...closed('mark', 'thin', [
+    ...closedPolyline('mark', 'thin', [
       mark,
       { x: mark.x - side, y: surface + 1.7 * side },
       { x: mark.x + side, y: surface + 1.7 * side },
@@ -173,8 +173,12 @@ function standFrame({ drumDiameter, coneBottom, stand }: DrumFigures, h: number)
   const hole = coneBottom / 2 + 0.8 * h;
   const leg = 1.4 * h;
   return [1, -1].flatMap((side) => [
-    ...closed('mark', 'outline', corners(side * hole, deck, side * outside, top)),
-    ...closed('mark', 'outline', corners(side * (outside - 0.3 * h - leg), 0, side * (outside - 0.3 * h), deck)),
+    ...closedPolyline('mark', 'outline', corners(side * hole, deck, side * outside, top)),
+    ...closedPolyline(
+      'mark',
+      'outline',
+      corners(side * (outside - 0.3 * h - leg), 0, side * (outside - 0.3 * h), deck),
+    ),
   ]);
 }
 
@@ -187,7 +191,7 @@ function drain(figures: DrumFigures, h: number, word: (meters: number) => string
   const start = stand - 0.45 * h;
   const middle = (start - 1.2 * h + end) / 2;
   const size = Math.min(0.9 * h, drop / 3);
-  const valve = closed('mark', 'outline', [
+  const valve = closedPolyline('mark', 'outline', [
     { x: -size, y: middle + size },
     { x: size, y: middle + size },
     { x: -size, y: middle - size },

@@ -17,7 +17,7 @@ export function extentOf(primitives: readonly Primitive[]): Extent {
   let right = Number.NEGATIVE_INFINITY;
   let top = Number.NEGATIVE_INFINITY;
   for (const primitive of primitives) {
-    for (const { x, y } of reach(primitive)) {
+    for (const { x, y } of boundingPoints(primitive)) {
       left = Math.min(left, x);
       right = Math.max(right, x);
       bottom = Math.min(bottom, y);
@@ -32,7 +32,7 @@ export function grown(extent: Extent, by: number): Extent {
 }
 
 /** Points whose bounding rectangle is that of the primitive. */
-function reach(primitive: Primitive): readonly Point[] {
+function boundingPoints(primitive: Primitive): readonly Point[] {
   switch (primitive.shape) {
     case 'line':
       return [primitive.from, primitive.to];
@@ -101,5 +101,5 @@ export function traced(primitive: Primitive, step: number): readonly Point[] {
       polar(primitive.center, primitive.radius, start + (sweep * i) / Math.max(count, 1)),
     );
   }
-  return reach(primitive);
+  return boundingPoints(primitive);
 }

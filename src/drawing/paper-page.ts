@@ -5,9 +5,9 @@
 import { withoutDimensions } from './dimension-lines';
 import type { Drawing, Extent, Primitive } from './drawing-model';
 import { checkBars, pageFoot } from './page-foot';
-import { drawn, paper } from './pdf-canvas';
+import { drawingOperators, paper } from './pdf-canvas';
 import { type PdfPage, pointsPerMeter } from './pdf-file';
-import { closed, corners, line, text } from './shapes';
+import { closedPolyline, corners, line, text } from './shapes';
 import { lineStep, wrapped } from './text-width';
 import { foot, margin, type Paper } from './tiling';
 
@@ -81,7 +81,7 @@ export function tableAt(
     const bold = (headed && i === 0) || (footed && i === rows.length - 1);
     if (ticks && !bold) {
       const top = y - 0.55 * height;
-      primitives.push(...closed('text', 'thin', corners(at.x, top - 1.5 * height, at.x + 1.5 * height, top)));
+      primitives.push(...closedPolyline('text', 'thin', corners(at.x, top - 1.5 * height, at.x + 1.5 * height, top)));
     }
     let x = first;
     let bottom = y - 1.5 * height;
@@ -116,7 +116,7 @@ export function paperPage({ title, where, primitives, pictures = [] }: PaperPage
     height: size.height * pointsPerMeter,
     content: [
       ...pictures.map(pictured),
-      drawn([...primitives, ...checkBars(), ...pageFoot(title, where, size.width)], paper),
+      drawingOperators([...primitives, ...checkBars(), ...pageFoot(title, where, size.width)], paper),
     ].join('\n'),
   };
 }
@@ -131,5 +131,5 @@ function pictured({ drawing, box }: Picture): string {
     x: ((box.left + box.right) / 2) * points - (scale * pointsPerMeter * (left + right)) / 2,
     y: ((box.bottom + box.top) / 2) * points - (scale * pointsPerMeter * (bottom + top)) / 2,
   };
-  return drawn(withoutDimensions(drawing.entities, drawing.textHeight), placing);
+  return drawingOperators(withoutDimensions(drawing.entities, drawing.textHeight), placing);
 }

@@ -24,7 +24,7 @@ const dashes: Readonly<Record<LineStyle, string>> = {
 };
 
 /** The operators that draw primitives. */
-export function drawn(primitives: readonly Primitive[], placing: Placing): string {
+export function drawingOperators(primitives: readonly Primitive[], placing: Placing): string {
   return primitives.map((primitive) => operators(primitive, placing)).join('\n');
 }
 
@@ -36,17 +36,17 @@ export function clipped(left: number, bottom: number, width: number, height: num
 function operators(primitive: Primitive, placing: Placing): string {
   switch (primitive.shape) {
     case 'line':
-      return stroked(primitive.style, `${place(primitive.from, placing)} m ${place(primitive.to, placing)} l`);
+      return stroked(primitive.style, `${pointText(primitive.from, placing)} m ${pointText(primitive.to, placing)} l`);
     case 'arc':
       return stroked(primitive.style, curve(primitive, placing));
     case 'circle':
       return stroked(primitive.style, curve({ ...primitive, start: 0, sweep: fullTurn }, placing));
     case 'area': {
-      const [first, ...rest] = primitive.boundary.map((point) => place(point, placing));
+      const [first, ...rest] = primitive.boundary.map((point) => pointText(point, placing));
       return `q ${figure(1 - primitive.tone)} g ${first} m ${rest.map((point) => `${point} l`).join(' ')} f Q`;
     }
     case 'text':
-      return written(primitive, placing);
+      return textOperators(primitive, placing);
   }
 }
 
@@ -54,7 +54,7 @@ function stroked(style: LineStyle, path: string): string {
   return `${strokeWidths[style]} w ${dashes[style]} ${path} S`;
 }
 
-function place({ x, y }: Point, { scale, x: left, y: bottom }: Placing): string {
+function pointText({ x, y }: Point, { scale, x: left, y: bottom }: Placing): string {
   return `${figure(left + scale * x)} ${figure(bottom + scale * y)}`;
 }
 
@@ -63,18 +63,18 @@ function curve({ center, radius, start, sweep }: Omit<Arc, 'shape'>, placing: Pl
   const parts = Math.max(1, Math.ceil(Math.abs(sweep) / (fullTurn / 8)));
   const turn = sweep / parts;
   const handle = (4 / 3) * Math.tan(turn / 4) * radius;
-  let path = `${place(polar(center, radius, start), placing)} m`;
+  let path = `${pointText(polar(center, radius, start), placing)} m`;
   for (let i = 0; i < parts; i++) {
     const from = start + i * turn;
     const to = from + turn;
     const leaving = polar(polar(center, radius, from), handle, from + fullTurn / 4);
     const arriving = polar(polar(center, radius, to), -handle, to + fullTurn / 4);
-    path += ` ${[leaving, arriving, polar(center, radius, to)].map((point) => place(point, placing)).join(' ')} c`;
+    path += ` ${[leaving, arriving, polar(center, radius, to)].map((point) => pointText(point, placing)).join(' ')} c`;
   }
   return path;
 }
 
-function written(words: Text, placing: Placing): string {
+function textOperators(words: Text, placing: Placing): string {
   const { height, anchor, turn = 0, bold } = words;
   const size = (height / capitalHeight) * placing.scale;
   const cos = figure(Math.cos(turn));
@@ -85,7 +85,7 @@ function written(words: Text, placing: Placing): string {
       const width = textWidth(text, height) * (bold ? 1.06 : 1);
       const before = anchor === 'start' ? 0 : anchor === 'middle' ? width / 2 : width;
       const start = polar(polar(at, -before, turn), height / 2, turn - fullTurn / 4);
-      return `BT /${bold ? 'F2' : 'F1'} ${figure(size)} Tf ${cos} ${sin} ${back} ${cos} ${place(start, placing)} Tm ${pdfString(text)} Tj ET`;
+      return `BT /${bold ? 'F2' : 'F1'} ${figure(size)} Tf ${cos} ${sin} ${back} ${cos} ${pointText(start, placing)} Tm ${pdfString(text)} Tj ET`;
     })
     .join('\n');
 }

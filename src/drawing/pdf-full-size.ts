@@ -1,7 +1,7 @@
 import type { Drawing, Entity, Extent, Point, Primitive, Text } from './drawing-model';
 import { extentOf, grown } from './extent';
 import { checkBars, pageFoot } from './page-foot';
-import { clipped, drawn, paper } from './pdf-canvas';
+import { clipped, drawingOperators, paper } from './pdf-canvas';
 import { type PdfPage, pointsPerMeter } from './pdf-file';
 import { mapPage } from './pdf-page-map';
 import { circle, cross, line, text } from './shapes';
@@ -25,7 +25,7 @@ export function fullSizePages(drawing: Drawing, size: Paper): readonly PdfPage[]
   const tiling = tiled(cut, extent, size);
   const count = tiling.tiles.length + 1;
   if (count > mostPages) throw tooLarge(drawing, `${count} pages`, size);
-  const shown = drawing.entities.filter(onPaper).map(small);
+  const shown = drawing.entities.filter(onPaper).map(withSmallText);
   return [mapPage(drawing, tiling), ...tiling.tiles.map((tile) => tilePage(drawing, tiling, tile, shown))];
 }
 
@@ -47,7 +47,7 @@ function onPaper(entity: Entity): entity is Primitive {
 }
 
 /** People read full-size paper from nearby, so its text can be small. */
-function small(primitive: Primitive): Primitive {
+function withSmallText(primitive: Primitive): Primitive {
   return primitive.shape === 'text' ? { ...primitive, height: Math.min(primitive.height, 0.006) } : primitive;
 }
 
@@ -72,12 +72,12 @@ function tilePage(drawing: Drawing, tiling: Tiling, tile: Tile, shown: readonly 
     width: pageWidth * pointsPerMeter,
     height: pageHeight * pointsPerMeter,
     content: [
-      clipped(left, bottom, width, height, drawn(here, placing)),
+      clipped(left, bottom, width, height, drawingOperators(here, placing)),
       '0.55 G 0.55 g',
-      drawn(joins(tiling, tile), paper),
+      drawingOperators(joins(tiling, tile), paper),
       '0 G 0 g',
-      drawn(registration(tiling), paper),
-      drawn([...checkBars(), ...pageFoot(drawing.title, where, pageWidth)], paper),
+      drawingOperators(registration(tiling), paper),
+      drawingOperators([...checkBars(), ...pageFoot(drawing.title, where, pageWidth)], paper),
     ].join('\n'),
   };
 }

@@ -2,9 +2,9 @@ import { withoutDimensions } from './dimension-lines';
 import type { Drawing, Extent, Primitive } from './drawing-model';
 import { extentOf, grown } from './extent';
 import { checkBars, pageFoot, shortened } from './page-foot';
-import { drawn, type Placing, paper } from './pdf-canvas';
+import { drawingOperators, type Placing, paper } from './pdf-canvas';
 import { type PdfPage, pointsPerMeter } from './pdf-file';
-import { closed, corners, text } from './shapes';
+import { closedPolyline, corners, text } from './shapes';
 import { lineStep, wrapped } from './text-width';
 import { foot, margin, type Tiling } from './tiling';
 
@@ -43,14 +43,14 @@ export function mapPage(drawing: Drawing, tiling: Tiling): PdfPage {
     width: pageWidth * pointsPerMeter,
     height: pageHeight * pointsPerMeter,
     content: [
-      drawn(words, paper),
+      drawingOperators(words, paper),
       '0.8 g',
-      drawn(pageNumbers(tiling), placed),
+      drawingOperators(pageNumbers(tiling), placed),
       '0.5 G',
-      drawn(pageFrames(tiling), placed),
+      drawingOperators(pageFrames(tiling), placed),
       '0 G 0 g',
-      drawn(withoutDimensions(drawing.entities, 0.75 * drawing.textHeight), placed),
-      drawn([...checkBars(), ...pageFoot(drawing.title, `Page 1 of ${count}: page map`, pageWidth)], paper),
+      drawingOperators(withoutDimensions(drawing.entities, 0.75 * drawing.textHeight), placed),
+      drawingOperators([...checkBars(), ...pageFoot(drawing.title, `Page 1 of ${count}: page map`, pageWidth)], paper),
     ].join('\n'),
   };
 }
@@ -70,7 +70,7 @@ function overview(drawing: Drawing, tiling: Tiling, box: Extent): Placing {
 
 function pageFrames({ tiles, windowWidth, windowHeight }: Tiling): readonly Primitive[] {
   return tiles.flatMap(({ left, bottom }) =>
-    closed('mark', 'dashed', corners(left, bottom, left + windowWidth, bottom + windowHeight)),
+    closedPolyline('mark', 'dashed', corners(left, bottom, left + windowWidth, bottom + windowHeight)),
   );
 }
 

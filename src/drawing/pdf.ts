@@ -1,7 +1,7 @@
 import { captionLines } from './caption';
 import { withoutDimensions } from './dimension-lines';
 import type { Drawing } from './drawing-model';
-import { drawn } from './pdf-canvas';
+import { drawingOperators } from './pdf-canvas';
 import { type PdfPage, pdfFile, pointsPerMeter } from './pdf-file';
 import { fullSizePages } from './pdf-full-size';
 import { margin, type PaperName, papers } from './tiling';
@@ -43,5 +43,5 @@ function fittedPage(drawing: Drawing, name: PaperName): PdfPage {
     y: (down - 1.5 * margin - scale * top) * pointsPerMeter,
   };
   const all = [...withoutDimensions(drawing.entities, drawing.textHeight), ...caption.entities];
-  return { width: across * pointsPerMeter, height: down * pointsPerMeter, content: drawn(all, placing) };
+  return { width: across * pointsPerMeter, height: down * pointsPerMeter, content: drawingOperators(all, placing) };
 }

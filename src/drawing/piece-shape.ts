@@ -1,4 +1,4 @@
-import { beside, type Corner, type Piece, rise } from '../formulas/cut/piece';
+import { type Corner, halfChord, type Piece, pointBeside } from '../formulas/cut/piece';
 import { pieceOutline } from '../formulas/cut/piece-outline';
 import type { Line, LineStyle, Point, Primitive } from './drawing-model';
 import { arc, line } from './shapes';
@@ -44,6 +44,10 @@ export function marksOf(piece: Piece, at: Place): readonly Primitive[] {
   }
   const { innerRadius, outerRadius, angle } = piece;
   const along = (style: LineStyle, edge: number, aside: number) =>
-    mark(style, beside(edge, rise(innerRadius, aside), aside), beside(edge, rise(outerRadius, aside), aside));
+    mark(
+      style,
+      pointBeside(edge, halfChord(innerRadius, aside), aside),
+      pointBeside(edge, halfChord(outerRadius, aside), aside),
+    );
   return [along('dashed', angle / 2, 0), along('center', angle / 2, lap / 2), along('center', -angle / 2, lap / 2)];
 }

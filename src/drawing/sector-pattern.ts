@@ -1,9 +1,9 @@
-import { beside, pieceReach, rise, type SectorPiece } from '../formulas/cut/piece';
+import { halfChord, pieceReach, pointBeside, type SectorPiece } from '../formulas/cut/piece';
 import { type Entity, type Extent, polar, quarterTurn } from './drawing-model';
 import { wordAngle } from './length-text';
 import { blankSize, lapSize, readableHeight, type Worded } from './pattern-sizes';
 import { laid, marksOf, outlineOf, type Place } from './piece-shape';
-import { closed, corners, cross, line, text } from './shapes';
+import { closedPolyline, corners, cross, line, text } from './shapes';
 import { textWidth } from './text-width';
 
 interface Shown {
@@ -39,17 +39,17 @@ export function sectorPattern(
   const room = 0.8 * countRadius * Math.min(angle, Math.PI);
   const under = center ? Math.max(0, (shown.narrow ? 5 : 2.2) * h - at.y) : h;
   const place = laid(piece, at);
-  const lapEnd = place(beside(angle / 2, rise(outer, lap), lap));
+  const lapEnd = place(pointBeside(angle / 2, halfChord(outer, lap), lap));
   const entities: readonly Entity[] = [
     ...outlineOf(piece, at),
     ...marksOf(piece, at),
-    ...closed('text', 'thin', corners(blank.left, blank.bottom, blank.right, blank.top)),
+    ...closedPolyline('text', 'thin', corners(blank.left, blank.bottom, blank.right, blank.top)),
     ...centerLine(piece, at, h, center),
     ...(center ? arcCenter(at, h, shown.narrow) : []),
     ...(shown.narrow ? radiiOutside(piece, at, h, word) : radiiInside(piece, at, h, word, center)),
     sectorAngle(piece, at, h),
     ...blankSize(blank, h, under, shown.narrow ? 'left' : 'right', word),
-    ...(lap === 0 ? [] : [lapSize(lapEnd, place(beside(angle / 2, outer, 0)), 1.6 * h, lap, word)]),
+    ...(lap === 0 ? [] : [lapSize(lapEnd, place(pointBeside(angle / 2, outer, 0)), 1.6 * h, lap, word)]),
     text(polar(at, countRadius, at.direction), count, Math.min(h, room / textWidth(count, 1)), { bold: true }),
   ];
   return { entities, textHeight: h };

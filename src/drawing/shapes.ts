@@ -10,7 +10,7 @@ export function polyline(layer: Layer, style: LineStyle, points: readonly Point[
 }
 
 /** Lines from each point to the next and back to the first. */
-export function closed(layer: Layer, style: LineStyle, points: readonly Point[]): readonly Line[] {
+export function closedPolyline(layer: Layer, style: LineStyle, points: readonly Point[]): readonly Line[] {
   return polyline(layer, style, [...points, ...points.slice(0, 1)]);
 }
 

@@ -44,12 +44,12 @@ export interface Tiling {
 /** Pages that cover the cut lines, portrait or landscape, whichever needs fewer; empty pages are left out. */
 export function tiled(cut: readonly Primitive[], extent: Extent, paper: Paper): Tiling {
   const points = cut.flatMap((primitive) => traced(primitive, 0.002));
-  const upright = covering(points, extent, paper, paper.width, paper.height);
-  const lying = covering(points, extent, paper, paper.height, paper.width);
+  const upright = tilesCovering(points, extent, paper, paper.width, paper.height);
+  const lying = tilesCovering(points, extent, paper, paper.height, paper.width);
   return lying.tiles.length < upright.tiles.length ? lying : upright;
 }
 
-function covering(
+function tilesCovering(
   points: readonly { readonly x: number; readonly y: number }[],
   { left, bottom, right, top }: Extent,
   paper: Paper,
@@ -72,7 +72,7 @@ function covering(
       column,
       left: originX + column * across,
       bottom: originY - (row + 1) * down - overlap,
-    })).filter((tile) => points.some(({ x, y }) => inside(x, y, tile, windowWidth, windowHeight)));
+    })).filter((tile) => points.some(({ x, y }) => isInside(x, y, tile, windowWidth, windowHeight)));
     // Keeps every page between the first and the last of a row: paper without lines still holds the others in place.
     const first = shown[0];
     const last = shown.at(-1);
@@ -85,7 +85,13 @@ function covering(
 }
 
 /** Points are 2 mm apart, so a line that only grazes the window is caught 2 mm outside it. */
-function inside(x: number, y: number, { left, bottom }: Omit<Tile, 'number'>, width: number, height: number): boolean {
+function isInside(
+  x: number,
+  y: number,
+  { left, bottom }: Omit<Tile, 'number'>,
+  width: number,
+  height: number,
+): boolean {
   const slack = 0.002;
   return x >= left - slack && x <= left + width + slack && y >= bottom - slack && y <= bottom + height + slack;
 }

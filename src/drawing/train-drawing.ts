@@ -1,7 +1,7 @@
 import { arrow } from './dimension-lines';
 import { drawing } from './drawing';
 import type { Drawing, Entity } from './drawing-model';
-import { closed, corners, line, polyline, text } from './shapes';
+import { closedPolyline, corners, line, polyline, text } from './shapes';
 import { lineStep, textWidth, wrapped } from './text-width';
 
 /** One stage of a farm's water; every figure is already formatted with its unit. */
@@ -65,7 +65,7 @@ export function trainDrawing({ stages, units, title, returning, notes = [] }: Tr
 function box({ name, limiting }: TrainStage, lines: readonly string[], top: number, bottom: number): readonly Entity[] {
   const half = boxWidth / 2;
   const frame = (inset: number) =>
-    closed('mark', 'outline', corners(-half + inset, bottom + inset, half - inset, top - inset));
+    closedPolyline('mark', 'outline', corners(-half + inset, bottom + inset, half - inset, top - inset));
   const nameHeight = Math.min(1.15, (boxWidth - 2) / textWidth(name, 1.06));
   const start = top - 1.5;
   return [

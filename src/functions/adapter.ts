@@ -84,8 +84,8 @@ function run(plan: Plan, values: unknown[], makeError: MakeError): unknown[][] {
     const { name, spec, broadcasts } = slot;
     if ('choice' in spec) throw new ArgumentError(`${name}: a range is not allowed; give one word`);
     if (!broadcasts) continue;
-    rows = joined(rows, height(value), name, 'rows');
-    columns = joined(columns, width(value), name, 'columns');
+    rows = joinedSize(rows, height(value), name, 'rows');
+    columns = joinedSize(columns, width(value), name, 'columns');
   }
   const wanted = plan.takesHeadings && wantsHeadings(values[first + slots.length]);
   const body =
@@ -114,7 +114,7 @@ function refuseSurplus(plan: Plan, values: unknown[], most: number): void {
   throw new ArgumentError(`SILT.${plan.row.name} takes at most ${names.length} arguments: ${names.join(', ')}`);
 }
 
-function joined(sofar: number, next: number, name: string, what: string): number {
+function joinedSize(sofar: number, next: number, name: string, what: string): number {
   if (next === sofar || next === 1) return sofar;
   if (sofar === 1) return next;
   throw new ArgumentError(`${name}: ${next} ${what} do not fit the ${sofar} ${what} of the arguments before it`);
@@ -141,17 +141,17 @@ function callOnce(plan: Plan, taken: readonly unknown[], profile: Profile): Cell
   try {
     return plan.present(row.compute(given, profile), profile);
   } catch (error) {
-    throw named(error, plan, taken, profile);
+    throw errorWithArgument(error, plan, taken, profile);
   }
 }
 
 /** The error of a computation, with the argument at fault. */
-function named(error: unknown, plan: Plan, taken: readonly unknown[], profile: Profile): unknown {
+function errorWithArgument(error: unknown, plan: Plan, taken: readonly unknown[], profile: Profile): unknown {
   if (error instanceof Refusal) {
     try {
       return reworded(error, plan, taken, profile);
     } catch (again) {
-      return named(again, plan, taken, profile);
+      return errorWithArgument(again, plan, taken, profile);
     }
   }
   if (!(error instanceof AnswerFault)) return error;

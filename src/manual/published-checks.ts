@@ -32,7 +32,7 @@ export function checkTable(name: string, checks: readonly PublishedCheck[]): str
   const own = checks.filter(({ call }) => call[0] === name);
   if (own.length === 0) return '';
   const rows = own.slice(0, mostShown).map((check) => {
-    const cells = [typed(check.call), figure(check.expected), figure(ours(check)), sourceOf(check)];
+    const cells = [callText(check.call), figure(check.expected), figure(computedValue(check)), sourceOf(check)];
     return `<tr>${cells.map((cell, at) => (at === 0 ? `<td><code>${markupSafe(cell)}</code></td>` : `<td>${markupSafe(cell)}</td>`)).join('')}</tr>`;
   });
   const more = own.length > mostShown ? `<p>The tests hold ${own.length - mostShown} more.</p>` : '';
@@ -40,7 +40,7 @@ export function checkTable(name: string, checks: readonly PublishedCheck[]): str
 <div class="wide" tabindex="0"><table><thead><tr><th>call</th><th>published</th><th>ours</th><th>where</th></tr></thead><tbody>${rows.join('\n')}</tbody></table></div>${more}`;
 }
 
-function ours({ call, cell: [line, column] = [0, 0] }: PublishedCheck): unknown {
+function computedValue({ call, cell: [line, column] = [0, 0] }: PublishedCheck): unknown {
   const [name, ...values] = call;
   const block = functions.get(name)?.(...values) ?? [];
   const row = typeof line === 'number' ? block[line] : block.find(([first]) => first === line);
@@ -51,7 +51,7 @@ function figure(value: unknown): string {
   return typeof value === 'number' ? String(Number(value.toPrecision(6))) : String(value);
 }
 
-function typed([name, ...values]: PublishedCheck['call']): string {
+function callText([name, ...values]: PublishedCheck['call']): string {
   const argument = (value: unknown): string => {
     if (Array.isArray(value)) return value.length > 3 ? '{…}' : `{${value.map(argument).join(';')}}`;
     return typeof value === 'string' ? `"${value}"` : String(value ?? '');

@@ -102,7 +102,7 @@ function signature(row: CatalogueRow): string {
 function argumentTable(row: CatalogueRow): string {
   const lines = Object.entries(row.arguments).map(
     ([name, spec]) =>
-      `<tr><th scope="row">${name}</th><td>${markupSafe(spec.meaning)}</td><td>${markupSafe(accepts(spec))}</td><td>${markupSafe(otherwise(spec))}</td></tr>`,
+      `<tr><th scope="row">${name}</th><td>${markupSafe(spec.meaning)}</td><td>${markupSafe(accepts(spec))}</td><td>${markupSafe(defaultText(spec))}</td></tr>`,
   );
   const units =
     row.units === false
@@ -131,7 +131,7 @@ function inBoth(inMetric: string, inUs: string, kind: Kind): string {
   return `${bare}, in ${metricUnit} (metric) or ${usUnit} (US)`;
 }
 
-function otherwise(spec: Argument): string {
+function defaultText(spec: Argument): string {
   if (!isOptional(spec)) return '';
   if ('defaultReads' in spec && spec.defaultReads) return spec.defaultReads;
   if (!('default' in spec) || spec.default === undefined) return 'not used';

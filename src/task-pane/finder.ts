@@ -59,19 +59,19 @@ function search(
   words.forEach((word, at) => {
     const isLast = at === words.length - 1;
     const best = new Map<number, number>();
-    const take = (known: string, share: number): void => {
+    const addMatches = (known: string, share: number): void => {
       for (const [index, weight] of table.get(known) ?? []) {
         best.set(index, Math.max(best.get(index) ?? 0, weight * share));
       }
     };
-    take(word, 1);
-    for (const [index, weight] of together(meanings.get(word) ?? [], table)) {
+    addMatches(word, 1);
+    for (const [index, weight] of combinedWeights(meanings.get(word) ?? [], table)) {
       best.set(index, Math.max(best.get(index) ?? 0, weight * meant));
     }
     if (isLast && word.length > 1) {
-      for (const known of startingWith(vocabulary, word)) take(known, partly);
+      for (const known of startingWith(vocabulary, word)) addMatches(known, partly);
       for (const [said, others] of meanings) {
-        if (word.length > 2 && said.startsWith(word)) for (const other of others) take(other, meant * partly);
+        if (word.length > 2 && said.startsWith(word)) for (const other of others) addMatches(other, meant * partly);
       }
     }
     // A word that stands everywhere tells less.
@@ -86,7 +86,7 @@ function search(
 }
 
 /** A synonym of several words fits best where several of them stand. */
-function together(
+function combinedWeights(
   words: readonly string[],
   table: ReadonlyMap<string, ReadonlyMap<number, number>>,
 ): ReadonlyMap<number, number> {

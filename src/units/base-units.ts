@@ -149,13 +149,13 @@ const prefixes: Readonly<Record<string, string>> = { milli: 'm', centi: 'c', kil
 
 const symbols: ReadonlyMap<string, string> = new Map(Object.entries(names));
 
-function look(word: string): BaseUnit | undefined {
+function findBase(word: string): BaseUnit | undefined {
   return bases.get(word) ?? bases.get(symbols.get(word) ?? '');
 }
 
 /** The base unit of a name in lower case, singular or plural, short or long. */
 export function baseUnit(word: string): BaseUnit | undefined {
-  const found = look(word) ?? (word.endsWith('s') ? look(word.slice(0, -1)) : undefined);
+  const found = findBase(word) ?? (word.endsWith('s') ? findBase(word.slice(0, -1)) : undefined);
   if (found) return found;
   const [, prefix = '', stem = ''] = /^(milli|centi|kilo|micro)(.+)$/.exec(word) ?? [];
   const whole = stem === '' ? undefined : baseUnit(stem);

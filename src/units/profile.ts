@@ -70,9 +70,9 @@ function addException(chosen: Map<Kind, Unit>, exception: string): void {
     }
     const mass = unit.symbol.slice(0, unit.symbol.length - time.length);
     for (const each of ['mass', 'daily', 'transfer'] as const) {
-      choose(chosen, each, unitMade(each, mass + massKinds[each]));
+      chooseUnit(chosen, each, unitMade(each, mass + massKinds[each]));
     }
-  } else choose(chosen, kind, unit);
+  } else chooseUnit(chosen, kind, unit);
 }
 
 /** A unit of our own lists, or one composed of a unit that was just read. */
@@ -82,7 +82,7 @@ function unitMade(kind: Kind, text: string): Unit {
   return unit;
 }
 
-function choose(chosen: Map<Kind, Unit>, kind: Kind, unit: Unit): void {
+function chooseUnit(chosen: Map<Kind, Unit>, kind: Kind, unit: Unit): void {
   const other = chosen.get(kind);
   if (other && other.symbol !== unit.symbol) {
     const why = kind in massKinds ? '; mass, daily and transfer share one mass unit' : '';

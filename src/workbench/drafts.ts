@@ -41,7 +41,7 @@ export async function openDrafts(): Promise<Drafts> {
     },
   });
   const id = crypto.randomUUID();
-  await hold(id);
+  await holdLock(id);
   return {
     keep: async (draft) => {
       await database.put('drafts', { ...draft, id, kept: Date.now() });
@@ -57,7 +57,7 @@ export async function openDrafts(): Promise<Drafts> {
 }
 
 /** Holds the id for as long as the page is open, which tells other pages that its draft is not left behind. */
-function hold(id: string): Promise<void> {
+function holdLock(id: string): Promise<void> {
   return new Promise((resolve) => {
     void navigator.locks.request(lockName(id), () => {
       resolve();

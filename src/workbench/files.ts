@@ -84,19 +84,19 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<Unsaved> {
     unsaved.opened(open, isDraft);
   };
   const save = async (): Promise<void> => {
-    download(await currentFile(spreadsheet, unsaved.what()), unsaved.what().name);
+    download(await currentFile(spreadsheet, unsaved.openedFile()), unsaved.openedFile().name);
     unsaved.saved();
   };
   const saveValues = async (): Promise<void> => {
     const { valuesOnlyFile } = await xlsx();
-    const name = unsaved.what().name.replace(/(\.xls[xm])?$/i, ' values only$1');
-    download(valuesOnlyFile(await currentFile(spreadsheet, unsaved.what())), name);
+    const name = unsaved.openedFile().name.replace(/(\.xls[xm])?$/i, ' values only$1');
+    download(valuesOnlyFile(await currentFile(spreadsheet, unsaved.openedFile())), name);
   };
   /** Whether what is open may be replaced: it is saved, or the person says so. */
   const mayReplace = async (): Promise<boolean> => {
     await spreadsheet.current().facade.endEditingAsync(true);
-    if (!unsaved.is()) return true;
-    const sentence = `${unsaved.what().name} has changes that are not saved. Save them first?`;
+    if (!unsaved.hasChanges()) return true;
+    const sentence = `${unsaved.openedFile().name} has changes that are not saved. Save them first?`;
     const answer = await askInPage(sentence, ['Save, then open the other', 'Open without saving', 'Stay here']);
     if (answer === 'Save, then open the other') return attempt('Save', save);
     return answer === 'Open without saving';
@@ -110,7 +110,7 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<Unsaved> {
     }
     document.body.dataset.opening = what;
     const isOpen = (await mayReplace()) && (await attempt(what, open));
-    samples.value = unsaved.what().sample ?? '';
+    samples.value = unsaved.openedFile().sample ?? '';
     delete document.body.dataset.opening;
     return isOpen;
   };
@@ -127,7 +127,7 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<Unsaved> {
 
   samples.addEventListener('change', () => {
     if (samples.value !== '') void openSample(samples.value);
-    else samples.value = unsaved.what().sample ?? '';
+    else samples.value = unsaved.openedFile().sample ?? '';
   });
   const open = part<HTMLInputElement>('open');
   open.addEventListener('change', () => {

@@ -39,7 +39,7 @@ async function start(): Promise<void> {
   showCautionLine(host, pane.cautions, () => pane.show('checks'));
   document.body.dataset.ready = 'true';
   if (process.env.NODE_ENV === 'development') reloadOnBuild();
-  else keepForOffline(() => unsaved.is());
+  else keepForOffline(() => unsaved.hasChanges());
   // For the browser tests, which drive the grid through the same doors as the pane.
   Object.assign(window, { workbench: { host, spreadsheet, charts } });
 }

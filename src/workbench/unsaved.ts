@@ -49,11 +49,11 @@ export class Unsaved {
     }
   }
 
-  is(): boolean {
+  hasChanges(): boolean {
     return this.changed;
   }
 
-  what(): OpenFile {
+  openedFile(): OpenFile {
     return this.open;
   }
 

@@ -10,7 +10,7 @@ function ruleFormula(formula: unknown): string {
   return formula instanceof Date ? String(serial(formula)) : typedFormula(String(formula)).slice(1);
 }
 
-function given<T extends object>(parts: T): Partial<T> {
+function withoutEmpty<T extends object>(parts: T): Partial<T> {
   return Object.fromEntries(
     Object.entries(parts).filter(([, part]) => part !== undefined && part !== ''),
   ) as Partial<T>;
@@ -24,7 +24,7 @@ function readValidations(sheet: FileSheet): Validation[] {
         range: address.replace(/^range:/, ''),
         type: rule.type,
         formulas: (rule.formulae ?? []).map(ruleFormula),
-        ...given({
+        ...withoutEmpty({
           operator: rule.type === 'list' || rule.type === 'custom' ? undefined : rule.operator,
           allowBlank: rule.allowBlank === true,
           promptTitle: rule.promptTitle,
@@ -51,7 +51,7 @@ function readConditions(sheet: FileSheet): NonNullable<SheetData['conditions']> 
 function readPrint(sheet: FileSheet): PrintSetup | undefined {
   // A sheet that was read has only what its file has.
   const { pageSetup, headerFooter }: Partial<Pick<FileSheet, 'pageSetup' | 'headerFooter'>> = sheet;
-  const print = given({
+  const print = withoutEmpty({
     landscape: pageSetup?.orientation === 'landscape' || undefined,
     paper: pageSetup?.paperSize as number | undefined,
     fitToWidth: pageSetup?.fitToPage ? pageSetup?.fitToWidth : undefined,

@@ -18,7 +18,7 @@ export function planCompare(
   profile: Profile,
 ): readonly (readonly GridCell[])[] {
   const table = inputTable('scenarios', scenarioInputs, scenarios, scenarioTitles);
-  const columns = Array.from({ length: table.count }, (_, column) => answer(table, column, profile));
+  const columns = Array.from({ length: table.count }, (_, column) => resultColumn(table, column, profile));
   const top = columns[0]?.[0];
   if (columns.length === 1 && top instanceof Error) throw top;
   const units = resultKeys.map((key) => profile.units[scenarioResults[key].kind].symbol);
@@ -39,7 +39,7 @@ function placeOf({ heading, argument }: InputTable, column: number): string {
   return `${argument}: column ${column + 1}${title === 'blank' ? '' : ` (${title})`}, `;
 }
 
-function answer(table: InputTable, column: number, profile: Profile): readonly GridCell[] {
+function resultColumn(table: InputTable, column: number, profile: Profile): readonly GridCell[] {
   if (isBlankColumn(table, column)) return [];
   const place = placeOf(table, column);
   try {

@@ -49,6 +49,6 @@ export function bankParts(bank: readonly (readonly OpenCell[])[], profile: Profi
   return parts.map((part) => partRow(part, profile));
 }
 
-function partRow({ item, quantity, counted, how }: Part, profile: Profile): PartRow {
+function partRow({ item, quantity, countedPart: counted, how }: Part, profile: Profile): PartRow {
   return { item, quantity, unit: counted || profile.units[quantity.kind].symbol, how };
 }

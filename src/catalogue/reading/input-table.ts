@@ -56,11 +56,11 @@ export function inputTable(
       `${argument}: one column is not allowed; give names in the first column and values beside them`,
     );
   }
-  const rows = cells.map((line) => [plain(line[0]), line.slice(1)] as const);
+  const rows = cells.map((line) => [valueOrThrow(line[0]), line.slice(1)] as const);
   let first = rows.findIndex(([name, values]) => !isNothing(name) || !values.every(isNothing));
   const corner = rows[first]?.[0] ?? '';
   const heads = first >= 0 && (isNothing(corner) || titles.includes(foldedName(String(corner))));
-  const heading = heads ? cells[first]?.map(plain) : undefined;
+  const heading = heads ? cells[first]?.map(valueOrThrow) : undefined;
   if (heads) first++;
   const lines = new Map<string, readonly OpenCell[]>();
   for (const [i, [name, values]] of rows.entries()) {
@@ -95,7 +95,7 @@ export function isNothing(value: unknown): boolean {
   return value === 0 || isBlank(value);
 }
 
-function plain(value: OpenCell | undefined): CellValue {
+function valueOrThrow(value: OpenCell | undefined): CellValue {
   if (value instanceof Error) throw value;
   return value ?? '';
 }

@@ -30,7 +30,7 @@ const rest = {
     meaning: 'water let out a day, as concentrated as the tank',
   },
 } as const;
-const steady =
+const steadyNote =
   'The water is well mixed and all of the flow goes through every stage. Levels and loads are at steady state: removal equals production.';
 
 export const loadRows = [
@@ -158,7 +158,7 @@ export const loadRows = [
     compute: ({ load, flow, removal, volume, decay, out }) =>
       loadLevel(load, removal, { flow, volume, decay: decay / DAY, out: out / DAY }),
     formula: 'level = load / (flow × removal + decay × volume + out)',
-    notes: [steady, 'Refused if nothing removes the waste, because the level would rise without end.'],
+    notes: [steadyNote, 'Refused if nothing removes the waste, because the level would rise without end.'],
     sources: [balance, 'Losordo and Westers, in Timmons and Losordo, Aquaculture Water Reuse Systems (1994)'],
     example: { formula: '=SILT.LOAD.LEVEL("metric","328.125 g/d",120,37.1%)', gives: '5.118' },
   }),
@@ -190,7 +190,7 @@ export const loadRows = [
       ),
     formula: 'stage j removes flow × level × (1 − r1)…(1 − r(j−1)) × rj',
     notes: [
-      steady,
+      steadyNote,
       'A share of the load, not the share per pass: what a stage does not remove comes back with the water. Decay and water let out have a row each if they remove anything, at the level of the tank. The last row is the total.',
     ],
     sources: [balance, 'Losordo and Westers, in Timmons and Losordo, Aquaculture Water Reuse Systems (1994)'],

@@ -3,7 +3,7 @@ import { nearest } from '../../units/nearest';
 import type { MixedCell, Quantity } from '../argument';
 import { type Coefficient, coefficients } from '../coefficients/all';
 import { define } from '../define';
-import { words } from '../readers';
+import { textReader } from '../readers';
 
 const topics = [...new Set(coefficients.map((one) => one.topic))].sort();
 
@@ -27,7 +27,7 @@ export const referenceRows = [
     name: 'REF.VALUE',
     summary: 'The low, typical or high value of a coefficient that this add-in uses, in the profile’s unit.',
     arguments: {
-      key: { ...words('a name from REF.LIST'), meaning: 'name of the coefficient, from REF.LIST' },
+      key: { ...textReader('a name from REF.LIST'), meaning: 'name of the coefficient, from REF.LIST' },
       which: { choice: ['typical', 'low', 'high'], default: 'typical', meaning: 'low, typical or high' },
     },
     result: { quantity: true },

@@ -4,7 +4,7 @@ import { tankDrainback, tankGirth, tankTurnover, tankVolume } from '../../formul
 import { define } from '../define';
 
 const geometry = 'Geometry of the circle, the cylinder and the frustum';
-const heavy =
+const fullDrumCaution =
   'A full drum weighs about 500 lb (230 kg). Floor and stand must carry it. Keep everyone out from under it while it fills, and brace it before you move it. Local codes decide.';
 
 const cone = {
@@ -80,7 +80,7 @@ export const tankRows = [
     result: { scalar: 'dimension' },
     compute: ({ container, drainDrop, clearance }) => tankStand(container, drainDrop, clearance),
     formula: 'height = container + drain drop + clearance',
-    notes: [heavy],
+    notes: [fullDrumCaution],
     sources: [geometry],
     example: { formula: '=SILT.TANK.STAND("US",14,6,1)', gives: '21' },
   }),
@@ -108,7 +108,7 @@ export const tankRows = [
     formula:
       'total = water × 1000 kg/m³ + base mix × density + drum; load per leg = total / legs, or / 2 on uneven ground',
     notes: [
-      heavy,
+      fullDrumCaution,
       'Legs share the load evenly only on firm, level ground. A stand that rocks rests on two legs: build each leg for that load.',
     ],
     sources: ['Definition of density'],

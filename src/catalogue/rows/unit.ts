@@ -5,13 +5,13 @@ import { readQuantity } from '../../units/quantity';
 import { Unreadable } from '../../units/unreadable';
 import { alsoRead } from '../../units/wording';
 import { define } from '../define';
-import { anyCell, words } from '../readers';
+import { anyCell, textReader } from '../readers';
 
 const definitions =
   'International inch and pound (1959), US gallon of 231 cubic inches, SI Brochure: exact definitions';
 
 /** Names the argument in the message about text that cannot be read. */
-function naming<T>(argument: string, read: () => T): T {
+function withArgumentName<T>(argument: string, read: () => T): T {
   try {
     return read();
   } catch (error) {
@@ -41,7 +41,7 @@ export const unitRows = [
     result: { quantity: true },
     compute: ({ kind, quantity }, profile) => ({
       kind,
-      si: naming('quantity', () => readQuantity(profile, kind, quantity)),
+      si: withArgumentName('quantity', () => readQuantity(profile, kind, quantity)),
     }),
     sources: [definitions],
     example: { formula: '=SILT.UNIT.READ("metric","dimension","3 1/4 in")', gives: '82.55' },
@@ -52,11 +52,11 @@ export const unitRows = [
     units: false,
     arguments: {
       value: { ...anyCell('a number'), meaning: 'number to convert' },
-      from: { ...words('a unit such as gal'), meaning: 'unit of the value, such as gal' },
-      to: { ...words('a unit such as L'), meaning: 'unit to convert to, such as L' },
+      from: { ...textReader('a unit such as gal'), meaning: 'unit of the value, such as gal' },
+      to: { ...textReader('a unit such as L'), meaning: 'unit to convert to, such as L' },
     },
     result: { scalar: 'number' },
-    compute: ({ value, from, to }) => naming('value', () => convert(value, from, to)),
+    compute: ({ value, from, to }) => withArgumentName('value', () => convert(value, from, to)),
     sources: [definitions],
     example: { formula: '=SILT.UNIT.CONVERT(55,"gal","L")', gives: '208.198' },
   }),

@@ -1,7 +1,15 @@
 /**
  * Points to mark a piece from two edges of its blank, so that no large compass is needed.
  */
-import { beside, type Corner, type Piece, pieceReach, type RectanglePiece, rise, type SectorPiece } from '../cut/piece';
+import {
+  type Corner,
+  halfChord,
+  type Piece,
+  pieceReach,
+  pointBeside,
+  type RectanglePiece,
+  type SectorPiece,
+} from '../cut/piece';
 import { wholeUp } from '../numeric/whole';
 import { Refusal } from '../refusal';
 
@@ -49,8 +57,8 @@ function sectorMarks(piece: SectorPiece, step: number): readonly ConeMark[] {
   const clean = (length: number) => (Math.abs(length) < 1e-14 * outerRadius ? 0 : length);
   const onBlank = ({ x, y }: Corner): Corner => ({ x: clean(left - y), y: clean(low + x) });
   const onArcs = (mark: string, turn: number, aside: number): ConeMark => {
-    const point = (radius: number) => onBlank(beside(turn - angle / 2, rise(radius, aside), aside));
-    return given(mark, aside === 0 ? turn : undefined, point(outerRadius), point(innerRadius));
+    const point = (radius: number) => onBlank(pointBeside(turn - angle / 2, halfChord(radius, aside), aside));
+    return coneMark(mark, aside === 0 ? turn : undefined, point(outerRadius), point(innerRadius));
   };
   const between = Math.max(0, wholeUp(angle / step) - 1);
   const marks = [onArcs('first edge', 0, 0)];
@@ -58,13 +66,13 @@ function sectorMarks(piece: SectorPiece, step: number): readonly ConeMark[] {
   marks.push(onArcs(lap > 0 ? 'lap line' : 'last edge', angle, 0));
   if (lap > 0) marks.push(onArcs('lap edge', angle, lap));
   if (lap > innerRadius)
-    marks.push(given('lap foot', undefined, undefined, onBlank(beside(angle / 2, 0, innerRadius))));
+    marks.push(coneMark('lap foot', undefined, undefined, onBlank(pointBeside(angle / 2, 0, innerRadius))));
   return marks;
 }
 
 /** The outer points are on the top edge of the blank, the inner ones on the bottom edge; the lap is at the left. */
 function rectangleMarks({ length, width, lap }: RectanglePiece): readonly ConeMark[] {
-  const across = (mark: string, x: number) => given(mark, undefined, { x, y: width }, { x, y: 0 });
+  const across = (mark: string, x: number) => coneMark(mark, undefined, { x, y: width }, { x, y: 0 });
   const first = across('first edge', length);
   if (lap === 0) return [first, across('last edge', 0)];
   return [first, across('lap line', lap), across('lap edge', 0)];
@@ -79,7 +87,7 @@ function isOnBothArcs(mark: ConeMark): mark is MarkOnArcs {
 
 function distances(first: MarkOnArcs, last: MarkOnArcs): readonly ConeMark[] {
   const check = (mark: string, x: number, y: number): ConeMark => ({
-    ...given(mark, undefined, undefined, undefined),
+    ...coneMark(mark, undefined, undefined, undefined),
     distance: Math.hypot(x, y),
   });
   const between = (from: readonly [x: number, y: number], to: readonly [x: number, y: number]) =>
@@ -94,7 +102,7 @@ function distances(first: MarkOnArcs, last: MarkOnArcs): readonly ConeMark[] {
   ];
 }
 
-function given(
+function coneMark(
   mark: string,
   angle: number | undefined,
   outer: Corner | undefined,

@@ -43,22 +43,22 @@ function disagreement(row: PatternRow, piece: Piece): string | undefined {
   if (lapRefusal(piece) !== undefined) return 'its lap is wider than the piece can take';
   const { length, width } = pieceBlank(piece);
   const most = Math.max(length, width) * allowance;
-  if (off(row.blankLength, length, most) || off(row.blankWidth, width, most)) {
+  if (differsByMore(row.blankLength, length, most) || differsByMore(row.blankWidth, width, most)) {
     return 'its blank does not go with its radii, sector angle and lap';
   }
   const area = pieceArea(piece);
-  return off(row.area, area, area * areaAllowance) ? 'its area does not go with its lengths' : undefined;
+  return differsByMore(row.area, area, area * areaAllowance) ? 'its area does not go with its lengths' : undefined;
 }
 
 function sectorDisagreement({ wallAngle, slant, pieces }: PatternRow, piece: SectorPiece): string | undefined {
   const { innerRadius, outerRadius, angle } = piece;
   if (innerRadius < 0 || innerRadius >= outerRadius) return 'its outer radius is not over its inner radius';
-  if (off(outerRadius - innerRadius, slant, slant * allowance + outerRadius * 1e-5)) {
+  if (differsByMore(outerRadius - innerRadius, slant, slant * allowance + outerRadius * 1e-5)) {
     return 'its slant is not the difference of its radii';
   }
   // The sector angles of all pieces together are 360 degrees times the cosine of the wall angle.
   const share = (angle * pieces) / (2 * Math.PI);
-  const apart = off(share, Math.cos(wallAngle), Math.max(share, 0.1) * allowance);
+  const apart = differsByMore(share, Math.cos(wallAngle), Math.max(share, 0.1) * allowance);
   return angle <= 0 || apart ? 'its sector angle does not go with its wall angle and pieces' : undefined;
 }
 
@@ -66,11 +66,11 @@ function rectangleDisagreement(
   { wallAngle, blankWidth, slant }: PatternRow,
   piece: RectanglePiece,
 ): string | undefined {
-  if (off(wallAngle, Math.PI / 2, allowance)) return 'a cylinder’s wall angle is 90 degrees';
-  if (off(blankWidth, slant, slant * allowance)) return 'a cylinder’s blank is as wide as its slant';
+  if (differsByMore(wallAngle, Math.PI / 2, allowance)) return 'a cylinder’s wall angle is 90 degrees';
+  if (differsByMore(blankWidth, slant, slant * allowance)) return 'a cylinder’s blank is as wide as its slant';
   return piece.length > 0 && piece.width > 0 ? undefined : 'its blank has no size';
 }
 
-function off(given: number, meant: number, most: number): boolean {
+function differsByMore(given: number, meant: number, most: number): boolean {
   return !(Math.abs(given - meant) <= most);
 }

@@ -95,7 +95,7 @@ function bestRoom(rooms: readonly Room[], options: readonly Rows[], gap: number,
 }
 
 /** What is left of a room beside a box: up to four rooms that overlap each other. */
-function around(room: Room, box: Room): readonly Room[] {
+function roomsAround(room: Room, box: Room): readonly Room[] {
   const right = room.x + room.length;
   const top = room.y + room.width;
   const boxRight = box.x + box.length;
@@ -114,16 +114,16 @@ const mostRooms = 200;
 
 /** The rooms that a box leaves, without those that are within another one. */
 function largestOnly(rooms: readonly Room[], box: Room, budget: StepBudget): Room[] {
-  const within = (one: Room, other: Room) =>
+  const isWithin = (one: Room, other: Room) =>
     one.x >= other.x &&
     one.y >= other.y &&
     one.x + one.length <= other.x + other.length &&
     one.y + one.width <= other.y + other.width;
   const kept: Room[] = [];
-  const left = rooms.flatMap((free) => around(free, box));
+  const left = rooms.flatMap((free) => roomsAround(free, box));
   for (const room of left.sort((a, b) => b.length * b.width - a.length * a.width).slice(0, mostRooms)) {
     budget.spent += kept.length;
-    if (!kept.some((other) => within(room, other))) kept.push(room);
+    if (!kept.some((other) => isWithin(room, other))) kept.push(room);
   }
   return kept;
 }

@@ -3,7 +3,7 @@
  */
 import type { Job } from './cut-job';
 import type { Rows } from './cut-rows';
-import { copyOfSheet, emptySheet, leftmost, type Sheet, type StepBudget, take } from './cut-sheet';
+import { copyOfSheet, emptySheet, leftmost, occupy, type Sheet, type StepBudget } from './cut-sheet';
 import { RowBounds } from './row-bounds';
 
 /** What of a piece is kept left: the middle of its area, its right end, the middle of its box, or its left end. */
@@ -100,7 +100,7 @@ export function lay(
       const found = bestPlace(on, turns, recipe.rule, room * (1 + 1e-12), limits.budget);
       if (found === undefined) continue;
       openSheets.set(name, sheet);
-      take(on, job.grown(found.rows), found.x, found.row, limits.budget);
+      occupy(on, job.grown(found.rows), found.x, found.row, limits.budget);
       spot = { item, rows: found.rows, sheet, x: found.x, y: found.row * job.rowHeight };
     }
     spots.push(spot);
@@ -122,7 +122,7 @@ export function fillSheet(job: Job, { order, choices, rule }: Recipe, budget: St
       refused.add(turns);
       continue;
     }
-    take(sheet, job.grown(place.rows), place.x, place.row, budget);
+    occupy(sheet, job.grown(place.rows), place.x, place.row, budget);
     spots.push({ item, rows: place.rows, sheet: 0, x: place.x, y: place.row * job.rowHeight });
   }
   return spots;

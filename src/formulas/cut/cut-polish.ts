@@ -4,7 +4,7 @@
 import type { Job } from './cut-job';
 import { type Layout, layoutOf, type Spot } from './cut-layout';
 import { pieceRows, type Rows } from './cut-rows';
-import { emptySheet, type Grown, grownBy, leftmost, type Sheet, type StepBudget, take } from './cut-sheet';
+import { emptySheet, type Grown, grownBy, leftmost, occupy, type Sheet, type StepBudget } from './cut-sheet';
 
 const fineRows = 1920;
 /** Of more unlike shapes than this fine rows would take too long to make. */
@@ -43,7 +43,7 @@ export function polished(job: Job, layout: Layout, effort: StepBudget): Layout |
       spot = { item, rows: fine.rows, sheet, x, y: at * rowHeight };
     }
     if (spot === undefined) return undefined;
-    take(target, fine.grown, spot.x, spotRow, effort);
+    occupy(target, fine.grown, spot.x, spotRow, effort);
     spots.push(spot);
     moment += area * (sheet * job.length + spot.x + fine.rows.middleX);
   }

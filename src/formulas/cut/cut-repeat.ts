@@ -47,7 +47,7 @@ function repeatedLayout(job: Job, effort: number): Layout | undefined {
     if (budget.spent > stepsAnEffort * effort) return undefined;
     const filled = filledSheets(job, left, inTurn, effort, budget);
     inTurn = filled.map(({ start }) => start).slice(0, bestStarts);
-    const full = fuller(job, left.length, filled[0]?.spots ?? [], effort);
+    const full = withMorePieces(job, left.length, filled[0]?.spots ?? [], effort);
     const needs = new Map<Shape, number>();
     for (const { item } of full) needs.set(job.shapeOf(item), (needs.get(job.shapeOf(item)) ?? 0) + 1);
     const times = Math.min(
@@ -98,7 +98,7 @@ function filledSheets(
 }
 
 /** Of equal pieces, more on one sheet than were filled in, where the search finds room for them. */
-function fuller(job: Job, waiting: number, filled: readonly Spot[], effort: number): readonly Spot[] {
+function withMorePieces(job: Job, waiting: number, filled: readonly Spot[], effort: number): readonly Spot[] {
   const [shape] = job.shapes;
   if (shape === undefined || job.shapes.length > 1) return filled;
   let found = filled;

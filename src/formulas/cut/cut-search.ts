@@ -92,7 +92,7 @@ class Search {
         const limits = { length: Infinity, budget, mostSteps };
         lay(job, this.recipe, limits, undefined, this.keepEvery, (one) => this.begun.push(one));
       }
-      const { next, first } = changed(this.recipe, job, random);
+      const { next, first } = variedRecipe(this.recipe, job, random);
       this.attempt(next, mostSteps, this.begun[Math.min(this.begun.length - 1, Math.floor(first / this.keepEvery))]);
     }
   }
@@ -168,7 +168,11 @@ const widestNudge = Math.PI / 8;
  * other turn, is free to take any, or is turned a little; or all pieces are turned a little. `first` is the first place of
  * the order that is laid otherwise than before.
  */
-function changed(recipe: Recipe, job: Job, random: () => number): { readonly next: Recipe; readonly first: number } {
+function variedRecipe(
+  recipe: Recipe,
+  job: Job,
+  random: () => number,
+): { readonly next: Recipe; readonly first: number } {
   const order = [...recipe.order];
   const choices = [...recipe.choices];
   const pick = (count: number) => Math.floor(random() * count);

@@ -91,7 +91,7 @@ function clearOf(taken: readonly number[], stretches: Float64Array, start: numbe
 }
 
 /** Takes the stretches of a piece on a sheet. `grown` is the piece with its gap; row 0 of the piece lies on `bottom`. */
-export function take(sheet: Sheet, grown: Grown, x: number, bottom: number, effort: StepBudget): void {
+export function occupy(sheet: Sheet, grown: Grown, x: number, bottom: number, effort: StepBudget): void {
   const { taken, ends } = sheet;
   const { below, starts, stretches } = grown;
   effort.spent += 4 * starts.length;

@@ -1,7 +1,7 @@
 /**
  * The outline of a piece, as exact lines and arcs. Frame and units as in `piece`.
  */
-import { beside, type Corner, lapTurn, type Piece, pieceCorners, rise } from './piece';
+import { type Corner, halfChord, lapTurn, type Piece, pieceCorners, pointBeside } from './piece';
 
 export interface OutlineLine {
   readonly line: readonly [from: Corner, to: Corner];
@@ -24,13 +24,13 @@ export function pieceOutline(piece: Piece): readonly OutlinePart[] {
   const [innerStart, outerStart, outerEnd] = corners;
   const outer = angle + lapTurn(piece, outerRadius);
   const inner = angle + lapTurn(piece, innerRadius);
-  const foot = beside(angle / 2, rise(innerRadius, lap), lap);
+  const foot = pointBeside(angle / 2, halfChord(innerRadius, lap), lap);
   const parts: OutlinePart[] = [
     { line: [innerStart, outerStart] },
     { arc: { radius: outerRadius, start: -angle / 2, sweep: outer } },
     { line: [outerEnd, foot] },
   ];
-  if (lap > innerRadius) parts.push({ line: [foot, beside(angle / 2, 0, innerRadius)] });
+  if (lap > innerRadius) parts.push({ line: [foot, pointBeside(angle / 2, 0, innerRadius)] });
   if (innerRadius > 0) parts.push({ arc: { radius: innerRadius, start: -angle / 2 + inner, sweep: -inner } });
   return parts;
 }

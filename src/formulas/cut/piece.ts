@@ -82,8 +82,11 @@ export function pieceCorners(piece: Piece): readonly [Corner, Corner, Corner, ..
   const edge = angle / 2;
   const clockwise = [polar(innerRadius, -edge), polar(outerRadius, -edge)] as const;
   if (lap === 0) return [...clockwise, polar(outerRadius, edge), polar(innerRadius, edge)];
-  const lapped = [beside(edge, rise(outerRadius, lap), lap), beside(edge, rise(innerRadius, lap), lap)] as const;
-  return [...clockwise, ...lapped, ...(lap > innerRadius ? [beside(edge, 0, innerRadius)] : [])];
+  const lapped = [
+    pointBeside(edge, halfChord(outerRadius, lap), lap),
+    pointBeside(edge, halfChord(innerRadius, lap), lap),
+  ] as const;
+  return [...clockwise, ...lapped, ...(lap > innerRadius ? [pointBeside(edge, 0, innerRadius)] : [])];
 }
 
 /** The turn from the counter-clockwise straight edge to where the lap ends on an arc; a quarter where the lap is wider. */
@@ -92,12 +95,12 @@ export function lapTurn({ lap }: SectorPiece, radius: number): number {
 }
 
 /** How far out a circle about the origin meets the line at some width beside a straight edge; 0 where it does not. */
-export function rise(radius: number, width: number): number {
+export function halfChord(radius: number, width: number): number {
   return Math.sqrt(Math.max(0, (radius - width) * (radius + width)));
 }
 
 /** A point at `out` along the line at the angle, `aside` counter-clockwise from it. */
-export function beside(angle: number, out: number, aside: number): Corner {
+export function pointBeside(angle: number, out: number, aside: number): Corner {
   const cos = Math.cos(angle);
   const sin = Math.sin(angle);
   return { x: out * cos - aside * sin, y: out * sin + aside * cos };

@@ -52,18 +52,18 @@ export interface Part {
   readonly item: string;
   readonly quantity: { readonly kind: PartKind; readonly si: number };
   /** What one is called, where it is counted. */
-  readonly counted: string;
+  readonly countedPart: string;
   readonly how: Caution;
 }
 
 /** A part that is counted. */
 export function counted(item: string, quantity: number, how: Caution | string, unit = 'each'): Part {
-  return { item, quantity: { kind: 'count', si: quantity }, counted: unit, how: sentence(how) };
+  return { item, quantity: { kind: 'count', si: quantity }, countedPart: unit, how: sentence(how) };
 }
 
 /** A part that is measured. */
-export function measured(item: string, kind: PartKind, quantity: number, how: Caution | string): Part {
-  return { item, quantity: { kind, si: quantity }, counted: '', how: sentence(how) };
+export function measuredPart(item: string, kind: PartKind, quantity: number, how: Caution | string): Part {
+  return { item, quantity: { kind, si: quantity }, countedPart: '', how: sentence(how) };
 }
 
 function sentence(how: Caution | string): Caution {

@@ -47,7 +47,7 @@ export function planLimit(farm: Farm): Limit {
       next,
     };
   }
-  const last = { ...limitRow(first, feed, perFish), stage: `first limit: ${first.stage}`, from: afterwards(next) };
+  const last = { ...limitRow(first, feed, perFish), stage: `first limit: ${first.stage}`, from: nextLimitText(next) };
   return { rows: [...rows, last], first, next };
 }
 
@@ -82,7 +82,7 @@ function limitRow({ stage, capacity, from }: Stage, feed: number, perFish: numbe
   return { stage, capacity, fish, shareInUse: capacity > 0 ? feed / capacity : 'over', from };
 }
 
-function afterwards(next: Known<Stage> | undefined): Caution {
+function nextLimitText(next: Known<Stage> | undefined): Caution {
   if (next === undefined) return { text: 'next limit: not given' };
   return { text: `next limit: ${next.stage}, at {capacity:daily}`, figures: { capacity: next.capacity } };
 }

@@ -2,7 +2,7 @@
  * Fittings and pipe of a bank of settling drums: common practice, no source. Measure your own before you buy pipe.
  */
 
-import { type Bank, counted, measured, type Part } from './plan-bank';
+import { type Bank, counted, measuredPart, type Part } from './plan-bank';
 
 /** An inlet and an outlet through the wall of each drum. */
 const PORTS = 2;
@@ -25,7 +25,7 @@ export function plumbing(bank: Bank): readonly Part[] {
     counted('drain plugs', drums, '1 per drum'),
     counted('drain valves', drums, `1 per drum, ${pipeSize}; no zinc, brass or copper`),
     counted(wallSeal === 'grommet' ? 'wall grommets' : 'bulkhead fittings', ports, `${atPorts} (TANK.PORTS)`),
-    measured(
+    measuredPart(
       'pipe',
       'run',
       length,

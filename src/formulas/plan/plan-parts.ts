@@ -11,7 +11,7 @@ import { cutSheets } from '../cut/cut-plan';
 import { Refusal } from '../refusal';
 import { tankStand } from '../tank/tank-ports';
 import { tankVolume } from '../tank/tank-volume';
-import { type Bank, type BankFactors, counted, fullDrum, measured, type Part } from './plan-bank';
+import { type Bank, type BankFactors, counted, fullDrum, measuredPart, type Part } from './plan-bank';
 import { plumbing } from './plan-parts-plumbing';
 
 /**
@@ -79,7 +79,7 @@ function mixParts(bank: Bank, factors: BankFactors, pattern: PatternRow): readon
   const area = pattern.area * pieces * drums;
   const joints = (Math.PI * (drumDiameter + coneBottom) + pieces * pattern.slant) * drums;
   return [
-    measured('base mix aggregate', 'bulk', aggregate, {
+    measuredPart('base mix aggregate', 'bulk', aggregate, {
       text: `CONE.BACKFILL: {behind:bulk} per cone; CONE.MIX: ${parts} to 1, {mixWaste} added`,
       figures: { behind, mixWaste },
     }),
@@ -89,11 +89,11 @@ function mixParts(bank: Bank, factors: BankFactors, pattern: PatternRow): readon
       { text: 'CONE.MIX: {cement:mass} in bags of {bag:mass}', figures: { cement, bag } },
       'bag',
     ),
-    measured('bedding mortar', 'mass', area * mortar, {
+    measuredPart('bedding mortar', 'mass', area * mortar, {
       text: 'CONE.PATTERN: {area:area}, at {mortar:holding}',
       figures: { area, mortar },
     }),
-    measured('sealant', 'volume', joints * bead * bead, {
+    measuredPart('sealant', 'volume', joints * bead * bead, {
       text: 'a bead of {bead:dimension} along {joints:run} of rims, drains and seams; safe for fish, and tested on polyethylene',
       figures: { bead, joints },
     }),
@@ -104,11 +104,16 @@ function standParts(bank: Bank, { standClearance }: BankFactors): readonly Part[
   const { drums, legs, drumDiameter, containerHeight, drainDrop } = bank;
   const height = tankStand(containerHeight, drainDrop, standClearance);
   return [
-    measured('stand posts', 'run', height * legs * drums, {
+    measuredPart('stand posts', 'run', height * legs * drums, {
       text: `TANK.STAND: {height:dimension}, legs ${legs * drums}; a full drum weighs about {fullDrum}`,
       figures: { height, fullDrum },
     }),
-    measured('stand tops', 'area', drumDiameter * drumDiameter * drums, 'for each drum, a square as wide as the drum'),
+    measuredPart(
+      'stand tops',
+      'area',
+      drumDiameter * drumDiameter * drums,
+      'for each drum, a square as wide as the drum',
+    ),
     counted('pail', 1, 'one pail for all drums'),
   ];
 }
@@ -117,7 +122,7 @@ function standParts(bank: Bank, { standClearance }: BankFactors): readonly Part[
 function leakTest({ drums, drumDiameter, drumHeight, coneBottom, coneHeight, baseRise }: Bank): Part {
   const before = tankVolume(drumDiameter, drumHeight, 0, 0);
   const after = tankVolume(drumDiameter, drumHeight - baseRise - coneHeight, coneBottom, coneHeight);
-  return measured('leak-test water', 'volume', (before + after) * drums, {
+  return measuredPart('leak-test water', 'volume', (before + after) * drums, {
     text: 'TANK.VOLUME: {before:volume} per drum before any mix, {after:volume} after',
     figures: { before, after },
   });

@@ -22,7 +22,7 @@ import { waterAmmonia } from '../water/water-ammonia';
 import { waterOxygen } from '../water/water-oxygen';
 import { type Farm, planFarm } from './plan-farm';
 import { firstLimit } from './plan-limit';
-import { figure, lasting, levelled, type Outcome, type Scenario, type ScenarioFactors } from './plan-scenario';
+import { durationOf, figure, levelOutcome, type Outcome, type Scenario, type ScenarioFactors } from './plan-scenario';
 
 /** SI figures, or the word for why there is none; two results are always words. */
 export type PlanResults = ReturnType<typeof planResults>;
@@ -50,7 +50,7 @@ export function planResults(scenario: Scenario, factors: ScenarioFactors) {
     carbonDioxide: loadCarbonDioxide(farm.oxygen),
     flowNeeded: farm.flowNeeded,
     flowSetBy: farm.flowSetBy,
-    turnover: lasting([tankVolume, farm.flow], tankTurnover),
+    turnover: durationOf([tankVolume, farm.flow], tankTurnover),
     ...levels(farm),
     ...settling(farm),
     ...nitrifying(farm),
@@ -90,16 +90,16 @@ function levels(farm: Farm) {
   const { ammonia, nitrate, solids, flow, out } = balance;
   const rise = nitrate.out + nitrate.rising - nitrate.source;
   return {
-    solidsInTank: levelled(solids.level),
-    ammoniaInTank: levelled(ammonia.level),
-    unionizedAmmonia: figure([levelled(ammonia.level), highestPh], (level, ph) =>
+    solidsInTank: levelOutcome(solids.level),
+    ammoniaInTank: levelOutcome(ammonia.level),
+    unionizedAmmonia: figure([levelOutcome(ammonia.level), highestPh], (level, ph) =>
       waterAmmonia(level, ph, hottestWater, salinity),
     ),
     carbonDioxideInTank:
-      degassing === undefined ? 'not given' : levelled(farmCarbonDioxide(farm, flow, ammonia.nitrified, degassing)),
-    nitrateInTank: levelled(nitrate.level),
+      degassing === undefined ? 'not given' : levelOutcome(farmCarbonDioxide(farm, flow, ammonia.nitrified, degassing)),
+    nitrateInTank: levelOutcome(nitrate.level),
     nitrateRisePerDay: figure([systemVolume], (volume) => (rise * DAY) / volume),
-    nitrateRiseTime: lasting([systemVolume], (volume) => (NINE_TENTHS * volume) / out),
+    nitrateRiseTime: durationOf([systemVolume], (volume) => (NINE_TENTHS * volume) / out),
   };
 }
 
@@ -119,7 +119,7 @@ function settling(farm: Farm) {
     padsNeeded: figure([pads === 'none' ? 'none' : 0, padArea], (_, area) =>
       screenPads(solidsOnPads(farm), area, padHolding, DAY),
     ),
-    padChangeInterval: lasting([pads, padArea], (count, area) => screenDays(solids.pads, count * area, padHolding)),
+    padChangeInterval: durationOf([pads, padArea], (count, area) => screenDays(solids.pads, count * area, padHolding)),
   };
 }
 
@@ -150,7 +150,7 @@ function beds({ scenario, feed, balance }: Farm) {
   return {
     bedArea: area,
     plants: figure([area, crop.plants], bedPlants),
-    bedCleaningInterval: lasting([given], (laid) => bedDays(balance.solids.beds, laid * bedDepth, bedHolding)),
+    bedCleaningInterval: durationOf([given], (laid) => bedDays(balance.solids.beds, laid * bedDepth, bedHolding)),
   };
 }
 

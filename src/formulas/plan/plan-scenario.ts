@@ -139,13 +139,16 @@ export function figure(parts: readonly (Equipment | Outcome)[], compute: (...fig
 }
 
 /** The same for a time, which is `never` if it has no end. */
-export function lasting(parts: readonly (Equipment | Outcome)[], compute: (...figures: number[]) => number): Outcome {
+export function durationOf(
+  parts: readonly (Equipment | Outcome)[],
+  compute: (...figures: number[]) => number,
+): Outcome {
   const time = figure(parts, compute);
   return time === Number.POSITIVE_INFINITY ? 'never' : time;
 }
 
 /** A level that has no bound `rises`. */
-export function levelled(level: number): Outcome {
+export function levelOutcome(level: number): Outcome {
   return level === Number.POSITIVE_INFINITY ? 'rises' : level;
 }
 

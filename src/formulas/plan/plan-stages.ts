@@ -14,7 +14,7 @@ import { Refusal } from '../refusal';
 import { circleArea } from '../tank/tank-shape';
 import { type FeedAtLimit, feedAtLimit } from './plan-circulation';
 import { type Farm, planFigures } from './plan-farm';
-import { type Equipment, lasting, type Outcome } from './plan-scenario';
+import { durationOf, type Equipment, type Outcome } from './plan-scenario';
 
 export interface Stage {
   readonly stage: string;
@@ -35,7 +35,7 @@ type Part = readonly [name: string, value: Equipment | Outcome];
 
 /** A stage from its parts; if one is missing, it names that part. */
 function stage(name: string, parts: readonly Part[], compute: (...figures: number[]) => number, from: string): Sketch {
-  const capacity = lasting(
+  const capacity = durationOf(
     parts.map(([, value]) => value),
     compute,
   );

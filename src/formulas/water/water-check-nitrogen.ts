@@ -23,7 +23,7 @@ const AMMONIA_ACTION =
   'Stop feeding, change water, and do not raise the pH; look for uneaten feed, dead fish or a filter that has stopped.';
 
 /** Value or limit as shown: nitrogen, or the ion that it is part of. */
-function shown(nitrogen: number, basis: 'N' | 'ion', perNitrogen: number): number {
+function onBasis(nitrogen: number, basis: 'N' | 'ion', perNitrogen: number): number {
   return basis === 'N' ? nitrogen : nitrogen * perNitrogen;
 }
 
@@ -40,7 +40,7 @@ export function ammoniaRow(test: WaterTest): CheckRow {
   const judged = ph !== undefined && temperature !== undefined;
   const byUnionized = judged ? waterLimit(unionized, ph, temperature, salinity) : Number.POSITIVE_INFINITY;
   const high = Math.min(total, byUnionized);
-  const show = (nitrogen: number) => shown(nitrogen, basis, AMMONIUM_PER_NITROGEN);
+  const show = (nitrogen: number) => onBasis(nitrogen, basis, AMMONIUM_PER_NITROGEN);
   const as = basis === 'N' ? 'as N' : 'as NH4';
   const from =
     byUnionized < total
@@ -68,7 +68,7 @@ export function ammoniaRow(test: WaterTest): CheckRow {
 export function unionizedRow(test: WaterTest): CheckRow {
   const { ammonia, ph, temperature, salinity, basis } = test;
   const { limit, source } = unionizedLimit(test);
-  const show = (nitrogen: number) => shown(nitrogen, basis, AMMONIA_PER_NITROGEN);
+  const show = (nitrogen: number) => onBasis(nitrogen, basis, AMMONIA_PER_NITROGEN);
   const high = cell('concentration', show(limit));
   if (ammonia === undefined) return notMeasured('un-ionized ammonia', '', high);
   if (ph === undefined || temperature === undefined) {
@@ -85,7 +85,7 @@ export function unionizedRow(test: WaterTest): CheckRow {
 /** Nitrite; chloride of ten times its mass (as NO2) keeps it out of the blood. */
 export function nitriteRow({ species, nitrite, chloride, basis }: WaterTest): CheckRow {
   const { nitrite: limit, source } = fishLimits(species);
-  const show = (nitrogen: number) => shown(nitrogen, basis, NITRITE_PER_NITROGEN);
+  const show = (nitrogen: number) => onBasis(nitrogen, basis, NITRITE_PER_NITROGEN);
   const enough =
     nitrite !== undefined &&
     chloride !== undefined &&
@@ -100,7 +100,7 @@ export function nitriteRow({ species, nitrite, chloride, basis }: WaterTest): Ch
 
 export function nitrateRow({ species, nitrate, basis }: WaterTest): CheckRow {
   const { nitrate: limit } = fishLimits(species);
-  const show = (nitrogen: number) => shown(nitrogen, basis, NITRATE_PER_NITROGEN);
+  const show = (nitrogen: number) => onBasis(nitrogen, basis, NITRATE_PER_NITROGEN);
   const value = nitrate === undefined ? undefined : show(nitrate);
   const as = basis === 'N' ? 'as N' : 'as NO3';
   return bounded('nitrate', 'concentration', value, [undefined, show(limit)], `${as}, ${groupSource}`, {

@@ -1,7 +1,7 @@
 import { BaseFunction, type BaseValueObject, FunctionType, type IFunctionInfo } from '@univerjs/engine-formula';
 import { CustomFunctionError } from './custom-functions';
 import type { HostFunction, ParameterMetadata } from './function-set';
-import { errorObject, handOver, takeBack } from './value-objects';
+import { errorObject, handOver, toEngineResult } from './value-objects';
 
 type Executor = [new (name: string) => BaseFunction, string];
 
@@ -22,7 +22,7 @@ export function callFunction(fn: HostFunction, given: readonly BaseValueObject[]
       const object = given[index];
       return object === undefined ? null : asDeclared(handOver(object), parameter);
     });
-    return takeBack(fn.implementation(...args, { functionName: fn.metadata.id }));
+    return toEngineResult(fn.implementation(...args, { functionName: fn.metadata.id }));
   } catch (thrown) {
     if (thrown instanceof CustomFunctionError) return errorObject(thrown.code, thrown.message);
     const reason = thrown instanceof Error ? thrown.message : String(thrown);

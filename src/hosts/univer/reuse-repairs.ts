@@ -91,7 +91,7 @@ function isPlain(generator: GeneratorParts): boolean {
 }
 
 /** Makes the formulas that were kept ready for another calculation. */
-function takeUp(generator: GeneratorParts, was: Kept): void {
+function restoreKept(generator: GeneratorParts, was: Kept): void {
   generator._dependencyTreeCache = was.trees;
   const dirty = generator._updateRangeFlattenCache;
   for (const tree of was.trees.values()) {
@@ -111,7 +111,7 @@ function takeUp(generator: GeneratorParts, was: Kept): void {
   was.noted = [...noted];
 }
 
-function keep(generator: GeneratorParts): void {
+function keepTrees(generator: GeneratorParts): void {
   const trees = generator._dependencyTreeCache;
   const volatile = new Set<FormulaTree>();
   for (const tree of trees.values())
@@ -135,7 +135,7 @@ export function repairReuse(): void {
     const isWhole = was?.recorded.every((tree) => isRecorded(this, tree)) ?? false;
     if (!wantsModel && was !== undefined && isWhole && onlyValuesChanged(config) && hasSameFormulas(config, was)) {
       this._updateRangeFlatten();
-      takeUp(this, was);
+      restoreKept(this, was);
       this._dependencyManagerService.openKdTree();
       const order = this._calculateRunList(this._getUpdateTreeListAndMakeDependency());
       this._dependencyTreeCache = new Map();
@@ -151,7 +151,7 @@ export function repairReuse(): void {
     const order = _calculateRunList.call(this, trees);
     const looksUpPlaces = !isEmpty(this._dependencyRTreeCacheForAddressFunction.toJSON());
     if (kept.has(this) || looksUpPlaces || !isPlain(this)) return order;
-    keep(this);
+    keepTrees(this);
     // The engine empties its own list when it is done.
     this._dependencyTreeCache = new Map(this._dependencyTreeCache);
     return order;

@@ -60,7 +60,7 @@ export function stronglyConnected<T>(edges: ReadonlyMap<T, readonly T[]>): T[][]
 function rangesRead(generator: GeneratorParts, tree: FormulaTree) {
   const { _interpreter: interpreter } = generator;
   const found: { sheetId: string; range: IRange }[] = [];
-  const look = (node: FormulaNode): void => {
+  const collectRanges = (node: FormulaNode): void => {
     for (const child of node.getChildren() as FormulaNode[]) {
       const kind = child.nodeType as number;
       const token = child.getToken();
@@ -75,7 +75,7 @@ function rangesRead(generator: GeneratorParts, tree: FormulaTree) {
         child.setValue(null);
         if (value.isReferenceObject()) found.push(value.toUnitRange());
       }
-      if (kind !== kinds.reference) look(child);
+      if (kind !== kinds.reference) collectRanges(child);
     }
   };
   generator._runtimeService.setCurrent(
@@ -87,7 +87,7 @@ function rangesRead(generator: GeneratorParts, tree: FormulaTree) {
     tree.unitId,
   );
   const node = generator._getTreeNode(tree);
-  look(node);
+  collectRanges(node);
   return found;
 }
 

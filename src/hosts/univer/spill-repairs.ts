@@ -153,7 +153,7 @@ function repairFilling(): void {
       state.now.of(unitId, sheetId).set(row, column, filled);
       // Cells that nobody could know to be filled may have been read too early.
       const grown = (known.length === 0 ? [undefined] : known).map((range) => outside(filled, range));
-      const least = grown.reduce((one, other) => (area(other) < area(one) ? other : one));
+      const least = grown.reduce((one, other) => (cellCount(other) < cellCount(one) ? other : one));
       for (const range of least) state.addDirty(unitId, sheetId, range);
     }
     expected.of(unitId, sheetId).delete(row, column);
@@ -192,7 +192,7 @@ function repairFilling(): void {
   };
 }
 
-function area(ranges: readonly IRange[]): number {
+function cellCount(ranges: readonly IRange[]): number {
   return ranges.reduce(
     (sum, range) => sum + (range.endRow - range.startRow + 1) * (range.endColumn - range.startColumn + 1),
     0,

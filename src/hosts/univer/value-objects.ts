@@ -63,7 +63,7 @@ function cellObject(value: unknown): BaseValueObject {
 }
 
 /** A function's result for the engine. One cell goes over as a plain value, since each spill costs a pass of the engine. */
-export function takeBack(result: unknown): BaseValueObject {
+export function toEngineResult(result: unknown): BaseValueObject {
   if (!Array.isArray(result)) return cellObject(result);
   const rows = result.map((row: unknown) => (Array.isArray(row) ? row : [row]).map(cellObject));
   const [[first, ...others] = []] = rows;

@@ -8,7 +8,7 @@ const functions = new Map(
 );
 
 /** What a call of SILT functions answers, as a block of cells; a refusal ends the build. */
-export function spilled(formula: string): readonly (readonly unknown[])[] {
+export function callResult(formula: string): readonly (readonly unknown[])[] {
   const compute = (value: unknown): unknown => {
     if (!isCall(value)) return value;
     const call = functions.get(value.name);
@@ -22,21 +22,21 @@ export function spilled(formula: string): readonly (readonly unknown[])[] {
 }
 
 /** A number with as many digits as a tape or a scale can tell; text as it is. */
-export function shown(value: unknown, digits = 3): string {
+export function formatValue(value: unknown, digits = 3): string {
   if (typeof value !== 'number') return markupSafe(String(value));
   return String(Number(value.toPrecision(Math.max(digits, Math.ceil(Math.log10(Math.abs(value) + 1))))));
 }
 
 /** A formula with what it answers: its first cell, or the one that is named by its column. */
 export function formulaLine(formula: string, unit = '', column = 0): string {
-  return `<p class="call"><code>${markupSafe(formula)}</code> gives <strong>${shown(spilled(formula)[0]?.[column])}${unit && ` ${unit}`}</strong></p>`;
+  return `<p class="call"><code>${markupSafe(formula)}</code> gives <strong>${formatValue(callResult(formula)[0]?.[column])}${unit && ` ${unit}`}</strong></p>`;
 }
 
 /** What a formula spills, its first row the headings. */
 export function spilledTable(formula: string): string {
-  const [head = [], ...rows] = spilled(formula);
+  const [head = [], ...rows] = callResult(formula);
   const line = (cells: readonly unknown[], tag: 'th' | 'td') =>
-    `<tr>${cells.map((cell) => `<${tag}>${shown(cell, 4)}</${tag}>`).join('')}</tr>`;
+    `<tr>${cells.map((cell) => `<${tag}>${formatValue(cell, 4)}</${tag}>`).join('')}</tr>`;
   return `<p class="call"><code>${markupSafe(formula)}</code></p>
 <div class="wide" tabindex="0"><table><thead>${line(head, 'th')}</thead><tbody>${rows.map((row) => line(row, 'td')).join('\n')}</tbody></table></div>`;
 }

@@ -20,7 +20,7 @@ export interface BookCell extends Spot {
 export interface Book {
   readonly cell: (spot: Spot) => BookCell | undefined;
   /** The used cells of a range; a bound that is left out is the sheet's. */
-  readonly within: (sheet: string, range: OpenRange) => readonly BookCell[];
+  readonly cellsIn: (sheet: string, range: OpenRange) => readonly BookCell[];
   readonly formulas: readonly BookCell[];
   readonly typed: readonly BookCell[];
   /** The formula whose answer covers a cell, blank places of the answer too. */
@@ -58,7 +58,7 @@ export function openBook(blocks: readonly Block[], names: readonly DefinedName[]
   const byName = new Map(names.map((one) => [one.name.toLowerCase(), one.refersTo.replace(/^=/, '')]));
   return {
     cell: ({ sheet, row, column }) => sheets.get(sheet.toLowerCase())?.at(row, column),
-    within: (sheet, range) => sheets.get(sheet.toLowerCase())?.within(range) ?? [],
+    cellsIn: (sheet, range) => sheets.get(sheet.toLowerCase())?.within(range) ?? [],
     formulas: cells.filter((cell) => cell.formula !== undefined),
     typed: cells.filter((cell) => cell.formula === undefined && cell.source === undefined),
     fillerOf: ({ sheet, row, column }) => sheets.get(sheet.toLowerCase())?.fillerOf(row, column),

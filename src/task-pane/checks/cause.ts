@@ -179,7 +179,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
       }
       const sheet = target.sheet ?? scope.home.sheet;
       const { top, left } = target.range;
-      const inside = book.within(sheet, target.range);
+      const inside = book.cellsIn(sheet, target.range);
       // A table whose formula is in error has only the error, where its headings were, right above the range that is read.
       const above =
         inside.length > 0 || top === null || left === null

@@ -43,12 +43,12 @@ export function watchCautions(
   let run = 0;
   let stopChanges: Promise<() => void> | undefined;
 
-  const tell = (next: Cautions): void => {
+  const publish = (next: Cautions): void => {
     now = next;
     for (const listener of listeners) listener(now);
   };
 
-  const look = async (mine: number): Promise<void> => {
+  const recheck = async (mine: number): Promise<void> => {
     if (host === undefined) return;
     let last = performance.now();
     const step = async (): Promise<void> => {
@@ -63,10 +63,10 @@ export function watchCautions(
       await step();
       const found = await findCautions({ blocks, names, functionLibrary }, step);
       await step();
-      tell({ isCurrent: true, findings: [...unitsFinding(units), ...found] });
+      publish({ isCurrent: true, findings: [...unitsFinding(units), ...found] });
     } catch (error) {
       if (mine === run && !(error instanceof Superseded)) {
-        tell({ isCurrent: true, findings: [], fault: sentenceOf(error) });
+        publish({ isCurrent: true, findings: [], fault: sentenceOf(error) });
       }
     }
   };
@@ -74,11 +74,11 @@ export function watchCautions(
   const lookAgain = (): void => {
     if (listeners.size === 0) return;
     run += 1;
-    void look(run);
+    void recheck(run);
   };
   const afterChange = debounced(lookAgain, quietMs);
   const changed = (): void => {
-    if (now.isCurrent) tell({ ...now, isCurrent: false });
+    if (now.isCurrent) publish({ ...now, isCurrent: false });
     afterChange();
   };
 
@@ -102,7 +102,7 @@ export function watchCautions(
     lookAgain,
     forget: () => {
       run += 1;
-      tell(nothing);
+      publish(nothing);
       afterChange();
     },
   };
@@ -114,5 +114,5 @@ function unitsFinding(units: UnitsWatch): readonly Finding[] {
   if (sentence === undefined) return [];
   const place = units.now().units?.place;
   const spots = place === undefined ? [] : [{ sheet: place.sheet, row: place.range.row, column: place.range.column }];
-  return [{ tone: 'wrong', rank: 4, about: '', sentence, spots, spoils: [] }];
+  return [{ tone: 'wrong', rank: 4, about: '', sentence, spots, affected: [] }];
 }

@@ -11,7 +11,7 @@ import { NotFollowed } from '../follow/grid';
 import { atPlace, originsOf } from '../follow/origins';
 import { type Cause, type CauseFinder, createCauseFinder, keyOf } from './cause';
 import { placeWords, rowWord } from './place-words';
-import { ended, givesVerdicts, type Rank, typedVerdicts, type Verdict, verdicts } from './verdicts';
+import { asSentence, givesVerdicts, type Rank, typedVerdicts, type Verdict, verdicts } from './verdicts';
 
 /** Something to look at in the workbook. */
 export interface Finding {
@@ -24,7 +24,7 @@ export interface Finding {
   /** The cells that were typed, as far as they are known, then those that say it. */
   readonly spots: readonly Spot[];
   /** Other cells that show an error because of it. */
-  readonly spoils: readonly Spot[];
+  readonly affected: readonly Spot[];
 }
 
 export interface WorkbookCells {
@@ -43,9 +43,9 @@ export async function findCautions(cells: WorkbookCells, step: Step): Promise<re
   return new Search(cells, step).run();
 }
 
-interface Draft extends Omit<Finding, 'spots' | 'spoils'> {
+interface Draft extends Omit<Finding, 'spots' | 'affected'> {
   readonly spots: Map<string, Spot>;
-  readonly spoils: Map<string, Spot>;
+  readonly affected: Map<string, Spot>;
 }
 
 class Search {
@@ -87,7 +87,7 @@ class Search {
     const order = (finding: Draft): number => [...finding.spots.values()][0]?.row ?? 0;
     return [...this.drafts.values()]
       .sort((a, b) => b.rank - a.rank || (a.tone === 'danger' ? order(b) - order(a) : 0))
-      .map((draft) => ({ ...draft, spots: [...draft.spots.values()], spoils: [...draft.spoils.values()] }));
+      .map((draft) => ({ ...draft, spots: [...draft.spots.values()], affected: [...draft.affected.values()] }));
   }
 
   private async error(cell: BookCell): Promise<void> {
@@ -101,15 +101,15 @@ class Search {
     const value = cause.isTyped && first !== undefined ? (this.book.cell(first)?.value ?? '') : '';
     const about = first === undefined || !cause.isTyped ? '' : placeWords(this.book, first);
     const what = about || (first === undefined ? '' : cellName(first.row, first.column));
-    const holds = value === '' ? `${what} is empty` : `${what} holds ${shown(value)}`;
+    const holds = value === '' ? `${what} is empty` : `${what} holds ${quoteValue(value)}`;
     const sentence = cause.isTyped
-      ? `${holds}. ${ended(reason ?? code, false)}`
+      ? `${holds}. ${asSentence(reason ?? code, false)}`
       : `${code}${reason === undefined ? '' : ` ${reason}`}`;
     const key = cause.isTyped ? cause.spots.map(keyOf).join() : sentence;
     const draft = this.draft(key, { tone: 'wrong', rank: 3, about, sentence });
     for (const spot of cause.spots) draft.spots.set(keyOf(spot), spot);
-    if (!cause.isTyped && cause.at !== cell && !draft.spots.has(keyOf(cell))) draft.spoils.set(keyOf(cell), cell);
-    else if (cause.isTyped) draft.spoils.set(keyOf(cell), cell);
+    if (!cause.isTyped && cause.at !== cell && !draft.spots.has(keyOf(cell))) draft.affected.set(keyOf(cell), cell);
+    else if (cause.isTyped) draft.affected.set(keyOf(cell), cell);
   }
 
   private async judge(home: BookCell, filled: readonly BookCell[]): Promise<void> {
@@ -143,7 +143,7 @@ class Search {
     const about = isOfRow ? rowWord(this.book, first) : first === undefined ? '' : placeWords(this.book, first);
     const value = first === undefined ? '' : (this.book.cell(first)?.value ?? '');
     const { sentence, rank } = verdict;
-    const worded = verdict.ofValue && about !== '' ? `${about}: ${shown(value)}. ${sentence}` : sentence;
+    const worded = verdict.ofValue && about !== '' ? `${about}: ${quoteValue(value)}. ${sentence}` : sentence;
     const draft = this.draft(`${worded} ${verdict.ofValue ? keyOf(first ?? spot) : ''}`, {
       tone: rank === 4 ? 'danger' : 'caution',
       rank,
@@ -192,8 +192,8 @@ class Search {
     );
   }
 
-  private draft(key: string, made: Omit<Draft, 'spots' | 'spoils'>): Draft {
-    const draft = this.drafts.get(key) ?? { ...made, spots: new Map(), spoils: new Map() };
+  private draft(key: string, made: Omit<Draft, 'spots' | 'affected'>): Draft {
+    const draft = this.drafts.get(key) ?? { ...made, spots: new Map(), affected: new Map() };
     this.drafts.set(key, draft);
     return draft;
   }
@@ -215,7 +215,7 @@ function linesOf(home: BookCell, filled: readonly BookCell[]): readonly (readonl
   return lines;
 }
 
-function shown(value: CellResult): string {
+function quoteValue(value: CellResult): string {
   const text = typeof value === 'object' ? value.error.code : String(value);
   const cut = text.length > 60 ? `${text.slice(0, 60)}…` : text;
   return typeof value === 'string' ? `“${cut}”` : cut;

@@ -15,7 +15,7 @@ export function placeWords(book: Book, { sheet, row, column }: Spot): string {
 /** The heading of the table that the cell is in; under a title of its own a cell is in no table. */
 function headingAbove(book: Book, { sheet, row, column }: Spot): string {
   for (let above = row - 1; above >= Math.max(0, row - furthest); above--) {
-    const line = book.within(sheet, { top: above, bottom: above, left: null, right: null });
+    const line = book.cellsIn(sheet, { top: above, bottom: above, left: null, right: null });
     const words = line.filter(({ value }) => typeof value === 'string' && /[a-z]/i.test(value));
     const isTitle = words.length === 1 && line.length === 1;
     if (isTitle) return '';
@@ -31,14 +31,14 @@ function headingAbove(book: Book, { sheet, row, column }: Spot): string {
 /** A row of headings has a title, a row of units or nothing above it. */
 function isHeadingRow(book: Book, sheet: string, row: number): boolean {
   const numbers = book
-    .within(sheet, { top: row - 1, bottom: row - 1, left: null, right: null })
+    .cellsIn(sheet, { top: row - 1, bottom: row - 1, left: null, right: null })
     .filter(({ value }) => typeof value === 'number');
   return numbers.length === 0;
 }
 
 /** What a row is about: the drum or input in its first typed cell, or its day. */
 export function rowWord(book: Book, { sheet, row, column }: Spot): string {
-  const line = book.within(sheet, { top: row, bottom: row, left: null, right: column - 1 });
+  const line = book.cellsIn(sheet, { top: row, bottom: row, left: null, right: column - 1 });
   const first = line.find(
     ({ formula, source, value }) => formula === undefined && source === undefined && value !== '',
   );

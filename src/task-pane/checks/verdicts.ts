@@ -29,7 +29,7 @@ export function verdicts(names: readonly string[], lines: Lines): readonly Verdi
 function sentences(lines: Lines): readonly Verdict[] {
   return lines.flatMap(([value], row) => {
     if (typeof value !== 'string' || value.trim() === '' || /^nothing was found$/i.test(value.trim())) return [];
-    return [{ row, sentence: ended(value), rank: 2 }];
+    return [{ row, sentence: asSentence(value), rank: 2 }];
   });
 }
 
@@ -43,7 +43,7 @@ function waterVerdicts(lines: Lines): readonly Verdict[] {
     if (at < 0 || line[at] === fine) return [];
     const note = line.slice(at + 1).find((value) => typeof value === 'string' && value !== '');
     const rank = String(line[at]).startsWith('too ') ? 4 : 1;
-    const sentence = `${line[0]}: ${line[at]}.${note === undefined ? '' : ` ${ended(String(note))}`}`;
+    const sentence = `${line[0]}: ${line[at]}.${note === undefined ? '' : ` ${asSentence(String(note))}`}`;
     return [{ row, sentence, rank, reading: String(line[0]) }];
   });
 }
@@ -81,16 +81,16 @@ export function typedVerdicts(lines: Lines): readonly Verdict[] {
     line.flatMap((value, column): readonly Verdict[] => {
       if (typeof value !== 'string') return [];
       const caution = /^CAUTION: (.*)/.exec(value)?.[1];
-      if (caution !== undefined) return [{ row, column, sentence: ended(caution), rank: 2, ofValue: true }];
+      if (caution !== undefined) return [{ row, column, sentence: asSentence(caution), rank: 2, ofValue: true }];
       const rank = /\btoo (?:much|high|low|little)\b/i.test(value) ? 4 : /^watch\b/i.test(value) ? 1 : undefined;
       if (rank === undefined) return [];
-      return [{ row, column, sentence: rank === 4 ? ended(value) : 'Near the limit.', rank, ofValue: true }];
+      return [{ row, column, sentence: rank === 4 ? asSentence(value) : 'Near the limit.', rank, ofValue: true }];
     }),
   );
 }
 
 /** Text as a sentence: with a capital, unless it goes on from others, and an end. */
-export function ended(sentence: string, isWhole = true): string {
+export function asSentence(sentence: string, isWhole = true): string {
   const plain = sentence.trim();
   const begun = isWhole ? `${plain.charAt(0).toUpperCase()}${plain.slice(1)}` : plain;
   return /[.!?]$/.test(begun) ? begun : `${begun}.`;

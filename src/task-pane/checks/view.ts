@@ -63,7 +63,7 @@ function wordCount(count: number): string {
   return `${count === 1 ? 'One thing' : `${count} things`} to look at in this workbook${shown}.`;
 }
 
-function item({ tone, about, sentence, spots, spoils }: Finding, host: SheetHost, context: PaneContext): HTMLElement {
+function item({ tone, about, sentence, spots, affected }: Finding, host: SheetHost, context: PaneContext): HTMLElement {
   const buttons = spots.slice(0, mostSpots).map((spot) => {
     const place = placeOf(spot);
     return makeButton(place, () => void goTo(host, context, spot), { class: 'cell', 'aria-label': `Go to ${place}` });
@@ -77,16 +77,16 @@ function item({ tone, about, sentence, spots, spoils }: Finding, host: SheetHost
     make('p', {}, ...lead, sentence),
     ...buttons,
     ...more,
-    ...(spoils.length === 0 ? [] : [make('p', { class: 'faint' }, spoiled(spoils))]),
+    ...(affected.length === 0 ? [] : [make('p', { class: 'faint' }, affectedText(affected))]),
   );
 }
 
 /** `It affects 5 cells: Patterns!B6, Base mix!B6 and 3 more.` */
-function spoiled(spoils: readonly Spot[]): string {
-  const [first, second] = spoils.map(placeOf);
-  if (spoils.length === 1) return `It affects ${first}.`;
-  const rest = spoils.length - 2;
-  return `It affects ${spoils.length} cells: ${first}${rest > 0 ? `, ${second} and ${rest} more` : ` and ${second}`}.`;
+function affectedText(affected: readonly Spot[]): string {
+  const [first, second] = affected.map(placeOf);
+  if (affected.length === 1) return `It affects ${first}.`;
+  const rest = affected.length - 2;
+  return `It affects ${affected.length} cells: ${first}${rest > 0 ? `, ${second} and ${rest} more` : ` and ${second}`}.`;
 }
 
 export function placeOf({ sheet, row, column }: Spot): string {

@@ -16,7 +16,7 @@ export interface CellChange {
  */
 export async function makeChanges(host: SheetHost, changes: readonly CellChange[]): Promise<void> {
   const book = openBook(await host.readUsed(), []);
-  const moved = changes.find(({ spot, before }) => !alike(contentOf(book, spot), before));
+  const moved = changes.find(({ spot, before }) => !isSameContent(contentOf(book, spot), before));
   if (moved !== undefined) {
     throw new HostError(
       'failed',
@@ -38,17 +38,17 @@ function contentOf(book: Book, spot: Spot): CellScalar | undefined {
 }
 
 /** Hosts keep 15 digits of a number, and space and capitals of a formula as they like. */
-function alike(one: CellScalar | undefined, other: CellScalar): boolean {
+function isSameContent(one: CellScalar | undefined, other: CellScalar): boolean {
   if (typeof one === 'number' && typeof other === 'number') {
     return Math.abs(one - other) <= 1e-14 * Math.max(Math.abs(one), Math.abs(other));
   }
   if (typeof one === 'string' && typeof other === 'string' && other.startsWith('=')) {
-    return bare(one) === bare(other);
+    return withoutSpaces(one) === withoutSpaces(other);
   }
   return one === other;
 }
 
-function bare(formula: string): string {
+function withoutSpaces(formula: string): string {
   return formula.replace(/\s/g, '').toLowerCase();
 }
 

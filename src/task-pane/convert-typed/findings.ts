@@ -94,7 +94,8 @@ function whyApart(uses: readonly Use[], kinds: readonly Kind[]): string | undefi
   const foreign = uses.find(({ role }) => role.as === 'other' || (role.as === 'sign' && kinds[0] === 'temperature'));
   if (foreign !== undefined) return `also used in ${placeText(foreign.by)}`;
   for (const { role, by } of uses) {
-    if (role.as === 'figure' && role.worked !== undefined) return `used in ${role.worked} in ${placeText(by)}`;
+    if (role.as === 'figure' && role.afterArithmetic !== undefined)
+      return `used in ${role.afterArithmetic} in ${placeText(by)}`;
   }
   return undefined;
 }

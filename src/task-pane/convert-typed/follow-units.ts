@@ -46,8 +46,10 @@ export class UnitsFollower {
     if (top === null || left === null || top !== bottom || left !== right) return 'no';
     if (this.isUnitsCell(sheet, top, left)) return 'yes';
     const cell = this.book.cell({ sheet, row: top, column: left });
-    const meant = cell === undefined ? undefined : this.formulas.of(cell);
-    return meant === undefined || cell === undefined ? 'no' : this.follows(meant, scopeOf(cell), depth + 1);
+    const targetOfName = cell === undefined ? undefined : this.formulas.of(cell);
+    return targetOfName === undefined || cell === undefined
+      ? 'no'
+      : this.follows(targetOfName, scopeOf(cell), depth + 1);
   }
 
   private followsName(name: string, scope: Scope, depth: number): 'yes' | 'worked' | 'no' {

@@ -4,7 +4,7 @@ import { isKind, type Kind } from '../../units/kinds';
 /** What a part of a cell formula is read as. */
 export type Role =
   /** Numbers of one kind, read in the workbook's units. `worked` is the arithmetic that they went through, if any. */
-  | { readonly as: 'figure'; readonly kind: Kind; readonly worked?: string }
+  | { readonly as: 'figure'; readonly kind: Kind; readonly afterArithmetic?: string }
   /** A table; columns without a kind hold words or plain numbers. */
   | { readonly as: 'columns'; readonly kinds: readonly (Kind | undefined)[] }
   /** Rows whose first column names the input and so the kind of the rest. */
@@ -45,11 +45,15 @@ export function kindOfInput(kinds: Readonly<Record<string, Kind>>, name: string)
 
 /** The same role for numbers that go through arithmetic first. */
 export function worked(role: Role, how: string): Role {
-  return role.as === 'figure' ? { ...role, worked: role.worked ?? how } : role.as === 'nothing' ? role : other;
+  return role.as === 'figure'
+    ? { ...role, afterArithmetic: role.afterArithmetic ?? how }
+    : role.as === 'nothing'
+      ? role
+      : other;
 }
 
 export function keyOf(role: Role): string {
-  if (role.as === 'figure') return `figure ${role.kind} ${role.worked ?? ''}`;
+  if (role.as === 'figure') return `figure ${role.kind} ${role.afterArithmetic ?? ''}`;
   if (role.as === 'columns') return `columns ${role.kinds.join()}`;
   if (role.as === 'inputs') return `inputs ${Object.keys(role.kinds).join()}`;
   return role.as;

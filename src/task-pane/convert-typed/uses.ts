@@ -41,7 +41,7 @@ export async function findUses(book: Book, { catalogue, unitsName, step }: UsesS
     const part = walk.isFollowed(cell) ? undefined : formulas.of(cell);
     if (part !== undefined) walk.start(part, other, scopeOf(cell));
   }
-  return walk.found();
+  return walk.uses();
 }
 
 interface Visitor {
@@ -89,6 +89,6 @@ function wordOf(part: Part, scope: Scope, book: Book): string | undefined {
   if (part.type !== 'ReferenceIdentifier') return undefined;
   const target = targetOf(part);
   if (target === undefined || 'name' in target) return undefined;
-  const [cell] = book.within(target.sheet ?? scope.home.sheet, target.range);
+  const [cell] = book.cellsIn(target.sheet ?? scope.home.sheet, target.range);
   return typeof cell?.value === 'string' ? cell.value : undefined;
 }

@@ -32,7 +32,7 @@ export class Walk {
     this.units = units;
   }
 
-  found(): Uses {
+  uses(): Uses {
     const lists = <T>(maps: ReadonlyMap<BookCell, ReadonlyMap<string, T>>): Map<BookCell, T[]> =>
       new Map([...maps].map(([cell, uses]) => [cell, [...uses.values()]]));
     return { ofCell: lists(this.ofCell), literals: lists(this.literals), byHand: [...this.byHand.values()] };
@@ -51,11 +51,11 @@ export class Walk {
 
   /** Walks a part and everything that it leads to. */
   start(part: Part, role: Role, scope: Scope): void {
-    this.into(part, role, scope);
-    for (let next = this.waiting.pop(); next !== undefined; next = this.waiting.pop()) this.into(...next);
+    this.walkPart(part, role, scope);
+    for (let next = this.waiting.pop(); next !== undefined; next = this.waiting.pop()) this.walkPart(...next);
   }
 
-  private into(part: Part, role: Role, scope: Scope): void {
+  private walkPart(part: Part, role: Role, scope: Scope): void {
     if (part.type === 'ReferenceIdentifier') this.reference(part, role, scope);
     else if (part.type === 'Literal') {
       if (typeof part.value !== 'boolean') this.literal(part.loc, part.value, role, scope);
@@ -63,7 +63,7 @@ export class Walk {
       this.spilled(part.arguments[0] as Part, role, scope);
     } else if (part.type === 'UnaryExpression') {
       const isExact = part.operator !== '%' && !(part.operator === '-' && isShifted(role));
-      this.into(part.arguments[0] as Part, isExact ? role : worked(role, part.operator), scope);
+      this.walkPart(part.arguments[0] as Part, isExact ? role : worked(role, part.operator), scope);
     } else if (part.type === 'BinaryExpression') {
       this.binary(part.operator, part.arguments as readonly Part[], role, scope);
     } else if (part.type === 'CallExpression') this.call(part, role, scope);
@@ -71,12 +71,12 @@ export class Walk {
       for (const line of part.elements) {
         const name = line[0]?.type === 'Literal' ? String(line[0].value) : '';
         line.forEach((element, across) => {
-          this.into(element as Part, inColumn(role, across, name), scope);
+          this.walkPart(element as Part, inColumn(role, across, name), scope);
         });
       }
     } else if (part.type === 'LetExpression' || part.type === 'LambdaExpression') {
       const [body, inner] = [...childrenOf(part, scope)].at(-1) ?? [];
-      if (body && inner) this.into(body, part.type === 'LetExpression' ? role : other, inner);
+      if (body && inner) this.walkPart(body, part.type === 'LetExpression' ? role : other, inner);
     }
   }
 
@@ -93,14 +93,14 @@ export class Walk {
   private spilled(part: Part, role: Role, scope: Scope): void {
     const target = part.type === 'ReferenceIdentifier' ? targetOf(part) : undefined;
     if (target === undefined || 'name' in target) return;
-    const [cell] = this.book.within(target.sheet ?? scope.home.sheet, target.range);
-    if (cell?.formula !== undefined) this.hit(cell, role, scope);
+    const [cell] = this.book.cellsIn(target.sheet ?? scope.home.sheet, target.range);
+    if (cell?.formula !== undefined) this.reachCell(cell, role, scope);
   }
 
   private name(name: string, role: Role, scope: Scope): void {
     if (scope.bound.has(name.toLowerCase())) {
       const bound = scope.bound.get(name.toLowerCase());
-      if (bound) this.into(bound.part, role, bound.scope);
+      if (bound) this.walkPart(bound.part, role, bound.scope);
     } else if (!this.units.isName(name)) {
       const target = this.units.meant(name);
       if (target !== undefined && !('name' in target)) {
@@ -109,8 +109,8 @@ export class Walk {
     }
   }
 
-  private range(sheet: string, range: Parameters<Book['within']>[1], role: Role, scope: Scope): void {
-    const cells = this.book.within(sheet, range);
+  private range(sheet: string, range: Parameters<Book['cellsIn']>[1], role: Role, scope: Scope): void {
+    const cells = this.book.cellsIn(sheet, range);
     const first = cells[0];
     if (first === undefined) return;
     if (
@@ -118,23 +118,23 @@ export class Walk {
       cells.length > 1 &&
       cells.every((one) => one === first || one.source === first)
     ) {
-      this.hit(first, role, scope);
+      this.reachCell(first, role, scope);
       return;
     }
     const left = range.left ?? Math.min(...cells.map(({ column }) => column));
     for (const cell of cells) {
       const named = role.as === 'inputs' ? this.book.cell({ sheet, row: cell.row, column: left })?.value : '';
-      this.hit(cell, inColumn(role, cell.column - left, typeof named === 'string' ? named : ''), scope);
+      this.reachCell(cell, inColumn(role, cell.column - left, typeof named === 'string' ? named : ''), scope);
     }
   }
 
   /** A cell at the end of a reference: typed, or one whose formula passes other cells on. */
-  private hit(cell: BookCell, role: Role, scope: Scope): void {
+  private reachCell(cell: BookCell, role: Role, scope: Scope): void {
     if (role.as === 'nothing') return;
     if (cell.source !== undefined) {
-      this.hit(cell.source, worked(role, 'a result of several cells'), scope);
+      this.reachCell(cell.source, worked(role, 'a result of several cells'), scope);
     } else if (cell.formula === undefined) {
-      if (cell.value !== '') note(this.ofCell, cell, keyOf(role), { role, by: scope.home });
+      if (cell.value !== '') addUse(this.ofCell, cell, keyOf(role), { role, by: scope.home });
     } else {
       const passed = this.passed.get(cell) ?? new Set();
       if (isOurs(role)) this.followed.add(cell);
@@ -148,11 +148,11 @@ export class Walk {
   private literal(loc: readonly number[] | null | undefined, value: number | string, role: Role, scope: Scope): void {
     const [from, to] = loc ?? [];
     if (role.as !== 'figure' || from === undefined || to === undefined) return;
-    if (role.worked !== undefined) {
-      this.leave(scope.home, `a number in its formula is used in ${role.worked}`, role);
+    if (role.afterArithmetic !== undefined) {
+      this.leave(scope.home, `a number in its formula is used in ${role.afterArithmetic}`, role);
       return;
     }
-    note(this.literals, scope.home, `${from} ${keyOf(role)}`, { role, by: scope.home, from, to, value });
+    addUse(this.literals, scope.home, `${from} ${keyOf(role)}`, { role, by: scope.home, from, to, value });
   }
 
   private binary(operator: string, [left, right]: readonly Part[], role: Role, scope: Scope): void {
@@ -169,14 +169,14 @@ export class Walk {
       forRight = operator === '*' ? factor : role.as === 'nothing' ? nothing : other;
       if (right.type === 'Literal' && refers(left)) forRight = nothing;
     } else if (operator === ':' && isOurs(role)) this.leave(scope.home, 'its range is calculated', role);
-    this.into(left, forLeft, scope);
-    this.into(right, forRight, scope);
+    this.walkPart(left, forLeft, scope);
+    this.walkPart(right, forRight, scope);
   }
 
   private call(part: CallExpression, role: Role, scope: Scope): void {
     if (part.callee.type !== 'Identifier') {
       for (const [child, inner] of childrenOf(part, scope))
-        this.into(child, role.as === 'nothing' ? role : other, inner);
+        this.walkPart(child, role.as === 'nothing' ? role : other, inner);
       return;
     }
     const { name } = part.callee;
@@ -190,8 +190,9 @@ export class Walk {
     given.forEach((child, at) => {
       const inner = roles[at] ?? other;
       // Beside a reference, a number in arithmetic is how many places or how many times.
-      const isFactor = doesRefer && child?.type === 'Literal' && inner.as === 'figure' && inner.worked !== undefined;
-      if (child && !isFactor) this.into(child, inner, scope);
+      const isFactor =
+        doesRefer && child?.type === 'Literal' && inner.as === 'figure' && inner.afterArithmetic !== undefined;
+      if (child && !isFactor) this.walkPart(child, inner, scope);
     });
   }
 }
@@ -215,7 +216,7 @@ function readBeside(part: Part): Role {
   return typeof part.value === 'string' ? nothing : part.value === 0 ? sign : other;
 }
 
-function note<T>(notes: Map<BookCell, Map<string, T>>, cell: BookCell, key: string, use: T): void {
+function addUse<T>(notes: Map<BookCell, Map<string, T>>, cell: BookCell, key: string, use: T): void {
   const uses = notes.get(cell) ?? new Map<string, T>();
   if (!uses.has(key)) uses.set(key, use);
   notes.set(cell, uses);

@@ -30,12 +30,12 @@ export async function drawingFile(
   { step }: Pick<Progress, 'step'>,
 ): Promise<DrawingFile> {
   await step(0);
-  const content = await written(drawings, format, paper, fullSize, step);
+  const content = await fileContent(drawings, format, paper, fullSize, step);
   await step(1);
   return { name: `${nameOf(drawings)}.${format}`, type: types[format], content };
 }
 
-async function written(
+async function fileContent(
   drawings: readonly Drawing[],
   format: Format,
   paper: PaperName,

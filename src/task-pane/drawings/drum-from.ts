@@ -7,7 +7,7 @@ import { type DrumField, drumFields } from './request';
 
 /** What a call of `SILT.TANK.PORTS` knows of a drum. */
 export function drumFromPorts(depth: Grid, coneHeight: Grid, stand: Grid): DrumFigures {
-  return given({ depth: first(depth), coneHeight: first(coneHeight), stand: first(stand) });
+  return givenFigures({ depth: first(depth), coneHeight: first(coneHeight), stand: first(stand) });
 }
 
 const mostColumns = 40;
@@ -22,14 +22,16 @@ export async function drumFromRow({ sheet, range }: Block, host: SheetHost): Pro
   for (let row = values.length - 2; row >= 0; row--) {
     const headings = values[row] ?? [];
     if (headings.filter((one) => typeof one === 'string' && /[a-z]/i.test(one)).length < 3) continue;
-    const figures = given(Object.fromEntries(drumFields.map((field) => [field, under(headings, line, field)])));
+    const figures = givenFigures(
+      Object.fromEntries(drumFields.map((field) => [field, figureUnder(headings, line, field)])),
+    );
     if (figures.drumDiameter !== undefined && figures.depth !== undefined) return figures;
   }
   return undefined;
 }
 
 /** The first figure under a heading that means the field. */
-function under(headings: readonly CellResult[], line: readonly CellResult[], field: DrumField): CellResult {
+function figureUnder(headings: readonly CellResult[], line: readonly CellResult[], field: DrumField): CellResult {
   for (const words of drumWords[field].headings) {
     const at = headings.findIndex(
       (one, column) => typeof one === 'string' && words.test(one.trim()) && isFigure(line[column]),
@@ -43,7 +45,7 @@ function isFigure(value: CellResult | undefined): boolean {
   return typeof value === 'number' || (typeof value === 'string' && /^\s*[\d.]/.test(value));
 }
 
-function given(figures: Readonly<Partial<Record<DrumField, CellResult>>>): DrumFigures {
+function givenFigures(figures: Readonly<Partial<Record<DrumField, CellResult>>>): DrumFigures {
   return Object.fromEntries(
     Object.entries(figures).filter(
       (entry): entry is [DrumField, CellScalar] => typeof entry[1] !== 'object' && entry[1] !== '' && entry[1] !== 0,

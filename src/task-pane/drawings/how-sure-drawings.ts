@@ -42,6 +42,8 @@ function bandOf(row: readonly CellScalar[]): readonly Band[] {
   const [name, unit, low, plan, high] = row.slice(0, rangeWidth);
   if (typeof low !== 'number' || typeof plan !== 'number' || typeof high !== 'number') return [];
   if (!(plan > 0) || high - low <= 1e-9 * plan) return [];
-  const worded = (value: number): string => `${Number(value.toPrecision(3))} ${unit}`.trimEnd();
-  return [{ name: String(name), low, plan, high, words: { low: worded(low), plan: worded(plan), high: worded(high) } }];
+  const withUnit = (value: number): string => `${Number(value.toPrecision(3))} ${unit}`.trimEnd();
+  return [
+    { name: String(name), low, plan, high, words: { low: withUnit(low), plan: withUnit(plan), high: withUnit(high) } },
+  ];
 }

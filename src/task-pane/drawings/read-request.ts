@@ -10,7 +10,7 @@ const mostStages = 20;
 /** Reads what came from outside as a request: every field of its type and size, nothing else taken along. */
 export function readRequest(data: unknown): DrawingRequest {
   const given = record(data, 'the drawing');
-  const units = words(given.units, 'units');
+  const units = textField(given.units, 'units');
   switch (given.what) {
     case 'patterns': {
       const rows = cells(given.rows, 'rows');
@@ -18,7 +18,7 @@ export function readRequest(data: unknown): DrawingRequest {
         what: 'patterns',
         units,
         rows,
-        names: list(given.names, 'names', rows.length).map((one) => words(one, 'name')),
+        names: list(given.names, 'names', rows.length).map((one) => textField(one, 'name')),
       };
     }
     case 'cut plan':
@@ -34,27 +34,27 @@ export function readRequest(data: unknown): DrawingRequest {
       const figures: Partial<Record<DrumField, CellScalar>> = {};
       for (const [field, value] of Object.entries(record(given.figures, 'figures'))) {
         const known = drumFields.find((one) => one === field);
-        if (known === undefined) throw wrong('figures');
+        if (known === undefined) throw wrongRequest('figures');
         figures[known] = scalar(value, known);
       }
       const name = optional(given.name, 'name');
       return { what: 'drum', units, figures, ...(name === undefined ? {} : { name }) };
     }
     case 'how sure':
-      return { what: 'how sure', units, title: words(given.title, 'title'), rows: cells(given.rows, 'rows') };
+      return { what: 'how sure', units, title: textField(given.title, 'title'), rows: cells(given.rows, 'rows') };
     case 'train': {
       const returning = optional(given.returning, 'returning');
       return {
         what: 'train',
         units,
-        title: words(given.title, 'title'),
+        title: textField(given.title, 'title'),
         stages: list(given.stages, 'stages', mostStages).map(stage),
-        notes: list(given.notes, 'notes', mostStages).map((one) => words(one, 'note')),
+        notes: list(given.notes, 'notes', mostStages).map((one) => textField(one, 'note')),
         ...(returning === undefined ? {} : { returning }),
       };
     }
     default:
-      throw wrong('what');
+      throw wrongRequest('what');
   }
 }
 
@@ -67,39 +67,39 @@ function stage(data: unknown): TrainStage {
     }),
   );
   return {
-    name: words(given.name, 'stage'),
-    words: list(given.words ?? [], 'words', mostStages).map((one) => words(one, 'words')),
+    name: textField(given.name, 'stage'),
+    words: list(given.words ?? [], 'words', mostStages).map((one) => textField(one, 'words')),
     ...passing,
     ...(given.limiting === true ? { limiting: true } : {}),
   };
 }
 
-function wrong(what: string): UserError {
+function wrongRequest(what: string): UserError {
   return new UserError(`The drawing is not as the task pane sent it (${what}); open it from the task pane again.`);
 }
 
 function record(data: unknown, what: string): Readonly<Record<string, unknown>> {
-  if (typeof data !== 'object' || data === null || Array.isArray(data)) throw wrong(what);
+  if (typeof data !== 'object' || data === null || Array.isArray(data)) throw wrongRequest(what);
   return data as Readonly<Record<string, unknown>>;
 }
 
 function list(data: unknown, what: string, most: number): readonly unknown[] {
-  if (!Array.isArray(data) || data.length > most) throw wrong(what);
+  if (!Array.isArray(data) || data.length > most) throw wrongRequest(what);
   return data;
 }
 
-function words(data: unknown, what: string): string {
-  if (typeof data !== 'string' || data.length > mostWords) throw wrong(what);
+function textField(data: unknown, what: string): string {
+  if (typeof data !== 'string' || data.length > mostWords) throw wrongRequest(what);
   return data;
 }
 
 function optional(data: unknown, what: string): string | undefined {
-  return data === undefined ? undefined : words(data, what);
+  return data === undefined ? undefined : textField(data, what);
 }
 
 function scalar(data: unknown, what: string): CellScalar {
   if (typeof data === 'boolean' || (typeof data === 'number' && Number.isFinite(data))) return data;
-  return words(data, what);
+  return textField(data, what);
 }
 
 function cells(data: unknown, what: string): Cells {

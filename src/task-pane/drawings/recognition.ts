@@ -17,14 +17,14 @@ export interface Recognized {
 export interface Others {
   readonly titles: readonly string[];
   readonly chosen: number;
-  readonly see: (index: number) => Recognized;
+  readonly recognizeOther: (index: number) => Recognized;
 }
 
 export type DrumFigures = Readonly<Partial<Record<DrumField, CellScalar>>>;
 
 /** What was looked at: a drawing; figures of a drum for its form; else a sentence that says what to do. */
 export type Recognition =
-  | { readonly seen: Recognized }
+  | { readonly recognized: Recognized }
   | { readonly drum: DrumFigures; readonly units: string | undefined; readonly from: string }
   | { readonly sentence: string };
 

@@ -27,7 +27,7 @@ export async function recognizeCutPlan(
   ]);
   const [sheetLength, sheetWidth] = [length, width].map((grid) => first(withoutErrors(grid)));
   return {
-    seen: {
+    recognized: {
       request: {
         what: 'cut plan',
         units,

@@ -26,7 +26,7 @@ export async function recognizePatterns(selection: Block, around: SelectionConte
   for (const units of around.units === undefined ? ['metric', 'US'] : [around.units]) {
     const found = findPatterns(values, rows, reach, readProfile(units));
     if (found !== undefined && found.rows.length > 0)
-      return { seen: seenRows(found, { sheet, range: read, values }, units) };
+      return { recognized: recognizedRows(found, { sheet, range: read, values }, units) };
     const [fault] = found?.faults ?? [];
     if (found !== undefined && fault !== undefined && around.units !== undefined)
       throw disagreement(fault, { sheet, row: read.row, column: read.column + found.column });
@@ -34,11 +34,11 @@ export async function recognizePatterns(selection: Block, around: SelectionConte
   return undefined;
 }
 
-type Looked = Pick<Block, 'sheet' | 'range' | 'values'>;
+type SearchedBlock = Pick<Block, 'sheet' | 'range' | 'values'>;
 
-function seenRows(
+function recognizedRows(
   { column, rows, faults }: FoundPatterns,
-  { sheet, range, values }: Looked,
+  { sheet, range, values }: SearchedBlock,
   units: string,
 ): Recognized {
   const place = rangeName({

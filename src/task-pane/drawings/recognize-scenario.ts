@@ -34,7 +34,7 @@ export function recognizedScenario(
           others: {
             titles,
             chosen,
-            see: (index) => recognizedScenario(scenarios, index, units, from, functionLibrary),
+            recognizeOther: (index) => recognizedScenario(scenarios, index, units, from, functionLibrary),
           },
         }),
   };
@@ -66,7 +66,7 @@ export async function recognizeScenario(
   const from = `${sheet}!${rangeName(place)}`;
   try {
     return {
-      seen: recognizedScenario(
+      recognized: recognizedScenario(
         grid,
         Math.max(0, range.column - column - 1),
         around.units,
@@ -98,7 +98,7 @@ function inputTable(values: Grid, row: number, column: number, names: ReadonlySe
     const at = (line: number): string | undefined => nameIn(values[line]?.[left]);
     const start = [row, row + 1].find((line) => at(line) !== undefined);
     if (start === undefined) continue;
-    const rows = [...[...reached(start, -1, at)].reverse(), start, ...reached(start, 1, at)];
+    const rows = [...[...rowsReached(start, -1, at)].reverse(), start, ...rowsReached(start, 1, at)];
     const found = new Set(rows.map(at));
     if (!found.has('feed') && !found.has('fish count')) continue;
     const above = values[(rows[0] ?? 0) - 1];
@@ -112,7 +112,7 @@ function inputTable(values: Grid, row: number, column: number, names: ReadonlySe
 }
 
 /** The rows with names that are reached from one in a direction, no gap too far. */
-function reached(start: number, step: 1 | -1, at: (line: number) => string | undefined): readonly number[] {
+function rowsReached(start: number, step: 1 | -1, at: (line: number) => string | undefined): readonly number[] {
   const rows: number[] = [];
   for (let line = start + step, last = start; line >= 0 && Math.abs(line - last) <= furthestApart; line += step) {
     if (at(line) === undefined) continue;

@@ -52,7 +52,7 @@ async function recognizeSource(
       // Two columns of names and units stand before the first scenario.
       const over = call.name === 'PLAN.COMPARE' ? selection.range.column - source.range.column - 2 : 0;
       return {
-        seen: recognizedScenario(
+        recognized: recognizedScenario(
           scenarios,
           Math.max(0, over),
           await unitsOf(call, around),
@@ -65,7 +65,7 @@ async function recognizeSource(
       const block = await around.host.read({ sheet: source.sheet, range: source.range });
       const title = call.name === 'PLAN.RANGE' ? 'How sure the plan is' : 'What to measure first';
       const units = await unitsOf(call, around);
-      return { seen: { request: { what: 'how sure', units, title, rows: withoutErrors(block.values) }, from } };
+      return { recognized: { request: { what: 'how sure', units, title, rows: withoutErrors(block.values) }, from } };
     }
     if (call.name === 'TANK.PORTS') {
       const [depth, coneHeight, stand] = await Promise.all([

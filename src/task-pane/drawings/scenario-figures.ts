@@ -64,7 +64,7 @@ export function scenarioFigures(
     result,
     said: (name) => {
       const value = result(name);
-      return value === undefined ? undefined : `${tidy(value)} ${results.get(name)?.unit ?? ''}`.trimEnd();
+      return value === undefined ? undefined : `${threeDigits(value)} ${results.get(name)?.unit ?? ''}`.trimEnd();
     },
     stages: limit.slice(0, -1).map((line) => ({ stage: String(line[0]), feed: line[1] ?? '', fish: line[2] ?? '' })),
     first,
@@ -101,6 +101,6 @@ function waterOf(table: Grid, units: string): ScenarioFigures['water'] {
   };
 }
 
-function tidy(value: number): string {
+function threeDigits(value: number): string {
   return String(Number(value.toPrecision(3)));
 }

@@ -5,16 +5,16 @@ import type { Recognized } from './recognition';
 
 export interface ShownDrawing {
   readonly element: HTMLElement;
-  /** Shows the first of the drawings that were made of what is seen. */
-  readonly show: (seen: Recognized, drawings: readonly Drawing[]) => void;
+  /** Shows the first of the drawings that were made of what is recognized. */
+  readonly show: (recognized: Recognized, drawings: readonly Drawing[]) => void;
   readonly clear: () => void;
 }
 
 /** A drawing that fits the pane, with what to know beside it and a way to the others. `another` is told of a choice. */
-export function createShownDrawing(another: (seen: Recognized) => void): ShownDrawing {
+export function createShownDrawing(another: (recognized: Recognized) => void): ShownDrawing {
   const element = make('div', { class: 'shown-drawing' });
   let at = 0;
-  const show = (seen: Recognized, drawings: readonly Drawing[]): void => {
+  const show = (recognized: Recognized, drawings: readonly Drawing[]): void => {
     replace(element);
     const count = drawings.length;
     const drawing = drawings[at];
@@ -22,7 +22,7 @@ export function createShownDrawing(another: (seen: Recognized) => void): ShownDr
     const larger = makeButton('Larger', () => showLarger(drawing));
     const turn = (by: number) => (): void => {
       at = (at + by + count) % count;
-      show(seen, drawings);
+      show(recognized, drawings);
       const pressed = by < 0 ? '.previous' : '.next';
       element.querySelector<HTMLButtonElement>(pressed)?.focus();
     };
@@ -36,17 +36,21 @@ export function createShownDrawing(another: (seen: Recognized) => void): ShownDr
           ];
     replace(
       element,
-      ...choiceOf(seen, another),
-      make('figure', { class: 'drawing' }, pictureOf(drawing), make('figcaption', {}, caption(drawing, seen))),
+      ...choiceOf(recognized, another),
+      make('figure', { class: 'drawing' }, pictureOf(drawing), make('figcaption', {}, caption(drawing, recognized))),
       make('div', { class: 'buttons' }, larger, ...steps),
-      make('ul', { class: 'drawing-notes' }, ...notesOf(drawing, seen, count).map((note) => make('li', {}, note))),
+      make(
+        'ul',
+        { class: 'drawing-notes' },
+        ...notesOf(drawing, recognized, count).map((note) => make('li', {}, note)),
+      ),
     );
   };
   return {
     element,
-    show: (seen, drawings) => {
+    show: (recognized, drawings) => {
       at = 0;
-      show(seen, drawings);
+      show(recognized, drawings);
     },
     clear: () => replace(element),
   };
@@ -61,10 +65,10 @@ function notesOf({ notes }: Drawing, { note }: Recognized, count: number): reado
   return [...(note === undefined ? [] : [note]), ...together, ...notes];
 }
 
-function choiceOf({ others }: Recognized, another: (seen: Recognized) => void): readonly HTMLElement[] {
+function choiceOf({ others }: Recognized, another: (recognized: Recognized) => void): readonly HTMLElement[] {
   if (others === undefined) return [];
   const choice = make('select', {}, ...others.titles.map((title) => make('option', {}, title)));
   choice.selectedIndex = others.chosen;
-  choice.addEventListener('change', () => another(others.see(choice.selectedIndex)));
+  choice.addEventListener('change', () => another(others.recognizeOther(choice.selectedIndex)));
   return [make('label', { class: 'choice' }, make('span', {}, 'Scenario'), choice)];
 }

@@ -27,7 +27,7 @@ export function trainOf(figures: ScenarioFigures, title: string): TrainRequest {
     after = box.after ?? after;
     const mine = box === limiting;
     const why = mine && figures.first !== box.name.toLowerCase() ? `by ${figures.first}` : undefined;
-    const words = [...box.words, ...carried(figures, box.limits), why].filter((one) => one !== undefined);
+    const words = [...box.words, ...carriedFish(figures, box.limits), why].filter((one) => one !== undefined);
     return {
       name: box.name,
       words,
@@ -129,7 +129,7 @@ function boxesOf(figures: ScenarioFigures): readonly Box[] {
 }
 
 /** What the stage carries, by the least of what is figured for it. */
-function carried({ stages }: ScenarioFigures, limits: RegExp): readonly string[] {
+function carriedFish({ stages }: ScenarioFigures, limits: RegExp): readonly string[] {
   const fish = stages.flatMap(({ stage, fish: count }) =>
     limits.test(stage) && typeof count === 'number' ? [count] : [],
   );

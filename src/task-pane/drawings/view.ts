@@ -25,11 +25,11 @@ const aloneInvitation =
 /** Draws what is selected, saves it, or marks it out; a settling drum also from figures typed here. */
 function build(context: PaneContext): ViewPart {
   const { host, notify, work, units } = context;
-  const line = make('p', { class: 'sight', role: 'status' }, host === undefined ? aloneInvitation : invitation);
-  let shownSeen: Recognized | undefined;
+  const line = make('p', { class: 'recognition', role: 'status' }, host === undefined ? aloneInvitation : invitation);
+  let lastShown: Recognized | undefined;
   let ofForm = false;
 
-  const shown = createShownDrawing((seen) => attempt(() => draw(seen)));
+  const shown = createShownDrawing((recognized) => attempt(() => draw(recognized)));
   const saving = createSavePanel(notify, work);
   const outside = makeButton('Open in the browser', () => void openOutside());
   const marking = makeButton('Insert marking-out table', () => void markOut());
@@ -40,21 +40,22 @@ function build(context: PaneContext): ViewPart {
   const form = createDrumForm(units.profileText(), () => drawForm());
 
   const forget = (sentence: string): void => {
-    shownSeen = undefined;
+    lastShown = undefined;
     ofForm = false;
     shown.clear();
     actions.hidden = true;
     replace(line, sentence);
   };
 
-  const draw = (seen: Recognized): void => {
-    const drawings = drawingsOf(seen.request);
-    shown.show(seen, drawings);
-    shownSeen = seen;
+  const draw = (recognized: Recognized): void => {
+    const drawings = drawingsOf(recognized.request);
+    shown.show(recognized, drawings);
+    lastShown = recognized;
     replace(line);
     actions.hidden = false;
     saving.element.hidden = host?.downloads === false;
-    marking.hidden = host === undefined || seen.request.what !== 'patterns' || seen.request.rows.length !== 1;
+    marking.hidden =
+      host === undefined || recognized.request.what !== 'patterns' || recognized.request.rows.length !== 1;
     saving.offer(drawings);
   };
 
@@ -79,21 +80,21 @@ function build(context: PaneContext): ViewPart {
     });
   };
 
-  const follow = (sight: Recognition): void => {
-    if ('seen' in sight) {
+  const follow = (recognition: Recognition): void => {
+    if ('recognized' in recognition) {
       ofForm = false;
-      attempt(() => draw(sight.seen));
-    } else if ('drum' in sight) {
-      form.fill(sight.drum, sight.units ?? units.profileText());
+      attempt(() => draw(recognition.recognized));
+    } else if ('drum' in recognition) {
+      form.fill(recognition.drum, recognition.units ?? units.profileText());
       form.element.open = true;
-      drawForm(sight.from);
+      drawForm(recognition.from);
       // Figures out of a row go with the selection; those that were typed into the form stay.
       ofForm = false;
-    } else if (!ofForm) forget(sight.sentence);
+    } else if (!ofForm) forget(recognition.sentence);
   };
 
   let looks = 0;
-  const look = async (selection: Block): Promise<void> => {
+  const recognizeSelection = async (selection: Block): Promise<void> => {
     if (host === undefined) return;
     looks += 1;
     const mine = looks;
@@ -105,23 +106,23 @@ function build(context: PaneContext): ViewPart {
       }
       const names = await host.names();
       const profile = units.now().units?.profile?.text;
-      const sight = await recognize(selection, {
+      const recognition = await recognize(selection, {
         host,
         functionLibrary: context.functionLibrary,
         names,
         units: profile,
       });
       // A later selection has taken its place by now.
-      if (mine === looks) follow(sight);
+      if (mine === looks) follow(recognition);
     } catch (error) {
       if (mine === looks) forget(sentenceOf(error));
     }
   };
 
   const openOutside = async (): Promise<void> => {
-    if (shownSeen === undefined) return;
+    if (lastShown === undefined) return;
     try {
-      const address = `${context.page('drawing.html')}#${await handOver(shownSeen.request)}`;
+      const address = `${context.page('drawing.html')}#${await handOver(lastShown.request)}`;
       if (host === undefined) window.open(address, '_blank', 'noopener');
       else host.openPage(address);
       notify('note', 'The drawing opens larger in the browser; save or print it there.');
@@ -131,16 +132,16 @@ function build(context: PaneContext): ViewPart {
   };
 
   const markOut = async (): Promise<void> => {
-    const seen = shownSeen;
-    if (host === undefined || seen?.request.what !== 'patterns') return;
-    const { names, units: under } = seen.request;
+    const recognized = lastShown;
+    if (host === undefined || recognized?.request.what !== 'patterns') return;
+    const { names, units: under } = recognized.request;
     const own = units.now().units?.profile?.text === under ? undefined : under;
     await work('Inserting the marking-out table', async ({ finishing }) => {
       finishing();
-      const sheet = await insertMarkingOut(host, { from: seen.from, name: names[0] ?? '', units: own });
+      const sheet = await insertMarkingOut(host, { from: recognized.from, name: names[0] ?? '', units: own });
       notify('done', `The marking-out table is on the sheet ${sheet}.`, {
         label: 'Undo',
-        press: () => void work('Removing the marking-out table', () => removeMarkingOut(host, sheet, seen.from)),
+        press: () => void work('Removing the marking-out table', () => removeMarkingOut(host, sheet, recognized.from)),
       });
     });
   };
@@ -158,7 +159,7 @@ function build(context: PaneContext): ViewPart {
 
   const lookAgain = (): void => {
     if (host === undefined) return;
-    host.selection().then(look, () => undefined);
+    host.selection().then(recognizeSelection, () => undefined);
   };
   let stops: (() => void)[] = [];
   return {
@@ -173,7 +174,7 @@ function build(context: PaneContext): ViewPart {
       form.element,
     ),
     shown: () => {
-      stops = [context.onSelection((selection) => void look(selection)), units.onChanged(lookAgain)];
+      stops = [context.onSelection((selection) => void recognizeSelection(selection)), units.onChanged(lookAgain)];
       stops.push(watchCells(context, lookAgain));
     },
     hidden: () => {

@@ -137,8 +137,8 @@ export function callOurs(name: string, given: readonly (Grid | undefined)[], fun
   const row = functionLibrary.catalogue.find((one) => one.name === name);
   if (row === undefined) throw new NotFollowed(`uses SILT.${name}, which is not known here`);
   const adapted = functionLibrary.adapt(row, (code, message) => new CalledError(code, message));
-  const values = adapted(...given.map((grid) => grid?.map((line) => line.map(handedOver))));
-  return values.map((line) => line.map(taken));
+  const values = adapted(...given.map((grid) => grid?.map((line) => line.map(toArgument))));
+  return values.map((line) => line.map(toCellResult));
 }
 
 /** An error that a function of ours answered with. */
@@ -154,11 +154,11 @@ export class CalledError extends NotFollowed {
   }
 }
 
-function handedOver(value: CellResult): unknown {
+function toArgument(value: CellResult): unknown {
   return typeof value === 'object' ? value.error : value;
 }
 
-function taken(value: unknown): CellResult {
+function toCellResult(value: unknown): CellResult {
   if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return value;
   if (value instanceof CalledError) return { error: { code: value.code, message: value.reason } };
   return '';

@@ -55,7 +55,7 @@ export async function originsOf(part: Part, scope: Scope, around: Surroundings, 
     }
     case 'UnaryExpression':
     case 'BinaryExpression':
-      return together(await Promise.all(part.arguments.map((child) => of(child as Part))));
+      return combinedOrigins(await Promise.all(part.arguments.map((child) => of(child as Part))));
     case 'LetExpression': {
       const last = [...childrenOf(part, scope)].at(-1);
       if (last === undefined) throw new NotFollowed('is empty');
@@ -84,10 +84,10 @@ async function ofCall(
   if (plain === 'IF' && first !== undefined && second !== undefined) {
     const [by, then, otherwise] = await Promise.all([of(first), of(second), third === undefined ? [[[]]] : of(third)]);
     const asked = await evaluateOrNone(first, scope, around);
-    return asked === undefined ? together([by, then, otherwise]) : chosen(asked, by, then, otherwise);
+    return asked === undefined ? combinedOrigins([by, then, otherwise]) : chosenOrigins(asked, by, then, otherwise);
   }
   const isCell = movers[plain];
-  if (isCell === undefined) return together(await Promise.all(parts.map((one) => of(one))));
+  if (isCell === undefined) return combinedOrigins(await Promise.all(parts.map((one) => of(one))));
   const mover = sheetFunction(plain);
   if (mover === undefined) throw new NotFollowed(`uses ${plain}`);
   // The cells take the place of the values, as numbers in a list, so that they are moved as the values would be.
@@ -115,7 +115,7 @@ async function evaluateOrNone(part: Part, scope: Scope, around: Surroundings): P
   }
 }
 
-function chosen(asked: Grid, by: Origins, then: Origins, otherwise: Origins): Origins {
+function chosenOrigins(asked: Grid, by: Origins, then: Origins, otherwise: Origins): Origins {
   const list: (readonly Spot[])[] = [];
   const listed = (origins: Origins): Grid => origins.map((line) => line.map((spots) => list.push(spots) - 1));
   return cellByCell([asked, listed(by), listed(then), listed(otherwise)], (test, reason, yes, no) => {
@@ -125,7 +125,7 @@ function chosen(asked: Grid, by: Origins, then: Origins, otherwise: Origins): Or
 }
 
 /** Values worked out of several come from all of them. */
-function together(all: readonly Origins[]): Origins {
+function combinedOrigins(all: readonly Origins[]): Origins {
   const rows = Math.max(1, ...all.map((one) => one.length));
   const columns = Math.max(1, ...all.map((one) => one[0]?.length ?? 0));
   return Array.from({ length: rows }, (_, row) =>

@@ -13,7 +13,9 @@ const functions: Readonly<Record<string, (...given: readonly Grid[]) => Grid>> =
   },
   INDEX: (table = [], row = single(0), column) => {
     const across = table.length === 1 && column === undefined && widthOf(table) > 1;
-    const [down, over] = across ? [0, whole(row)] : [whole(row), column === undefined ? 0 : whole(column)];
+    const [down, over] = across
+      ? [0, wholeNumber(row)]
+      : [wholeNumber(row), column === undefined ? 0 : wholeNumber(column)];
     const lines = down === 0 ? table : table.slice(down - 1, down);
     const kept = over === 0 ? lines : lines.map((line) => line.slice(over - 1, over));
     if (kept.length === 0 || widthOf(kept) === 0) throw new NotFollowed('points outside a table');
@@ -39,8 +41,11 @@ const functions: Readonly<Record<string, (...given: readonly Grid[]) => Grid>> =
   COLUMNS: (table = []) => single(widthOf(table)),
   ROWS: (table = []) => single(table.length),
   SEQUENCE: (rows = single(1), columns = single(1), start = single(1)) =>
-    Array.from({ length: whole(rows) }, (_, down) =>
-      Array.from({ length: whole(columns) }, (__, over) => whole(start) + down * whole(columns) + over),
+    Array.from({ length: wholeNumber(rows) }, (_, down) =>
+      Array.from(
+        { length: wholeNumber(columns) },
+        (__, over) => wholeNumber(start) + down * wholeNumber(columns) + over,
+      ),
     ),
   ISBLANK: (given = []) => cellByCell([given], (value) => value === ''),
   VSTACK: (...tables) => {
@@ -61,7 +66,7 @@ function valueAt(place: CellResult, then: Grid, otherwise: Grid): CellResult {
   return (branch === 'then' ? then : otherwise)[Number(row)]?.[Number(column)] ?? '';
 }
 
-function whole(grid: Grid): number {
+function wholeNumber(grid: Grid): number {
   return Math.trunc(numberIn(first(grid)));
 }
 

@@ -11,7 +11,7 @@ export function mayBeLeftOut(spec: Argument): boolean {
 }
 
 /** What an argument takes, in the profile's units: `a length of more than 0 in`. */
-export function takes(spec: Argument, profile: Profile): string {
+export function acceptedValues(spec: Argument, profile: Profile): string {
   if ('choice' in spec) return 'one of the list';
   if ('reader' in spec) return spec.accepts;
   if ('table' in spec) return `rows of ${Object.keys(spec.table).map(inWords).join(', ')}`;
@@ -20,7 +20,7 @@ export function takes(spec: Argument, profile: Profile): string {
 }
 
 /** What stands for an argument that is left out; blank where nothing does. */
-export function leftOut(spec: Argument, profile: Profile, functionLibrary: FunctionLibrary): string {
+export function defaultText(spec: Argument, profile: Profile, functionLibrary: FunctionLibrary): string {
   if ('defaultReads' in spec && spec.defaultReads) return spec.defaultReads;
   if (!('default' in spec) || spec.default === undefined) return '';
   if ('choice' in spec || 'reader' in spec) return String(spec.default);

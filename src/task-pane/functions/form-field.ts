@@ -3,7 +3,7 @@ import { inWords } from '../../catalogue/reading/headings';
 import type { FunctionLibrary } from '../../functions/function-library';
 import type { Profile } from '../../units/profile';
 import { freshId, make, makeSvg, replace } from '../dom';
-import { leftOut, mayBeLeftOut, takes, unitOf, wantsCells } from './field-words';
+import { acceptedValues, defaultText, mayBeLeftOut, unitOf, wantsCells } from './field-words';
 
 export interface FormField {
   readonly name: string;
@@ -53,8 +53,8 @@ export function formField({ name, spec, meaning, functionLibrary, changed, pick 
     set,
     show: (profile) => {
       replace(unit, unitOf(spec, profile));
-      const otherwise = leftOut(spec, profile, functionLibrary);
-      const words = 'choice' in spec ? [] : [takes(spec, profile)];
+      const otherwise = defaultText(spec, profile, functionLibrary);
+      const words = 'choice' in spec ? [] : [acceptedValues(spec, profile)];
       replace(hint, [...words, ...(otherwise === '' ? [] : [`if left out: ${otherwise}`])].join('; '));
     },
   };

@@ -66,7 +66,7 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
     if (fault?.is === 'fault') show(undefined, make('p', { class: 'answer-fault' }, fault.why));
     else if (missing.length > 0) show(undefined, make('p', { class: 'faint' }, invitation(missing)));
     else {
-      given(read, context).then(
+      valuesOf(read, context).then(
         (values) => {
           const next = answer(functionLibrary, row, choice.profileText(), values);
           show(next, answerElement(next));
@@ -157,7 +157,7 @@ function invitation(missing: readonly FormField[]): string {
 }
 
 /** What each field hands over: cells are read from the sheet. */
-async function given(fields: readonly Field[], { host }: PaneContext): Promise<readonly Given[]> {
+async function valuesOf(fields: readonly Field[], { host }: PaneContext): Promise<readonly Given[]> {
   const values: Given[] = [];
   for (const field of fields) {
     if (field.is === 'value') values.push(field.value);

@@ -32,7 +32,7 @@ export async function insertCall(context: PaneContext, row: CatalogueRow, call: 
       return;
     }
     const needed = { ...at, ...sizeOf(call) };
-    const question = await whatStands(host, sheet, needed);
+    const question = await overwriteQuestion(host, sheet, needed);
     if (
       question !== undefined &&
       (await ask({ sentence: question, answers: ['Insert it', 'Leave the cells'] })) !== 'Insert it'
@@ -60,7 +60,7 @@ function readsCell(field: Field, sheet: string, at: { readonly row: number; read
 }
 
 /** A question about what stands in the way; undefined where nothing does. */
-async function whatStands(host: SheetHost, sheet: string, needed: CellRange): Promise<string | undefined> {
+async function overwriteQuestion(host: SheetHost, sheet: string, needed: CellRange): Promise<string | undefined> {
   const { values, formulas } = await host.read({ sheet, range: needed });
   const isTaken = (down: number, across: number): boolean =>
     formulas[down]?.[across] !== undefined || values[down]?.[across] !== '';

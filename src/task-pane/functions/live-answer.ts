@@ -40,7 +40,7 @@ export function answer(
   if (wantsHeading) values.push(true);
   let block: readonly (readonly CellResult[])[];
   try {
-    block = call(...values).map((line) => line.map(shown));
+    block = call(...values).map((line) => line.map(toCellResult));
   } catch (error) {
     if (error instanceof ShownError) return { is: 'fault', code: error.code, message: error.message };
     throw error;
@@ -60,7 +60,7 @@ function forAdapter(given: Given): unknown {
   return given.map((line) => line.map((value) => (typeof value === 'object' ? value.error : value)));
 }
 
-function shown(value: unknown): CellResult {
+function toCellResult(value: unknown): CellResult {
   if (value instanceof ShownError) return { error: { code: value.code, message: value.message } };
   return typeof value === 'number' || typeof value === 'boolean' ? value : String(value ?? '');
 }

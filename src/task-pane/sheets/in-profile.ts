@@ -9,7 +9,7 @@ import { findUses } from '../convert-typed/uses';
 import { unitsName } from '../workbook-units';
 
 /** A ready-made workbook whose typed numbers were turned from the profile it was written for into another. */
-export interface Turned {
+export interface ConvertedWorkbook {
   readonly workbook: WorkbookData;
   /** Cells that want looking at by a person, as `Drums!C5`. */
   readonly byHand: readonly string[];
@@ -20,7 +20,7 @@ export async function inProfile(
   workbook: WorkbookData,
   { from, to }: { readonly from: Profile; readonly to: Profile },
   functionLibrary: FunctionLibrary,
-): Promise<Turned> {
+): Promise<ConvertedWorkbook> {
   const book = openBook(workbook.sheets.map(blockOf), workbook.names ?? []);
   const uses = await findUses(book, { catalogue: functionLibrary.catalogue, unitsName });
   const { plain, apart, byHand } = findingsOf(book, uses, from, to);
@@ -34,7 +34,7 @@ export async function inProfile(
   }
   const sheets = workbook.sheets.map((sheet) => ({
     ...sheet,
-    cells: sheet.cells.map((cell) => changed(cell, changes.get(placeOf(sheet.name, cell.row, cell.column)))),
+    cells: sheet.cells.map((cell) => withContent(cell, changes.get(placeOf(sheet.name, cell.row, cell.column)))),
   }));
   return { workbook: { ...workbook, sheets }, byHand: [...new Set(left)] };
 }
@@ -43,7 +43,7 @@ function placeOf(sheet: string, row: number, column: number): string {
   return `${sheet}!${cellName(row, column)}`;
 }
 
-function changed(cell: CellData, content: CellScalar | undefined): CellData {
+function withContent(cell: CellData, content: CellScalar | undefined): CellData {
   if (content === undefined) return cell;
   return cell.formula === undefined ? { ...cell, value: content } : { ...cell, formula: String(content) };
 }

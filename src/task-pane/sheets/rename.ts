@@ -12,20 +12,20 @@ export interface NewNames {
 /** A workbook whose sheets and names are called otherwise, in every formula, chart and list of choices too. */
 export function renamed(workbook: WorkbookData, given: NewNames): WorkbookData {
   const { sheets, names } = folded(given);
-  const sheet = (name: string): string => sheets.get(name.toLowerCase()) ?? name;
-  const word = (name: string): string => names.get(name.toLowerCase()) ?? name;
-  const formula = (text: string): string => inFormula(text, sheet, word);
+  const newSheetName = (name: string): string => sheets.get(name.toLowerCase()) ?? name;
+  const newName = (name: string): string => names.get(name.toLowerCase()) ?? name;
+  const formula = (text: string): string => inFormula(text, newSheetName, newName);
   const reference = (text: string): string => formula(`=${text}`).slice(1);
   const { activeSheet, names: defined } = workbook;
   return {
     ...workbook,
-    sheets: workbook.sheets.map((one) => renamedSheet(one, { sheet, word, formula, reference })),
+    sheets: workbook.sheets.map((one) => renamedSheet(one, { sheet: newSheetName, word: newName, formula, reference })),
     ...(defined === undefined
       ? {}
       : {
-          names: defined.map((one) => ({ ...one, name: word(one.name), refersTo: reference(one.refersTo) })),
+          names: defined.map((one) => ({ ...one, name: newName(one.name), refersTo: reference(one.refersTo) })),
         }),
-    ...(activeSheet === undefined ? {} : { activeSheet: sheet(activeSheet) }),
+    ...(activeSheet === undefined ? {} : { activeSheet: newSheetName(activeSheet) }),
   };
 }
 

@@ -43,7 +43,7 @@ export class UnitsWork {
     const isChosen = now.units?.profile !== undefined && now.units.text === wanted();
     const button = isSet
       ? makeButton('Change units', () => void this.change(), { class: 'primary', disabled: isChosen })
-      : makeButton('Add units to this workbook', () => void this.put(), { class: 'primary' });
+      : makeButton('Add units to this workbook', () => void this.putUnits(), { class: 'primary' });
     const back = this.last && makeButton('Undo the last change', () => void this.undo());
     replace(actions, button, ...(back ? [back] : []));
     replace(typed, ...(isTypedOtherwise(now) ? this.typedOtherwise() : []));
@@ -87,13 +87,13 @@ export class UnitsWork {
       make(
         'div',
         { class: 'buttons' },
-        makeButton('Look for typed numbers', () => void this.look(units.text), { class: 'primary' }),
+        makeButton('Look for typed numbers', () => void this.findTyped(units.text), { class: 'primary' }),
         makeButton('They are correct', () => void keep()),
       ),
     ];
   }
 
-  private async put(): Promise<void> {
+  private async putUnits(): Promise<void> {
     const { units, work, notify, ask } = this.context;
     const [foreign] = foreignNames(units.now());
     if (foreign !== undefined) {
@@ -117,10 +117,10 @@ export class UnitsWork {
     const text = this.places.wanted();
     if (typed === undefined || now.units?.profile === undefined) {
       await this.apply('Changing the units', { units: text, conversions: [] });
-    } else await this.look(text);
+    } else await this.findTyped(text);
   }
 
-  private async look(text: string): Promise<void> {
+  private async findTyped(text: string): Promise<void> {
     const { work, functionLibrary, units } = this.context;
     const from = typedProfile(units.now());
     if (from === undefined) return;

@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { siteListener } from '../../command-line/serve-site';
 import { textTable } from '../../command-line/text-table';
 import { inBrowser, median, whileServing } from './bench-browser';
-import { figure, judged, type Wanted } from './bench-wanted';
+import { figure, verdictText, type Wanted } from './bench-wanted';
 
 const openings = 7;
 
@@ -90,7 +90,7 @@ export function paneTable(): Promise<string> {
         what,
         figure(median(times)),
         figure(Math.max(...times)),
-        judged(median(times), wanted, 'ms'),
+        verdictText(median(times), wanted, 'ms'),
       ];
       return textTable(
         ['pane', 'ms, median', 'slowest', 'wanted of the median'],

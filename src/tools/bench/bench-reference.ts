@@ -69,11 +69,11 @@ export function referenceTable(): string {
   );
   if (theirs === undefined)
     return `${table}\n\nthe library fluids for Python is not installed here, so nothing stands beside`;
-  agree('terminal velocity', settlingVelocity(size, density, temperature, 0), theirs.fall[0], 1e-3);
-  agree('friction factor', frictionFactor(reynolds, roughness), theirs.rub[0], 1e-9);
+  checkAgreement('terminal velocity', settlingVelocity(size, density, temperature, 0), theirs.fall[0], 1e-3);
+  checkAgreement('friction factor', frictionFactor(reynolds, roughness), theirs.rub[0], 1e-9);
   return `${table}\n\nthe library is fluids ${theirs.version} for Python, which is given the water’s properties; both give the same answers`;
 }
 
-function agree(what: string, mine: number, theirs: number, within: number): void {
+function checkAgreement(what: string, mine: number, theirs: number, within: number): void {
   if (Math.abs(mine / theirs - 1) > within) throw new Error(`${what}: ${mine} here and ${theirs} in the library`);
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { textTable } from '../../command-line/text-table';
-import { judged } from './bench-wanted';
+import { verdictText } from './bench-wanted';
 
 /** What Excel loads at its start, and how much of it is allowed, in bytes. */
 const loaded = [
@@ -26,5 +26,5 @@ export function sizeTable(): string {
 }
 
 function judgedSize(bytes: number, most: number | undefined, how = ''): string {
-  return most === undefined ? '' : judged(bytes / 1000, { atMost: most / 1000 }, `kB${how}`);
+  return most === undefined ? '' : verdictText(bytes / 1000, { atMost: most / 1000 }, `kB${how}`);
 }

@@ -6,7 +6,7 @@ import { adapt } from '../../functions/adapter';
 import { type Profile, readProfile } from '../../units/profile';
 import { readQuantity, toProfile } from '../../units/quantity';
 import { adapted, callsASecond } from './bench-calls';
-import { isMet, judged, type Wanted } from './bench-wanted';
+import { isMet, verdictText, type Wanted } from './bench-wanted';
 
 interface Speed {
   readonly name: string;
@@ -15,7 +15,7 @@ interface Speed {
   /** Calls a second of what the adapter wraps, its arguments already read. */
   readonly bare: number;
   /** What the adapter has to read and write besides numbers and words of a list; empty for one value from those. */
-  readonly besides: string;
+  readonly extraWork: string;
   readonly wanted: Wanted;
 }
 
@@ -66,7 +66,7 @@ function speedOf(row: CatalogueRow): Speed {
   const more = besides(row, values);
   return {
     name: row.name,
-    besides: more,
+    extraWork: more,
     wanted: iterative[row.name] ?? (more === '' ? closedForm : {}),
     adapted: callsASecond(() => call(...values)),
     bare: callsASecond(() => row.compute(given, profile)),
@@ -101,11 +101,11 @@ export function speedTable(): string {
   const speeds = catalogue.map(fairSpeedOf);
   const table = textTable(
     ['function', 'calls a second', 'bare formula', 'wanted', 'besides one value from numbers'],
-    speeds.map(({ name, adapted: rate, bare, wanted, besides: more }) => [
+    speeds.map(({ name, adapted: rate, bare, wanted, extraWork: more }) => [
       name,
       whole(rate),
       whole(bare),
-      judged(rate, wanted),
+      verdictText(rate, wanted),
       more,
     ]),
   );

@@ -16,7 +16,7 @@ export function isMet(value: number, { atLeast = -Infinity, atMost = Infinity, b
 }
 
 /** `under 20 ms: met`, `at least 1,000,000: MISSED`. */
-export function judged(value: number, wanted: Wanted, unit = ''): string {
+export function verdictText(value: number, wanted: Wanted, unit = ''): string {
   const bound = wanted.atLeast ?? wanted.atMost ?? wanted.below;
   if (bound === undefined) return '';
   const word = wanted.atLeast !== undefined ? 'at least' : wanted.atMost !== undefined ? 'at most' : 'under';

@@ -9,7 +9,7 @@ import type { CellData, WorkbookData } from '../../hosts/workbook-model';
 import type { ChartPanel } from '../../workbench/charts/chart-panel';
 import { unitsNames, unitsSheet } from '../../workbooks/sheets/units-sheet';
 import { inBrowser, median } from './bench-browser';
-import { figure, judged, type Wanted } from './bench-wanted';
+import { figure, verdictText, type Wanted } from './bench-wanted';
 
 declare global {
   interface Window {
@@ -132,7 +132,7 @@ export async function workbenchTable(): Promise<string> {
         what,
         figure(median(times)),
         figure(Math.max(...times)),
-        judged(median(times), wanted, 'ms'),
+        verdictText(median(times), wanted, 'ms'),
       ];
       return textTable(
         ['workbench', 'ms, median', 'slowest', 'wanted of the median'],

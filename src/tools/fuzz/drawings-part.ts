@@ -22,7 +22,7 @@ export function drawings(seed: number, count: number, log: FuzzLog): void {
     const drawing = random.chance(0.6) ? patternCall(random, log) : drumCall(random, log);
     if (drawing === undefined) continue;
     const format = random.pick(['svg', 'dxf', 'pdf'] as const);
-    const file = guarded(log, `as ${format}`, () => written(drawing, format, random));
+    const file = guarded(log, `as ${format}`, () => writeFormat(drawing, format, random));
     if (file !== undefined && leaks.test(file))
       log.fault({ name: `drawing as ${format}`, title: drawing.title }, 'holds a figure that is none');
   }
@@ -56,7 +56,7 @@ function drumCall(random: Random, log: FuzzLog): Drawing | undefined {
   );
 }
 
-function written(drawing: Drawing, format: 'svg' | 'dxf' | 'pdf', random: Random): string {
+function writeFormat(drawing: Drawing, format: 'svg' | 'dxf' | 'pdf', random: Random): string {
   if (format === 'svg') return toSvg(drawing, { standalone: random.chance(0.5) });
   if (format === 'dxf') return toDxf(drawing);
   toPdf(drawing, { paper: random.pick(['A4', 'Letter']), fullSize: random.chance(0.5) });

@@ -54,12 +54,12 @@ function nameOf(call: unknown): string {
 }
 
 function textOf(call: unknown): string {
-  const text = typeof call === 'string' ? call : JSON.stringify(call, plain);
+  const text = typeof call === 'string' ? call : JSON.stringify(call, printable);
   return text.length > longest ? `${text.slice(0, longest)} …` : text;
 }
 
 /** What JSON would leave out or turn into something else. */
-function plain(_: string, value: unknown): unknown {
+function printable(_: string, value: unknown): unknown {
   if (value === undefined) return '(left out)';
   if (typeof value === 'string' && value.length > 200) return `${value.slice(0, 100)}… (${value.length})`;
   return typeof value === 'number' && (!Number.isFinite(value) || Object.is(value, -0)) ? String(value) : value;

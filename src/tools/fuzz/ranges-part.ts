@@ -69,9 +69,9 @@ function rangeCall(random: Random, row: CatalogueRow): { call: FuzzCall; cells: 
     given[place] = block(own, rows, columns, (mood) => argumentValue(own, metric, name, spec, mood));
   }
   // A column beside a row asks for as many cells as both multiplied.
-  if (answered(given) > MOST_CELLS) return rangeCall(random, row);
+  if (cellsAsked(given) > MOST_CELLS) return rangeCall(random, row);
   const text = `${row.name} seed ${seedOfCall}: ${tall} by ${wide}, ${given.map(shapeOf).join('; ')}`;
-  return { call: { name: row.name, values: given }, cells: answered(given), text };
+  return { call: { name: row.name, values: given }, cells: cellsAsked(given), text };
 }
 
 function block(random: Random, rows: number, columns: number, value: (mood: Mood) => unknown): unknown[][] {
@@ -85,7 +85,7 @@ function block(random: Random, rows: number, columns: number, value: (mood: Mood
 }
 
 /** How many cells the ranges together ask for. */
-function answered(given: readonly unknown[]): number {
+function cellsAsked(given: readonly unknown[]): number {
   const blocks = given.filter((value): value is unknown[][] => Array.isArray(value) && Array.isArray(value[0]));
   const most = (size: (block: unknown[][]) => number) => Math.max(1, ...blocks.map(size));
   return most((rows) => rows.length) * most((rows) => rows[0]?.length ?? 1);

@@ -37,12 +37,12 @@ export function tableValue(random: Random, profile: Profile, { table }: TableArg
   const columns = Object.entries(table).map(([key, column]) => columnValues(random, profile, key, column, count));
   return Array.from({ length: count }, (_, row) =>
     columns.map((values) =>
-      mood !== 'plausible' && random.chance(0.1) ? strange(random, values[row], mood) : values[row],
+      mood !== 'plausible' && random.chance(0.1) ? strangeValue(random, values[row], mood) : values[row],
     ),
   );
 }
 
-function strange(random: Random, value: unknown, mood: Mood): unknown {
+function strangeValue(random: Random, value: unknown, mood: Mood): unknown {
   return mood === 'extreme' && typeof value === 'number'
     ? value * random.pick([0, -1, 1e9, 1e-9])
     : hostileValue(random);

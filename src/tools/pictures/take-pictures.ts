@@ -26,7 +26,7 @@ const folder = join('src', 'manual', 'pictures');
 /** Milliseconds after which nothing moves any more once the drawing is there. */
 const toRest = 1_500;
 
-async function take(page: Page, { file, sample, cell, caption }: Picture): Promise<void> {
+async function takePicture(page: Page, { file, sample, cell, caption }: Picture): Promise<void> {
   await page.selectOption('#samples', `${sample}.xlsx`);
   await page.waitForFunction(
     (name) => document.getElementById('title')?.textContent === name,
@@ -59,7 +59,7 @@ async function takePictures(): Promise<void> {
     const page = await browser.newPage({ viewport: { width: 1480, height: 830 }, colorScheme: 'light' });
     await page.goto(`${server.address}workbench/`);
     await page.waitForSelector('body[data-ready]');
-    for (const picture of pictures) await take(page, picture);
+    for (const picture of pictures) await takePicture(page, picture);
   } finally {
     await browser.close();
     await server.close();

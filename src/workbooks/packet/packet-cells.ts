@@ -59,20 +59,20 @@ export function tableIn(sheet: SheetCells, firstHeading: string, secondHeading?:
 }
 
 /** The first value to the right of a label in the first column. */
-export function beside(sheet: SheetCells, label: string): CellScalar {
+export function valueBeside(sheet: SheetCells, label: string): CellScalar {
   const row = sheet.rows.find(
     ([first]) => typeof first === 'string' && first.toLowerCase().startsWith(label.toLowerCase()),
   );
   const value = row?.slice(1).find((cell) => cell !== '' && cell !== undefined);
   if (value === undefined)
     throw new PacketMistake(`the sheet ${sheet.name} has no value beside ${label}; ${neededWorkbook}`);
-  return plain(value, `${sheet.name}, ${label}`);
+  return valueOrThrow(value, `${sheet.name}, ${label}`);
 }
 
 /** The first value to the right of a label, or another value if there is none. */
-export function besideOr(sheet: SheetCells, label: string, otherwise: CellScalar): CellScalar {
+export function valueBesideOr(sheet: SheetCells, label: string, otherwise: CellScalar): CellScalar {
   try {
-    return beside(sheet, label);
+    return valueBeside(sheet, label);
   } catch (error) {
     if (error instanceof PacketMistake) return otherwise;
     throw error;
@@ -80,7 +80,7 @@ export function besideOr(sheet: SheetCells, label: string, otherwise: CellScalar
 }
 
 /** A value that is not an error. */
-export function plain(value: CellResult | undefined, where: string): CellScalar {
+export function valueOrThrow(value: CellResult | undefined, where: string): CellScalar {
   if (typeof value === 'object') throw new PacketMistake(`${where} holds ${value.error.code}; correct it first`);
   return value ?? '';
 }

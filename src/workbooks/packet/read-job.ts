@@ -5,7 +5,7 @@ import type { CellResult, CellScalar } from '../../hosts/workbook-model';
 import type { Kind } from '../../units/kinds';
 import { type Profile, readProfile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
-import { beside, besideOr, PacketMistake, plain, type SheetCells, sheetNamed, tableIn } from './packet-cells';
+import {  PacketMistake, type SheetCells, sheetNamed, tableIn, valueBeside, valueBesideOr, valueOrThrow } from './packet-cells';
 import { type Prices, readCalendar, readPlumbing, readPrices } from './read-prices';
 
 /** One drum of the workbook; figures are the cell values, in the workbook's units. */
@@ -74,7 +74,7 @@ export function readJob(sheets: readonly SheetCells[], units: string, functions:
   };
   const planTable = tableIn(planSheet, 'pattern row');
   const planCells = planTable.rows
-    .map((row) => row.slice(0, 6).map((value) => plain(value, 'Cut plan')))
+    .map((row) => row.slice(0, 6).map((value) => valueOrThrow(value, 'Cut plan')))
     .filter(([, piece]) => piece !== '');
   const bought = tableIn(planSheet, 'sheets', 'area used');
   const toBuy = tableIn(mixSheet, 'aggregate', 'bags');
@@ -82,22 +82,22 @@ export function readJob(sheets: readonly SheetCells[], units: string, functions:
   return {
     ...{ profile, drums, left, patterns, planCells, call },
     plan: readPlan('plan', planCells, profile),
-    sheets: (bought.rows[0] ?? []).map((value) => plain(value, 'Cut plan')),
-    toBuy: { headings: toBuy.headings, values: (toBuy.rows[0] ?? []).map((value) => plain(value, 'Base mix')) },
+    sheets: (bought.rows[0] ?? []).map((value) => valueOrThrow(value, 'Cut plan')),
+    toBuy: { headings: toBuy.headings, values: (toBuy.rows[0] ?? []).map((value) => valueOrThrow(value, 'Base mix')) },
     settings: {
-      thickness: beside(drumSheet, 'Sheet thickness'),
-      sheetLength: beside(drumSheet, 'Length of a sheet'),
-      sheetWidth: beside(drumSheet, 'Width of a sheet'),
-      gap: beside(drumSheet, 'Gap between pieces'),
-      stand: beside(standSheet, 'Height of the stand'),
-      pail: beside(standSheet, 'Height of the pail'),
-      drop: besideOr(standSheet, 'Valve below the stand', 0),
-      legs: besideOr(standSheet, 'Legs', 4),
-      rise: beside(mixSheet, 'Cone’s foot above the floor'),
+      thickness: valueBeside(drumSheet, 'Sheet thickness'),
+      sheetLength: valueBeside(drumSheet, 'Length of a sheet'),
+      sheetWidth: valueBeside(drumSheet, 'Width of a sheet'),
+      gap: valueBeside(drumSheet, 'Gap between pieces'),
+      stand: valueBeside(standSheet, 'Height of the stand'),
+      pail: valueBeside(standSheet, 'Height of the pail'),
+      drop: valueBesideOr(standSheet, 'Valve below the stand', 0),
+      legs: valueBesideOr(standSheet, 'Legs', 4),
+      rise: valueBeside(mixSheet, 'Cone’s foot above the floor'),
     },
-    mix: ['Parts of light aggregate', 'Spil', 'Cement in a bag'].map((label) => beside(mixSheet, label)),
+    mix: ['Parts of light aggregate', 'Spil', 'Cement in a bag'].map((label) => valueBeside(mixSheet, label)),
     markStep: markStepOf(markSheet),
-    rivetSpacing: beside(patternSheet, 'Rivets along one seam'),
+    rivetSpacing: valueBeside(patternSheet, 'Rivets along one seam'),
     prices: readPrices(sheets),
     calendar: readCalendar(sheets),
     plumbing: readPlumbing(sheets, profile.name === 'US' ? '2' : '63 mm'),
@@ -108,7 +108,7 @@ export function readJob(sheets: readonly SheetCells[], units: string, functions:
 function markStepOf({ rows }: SheetCells): CellScalar {
   const row = rows.find((cells) => cells.some((value) => value === 'Degrees between marks'));
   const place = row?.indexOf('Degrees between marks') ?? -1;
-  return plain(row?.[place + 1] ?? 15, 'Marking out');
+  return valueOrThrow(row?.[place + 1] ?? 15, 'Marking out');
 }
 
 function drumsOf(
@@ -123,7 +123,7 @@ function drumsOf(
   const left: string[] = [];
   const patterns: PlacedPattern[] = [];
   for (const [i, row] of made.rows.entries()) {
-    const name = String(plain(row[0], 'Patterns'));
+    const name = String(valueOrThrow(row[0], 'Patterns'));
     const typed = list.rows.find((cells) => cells[0] === row[0]) ?? [];
     const cells = row.slice(1, 11);
     const fault = cells.find((value) => typeof value === 'object');
@@ -133,11 +133,11 @@ function drumsOf(
     };
     try {
       if (typeof fault === 'object') throw new PacketMistake(fault.error.message || fault.error.code);
-      const patternCells = cells.map((value) => plain(value, `Patterns, ${name}`));
+      const patternCells = cells.map((value) => valueOrThrow(value, `Patterns, ${name}`));
       const [pattern] = readPatterns('pattern', [patternCells], profile);
       if (pattern === undefined) throw new PacketMistake('its pattern row is blank');
       patterns.push({ ...pattern, row: i + 1 });
-      const figure = (table: typeof list, heading: string) => plain(of(table, heading), `${name}, ${heading}`);
+      const figure = (table: typeof list, heading: string) => valueOrThrow(of(table, heading), `${name}, ${heading}`);
       drums.push({
         ...{ name, row: i + 1, pattern, patternCells },
         held: String(figure(list, 'What it held')),

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { scenarioFeed } from '../../../src/formulas/balance/farm-model';
 import { planFarm } from '../../../src/formulas/plan/plan-farm';
 import { planResults } from '../../../src/formulas/plan/plan-results';
-import { figure, lasting, type Scenario } from '../../../src/formulas/plan/plan-scenario';
+import { durationOf, figure, type Scenario } from '../../../src/formulas/plan/plan-scenario';
 import { settleCapture } from '../../../src/formulas/settle/settle-capture';
 import { DAY, factors, farm, grams, smallFarm } from './plan-farm';
 
@@ -171,7 +171,7 @@ describe('what is not given', () => {
   it('is told from what is absent and from a time without end', () => {
     expect(figure([1, undefined], (a) => a)).toBe('not given');
     expect(figure([undefined, 'none'], (a) => a)).toBe('none');
-    expect(lasting([0], (a) => 1 / a)).toBe('never');
+    expect(durationOf([0], (a) => 1 / a)).toBe('never');
     expect(planResults({ ...farm, settler: 1 }, factors).padChangeInterval).toBe('never');
   });
 });

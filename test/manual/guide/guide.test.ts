@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { shown, spilled } from '../../../src/manual/guide/answer';
+import { callResult, formatValue } from '../../../src/manual/guide/answer';
 import { guidePages } from '../../../src/manual/guide/guide-pages';
 import { steps } from '../../../src/manual/guide/steps';
 
@@ -17,22 +17,22 @@ describe('the guide', () => {
       const [, html = ''] = pages.find(([path]) => path === `guide/${slug}.html`) ?? [];
       expect(calls.length, slug).toBeGreaterThan(0);
       for (const { formula, column, table } of calls) {
-        const answer = table ? spilled(formula).at(-1)?.[0] : spilled(formula)[0]?.[column ?? 0];
+        const answer = table ? callResult(formula).at(-1)?.[0] : callResult(formula)[0]?.[column ?? 0];
         expect(answer, formula).not.toBe('');
-        expect(html).toContain(table ? shown(answer, 4) : `<strong>${shown(answer)}`);
+        expect(html).toContain(table ? formatValue(answer, 4) : `<strong>${formatValue(answer)}`);
       }
     }
   });
 
   test('knows what a cone of 45 degrees is, by geometry', () => {
-    expect(spilled('=SILT.CONE.ANGLE("US",22.5,4,9.25)')).toEqual([[45]]);
-    expect(spilled('=SILT.CONE.HEIGHT("US",22.5,4,45)')[0]?.[0]).toBeCloseTo(9.25, 10);
+    expect(callResult('=SILT.CONE.ANGLE("US",22.5,4,9.25)')).toEqual([[45]]);
+    expect(callResult('=SILT.CONE.HEIGHT("US",22.5,4,45)')[0]?.[0]).toBeCloseTo(9.25, 10);
     // A tape of 72 in round the outside: 72 / pi less two walls of 1/8 in.
-    expect(spilled('=SILT.TANK.GIRTH("US",72,0.125)')[0]?.[0]).toBeCloseTo(72 / Math.PI - 0.25, 10);
+    expect(callResult('=SILT.TANK.GIRTH("US",72,0.125)')[0]?.[0]).toBeCloseTo(72 / Math.PI - 0.25, 10);
   });
 
   test('shows whole numbers whole and others with three digits', () => {
-    expect([shown(46263), shown(22.668312), shown(0.0294402), shown('a < b')]).toEqual([
+    expect([formatValue(46263), formatValue(22.668312), formatValue(0.0294402), formatValue('a < b')]).toEqual([
       '46263',
       '22.7',
       '0.0294',

@@ -18,7 +18,7 @@ async function found(host: MemoryHost): Promise<readonly string[]> {
   const findings = await findCautions({ blocks, names, functionLibrary }, async () => undefined);
   const placed = (spots: readonly Spot[]) =>
     spots.map(({ sheet, row, column }) => `${sheet}!${cellName(row, column)}`).join(' ');
-  return findings.map(({ tone, about, sentence, spots, spoils }) => {
+  return findings.map(({ tone, about, sentence, spots, affected: spoils }) => {
     const lead = tone !== 'wrong' && about !== '' ? `${about}: ` : '';
     return `${tone} ${placed(spots)}: ${lead}${sentence}${spoils.length === 0 ? '' : ` (${placed(spoils)})`}`;
   });

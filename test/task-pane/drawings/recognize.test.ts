@@ -15,29 +15,29 @@ async function look(host: MemoryHost, sheet: string, address: string, units: str
   return recognize(await host.selection(), { host, functionLibrary, names: await host.names(), units });
 }
 
-async function seen(...asked: Parameters<typeof look>): Promise<Recognized> {
-  const sight = await look(...asked);
-  if (!('seen' in sight)) throw new Error(JSON.stringify(sight));
-  return sight.seen;
+async function recognized(...asked: Parameters<typeof look>): Promise<Recognized> {
+  const recognition = await look(...asked);
+  if (!('recognized' in recognition)) throw new Error(JSON.stringify(recognition));
+  return recognition.recognized;
 }
 
 async function said(...asked: Parameters<typeof look>): Promise<string> {
-  const sight = await look(...asked);
-  if (!('sentence' in sight)) throw new Error(JSON.stringify(sight));
-  return sight.sentence;
+  const recognition = await look(...asked);
+  if (!('sentence' in recognition)) throw new Error(JSON.stringify(recognition));
+  return recognition.sentence;
 }
 
 describe('pattern rows of the cone-cut-plan workbook', async () => {
   const host = await sampleHost('US/cone-cut-plan');
 
   test.each(['B5:K5', 'A5', 'A5:K5', 'D5', 'K5', 'A5:Z5'])('the first row is meant by %s', async (address) => {
-    const { request, from } = await seen(host, 'Patterns', address);
+    const { request, from } = await recognized(host, 'Patterns', address);
     expect(from).toBe('Patterns!B5:K5');
     expect(request).toMatchObject({ what: 'patterns', names: ['Fern'], units: 'US' });
   });
 
   test('several rows with their heading row and blank rows below are drawn one by one', async () => {
-    const { request, from } = await seen(host, 'Patterns', 'A4:K12');
+    const { request, from } = await recognized(host, 'Patterns', 'A4:K12');
     expect(from).toBe('Patterns!B5:K7');
     expect(request).toMatchObject({ names: ['Fern', 'Moss', 'Sedge'] });
     expect(drawingsOf(request).map(({ title }) => title)).toEqual([
@@ -55,7 +55,7 @@ describe('pattern rows of the cone-cut-plan workbook', async () => {
 
   test('a row with a number changed is named while the others are drawn', async () => {
     const cells = { ...row(22.5, 1), ...row(20, 2), D2: 99 };
-    const { note, request } = await seen(new MemoryHost({ P: cells }), 'P', 'A1:J2');
+    const { note, request } = await recognized(new MemoryHost({ P: cells }), 'P', 'A1:J2');
     expect(request).toMatchObject({ rows: [Object.values(row(22.5))] });
     expect(note).toMatch(/^Row 2 was not made with US, or was changed since: .*; it is not drawn\.$/);
   });
@@ -63,8 +63,8 @@ describe('pattern rows of the cone-cut-plan workbook', async () => {
   test('a workbook without units is read as the profile that makes sense of the numbers', async () => {
     const host = new MemoryHost({ P: row(22.5) });
     host.choose('P', 'A1');
-    const sight = await recognize(await host.selection(), { host, functionLibrary, names: [], units: undefined });
-    expect(sight).toMatchObject({ seen: { request: { units: 'US' } } });
+    const recognition = await recognize(await host.selection(), { host, functionLibrary, names: [], units: undefined });
+    expect(recognition).toMatchObject({ recognized: { request: { units: 'US' } } });
   });
 
   test.each(['A14', 'A1', 'M40'])('%s is no pattern', async (address) => {
@@ -83,7 +83,7 @@ describe('a cut plan', async () => {
   const host = await sampleHost('US/cone-cut-plan');
 
   test('is found from any of its cells, with its patterns and sheet size from its own formula', async () => {
-    const { request } = await seen(host, 'Cut plan', 'C9');
+    const { request } = await recognized(host, 'Cut plan', 'C9');
     expect(request).toMatchObject({ what: 'cut plan', units: 'US', sheetLength: 96, sheetWidth: 48 });
     if (request.what !== 'cut plan') throw new Error(request.what);
     expect(request.patterns).toHaveLength(3);
@@ -118,8 +118,8 @@ describe('drums', async () => {
   });
 
   test('ports fill it with the arguments of their formula', async () => {
-    const sight = await look(host, 'Stand and ports', 'B27');
-    expect(sight).toMatchObject({ drum: { depth: 20, coneHeight: 10.25, stand: 22.5 }, units: 'US' });
+    const recognition = await look(host, 'Stand and ports', 'B27');
+    expect(recognition).toMatchObject({ drum: { depth: 20, coneHeight: 10.25, stand: 22.5 }, units: 'US' });
   });
 });
 
@@ -127,15 +127,15 @@ describe('scenarios', async () => {
   const host = await sampleHost('US/stocking-scenarios');
 
   test('a column of results is the scenario of that column', async () => {
-    const { request, others } = await seen(host, 'Compare', 'D8');
+    const { request, others } = await recognized(host, 'Compare', 'D8');
     expect(others!.chosen).toBe(1);
     expect(request).toMatchObject({ what: 'train', title: `${others!.titles[1]}: train` });
-    expect(others!.see(0).request).toMatchObject({ title: `${others!.titles[0]}: train` });
+    expect(others!.recognizeOther(0).request).toMatchObject({ title: `${others!.titles[0]}: train` });
   });
 
   test('a cell among the inputs is the scenario of its column', async () => {
-    const { others } = await seen(host, 'Scenarios', 'D8');
-    expect(others!.titles).toEqual((await seen(host, 'Compare', 'D8')).others!.titles);
+    const { others } = await recognized(host, 'Scenarios', 'D8');
+    expect(others!.titles).toEqual((await recognized(host, 'Compare', 'D8')).others!.titles);
   });
 
   test('the list of inputs is no scenario, though it has their names', async () => {
@@ -159,7 +159,7 @@ describe('a cut plan beside which a bad drum is named', () => {
       cells: sheet.cells.map((cell) => (cell.value === 21.75 ? { ...cell, value: '22,3' } : cell)),
     }));
     const host = hostOfData(await calculateWorkbook(await sourceFunctions(), { ...made, sheets }));
-    const { request } = await seen(host, 'Cut plan', 'C9');
+    const { request } = await recognized(host, 'Cut plan', 'C9');
     expect(drawingsOf(request)[0]?.notes[0]).toMatch(/^2 pieces of 2 patterns on 1 sheet\./);
   });
 
@@ -177,7 +177,7 @@ describe('a cut plan beside which a bad drum is named', () => {
     const calculated = await calculateWorkbook(await sourceFunctions(), { ...made, sheets });
     const plan = calculated.sheets.find(({ name }) => name === 'Cut plan')?.cells ?? [];
     expect(plan.find(({ row, column }) => row === 5 && column === 0)?.value).toMatch(/^Not placed: Moss\./);
-    const { request } = await seen(hostOfData(calculated), 'Cut plan', 'C9');
+    const { request } = await recognized(hostOfData(calculated), 'Cut plan', 'C9');
     expect(drawingsOf(request)[0]?.notes[0]).toMatch(/^2 pieces of 2 patterns on 1 sheet\./);
   });
 });
@@ -187,10 +187,10 @@ describe('how sure a plan is', () => {
     const made = readyMade.find(({ id }) => id === 'stocking-scenarios')?.build('US');
     if (made === undefined) throw new Error('there is no such workbook');
     const host = hostOfData(await calculateWorkbook(await sourceFunctions(), made));
-    const range = await seen(host, 'How sure', 'C12');
+    const range = await recognized(host, 'How sure', 'C12');
     expect(range.from).toMatch(/^How sure!A9:E\d+$/);
     expect(drawingsOf(range.request)[0]?.title).toBe('How sure the plan is');
-    const drivers = await seen(host, 'How sure', 'G11');
+    const drivers = await recognized(host, 'How sure', 'G11');
     expect(drawingsOf(drivers.request)[0]?.title).toBe('What to measure first');
   });
 });

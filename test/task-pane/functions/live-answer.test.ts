@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { catalogue } from '../../../src/catalogue/all';
 import type { Argument } from '../../../src/catalogue/argument';
 import { functionLibrary } from '../../../src/functions/function-library';
-import { leftOut, takes, unitOf } from '../../../src/task-pane/functions/field-words';
+import { acceptedValues, defaultText, unitOf } from '../../../src/task-pane/functions/field-words';
 import { answer, type Given } from '../../../src/task-pane/functions/live-answer';
 import { readProfile } from '../../../src/units/profile';
 
@@ -43,20 +43,20 @@ describe('the words beside a field', () => {
   const us = readProfile('US');
   test('say unit, bounds and what stands for a blank', () => {
     const temperature = argument('PIPE.LOSS', 'temperature');
-    expect([unitOf(temperature, us), takes(temperature, us), leftOut(temperature, us, functionLibrary)]).toEqual([
-      '°F',
-      'a temperature from 32 °F to 104 °F',
-      '68 °F',
-    ]);
+    expect([
+      unitOf(temperature, us),
+      acceptedValues(temperature, us),
+      defaultText(temperature, us, functionLibrary),
+    ]).toEqual(['°F', 'a temperature from 32 °F to 104 °F', '68 °F']);
     const solidsShare = argument('LOAD.SOLIDS', 'solidsShare');
-    expect(leftOut(solidsShare, us, functionLibrary)).toMatch(/^0\.\d+, the usual solids share$/);
+    expect(defaultText(solidsShare, us, functionLibrary)).toMatch(/^0\.\d+, the usual solids share$/);
   });
 
   test('are there for every argument of every function', () => {
     for (const { name, arguments: specs } of catalogue) {
       for (const [key, spec] of Object.entries(specs)) {
-        expect(takes(spec, us), `${name} ${key}`).not.toBe('');
-        expect(leftOut(spec, us, functionLibrary), `${name} ${key}`).not.toContain('undefined');
+        expect(acceptedValues(spec, us), `${name} ${key}`).not.toBe('');
+        expect(defaultText(spec, us, functionLibrary), `${name} ${key}`).not.toContain('undefined');
       }
     }
   });

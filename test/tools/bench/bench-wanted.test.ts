@@ -1,12 +1,12 @@
 import { expect, it } from 'vitest';
-import { figure, isMet, judged } from '../../../src/tools/bench/bench-wanted';
+import { figure, isMet, verdictText } from '../../../src/tools/bench/bench-wanted';
 
 it('says what is wanted of a figure and whether it is met', () => {
-  expect(judged(4.5, { below: 20 }, 'ms')).toBe('under 20 ms: met');
-  expect(judged(20, { below: 20 }, 'ms')).toBe('under 20 ms: MISSED');
-  expect(judged(999_999, { atLeast: 1_000_000 })).toBe('at least 1,000,000: MISSED');
-  expect(judged(90, { atMost: 90 }, 'kB')).toBe('at most 90 kB: met');
-  expect(judged(5, {})).toBe('');
+  expect(verdictText(4.5, { below: 20 }, 'ms')).toBe('under 20 ms: met');
+  expect(verdictText(20, { below: 20 }, 'ms')).toBe('under 20 ms: MISSED');
+  expect(verdictText(999_999, { atLeast: 1_000_000 })).toBe('at least 1,000,000: MISSED');
+  expect(verdictText(90, { atMost: 90 }, 'kB')).toBe('at most 90 kB: met');
+  expect(verdictText(5, {})).toBe('');
 });
 
 it('never calls a figure that is no number met', () => {
