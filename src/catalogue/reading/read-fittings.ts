@@ -2,19 +2,21 @@ import { type FittingLoss, fittingLosses } from '../../formulas/pipe/fittings';
 import { Unreadable } from '../../units/unreadable';
 
 /** Other names for fittings of the table. A valve without a kind is the ball valve that plastic pipework has. */
-const otherNames: Readonly<Record<string, string>> = {
-  valve: 'ball valve',
-  bend: 'elbow',
-  'elbow 90': 'elbow',
-  '90 elbow': 'elbow',
-  '45 elbow': 'elbow 45',
-  'long elbow': 'sweep',
-  'tee branch': 'tee',
-  'branch tee': 'tee',
-  'run tee': 'tee run',
-  'swing check': 'check valve',
-  socket: 'coupling',
-};
+const otherNames: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    valve: 'ball valve',
+    bend: 'elbow',
+    'elbow 90': 'elbow',
+    '90 elbow': 'elbow',
+    '45 elbow': 'elbow 45',
+    'long elbow': 'sweep',
+    'tee branch': 'tee',
+    'branch tee': 'tee',
+    'run tee': 'tee run',
+    'swing check': 'check valve',
+    socket: 'coupling',
+  }),
+);
 
 /** The names of the fittings in the table. */
 export const fittingNames: readonly string[] = Object.keys(fittingLosses);
@@ -53,8 +55,8 @@ function counted(words: string): { readonly count: number; readonly loss: Fittin
 function lookUp(name: string): FittingLoss | undefined {
   const singular = name.replace(/s\b/g, '').replace(/\bcros\b/g, 'cross');
   for (const spelled of [name, singular]) {
-    const known = Object.hasOwn(otherNames, spelled) ? otherNames[spelled] : spelled;
-    if (known !== undefined && fittingNames.includes(known)) return fittingLosses[known];
+    const known = otherNames.get(spelled) ?? spelled;
+    if (fittingNames.includes(known)) return fittingLosses[known];
   }
   return undefined;
 }
