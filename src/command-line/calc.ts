@@ -1,11 +1,11 @@
 /** Computes cell formulas from the command line: `npm run -s calc -- '=SILT.CONE.PATTERN("US",22.5,4,9.25)'`. */
 import { existsSync, readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
 import { sourceFunctions } from '../hosts/univer/source-functions';
 import type { WorkbookData } from '../hosts/workbook-model';
 import { type CalcOutput, calcOutput } from './calc-output';
 import { type CalcRequest, readRequest } from './calc-request';
 import { plainResults } from './plain-calls';
+import { userPath } from './user-path';
 import { withinLimits } from './within-limits';
 
 const usage = `usage: npm run -s calc -- [--json] [--workbook FILE.xlsx] FORMULA...
@@ -13,12 +13,6 @@ const usage = `usage: npm run -s calc -- [--json] [--workbook FILE.xlsx] FORMULA
   --workbook     makes the sheets and names of a workbook available
   --json         prints one array with a value or an error for each formula
 `;
-
-/** npm runs scripts in the project's folder; a relative path means the folder that the user is in. */
-function userPath(path: string): string {
-  const fromUser = resolve(process.env.INIT_CWD ?? '.', path);
-  return existsSync(fromUser) ? fromUser : resolve(path);
-}
 
 async function openWorkbook(path: string): Promise<WorkbookData> {
   const { readWorkbook } = await import('../workbooks/read-xlsx');

@@ -1,6 +1,7 @@
 /** The daily page: the day's pull and the week's water test on a phone, and what to do when. */
 import { fishKinds } from '../formulas/water/water-species';
 import { make, replace } from '../task-pane/dom';
+import { saveFile } from '../task-pane/save-file';
 import { calendarOf, choresOf, nextDue } from './chores';
 import { type Entry, entriesOf, fileOf, merged, readings, rowsToPaste } from './entries';
 import { type Intervals, startIntervals } from './intervals';
@@ -87,12 +88,6 @@ function list(): void {
   );
 }
 
-function saveFile(name: string, text: string, type: string): void {
-  const link = make('a', { href: URL.createObjectURL(new Blob([text], { type })), download: name });
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
-}
-
 async function copyRows(kind: Entry['kind'], where: string): Promise<void> {
   const rows = rowsToPaste(entries, kind);
   try {
@@ -147,7 +142,9 @@ function start(): void {
   });
   part('copy-pulls').addEventListener('click', () => void copyRows('pull', 'the first free row of the sheet Pulls'));
   part('copy-tests').addEventListener('click', () => void copyRows('test', 'the first free row of the sheet Tests'));
-  part('save').addEventListener('click', () => saveFile('siltstead-daily.json', fileOf(entries), 'application/json'));
+  part('save').addEventListener('click', () =>
+    saveFile({ name: 'siltstead-daily.json', type: 'application/json', content: fileOf(entries) }),
+  );
   input('load').addEventListener('change', async () => {
     const [file] = input('load').files ?? [];
     if (file === undefined) return;
@@ -163,7 +160,11 @@ function start(): void {
     input('load').value = '';
   });
   part('calendar').addEventListener('click', async () => {
-    saveFile('siltstead-chores.ics', await calendarOf(chores(), settings().start), 'text/calendar');
+    saveFile({
+      name: 'siltstead-chores.ics',
+      type: 'text/calendar',
+      content: await calendarOf(chores(), settings().start),
+    });
   });
   const parts = {
     rows: part<HTMLTextAreaElement>('plan-rows'),
@@ -171,7 +172,7 @@ function start(): void {
     every: part('every'),
   };
   intervals = startIntervals(parts, (sentence) => {
-    if (sentence !== undefined) say(sentence);
+    if (sentence !== undefined) showSentences(sentence);
     list();
   });
   list();

@@ -55,8 +55,8 @@ export function wordText(text: string): string {
 }
 
 /** A list for a message: `in, mm, cm or m`. */
-export function wordList(items: readonly string[]): string {
-  return items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} or ${items[items.length - 1]}`;
+export function wordList(items: readonly string[], last = 'or'): string {
+  return items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
 }
 
 /** A word with the article that it takes: `an area`, `a unit`. */

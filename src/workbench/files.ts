@@ -1,5 +1,6 @@
 import type { Spreadsheet } from '../hosts/univer/spreadsheet';
 import type { WorkbookData } from '../hosts/workbook-model';
+import { saveFile } from '../task-pane/save-file';
 import { askInPage } from './ask';
 import type { Draft } from './drafts';
 import { attempt, notice, part } from './page-parts';
@@ -44,12 +45,7 @@ async function currentFile(spreadsheet: Spreadsheet, { file, sample, base }: Ope
 }
 
 function download(bytes: Uint8Array, name: string): void {
-  const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: fileType }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  saveFile({ name, type: fileType, content: bytes as Uint8Array<ArrayBuffer> });
 }
 
 function takeDrops(take: (file: File) => void): void {

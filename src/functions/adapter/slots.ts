@@ -8,6 +8,7 @@ import { readTable } from '../../catalogue/reading/read-table';
 import { blankIsNotZero, typedZeroReader } from '../../catalogue/reading/typed-zero';
 import { nearest } from '../../units/nearest';
 import type { Profile } from '../../units/profile';
+import { wordList } from '../../units/text';
 import { openRows, plainRows } from './cells';
 
 export type GivenSoFar = Record<string, unknown>;
@@ -109,15 +110,11 @@ function readChoice(
   const folded = typed.toLowerCase().replace(/\s+/g, ' ');
   const found = spec.choice.find((word) => word.toLowerCase() === folded);
   if (found !== undefined) return found;
-  const near = spec.choice.length > 6 ? `; nearest are ${list(nearest(typed, spec.choice))}` : '';
+  const near = spec.choice.length > 6 ? `; nearest are ${wordList(nearest(typed, spec.choice))}` : '';
   throw new ArgumentError(`${name}: "${typed.slice(0, 40)}" is not allowed; give ${oneOf(spec.choice)}${near}`);
 }
 
 /** Short lists in full; of long ones the first few. */
 function oneOf(words: readonly string[]): string {
-  return words.length > 8 ? `one of ${list(words.slice(0, 8))} …` : list(words);
-}
-
-function list(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+  return words.length > 8 ? `one of ${wordList(words.slice(0, 8))} …` : wordList(words);
 }

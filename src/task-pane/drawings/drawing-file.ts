@@ -71,13 +71,3 @@ function nameOf(drawings: readonly Drawing[]): string {
       .toLowerCase() || 'drawing'
   );
 }
-
-/** Saves a file where the page may download. */
-export function saveFile({ name, type, content }: DrawingFile): void {
-  const address = URL.createObjectURL(new Blob([content], { type }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
-}

@@ -2,9 +2,10 @@ import type { Drawing } from '../../drawing/drawing-model';
 import type { PaperName } from '../../drawing/tiling';
 import { make, makeButton } from '../dom';
 import type { Notify } from '../messages';
+import { saveFile } from '../save-file';
 import { sentenceIn } from '../user-error';
 import type { Work } from '../work';
-import { drawingFile, type Format, saveFile } from './drawing-file';
+import { drawingFile, type Format } from './drawing-file';
 
 export interface SavePanel {
   readonly element: HTMLElement;

@@ -1,6 +1,7 @@
 import type { CatalogueRow } from '../../catalogue/define';
 import { inWords } from '../../catalogue/reading/headings';
 import type { Block } from '../../hosts/sheet-host';
+import { wordList } from '../../units/text';
 import { debounced } from '../debounced';
 import { freshId, make, makeButton, replace } from '../dom';
 import type { FunctionTexts } from '../function-texts';
@@ -151,8 +152,10 @@ function fieldGroups(fields: readonly FormField[]): readonly HTMLElement[] {
 }
 
 function invitation(missing: readonly FormField[]): string {
-  const names = missing.map(({ name }) => inWords(name));
-  const list = names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  const list = wordList(
+    missing.map(({ name }) => inWords(name)),
+    'and',
+  );
   return `Fill in ${list} to see the answer; you can also type text such as 3 1/4 in or 20 °C.`;
 }
 

@@ -1,4 +1,5 @@
 import type { SheetHost } from '../../hosts/sheet-host';
+import { wordList } from '../../units/text';
 import type { ReadyMade, ReadyProfile } from '../../workbooks/sheets/ready-made';
 import { make, makeButton, replace } from '../dom';
 import { sentenceIn } from '../user-error';
@@ -76,9 +77,9 @@ function build(context: PaneContext): ViewPart {
   };
 
   const keepsBoth = async ({ clashes }: Prepared): Promise<boolean> => {
-    const keep = `Keep both; name the new ${listed([...clashes.values()])}`;
+    const keep = `Keep both; name the new ${wordList([...clashes.values()], 'and')}`;
     const answer = await context.ask({
-      sentence: `${clashes.size === 1 ? 'A sheet' : 'Sheets'} called ${listed([...clashes.keys()])} ${clashes.size === 1 ? 'exists' : 'exist'} already.`,
+      sentence: `${clashes.size === 1 ? 'A sheet' : 'Sheets'} called ${wordList([...clashes.keys()], 'and')} ${clashes.size === 1 ? 'exists' : 'exist'} already.`,
       answers: [keep, 'Cancel'],
     });
     return answer === keep;
@@ -138,10 +139,5 @@ function wordDone({ title }: ReadyMade, { workbook, byHand }: Prepared): string 
   const count = workbook.sheets.length;
   const done = `${title}: ${count} sheet${count === 1 ? '' : 's'} inserted.`;
   if (byHand.length === 0) return done;
-  return `${done} Look at ${listed(byHand.slice(0, 5))}${byHand.length > 5 ? ' and more' : ''}: their numbers could not be converted to this workbook’s units.`;
-}
-
-function listed(words: readonly string[]): string {
-  if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+  return `${done} Look at ${wordList(byHand.slice(0, 5), 'and')}${byHand.length > 5 ? ' and more' : ''}: their numbers could not be converted to this workbook’s units.`;
 }

@@ -1,8 +1,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { siteListener } from '../../command-line/serve-site';
 import { textTable } from '../../command-line/text-table';
-import { inBrowser, median, whileServing } from './bench-browser';
-import { figure, verdictText, type Wanted } from './bench-wanted';
+import { inBrowser, whileServing } from './bench-browser';
+import { timesRow } from './bench-wanted';
 
 const openings = 7;
 
@@ -86,17 +86,11 @@ export function paneTable(): Promise<string> {
         letters.push(...(await keystrokes(page)));
         await page.context().close();
       }
-      const row = (what: string, times: readonly number[], wanted: Wanted) => [
-        what,
-        figure(median(times)),
-        figure(Math.max(...times)),
-        verdictText(median(times), wanted, 'ms'),
-      ];
       return textTable(
         ['pane', 'ms, median', 'slowest', 'wanted of the median'],
         [
-          row('first usable view after its scripts arrive', views, { below: 300 }),
-          row('finder, a letter typed', letters, { below: 16 }),
+          timesRow('first usable view after its scripts arrive', views, { below: 300 }),
+          timesRow('finder, a letter typed', letters, { below: 16 }),
         ],
       );
     }),

@@ -1,8 +1,16 @@
+import { median } from './bench-browser';
+
 /** A figure and what is wanted of it. */
 export interface Wanted {
   readonly atLeast?: number;
   readonly atMost?: number;
   readonly below?: number;
+}
+
+/** A row of a table of times: median, slowest, and whether the median is as wanted. */
+export function timesRow(what: string, times: readonly number[], wanted: Wanted): readonly string[] {
+  const middle = median(times);
+  return [what, figure(middle), figure(Math.max(...times)), verdictText(middle, wanted, 'ms')];
 }
 
 /** A count or a time as a table shows it: three digits at least, thousands parted. */

@@ -8,8 +8,8 @@ import type { Spreadsheet } from '../../hosts/univer/spreadsheet';
 import type { CellData, WorkbookData } from '../../hosts/workbook-model';
 import type { ChartPanel } from '../../workbench/charts/chart-panel';
 import { unitsNames, unitsSheet } from '../../workbooks/sheets/units-sheet';
-import { inBrowser, median } from './bench-browser';
-import { figure, verdictText, type Wanted } from './bench-wanted';
+import { inBrowser } from './bench-browser';
+import { timesRow } from './bench-wanted';
 
 declare global {
   interface Window {
@@ -128,18 +128,12 @@ export async function workbenchTable(): Promise<string> {
         converted.push(await convertInputs(page));
         await page.close();
       }
-      const row = (what: string, times: readonly number[], wanted: Wanted) => [
-        what,
-        figure(median(times)),
-        figure(Math.max(...times)),
-        verdictText(median(times), wanted, 'ms'),
-      ];
       return textTable(
         ['workbench', 'ms, median', 'slowest', 'wanted of the median'],
         [
-          row('page with its first sample, recalculated', starts, {}),
-          row(`largest sample, ${path} (${(bytes / 1000).toFixed(0)} kB), recalculated`, opened, { below: 6000 }),
-          row(`${inputs.toLocaleString('en-US')} input cells found, converted, recalculated`, converted, {
+          timesRow('page with its first sample, recalculated', starts, {}),
+          timesRow(`largest sample, ${path} (${(bytes / 1000).toFixed(0)} kB), recalculated`, opened, { below: 6000 }),
+          timesRow(`${inputs.toLocaleString('en-US')} input cells found, converted, recalculated`, converted, {
             below: 2000,
           }),
         ],

@@ -1,6 +1,7 @@
 /** Writes the sample workbooks again: `npm run workbooks`. */
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { dirname, join, resolve } from 'node:path';
+import { dirname, join } from 'node:path';
+import { userPath } from '../../command-line/user-path';
 import { sourceFunctions } from '../../hosts/univer/source-functions';
 import { generateWorkbooks } from '../../workbooks/generate';
 
@@ -17,7 +18,7 @@ async function main(): Promise<void> {
     return;
   }
   const to = given.indexOf('--to');
-  const folder = to < 0 ? 'sample-workbooks' : resolve(process.env.INIT_CWD ?? '.', given[to + 1] ?? '.');
+  const folder = to < 0 ? 'sample-workbooks' : userPath(given[to + 1] ?? '.');
   const part = given.find((word, index) => !word.startsWith('--') && (to < 0 || index !== to + 1)) ?? '';
   const content = given.includes('--values') ? 'values' : 'formulas';
   for (const { path, bytes } of await generateWorkbooks(

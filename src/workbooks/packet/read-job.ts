@@ -5,7 +5,15 @@ import type { CellResult, CellScalar } from '../../hosts/workbook-model';
 import type { Kind } from '../../units/kinds';
 import { type Profile, readProfile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
-import {  PacketMistake, type SheetCells, sheetNamed, tableIn, valueBeside, valueBesideOr, valueOrThrow } from './packet-cells';
+import {
+  PacketMistake,
+  type SheetCells,
+  sheetNamed,
+  tableIn,
+  valueBeside,
+  valueBesideOr,
+  valueOrThrow,
+} from './packet-cells';
 import { type Prices, readCalendar, readPlumbing, readPrices } from './read-prices';
 
 /** One drum of the workbook; figures are the cell values, in the workbook's units. */

@@ -1,6 +1,6 @@
 /** What a packet takes from the ready-made Materials sheets, if the workbook has them: prices, own parts, dates. */
 import type { CellScalar } from '../../hosts/workbook-model';
-import { valueBesideOr, valueOrThrow, type SheetCells, tableIn } from './packet-cells';
+import { type SheetCells, tableIn, valueBesideOr, valueOrThrow } from './packet-cells';
 
 export interface Prices {
   /** Item, pack size, pack price, unit. */
@@ -29,7 +29,9 @@ export function readPrices(sheets: readonly SheetCells[]): Prices | undefined {
   if (materials === undefined) return { rows, allowance: 0, own: [] };
   const listed = tableIn(materials, 'item', 'price of one').rows;
   const own = listed.flatMap(([item = '', quantity = '', unit = '', , verdict = '']) =>
-    String(verdict).startsWith('counted') ? [[item, quantity, unit].map((value) => valueOrThrow(value, 'Materials'))] : [],
+    String(verdict).startsWith('counted')
+      ? [[item, quantity, unit].map((value) => valueOrThrow(value, 'Materials'))]
+      : [],
   );
   return { rows, allowance: valueBesideOr(materials, 'Extra to buy', 0), own };
 }
@@ -38,7 +40,9 @@ export function readPrices(sheets: readonly SheetCells[]): Prices | undefined {
 export function readCalendar(sheets: readonly SheetCells[]): readonly (readonly CellScalar[])[] | undefined {
   const calendar = optional(sheets, 'Calendar');
   if (calendar === undefined) return undefined;
-  return tableIn(calendar, 'step', 'date').rows.map((row) => row.slice(0, 3).map((value) => valueOrThrow(value, 'Calendar')));
+  return tableIn(calendar, 'step', 'date').rows.map((row) =>
+    row.slice(0, 3).map((value) => valueOrThrow(value, 'Calendar')),
+  );
 }
 
 /** Pipe and wall seal of the sheet Bank, or the usual ones. */

@@ -1,11 +1,10 @@
 import { numberFormats } from '../../../catalogue/number-formats';
 import { figureResults } from '../../../catalogue/plan/plan-sure';
 import type { SheetData } from '../../workbook-model';
-import { chooser } from '../chooser';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formatted, styles } from '../styles';
-import { chosenScenario, scenarioTitles } from './scenarios';
+import { chosenScenario, putScenarioChooser } from './scenarios';
 
 /** The last row of the longer of the two lists, which begin at row 10. */
 const last = 70;
@@ -44,15 +43,7 @@ export function howSureSheet(profile: ReadyProfile): SheetData {
     .fill(`N10:N${last}`, formatted('result', numberFormats.share))
     .put('G9', `=SILT.PLAN.DRIVERS(SiltUnits,${chosen},$B$6,TRUE)`, 'heading')
     .choiceFrom('B6', `$A$10:$A$${9 + figureResults.length}`, 'a result from the list below');
-  chooser(draft, {
-    what: 'scenario',
-    list: scenarioTitles,
-    typed: 'B4',
-    place: 'C4',
-    shown: 'D4',
-    listed: 'A5',
-    first: 2,
-  });
+  putScenarioChooser(draft);
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 9,

@@ -3,11 +3,10 @@ import { compareRows, type ResultKey, resultKeys, scenarioResults } from '../../
 import { balancePlaces } from '../../../formulas/plan/plan-balance';
 import type { ChartData, SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
-import { chooser } from '../chooser';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formatted } from '../styles';
-import { chosenScenario, scenarioRange, scenarioTitles } from './scenarios';
+import { chosenScenario, putScenarioChooser, scenarioRange } from './scenarios';
 
 /** The row of a result on the sheet Compare, counted from 1. */
 function resultRow(key: ResultKey): number {
@@ -104,15 +103,7 @@ export function limitSheet(profile: ReadyProfile): SheetData {
     .put('A6', `=SILT.PLAN.LIMIT(SiltUnits,${chosen},TRUE)`, 'heading')
     .put('A22', 'Cautions for this scenario', 'section')
     .sentences(`=SILT.PLAN.CHECK(SiltUnits,${chosen})`, 'G23', 'A23:D23', 20);
-  chooser(draft, {
-    what: 'scenario',
-    list: scenarioTitles,
-    typed: 'B4',
-    place: 'C4',
-    shown: 'D4',
-    listed: 'A5',
-    first: 2,
-  });
+  putScenarioChooser(draft);
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
@@ -161,15 +152,7 @@ export function balanceSheet(profile: ReadyProfile): SheetData {
     .fill(`B7:D${end}`, formatted('result', '#,##0.0##'))
     .fill(`A${end - 1}:D${end}`, formatted('total', '#,##0.0##'))
     .put('A6', `=SILT.PLAN.BALANCE(SiltUnits,${chosenScenario('$C$4')},TRUE)`, 'heading');
-  chooser(draft, {
-    what: 'scenario',
-    list: scenarioTitles,
-    typed: 'B4',
-    place: 'C4',
-    shown: 'D4',
-    listed: 'A5',
-    first: 2,
-  });
+  putScenarioChooser(draft);
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,

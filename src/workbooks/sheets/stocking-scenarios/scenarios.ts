@@ -5,9 +5,10 @@ import { inputName } from '../../../catalogue/reading/input-table';
 import { readProfile } from '../../../units/profile';
 import type { SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
+import { chooser } from '../chooser';
 import { columnWidths, framed, print, unitOf } from '../frame';
 import { type Likely, unlikelyAmong } from '../likely';
-import type { ReadyProfile } from '../sheet-draft';
+import type { ReadyProfile, SheetDraft } from '../sheet-draft';
 import { formatted } from '../styles';
 
 type Entry = number | string;
@@ -78,13 +79,26 @@ const symbols = readProfile('metric').units;
 
 /** Names and one column per scenario, with headings. */
 export const scenarioRange = `Scenarios!$B$4:$F$${last}`;
-export const scenarioTitles = 'Scenarios!$C$4:$F$4';
+const scenarioTitles = 'Scenarios!$C$4:$F$4';
 const scenarioHeadings = 'Scenarios!$B$4:$F$4';
 
 /** The names of inputs, and the column of the scenario whose place a cell holds. */
 export function chosenScenario(place: string): string {
   const places = `SEQUENCE(1,COLUMNS(${scenarioHeadings}),0)`;
   return `FILTER(${scenarioRange},(${places}=0)+(${places}=${place}))`;
+}
+
+/** The cells in which a sheet's scenario is chosen: typed in B4, its place in C4. */
+export function putScenarioChooser(draft: SheetDraft): void {
+  chooser(draft, {
+    what: 'scenario',
+    list: scenarioTitles,
+    typed: 'B4',
+    place: 'C4',
+    shown: 'D4',
+    listed: 'A5',
+    first: 2,
+  });
 }
 
 export function scenariosSheet(profile: ReadyProfile): SheetData {
