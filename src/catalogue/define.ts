@@ -54,7 +54,7 @@ export interface FunctionRow<A extends Arguments = Arguments, R extends Result =
   readonly notes?: readonly string[];
   /** Where the formula or figures come from. */
   readonly sources: readonly string[];
-  /** A cell formula and, if it is one value, its answer (full precision not needed). */
+  /** A cell formula and, if it is one value, its result (full precision not needed). */
   readonly example: { readonly formula: string; readonly gives: string };
   /** Why no published figure can check it, if none can (a definition, a count). */
   readonly unpublished?: string;

@@ -188,7 +188,7 @@ function broadcast(
   if ('rows' in result || 'lines' in result || 'grid' in result) {
     const ranged = plan.slots.find((slot, i) => slot.broadcasts && isBlock(taken[i]));
     throw new ArgumentError(
-      `${ranged?.name ?? 'arguments'}: a range is not allowed here, because the answer has several rows; give one value`,
+      `${ranged?.name ?? 'arguments'}: a range is not allowed here, because the result has several rows; give one value`,
     );
   }
   const rangesGiven = () =>
@@ -201,11 +201,11 @@ function broadcast(
   }
   if (shape.rows * shape.columns > mostRows * (stacks ? 1 : 100)) {
     throw new ArgumentError(
-      `${rangesGiven()}: the answer would be ${shape.rows * shape.columns} values; give smaller ranges`,
+      `${rangesGiven()}: the result would be ${shape.rows * shape.columns} values; give smaller ranges`,
     );
   }
   const varies = plan.slots.map((one, i) => one.broadcasts && isBlock(taken[i]));
-  const answer = (row: number, column: number): unknown[] => {
+  const lineAt = (row: number, column: number): unknown[] => {
     const values = taken.map((value, i) => (varies[i] ? at(value as Block, row, column) : value));
     if (values.every((value, i) => !varies[i] || isBlank(value))) return [''];
     try {
@@ -219,7 +219,7 @@ function broadcast(
   for (let row = 0; row < shape.rows; row++) {
     const line: unknown[] = [];
     for (let column = 0; column < shape.columns; column++) {
-      const cells = answer(row, column);
+      const cells = lineAt(row, column);
       if (stacks) block.push([...cells, ...new Array(wide - cells.length).fill('')]);
       else line.push(cells[0]);
     }

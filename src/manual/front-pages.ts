@@ -74,7 +74,7 @@ export function supportPage(): string {
 <ol><li>Copy the manifest to <code>~/Library/Containers/com.microsoft.Excel/Data/Documents/wef</code>; make the folder if it is not there.</li><li>Start Excel again, open a workbook and pick Siltstead under Home &gt; Add-ins.</li></ol>
 <p>If a formula shows <code>#NAME?</code> because the add-in was not loaded, use <em>Re-enter SILT formulas</em> in the pane.</p>
 <h2>Report an error</h2>
-<p>Tell the person who gave you this address: the formula as you typed it, its answer, and the answer that you expected. If you have the source, its README says how to run the checks.</p>`,
+<p>Tell the person who gave you this address: the formula as you typed it, its result, and the result that you expected. If you have the source, its README says how to run the checks.</p>`,
     '',
   );
 }

@@ -9,21 +9,21 @@ export function nearest(word: string, candidates: readonly string[], most = 3): 
   const sought = word.slice(0, 40).toLowerCase();
   // A column of ten thousand cells often holds one mistake ten thousand times.
   const key = `${most}\n${sought}\n${candidates.join('\n')}`;
-  let found = answered.get(key);
+  let found = remembered.get(key);
   if (found === undefined) {
     found = candidates
       .map((candidate) => ({ candidate, edits: editsToName(sought, candidate.toLowerCase()) }))
       .sort((a, b) => a.edits - b.edits)
       .slice(0, most)
       .map(({ candidate }) => candidate);
-    if (answered.size >= MOST_ANSWERED) answered.clear();
-    answered.set(key, found);
+    if (remembered.size >= MOST_REMEMBERED) remembered.clear();
+    remembered.set(key, found);
   }
   return found;
 }
 
-const MOST_ANSWERED = 200;
-const answered = new Map<string, readonly string[]>();
+const MOST_REMEMBERED = 200;
+const remembered = new Map<string, readonly string[]>();
 
 function editsToName(sought: string, name: string): number {
   const parts = name.split(' ');

@@ -76,7 +76,7 @@ describe('calc on the command line', () => {
     expect(status).toBe(1);
   });
 
-  it('takes an array constant as a range, one answer a cell', () => {
+  it('takes an array constant as a range, one result per cell', () => {
     const { stdout } = calc('--json', '=SILT.UNIT.READ("metric","dimension",{"1 in";"2 in"})');
     expect(JSON.parse(stdout)[0].value).toEqual([[25.4], [50.8]]);
   });

@@ -30,8 +30,8 @@ const others = [
   '=SILT.NO.SUCH("US")',
 ];
 
-describe('a call with constants alone, answered without the spreadsheet engine', () => {
-  it('gets the same answer as from the engine, word by word', async () => {
+describe('a call with constants alone, computed without the spreadsheet engine', () => {
+  it('gives the same result as the engine, word for word', async () => {
     const formulas = [...catalogue.map(({ example }) => example.formula), ...others].map(
       (one) => `=${one.replace(/^=/, '')}`,
     );

@@ -175,14 +175,14 @@ describe('the adapter spreads over ranges', () => {
     const column = (count: number) => Array.from({ length: count }, () => ['']);
     expect(ratioCall('metric', column(1_000_000)).length).toBe(1_000_000);
     expect(says(ratioCall, 'metric', column(1_000_001))).toBe(
-      '#VALUE! length: the answer would be 1000001 values; give smaller ranges',
+      '#VALUE! length: the result would be 1000001 values; give smaller ranges',
     );
     expect(frustumCall('metric', column(10_000), 1).length).toBe(10_000);
-    expect(says(frustumCall, 'metric', column(10_001), 1)).toContain('top: the answer would be 10001 values');
+    expect(says(frustumCall, 'metric', column(10_001), 1)).toContain('top: the result would be 10001 values');
     const lengths = (count: number) => Array.from({ length: count }, (_, i) => [`a${i}`, 1]);
     expect(totalCall('metric', lengths(10_000)).length).toBe(10_000);
     expect(says(totalCall, 'metric', lengths(10_001))).toBe(
-      '#VALUE! table: the answer would be 10001 rows; the limit is 10000, so ask for fewer',
+      '#VALUE! table: the result would be 10001 rows; the limit is 10000, so ask for fewer',
     );
   });
 

@@ -18,7 +18,7 @@ export function call(name: string, ...values: unknown[]): unknown {
   return spill(name, ...values)[0]![0];
 }
 
-/** The error that a call answers with, as `code message`; empty where it answers. */
+/** The error that a call gives, as `code message`; empty where it gives a result. */
 export function refusal(name: string, ...values: unknown[]): string {
   try {
     const [[first] = []] = spill(name, ...values);

@@ -64,39 +64,42 @@ const sane = (cell: unknown): boolean =>
   (cell instanceof CellError && cell.code.startsWith('#'));
 
 describe('hostile values never get past the border', () => {
-  it.each(catalogue.map((row) => ({ name: row.name, row })))('SILT.$name answers or refuses in words', ({ row }) => {
-    const implementation = adapt(row, (code, message) => new CellError(code, message));
-    const names = argumentNames(row);
-    const units = fc.oneof(
-      { weight: 6, arbitrary: fc.constantFrom('US', 'metric') },
-      { weight: 1, arbitrary: hostile },
-    );
-    const values = fc.tuple(
-      ...names.map((name) =>
-        name === 'units' ? units : fc.oneof(hostile, fc.double({ min: 0.01, max: 50, noNaN: true })),
-      ),
-    );
-    fc.assert(
-      fc.property(values, (given) => {
-        let block: unknown[][];
-        try {
-          block = implementation(...given, {});
-        } catch (error) {
-          expect(error).toBeInstanceOf(CellError);
-          const { code, message } = error as CellError;
-          expect(code).toMatch(/^#/);
-          expect(message).not.toMatch(/fault in Siltstead|undefined|NaN\b.*NaN|\[object/);
-          if (code === '#VALUE!') expect(message.length).toBeGreaterThan(8);
-          return;
-        }
-        expect(block.length).toBeGreaterThan(0);
-        const wide = block[0]!.length;
-        for (const line of block) {
-          expect(line.length).toBe(wide);
-          for (const cell of line) expect(sane(cell), String(cell)).toBe(true);
-        }
-      }),
-      { numRuns: 150, seed: 20261 },
-    );
-  });
+  it.each(catalogue.map((row) => ({ name: row.name, row })))(
+    'SILT.$name gives a result or refuses in words',
+    ({ row }) => {
+      const implementation = adapt(row, (code, message) => new CellError(code, message));
+      const names = argumentNames(row);
+      const units = fc.oneof(
+        { weight: 6, arbitrary: fc.constantFrom('US', 'metric') },
+        { weight: 1, arbitrary: hostile },
+      );
+      const values = fc.tuple(
+        ...names.map((name) =>
+          name === 'units' ? units : fc.oneof(hostile, fc.double({ min: 0.01, max: 50, noNaN: true })),
+        ),
+      );
+      fc.assert(
+        fc.property(values, (given) => {
+          let block: unknown[][];
+          try {
+            block = implementation(...given, {});
+          } catch (error) {
+            expect(error).toBeInstanceOf(CellError);
+            const { code, message } = error as CellError;
+            expect(code).toMatch(/^#/);
+            expect(message).not.toMatch(/fault in Siltstead|undefined|NaN\b.*NaN|\[object/);
+            if (code === '#VALUE!') expect(message.length).toBeGreaterThan(8);
+            return;
+          }
+          expect(block.length).toBeGreaterThan(0);
+          const wide = block[0]!.length;
+          for (const line of block) {
+            expect(line.length).toBe(wide);
+            for (const cell of line) expect(sane(cell), String(cell)).toBe(true);
+          }
+        }),
+        { numRuns: 150, seed: 20261 },
+      );
+    },
+  );
 });

@@ -58,7 +58,7 @@ describe('PLAN.RANGE', () => {
     expect(Math.abs(number(high) - feed * (0.4 - 0.1 * Math.sqrt(0.2)))).toBeLessThan(0.0005 * feed);
   });
 
-  it('answers the same again, and one more range changes no other input’s draws', () => {
+  it('gives the same again, and one more range changes no other input’s draws', () => {
     expect(range()).toEqual(range());
     const before = rowOf(range(), 'ammonia');
     expect(rowOf(range([['solids share', '0.2 to 0.3']]), 'ammonia')).toEqual(before);

@@ -214,7 +214,7 @@ describe('a bad scenario', () => {
     expect(refusal('PLAN.COMPARE', 'metric', [[error, 1, 2], ...bare])).toBe('#DIV/0! ');
   });
 
-  it('is the whole answer where it stands alone', () => {
+  it('is the whole result where it stands alone', () => {
     expect(
       refusal('PLAN.COMPARE', 'metric', [
         ['fish count', 0],

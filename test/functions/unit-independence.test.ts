@@ -41,7 +41,7 @@ function kindOf(name: string, place: number): Kind | undefined {
 
 let compared = 0;
 
-describe('the same quantity in any of its units gives the same answer', () => {
+describe('the same quantity in any of its units gives the same result', () => {
   for (const row of catalogue) {
     const mine = calls.filter(([name]) => name === row.name);
     const places = Object.keys(row.arguments)
@@ -59,8 +59,8 @@ describe('the same quantity in any of its units gives the same answer', () => {
           const si = readQuantity(profile, kind, value, Number.MAX_VALUE);
           for (const unit of alsoRead(profile, kind)) {
             const typed = `${inUnit(kind, si, unit)} ${unit}`;
-            const answer = spill(name, ...values.map((one, i) => (i === place ? typed : one)));
-            answer.flat().forEach((cell, i) => {
+            const result = spill(name, ...values.map((one, i) => (i === place ? typed : one)));
+            result.flat().forEach((cell, i) => {
               const meant = expected.flat()[i];
               if (typeof cell !== 'number' || typeof meant !== 'number') return;
               const off = Math.abs(cell - meant) / Math.max(Math.abs(meant), 1e-9);

@@ -41,7 +41,7 @@ const at = (...addresses: string[]) =>
   page.evaluate((all) => all.map((address) => window.paneTest.host.at('Farm', address)), addresses);
 const choose = (address: string) => page.evaluate((cells) => window.paneTest.host.choose('Farm', cells), address);
 const field = (name: string) => page.getByRole('textbox', { name: new RegExp(`^${name}\\b`) });
-const answer = () => page.locator('.answer');
+const result = () => page.locator('.result');
 const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
 const said = (text: string | RegExp) => page.locator('.message', { hasText: text }).waitFor();
 
@@ -55,25 +55,25 @@ test('a question in words finds the function, with what it does', async () => {
   ]);
 });
 
-test('the answer is there as the form is filled in, in the units of the workbook, and says what is wrong', async () => {
+test('the result is there as the form is filled in, in the units of the workbook, and says what is wrong', async () => {
   await open({});
   await form('CONE.ANGLE');
-  await answer().getByText('Fill in top, bottom and height').waitFor();
+  await result().getByText('Fill in top, bottom and height').waitFor();
   await field('top').fill('22 1/2');
   await field('bottom').fill('4');
   await field('height').fill('9.25');
-  await answer().getByText('45 degrees', { exact: true }).waitFor();
+  await result().getByText('45 degrees', { exact: true }).waitFor();
   await field('bottom').fill('24');
-  await answer().getByText('bottom: 24 in is not allowed').waitFor();
+  await result().getByText('bottom: 24 in is not allowed').waitFor();
 });
 
 test('a workbook without units is asked for them in the form', async () => {
   await open({}, null);
   await form('WATER.DENSITY');
   await field('temperature').fill('68');
-  await answer().getByText('68 °C is not allowed').waitFor();
+  await result().getByText('68 °C is not allowed').waitFor();
   await page.getByLabel('units', { exact: true }).selectOption('US');
-  await answer().getByText('62.3').waitFor();
+  await result().getByText('62.3').waitFor();
   await press('Insert at Farm!A1');
   await said('Inserted');
   expect(await at('A1')).toEqual(['=SILT.WATER.DENSITY("US",68)']);
@@ -88,9 +88,9 @@ test('cells are taken from the selection, read live, and stand in the formula th
   await choose('C5');
   await press('Use the selected cells for bottom');
   await field('height').fill('=D5');
-  await answer().getByRole('cell', { name: '45', exact: true }).waitFor();
+  await result().getByRole('cell', { name: '45', exact: true }).waitFor();
   await page.evaluate(() => window.paneTest.host.change('Farm', 'B5', 20));
-  await expect.poll(() => answer().getByRole('cell', { name: '45', exact: true }).count()).toBe(0);
+  await expect.poll(() => result().getByRole('cell', { name: '45', exact: true }).count()).toBe(0);
   await choose('F5');
   await page.getByLabel('heading row on top').check();
   await press('Insert at Farm!F5');
@@ -104,7 +104,7 @@ test('what stands in the way is asked about, and a formula never reads its own c
   await field('top').fill('=B5');
   await field('bottom').fill('4');
   await field('height').fill('9.25');
-  await answer().getByText('slant').waitFor();
+  await result().getByText('slant').waitFor();
   await press('Insert at Farm!A1');
   await page
     .getByRole('alertdialog', { name: /A1 is not empty: overwrite it/ })
@@ -114,7 +114,7 @@ test('what stands in the way is asked about, and a formula never reads its own c
   await choose('A8');
   await press('Insert at Farm!A8');
   await page
-    .getByRole('alertdialog', { name: /The answer needs A8:J8, and some of these cells are not empty/ })
+    .getByRole('alertdialog', { name: /The result needs A8:J8, and some of these cells are not empty/ })
     .getByRole('button', { name: 'Insert it' })
     .click();
   await said('Inserted');
@@ -129,14 +129,14 @@ test('words, tables and choices are filled in, and text goes into the formula in
   await open({ A1: 46143, B1: 5, C1: 0.02, A2: 46150, B2: 6, C2: 0.03 });
   await form('HARVEST.LOG');
   await field('log').fill('=A1:C2');
-  await answer().getByRole('cell', { name: 'total' }).waitFor();
+  await result().getByRole('cell', { name: 'total' }).waitFor();
   await press('‹ All functions');
   await form('WATER.CHECK');
   await page.getByRole('combobox', { name: /^species/ }).selectOption('tilapia');
   await field('temperature').fill('80 °F');
   await field('ph').fill('7');
   await field('nitrate').fill('40 mg/L as NO3');
-  await answer().getByText('not measured').first().waitFor();
+  await result().getByText('not measured').first().waitFor();
   await choose('E1');
   await press('Insert at Farm!E1');
   await said('Inserted');
@@ -190,7 +190,7 @@ test('on its own, without a spreadsheet, the page finds functions and computes',
   await form('WATER.DENSITY');
   await page.getByLabel('units', { exact: true }).selectOption('metric');
   await field('temperature').fill('20');
-  await answer().getByText('998.2').waitFor();
+  await result().getByText('998.2').waitFor();
   expect(await page.getByRole('button', { name: /Insert|Take/ }).count()).toBe(0);
 });
 
@@ -205,7 +205,7 @@ test('a function is found, filled in and inserted by keyboard alone', async () =
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('SILT.TANK.GIRTH');
   await page.keyboard.press('Tab');
   await page.keyboard.type('70');
-  await answer().getByText('22.2817 in').or(answer().getByText('22.28169203 in')).waitFor();
+  await result().getByText('22.2817 in').or(result().getByText('22.28169203 in')).waitFor();
   for (let stops = 0; stops < 4; stops++) {
     if (/^Insert at/.test((await page.evaluate(() => document.activeElement?.textContent)) ?? '')) break;
     await page.keyboard.press('Tab');

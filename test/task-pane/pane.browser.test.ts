@@ -53,7 +53,7 @@ const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     await page.getByText('Water and its tests').click();
   },
   'what was found': (page) => page.getByRole('searchbox').fill('how many drums'),
-  'a form with an answer': async (page) => {
+  'a form with a result': async (page) => {
     await page.getByRole('searchbox').fill('CONE.PATTERN');
     await page.locator('[data-function="CONE.PATTERN"]').click();
     await page.getByText('5 optional arguments').click();
@@ -64,11 +64,11 @@ const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     ] as const) {
       await page.getByRole('textbox', { name: new RegExp(`^${name}\\b`) }).fill(text);
     }
-    await page.locator('.answer-row').waitFor();
+    await page.locator('.result-row').waitFor();
   },
   'a form with a fault': async (page) => {
     await page.getByRole('textbox', { name: /^bottom\b/ }).fill('24 in');
-    await page.locator('.answer-fault').waitFor();
+    await page.locator('.result-fault').waitFor();
   },
   'a question': async (page) => {
     await page.evaluate(() => window.paneTest.host.choose('Farm', 'B5'));

@@ -66,6 +66,6 @@ test('outside Excel the pane says where it is, and stays usable', async () => {
   await page.getByLabel('units', { exact: true }).selectOption('metric');
   await page.getByRole('textbox', { name: /^temperature\b/ }).fill('20');
   // Kell 1975 gives 998.206 kg/m3 at 20 °C.
-  await page.locator('.figure-answer', { hasText: '998.20' }).waitFor();
+  await page.locator('.figure-result', { hasText: '998.20' }).waitFor();
   expect(complaints).toEqual([]);
 });

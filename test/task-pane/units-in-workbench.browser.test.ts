@@ -90,7 +90,7 @@ test('a function is inserted beside the data and computed by the grid', async ()
   await page.getByRole('textbox', { name: /^top\b/ }).fill('=Drums!K5');
   await page.getByRole('textbox', { name: /^bottom\b/ }).fill('=Drums!F5');
   await page.getByRole('textbox', { name: /^height\b/ }).fill('=Drums!G5');
-  const shown = page.locator('.figure-answer');
+  const shown = page.locator('.figure-result');
   await shown.waitFor();
   await page.evaluate(() =>
     window.workbench.host.select({ sheet: 'Drums', range: { row: 40, column: 1, rows: 1, columns: 1 } }),

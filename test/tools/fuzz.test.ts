@@ -41,8 +41,8 @@ describe('the log of a run', () => {
     try {
       log.before({ name: 'CONE.ANGLE', values: ['US', undefined, -0] });
       expect(readFileSync(join(folder, 'calls.log'), 'utf8')).toMatch(/^1 .*"US","\(left out\)","0"/);
-      log.fault({ name: 'CONE.ANGLE', values: [1] }, 'answers 1e300');
-      log.fault({ name: 'CONE.ANGLE', values: [2] }, 'answers 2e300');
+      log.fault({ name: 'CONE.ANGLE', values: [1] }, 'gives 1e300');
+      log.fault({ name: 'CONE.ANGLE', values: [2] }, 'gives 2e300');
       expect(log.faults).toHaveLength(1);
     } finally {
       log.close();

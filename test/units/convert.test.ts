@@ -29,7 +29,7 @@ describe('converting between units', () => {
     expect(convert(value, from, to)).toBeCloseTo(expected, 10);
   });
 
-  it('gives exact decimals where the answer has few', () => {
+  it('gives exact decimals where the result has few', () => {
     expect(convert(3.25, 'in', 'mm')).toBe(82.55);
     expect(convert(82.55, 'mm', 'in')).toBe(3.25);
     expect(convert(0.1, 'm', 'mm')).toBe(100);
@@ -60,7 +60,7 @@ describe('converting between units', () => {
     expect(() => convert(value, from, to)).toThrow(message);
   });
 
-  it('answers the same again, also once more units were asked for than it remembers', () => {
+  it('gives the same again, also once more units were asked for than it remembers', () => {
     const asked = () => [convert(10, 'mg/L as N', 'mg/L as NO3'), convert(3.25, 'in', 'mm'), convert(100, '°C', '°F')];
     const first = asked();
     for (let i = 0; i < 450; i++) {

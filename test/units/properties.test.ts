@@ -91,7 +91,7 @@ describe('reading and giving quantities', () => {
     );
   });
 
-  it('answers any text with a finite number or an advice', () => {
+  it('gives for any text a finite number or an advice', () => {
     const pieces = fc.constantFrom(
       '1',
       '22',
@@ -140,7 +140,7 @@ describe('reading and giving quantities', () => {
     );
   });
 
-  it('answers any number with a finite one or an advice', () => {
+  it('gives for any number a finite one or an advice', () => {
     fc.assert(
       fc.property(anyProfile, fc.constantFrom(...kinds), fc.double(), (profile, kind, value) => {
         try {
@@ -153,7 +153,7 @@ describe('reading and giving quantities', () => {
     );
   });
 
-  it('answers any profile text with a profile or an advice', () => {
+  it('gives for any profile text a profile or an advice', () => {
     const pieces = fc.constantFrom(
       'US',
       'metric',

@@ -57,7 +57,7 @@ describe('a unit that is not known', () => {
     ['portion', '5 Mg', /^Mg is not a unit that is read here; give a portion \((?:oz|g|mg)/],
     ['pressure', '5 MPa', /^MPa is not a unit that is read here; give a pressure \(kPa,/],
     ['viscosity', '1 MPa·s', /^MPa·s is not a unit/],
-  ] as const)('as %s, %s is answered with those read, the nearest first', (kind, text, message) => {
+  ] as const)('as %s, %s is refused with those that are known, the nearest first', (kind, text, message) => {
     expect(advice(US, kind, text)).toMatch(message);
   });
 });

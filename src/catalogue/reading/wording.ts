@@ -11,7 +11,7 @@ export type KindOf = (name: string) => Kind | undefined;
 export const digitsToRead = 4;
 export const digitsToType = 6;
 
-/** A fault of the answer as a whole; the caller puts the names of the arguments before the message. */
+/** A fault of the result as a whole; the caller puts the names of the arguments before the message. */
 export class AnswerFault extends Error {
   constructor(message: string) {
     super(message);

@@ -51,7 +51,7 @@ export const filterRows = [
     compute: (given) => filterNitrify(given.rate, given.temperature, given.reference, given.limit),
     formula: 'rate × (1 + g (T - 20)) / (1 + g (reference - 20)), g 0.04275 by ammonia, 0.01108 by oxygen',
     notes: [
-      '`lower` uses the limit that gives the lower rate. Biofilms were studied from 14 to 27 °C; outside that the answer is #N/A.',
+      '`lower` uses the limit that gives the lower rate. Biofilms were studied from 14 to 27 °C; outside that the result is #N/A.',
       'A moving bed at 1 °C for a long time kept 18 ± 5.1 % of its rate at 20 °C (Hoang et al., Water Research 49:215, 2014).',
     ],
     sources: ['Zhu and Chen, Aquacultural Engineering 26:221 (2002)'],

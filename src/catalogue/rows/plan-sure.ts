@@ -14,7 +14,7 @@ const scenario = {
 const varying =
   'Two kinds of figure vary: coefficients left at their default, between low and high in REF.LIST, and inputs typed as a range. Limits, choices and inputs typed as one figure do not vary. Each has a triangular distribution with the typical value as its mode, on a logarithmic scale if the ends are more than five times apart. They vary independently.';
 const sample =
-  'The sample is a Latin hypercube of 1,024 points. Each input’s name fixes its own random order: the same cells always give the same answer, and adding a range does not change the draws of other inputs.';
+  'The sample is a Latin hypercube of 1,024 points. Each input’s name fixes its own random order: the same cells always give the same result, and adding a range does not change the draws of other inputs.';
 
 const example =
   '{"fish count",350;"fish mass",225;"feeding rate",0.015;"tank volume",4200;"pump flow",94;"drums",2;"drum diameter",570;"pads",4;"pad area",0.28;"media volume",680;"bed area",26}';

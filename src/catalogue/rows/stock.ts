@@ -14,7 +14,7 @@ const growthCoefficient = {
   meaning: 'thermal-growth coefficient, per cent form, 0.13 to 0.20 for trout',
 } as const;
 const growthNotes = [
-  'Growth is linear in temperature only below the optimum of the species. The answer is #N/A above 33 °C, or above the range in which the named species grows best, and for a fish larger than the largest on record (60 kg, or that of the species).',
+  'Growth is linear in temperature only below the optimum of the species. The result is #N/A above 33 °C, or above the range in which the named species grows best, and for a fish larger than the largest on record (60 kg, or that of the species).',
   'A coefficient above 0.5 is in the x 1000 form, ten times the per cent form; one from 0 to 0.01 is in the plain form, a hundredth of it. Both are refused.',
 ];
 const growthSources = [

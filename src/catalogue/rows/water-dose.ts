@@ -105,7 +105,7 @@ export const waterDoseRows = [
       },
     },
     compute: ({ volume: water, alkali: chemical, amount, purity: share, ammonia, ...before }) =>
-      // A 0 may be an empty cell; without ammonia the answer is the same either way.
+      // A 0 may be an empty cell; without ammonia the result is the same either way.
       waterAfter(water, before, chemical, amount, share, ammonia === 0 ? undefined : ammonia),
     formula:
       'carbonate equilibrium with the alkalinity and carbon that the alkali adds; after airing, carbon dioxide is as before',

@@ -92,7 +92,7 @@ export const waterRows = [
     result: { scalar: 'concentration' },
     compute: (given) => waterCarbonDioxide(given.alkalinity, given.ph, given.temperature),
     formula: 'CO2 = [H+][HCO3-]/K1, with carbonate and hydroxide subtracted from the alkalinity',
-    notes: ['For fresh water whose alkalinity is carbonate. An error of 0.1 in pH changes the answer by a quarter.'],
+    notes: ['For fresh water whose alkalinity is carbonate. An error of 0.1 in pH changes the result by a quarter.'],
     sources: [
       'Plummer and Busenberg, Geochimica et Cosmochimica Acta 46:1011 (1982)',
       'Stumm and Morgan, Aquatic Chemistry',

@@ -1,7 +1,7 @@
 /**
  * The figure at a share p of figures in rising order, interpolated between the two that stand beside p (n - 1). Infinity,
  * which ranks above every number, is not interpolated with: where either neighbor is infinite and counts, so is the
- * answer. Source: definition (method 7 of Hyndman and Fan, American Statistician 50:361, 1996).
+ * result. Source: definition (method 7 of Hyndman and Fan, American Statistician 50:361, 1996).
  */
 export function percentile(rising: ArrayLike<number>, p: number): number {
   const place = p * (rising.length - 1);

@@ -45,7 +45,7 @@ function solve(exponent: 2 | -1, target: number, start: number): number {
  * Starts from Ferguson and Church, Re = Ar / (18 + sqrt(0.3 Ar)), Journal of Sedimentary Research 74:933 (2004).
  */
 export function terminalReynolds(archimedes: number): number {
-  // Below this the answer is Stokes' Ar/18 to the last digit.
+  // Below this the result is Stokes' Ar/18 to the last digit.
   if (archimedes < 1e-14) return archimedes / 18;
   return solve(2, (4 / 3) * archimedes, archimedes / (18 + Math.sqrt(0.3 * archimedes)));
 }

@@ -76,7 +76,7 @@ function mixed(value: MixedCell, kindOf: KindOf, profile: Profile): Cell {
 
 function capped(rows: Cell[][]): Cell[][] {
   if (rows.length > mostRows) {
-    throw new AnswerFault(`the answer would be ${rows.length} rows; the limit is ${mostRows}, so ask for fewer`);
+    throw new AnswerFault(`the result would be ${rows.length} rows; the limit is ${mostRows}, so ask for fewer`);
   }
   return rows.length > 0 ? rows : [['']];
 }

@@ -1,7 +1,7 @@
 import { exampleDrawing } from '../example-drawings';
 import { withCode } from '../markup-safe';
 import { page } from '../page';
-import { formulaLine, spilledTable } from './answer';
+import { formulaLine, spilledTable } from './formula-result';
 import { type Step, steps } from './steps';
 
 type SiteFile = readonly [path: string, content: string];

@@ -23,7 +23,7 @@ export interface Book {
   readonly cellsIn: (sheet: string, range: OpenRange) => readonly BookCell[];
   readonly formulas: readonly BookCell[];
   readonly typed: readonly BookCell[];
-  /** The formula whose answer covers a cell, blank places of the answer too. */
+  /** The formula whose result covers a cell, blank places of the result too. */
   readonly fillerOf: (spot: Spot) => BookCell | undefined;
   /** A cell with a formula and the cells that it fills. */
   readonly filledBy: (home: BookCell) => readonly BookCell[];

@@ -79,7 +79,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
     return undefined;
   };
 
-  /** What of one call of ours makes the value in this place of its answer an error. */
+  /** What of one call of ours makes the value in this place of its result an error. */
   const inCall = async (
     call: SiltCall,
     down: number,
@@ -117,7 +117,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
 
   const errorIn = (spots: readonly (readonly Spot[])[]): BookCell | undefined => {
     for (const spot of spots.flat()) {
-      // A bad row of an answer says so in its first cell, and the others are blank.
+      // A bad row of a result says so in its first cell, and the others are blank.
       const filler = book.fillerOf(spot);
       const first = filler === undefined ? undefined : book.cell({ ...spot, column: filler.column });
       for (const cell of [book.cell(spot), first]) {
@@ -127,14 +127,14 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
     return undefined;
   };
 
-  /** The function's own words about one place of its answer; undefined where it answers without an error there. */
+  /** The function's own words about one place of its result; undefined where it gives no error there. */
   const reasonOf = async (call: SiltCall, { down, across }: PlaceInGrid, code: string): Promise<string | undefined> => {
     try {
       const given = await Promise.all(
         call.given.map((part) => (part === null ? undefined : evaluate(part, call.scope, around))),
       );
-      const answer = callOurs(call.name, given, around.functionLibrary);
-      const value = valueAt(answer, down, across) ?? answer[0]?.[0];
+      const result = callOurs(call.name, given, around.functionLibrary);
+      const value = valueAt(result, down, across) ?? result[0]?.[0];
       return typeof value === 'object' && value.error.code === code ? value.error.message : undefined;
     } catch (error) {
       if (error instanceof CalledError) return error.code === code ? error.reason : undefined;

@@ -254,7 +254,7 @@ const waiting = new Set(['#BUSY!', '#GETTING_DATA', '#CONNECT!']);
 
 const known: Readonly<Record<string, string>> = {
   '#NAME?': 'Siltstead was not loaded when this was entered; press Re-enter SILT formulas in Functions.',
-  '#SPILL!': 'other cells block the answer; clear the cells below and to the right.',
+  '#SPILL!': 'other cells block the result; clear the cells below and to the right.',
   '#REF!': 'it refers to cells that no longer exist; refer to other cells.',
   '#CALC!': 'a formula around it finds no rows; check that its rows are filled in.',
 };

@@ -11,7 +11,7 @@ interface RefusedCall {
   readonly row: CatalogueRow;
   /** Where the values of each argument come from, the units included. */
   readonly origins: readonly (Origins | undefined)[];
-  /** Which value of the answer is refused. */
+  /** Which value of the result is refused. */
   readonly place: PlaceInGrid;
   /** `height: 0 or blank is not allowed; …`, `patterns: row 2, lap: …`, `drum diameter: …`. */
   readonly reason: string;
@@ -43,7 +43,7 @@ export async function refusedCells(refused: RefusedCall, around: Surroundings): 
       return line?.[Math.max(0, columns.indexOf(told?.[2] ?? ''))] ?? [];
     }
     const line = values.findIndex(([name]) => typeof name === 'string' && isSameWord(name, input));
-    // Columns of names and units stand before the first scenario in the answer, one of names in the table.
+    // Columns of names and units stand before the first scenario in the result, one of names in the table.
     const column = (values[0]?.length ?? 0) > 2 ? Math.max(1, place.across - 1) : 1;
     const spots = grid[line]?.[column];
     if (spots !== undefined) return spots;

@@ -4,12 +4,12 @@ import type { CellResult } from '../../hosts/workbook-model';
 export type Rank = 1 | 2 | 3 | 4;
 
 export interface Verdict {
-  /** Which row of the answer says it, and which column where it is not the first. */
+  /** Which row of the result says it, and which column where it is not the first. */
   readonly row: number;
   readonly column?: number;
   readonly sentence: string;
   readonly rank: Rank;
-  /** The reading that it is about, as the answer calls it. */
+  /** The reading that it is about, as the result calls it. */
   readonly reading?: string;
   /** True where the sentence goes on from the value that was typed: `too high`. */
   readonly ofValue?: true;
@@ -17,7 +17,7 @@ export interface Verdict {
 
 type Lines = readonly (readonly CellResult[])[];
 
-/** What an answer cautions about, by the functions that gave it. */
+/** What a result cautions about, by the functions that gave it. */
 export function verdicts(names: readonly string[], lines: Lines): readonly Verdict[] {
   if (names.includes('WATER.CHECK')) return waterVerdicts(lines);
   if (names.some((name) => name.endsWith('.CHECK'))) return sentences(lines);
@@ -50,7 +50,7 @@ function waterVerdicts(lines: Lines): readonly Verdict[] {
 
 const mostWorth = 3;
 
-/** The figures that a result hangs on most, from the first rows of an answer whose last column is the share explained. */
+/** The figures that a result hangs on most, from the first rows of a result whose last column is the share explained. */
 function worthMeasuring(lines: Lines): readonly Verdict[] {
   const explaining = lines.flatMap((line, row) => {
     const share = line.at(-1);

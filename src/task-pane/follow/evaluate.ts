@@ -132,7 +132,7 @@ function call(name: string, given: readonly (Grid | undefined)[], functionLibrar
   return known(...(given as readonly Grid[]));
 }
 
-/** Calls a function of ours as a cell does; an error that it answers with ends the evaluation in its own words. */
+/** Calls a function of ours as a cell does; an error that it gives ends the evaluation with its own message. */
 export function callOurs(name: string, given: readonly (Grid | undefined)[], functionLibrary: FunctionLibrary): Grid {
   const row = functionLibrary.catalogue.find((one) => one.name === name);
   if (row === undefined) throw new NotFollowed(`uses SILT.${name}, which is not known here`);
@@ -141,7 +141,7 @@ export function callOurs(name: string, given: readonly (Grid | undefined)[], fun
   return values.map((line) => line.map(toCellResult));
 }
 
-/** An error that a function of ours answered with. */
+/** An error that a function of ours gave. */
 export class CalledError extends NotFollowed {
   readonly code: string;
   /** The function's own words. */

@@ -7,11 +7,11 @@ import { freshId, make, makeButton, replace } from '../dom';
 import type { FunctionTexts } from '../function-texts';
 import { sentenceOf } from '../messages';
 import type { PaneContext } from '../view';
-import { answerElement } from './answer-table';
 import { type Field, fieldText, readField } from './field-text';
 import { type FormField, formField } from './form-field';
 import { insertCall } from './insert-call';
-import { type Answer, answer, type Given, profileOf } from './live-answer';
+import { type CallResult, computeResult, type Given, profileOf } from './live-result';
+import { resultElement } from './result-table';
 import { unitsChoice } from './units-choice';
 
 export interface FunctionForm {
@@ -21,13 +21,13 @@ export interface FunctionForm {
   readonly hidden: () => void;
 }
 
-/** The form of one function: its arguments as fields, the answer as they are typed, and the way into a cell. */
+/** The form of one function: its arguments as fields, the result as they are typed, and the way into a cell. */
 export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined, context: PaneContext): FunctionForm {
   const { functionLibrary, host, units } = context;
   let selection: Block | undefined;
-  let last: Answer | undefined;
+  let last: CallResult | undefined;
   let asked = 0;
-  const place = make('div', { class: 'answer', role: 'status', 'aria-live': 'polite' });
+  const place = make('div', { class: 'result', role: 'status', 'aria-live': 'polite' });
 
   const choice = unitsChoice(units, () => update());
   const pick = async (): Promise<string | undefined> => {
@@ -56,7 +56,7 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
     if (profile !== undefined) for (const field of fields) field.show(profile);
     asked += 1;
     const mine = asked;
-    const show = (next: Answer | undefined, ...children: readonly (Node | string)[]): void => {
+    const show = (next: CallResult | undefined, ...children: readonly (Node | string)[]): void => {
       if (mine !== asked) return;
       last = next;
       replace(place, ...children);
@@ -64,15 +64,15 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
     const read = readFields();
     const fault = read.find((field) => field.is === 'fault');
     const missing = fields.filter((field, at) => field.isNeeded && read[at]?.is === 'blank');
-    if (fault?.is === 'fault') show(undefined, make('p', { class: 'answer-fault' }, fault.why));
+    if (fault?.is === 'fault') show(undefined, make('p', { class: 'result-fault' }, fault.why));
     else if (missing.length > 0) show(undefined, make('p', { class: 'faint' }, invitation(missing)));
     else {
       valuesOf(read, context).then(
         (values) => {
-          const next = answer(functionLibrary, row, choice.profileText(), values);
-          show(next, answerElement(next));
+          const next = computeResult(functionLibrary, row, choice.profileText(), values);
+          show(next, resultElement(next));
         },
-        (error: unknown) => show(undefined, make('p', { class: 'answer-fault' }, sentenceOf(error))),
+        (error: unknown) => show(undefined, make('p', { class: 'result-fault' }, sentenceOf(error))),
       );
     }
   };
@@ -85,7 +85,7 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
       fields: readFields(),
       unitsText: row.units === false ? undefined : choice.argument(),
       headings: headings.checked,
-      answer: last,
+      result: last,
     });
   };
   const heading = make('h2', { tabindex: '-1' }, `SILT.${row.name}`);
@@ -96,7 +96,7 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
     make('p', {}, texts?.summary ?? ''),
     ...(row.units === false ? [] : [choice.element]),
     ...fieldGroups(fields),
-    make('h3', {}, 'Answer'),
+    make('h3', {}, 'Result'),
     place,
     ...(host === undefined
       ? []
@@ -156,7 +156,7 @@ function invitation(missing: readonly FormField[]): string {
     missing.map(({ name }) => inWords(name)),
     'and',
   );
-  return `Fill in ${list} to see the answer; you can also type text such as 3 1/4 in or 20 °C.`;
+  return `Fill in ${list} to see the result; you can also type text such as 3 1/4 in or 20 °C.`;
 }
 
 /** What each field hands over: cells are read from the sheet. */

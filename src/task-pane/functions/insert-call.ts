@@ -3,15 +3,15 @@ import { type CellRange, cellName, contains, rangeName } from '../../hosts/addre
 import type { SheetHost } from '../../hosts/sheet-host';
 import type { PaneContext } from '../view';
 import { cellFormula, type Field } from './field-text';
-import type { Answer } from './live-answer';
+import type { CallResult } from './live-result';
 
 export interface InsertedCall {
   readonly fields: readonly Field[];
   /** The units argument; undefined for a function that takes none. */
   readonly unitsText: string | undefined;
   readonly headings: boolean;
-  /** What it answers now, to know how many cells it fills. */
-  readonly answer: Answer | undefined;
+  /** What it gives now, to know how many cells it fills. */
+  readonly result: CallResult | undefined;
 }
 
 /** Writes the cell formula at the selection; what stands there is only written over when told to. */
@@ -49,9 +49,9 @@ export async function insertCall(context: PaneContext, row: CatalogueRow, call: 
   });
 }
 
-function sizeOf({ answer, headings }: InsertedCall): { readonly rows: number; readonly columns: number } {
-  if (answer?.is !== 'answer') return { rows: 1, columns: 1 };
-  return { rows: answer.rows.length + (headings ? 1 : 0), columns: answer.rows[0]?.length ?? 1 };
+function sizeOf({ result, headings }: InsertedCall): { readonly rows: number; readonly columns: number } {
+  if (result?.is !== 'result') return { rows: 1, columns: 1 };
+  return { rows: result.rows.length + (headings ? 1 : 0), columns: result.rows[0]?.length ?? 1 };
 }
 
 function readsCell(field: Field, sheet: string, at: { readonly row: number; readonly column: number }): boolean {
@@ -68,5 +68,5 @@ async function overwriteQuestion(host: SheetHost, sheet: string, needed: CellRan
   if (isTaken(0, 0)) return `${cell} is not empty: overwrite it?`;
   const taken = values.some((line, down) => line.some((_, across) => isTaken(down, across)));
   if (!taken) return undefined;
-  return `The answer needs ${rangeName(needed)}, and some of these cells are not empty. They are not overwritten, but ${cell} will show #SPILL! until you clear them. Insert it anyway?`;
+  return `The result needs ${rangeName(needed)}, and some of these cells are not empty. They are not overwritten, but ${cell} will show #SPILL! until you clear them. Insert it anyway?`;
 }

@@ -135,6 +135,6 @@ function byHandPart(byHand: Findings['byHand'], show: (spot: Spot) => void): rea
   return [
     make('h3', {}, 'Check these by hand'),
     make('p', { class: 'faint' }, 'Siltstead cannot tell what these cells hold, so they are not changed.'),
-    make('ul', { class: 'answer-lines' }, ...items),
+    make('ul', { class: 'result-lines' }, ...items),
   ];
 }

@@ -37,8 +37,8 @@ function scenarios(): readonly (readonly unknown[])[] {
 export function planTable(): string {
   const table = scenarios();
   const compare = adapted('PLAN.COMPARE');
-  const answer = compare('metric', table);
-  const refused = answer.flat().find((cell) => cell instanceof Error);
+  const result = compare('metric', table);
+  const refused = result.flat().find((cell) => cell instanceof Error);
   if (refused instanceof Error) throw refused;
   const milliseconds = 1000 / callsASecond(() => compare('metric', table));
   const what = `PLAN.COMPARE, ${columns} scenarios of ${table.length - 1} inputs`;

@@ -13,7 +13,7 @@ const temperature = 20;
 const reynolds = 1e5;
 const roughness = 1e-4;
 
-/** Python that answers in one line what it computed and how often a second, the best of many short spells as here. */
+/** Python that prints in one line what it computed and how often a second, the best of many short spells as here. */
 const program = `
 import json, timeit
 from fluids import friction_factor
@@ -31,8 +31,8 @@ print(json.dumps(dict(version=__version__, fall=[fall(), best(fall)], rub=[rub()
 
 interface Reference {
   readonly version: string;
-  readonly fall: readonly [answer: number, rate: number];
-  readonly rub: readonly [answer: number, rate: number];
+  readonly fall: readonly [result: number, rate: number];
+  readonly rub: readonly [result: number, rate: number];
 }
 
 /** The first is whatever the user works with; libraries that come with the system are often only in the second. */
@@ -48,7 +48,7 @@ function measuredReference(): Reference | undefined {
 
 const whole = (value: number) => Math.round(value).toLocaleString('en-US');
 
-/** How often a second each answers, and what; answers that differ by more than the water's properties do are refused. */
+/** How often a second each computes, and what; results that differ by more than the water's properties do are refused. */
 export function referenceTable(): string {
   const velocity = adapted('SETTLE.VELOCITY');
   const ours = {
@@ -71,7 +71,7 @@ export function referenceTable(): string {
     return `${table}\n\nthe library fluids for Python is not installed here, so nothing stands beside`;
   checkAgreement('terminal velocity', settlingVelocity(size, density, temperature, 0), theirs.fall[0], 1e-3);
   checkAgreement('friction factor', frictionFactor(reynolds, roughness), theirs.rub[0], 1e-9);
-  return `${table}\n\nthe library is fluids ${theirs.version} for Python, which is given the water’s properties; both give the same answers`;
+  return `${table}\n\nthe library is fluids ${theirs.version} for Python, which is given the water’s properties; both give the same results`;
 }
 
 function checkAgreement(what: string, mine: number, theirs: number, within: number): void {

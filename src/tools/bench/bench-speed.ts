@@ -22,7 +22,7 @@ interface Speed {
 /** Calls a second that are wanted of a closed form that gives one value from numbers. */
 const closedForm: Wanted = { atLeast: 1_000_000 };
 
-/** Functions that search for their answer step by step, and what is wanted of some of them. */
+/** Functions that search for their result step by step, and what is wanted of some of them. */
 const iterative: Readonly<Record<string, Wanted>> = {
   'SETTLE.VELOCITY': { atLeast: 200_000 },
   'SETTLE.REYNOLDS': {},
@@ -33,7 +33,7 @@ const iterative: Readonly<Record<string, Wanted>> = {
   'PIPE.DUTY': { atLeast: 20_000 },
 };
 
-/** The arguments of a catalogue example as a host hands them over, calls inside calls already answered. */
+/** The arguments of a catalogue example as a host hands them over, calls inside calls already computed. */
 function argumentsOf({ values }: Call): unknown[] {
   return values.map((value) => (isCall(value) ? adapted(value.name)(...argumentsOf(value)) : value));
 }
@@ -96,7 +96,7 @@ function fairSpeedOf(row: CatalogueRow): Speed {
   return isMet(first.adapted, first.wanted) ? first : speedOf(row);
 }
 
-/** How fast every function answers its own example, figures as numbers, and which of them miss what is wanted. */
+/** How fast every function computes its own example, figures as numbers, and which of them miss what is wanted. */
 export function speedTable(): string {
   const speeds = catalogue.map(fairSpeedOf);
   const table = textTable(

@@ -37,7 +37,7 @@ interface First {
 
 const openings = 9;
 
-/** How long a fresh page takes, from its opening to the answer of the first function. */
+/** How long a fresh page takes, from its opening to the result of the first function. */
 export function startTable(): Promise<string> {
   const site = siteListener('dist');
   const listener: RequestListener = (request, response) => {
@@ -54,7 +54,7 @@ export function startTable(): Promise<string> {
         await opened.goto(`${address}first.html`);
         const handle = await opened.waitForFunction(() => (window as { first?: unknown }).first);
         const first = (await handle.jsonValue()) as First;
-        if (Math.abs(first.angle - 45) > 1e-9) throw new Error(`the first function answered ${first.angle}, not 45`);
+        if (Math.abs(first.angle - 45) > 1e-9) throw new Error(`the first function gave ${first.angle}, not 45`);
         times.push(first.milliseconds);
         await context.close();
       }

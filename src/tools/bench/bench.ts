@@ -24,7 +24,7 @@ const parts: Readonly<Record<string, Part>> = {
   size: { title: 'What Excel loads', table: sizeTable },
   pane: { title: 'The task pane, in a browser', table: paneTable },
   workbench: { title: 'The workbench, in a browser', table: workbenchTable },
-  start: { title: 'Time from opening a page to the answer of its first function, in a browser', table: startTable },
+  start: { title: 'Time from opening a page to the result of its first function, in a browser', table: startTable },
 };
 
 async function bench(asked: readonly string[]): Promise<void> {

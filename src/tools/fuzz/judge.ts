@@ -13,12 +13,12 @@ class HostError extends Error {
 
 export interface Judge {
   readonly row: CatalogueRow;
-  /** What is wrong with the answer to a call; undefined where nothing is. */
+  /** What is wrong with the result to a call; undefined where nothing is. */
   readonly faultOf: (call: FuzzCall, mostMs: number) => string | undefined;
 }
 
 const longestMessage = 1200;
-/** What never stands in a message or an answer. `Infinity` in a user's own text is echoed, so calls never give it. */
+/** What never stands in a message or a result. `Infinity` in a user's own text is echoed, so calls never give it. */
 const leaks = /\bNaN\b|\bInfinity\b|\bundefined\b|\[object |fault in Siltstead/;
 
 /** Watches one function: no throw but the host's error, no figure that is none, no ragged block, no changed input, no hang. */
@@ -29,9 +29,9 @@ export function judge(row: CatalogueRow): Judge {
     names.some((name) => name.test(message)) || /is not a profile|profile/.test(message);
   const faultOf = ({ values }: FuzzCall, mostMs: number): string | undefined => {
     for (const value of values) if (typeof value === 'object') deepFreeze(value);
-    const { answer, ms } = timed(call, values, mostMs);
+    const { result, ms } = timed(call, values, mostMs);
     if (ms > mostMs) return `took ${Math.round(ms)} ms`;
-    return answer instanceof Error ? errorFault(answer, named) : blockFault(answer, named);
+    return result instanceof Error ? errorFault(result, named) : blockFault(result, named);
   };
   return { row, faultOf };
 }
@@ -40,9 +40,9 @@ export function judge(row: CatalogueRow): Judge {
  * A machine that does other work as well makes any call late now and then, so a late one is made again, and what counts is the
  * time that the processor spent on it.
  */
-function timed(call: Adapted, values: readonly unknown[], mostMs: number): { answer: unknown[][] | Error; ms: number } {
+function timed(call: Adapted, values: readonly unknown[], mostMs: number): { result: unknown[][] | Error; ms: number } {
   const start = performance.now();
-  const answer = answerOf(call, values);
+  const result = answerOf(call, values);
   let least = performance.now() - start;
   for (let tries = 0; tries < 3 && least > mostMs; tries++) {
     const before = process.cpuUsage();
@@ -50,7 +50,7 @@ function timed(call: Adapted, values: readonly unknown[], mostMs: number): { ans
     const { user, system } = process.cpuUsage(before);
     least = Math.min(least, (user + system) / 1000);
   }
-  return { answer, ms: least };
+  return { result, ms: least };
 }
 
 function answerOf(call: Adapted, values: readonly unknown[]): unknown[][] | Error {
@@ -74,7 +74,7 @@ function errorFault(error: Error, named: (message: string) => boolean): string |
 
 function blockFault(block: unknown[][], named: (message: string) => boolean): string | undefined {
   const wide = block[0]?.length ?? 0;
-  if (wide === 0) return 'answers nothing';
+  if (wide === 0) return 'gives nothing';
   for (const line of block) {
     if (line.length !== wide) return 'is ragged';
     for (const cell of line) {
@@ -86,10 +86,10 @@ function blockFault(block: unknown[][], named: (message: string) => boolean): st
 }
 
 function cellFault(cell: unknown, named: (message: string) => boolean): string | undefined {
-  if (typeof cell === 'number') return Number.isFinite(cell) ? undefined : `answers ${cell}`;
+  if (typeof cell === 'number') return Number.isFinite(cell) ? undefined : `gives ${cell}`;
   if (typeof cell === 'string') return leaks.test(cell) ? `answers: ${cell}` : undefined;
   if (typeof cell === 'boolean') return undefined;
-  return cell instanceof Error ? errorFault(cell, named) : `answers a ${typeof cell}`;
+  return cell instanceof Error ? errorFault(cell, named) : `gives a ${typeof cell}`;
 }
 
 function deepFreeze(value: unknown): void {

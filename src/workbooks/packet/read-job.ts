@@ -77,8 +77,8 @@ export function readJob(sheets: readonly SheetCells[], units: string, functions:
   const call: Job['call'] = (name, ...values) => {
     const row = functions.catalogue.find((entry) => entry.name === name);
     if (row === undefined) throw new PacketMistake(`there is no function SILT.${name}`);
-    const answer = functions.adapt(row, (_, message) => new PacketMistake(message));
-    return answer(...(row.units === false ? [] : [profile.text]), ...values) as CellScalar[][];
+    const call = functions.adapt(row, (_, message) => new PacketMistake(message));
+    return call(...(row.units === false ? [] : [profile.text]), ...values) as CellScalar[][];
   };
   const planTable = tableIn(planSheet, 'pattern row');
   const planCells = planTable.rows

@@ -66,7 +66,7 @@ describe('ten thousand farms at steady state', () => {
     expect(error, JSON.stringify(farm?.scenario)).toBeLessThan(1e-9);
   });
 
-  it('answer every result with a finite figure or a word', () => {
+  it('give for every result a finite figure or a word', () => {
     for (const { scenario } of farms.slice(0, 2000)) {
       for (const [name, value] of Object.entries(planResults(scenario, factors))) {
         const good = typeof value === 'string' ? value.length > 2 : Number.isFinite(value);

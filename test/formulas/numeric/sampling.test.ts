@@ -17,7 +17,7 @@ describe('triangular quantiles', () => {
     [2, 2, 6],
     [2, 6, 6],
     [-3, 1, 2],
-  ])('of %d, %d, %d answer the closed form', (low, typical, high) => {
+  ])('of %d, %d, %d agree with the closed form', (low, typical, high) => {
     for (const p of [0.001, 0.1, 0.25, 0.5, 0.9, 0.999])
       expect(below(triangularQuantile(p, { low, typical, high }), low, typical, high)).toBeCloseTo(p, 12);
   });

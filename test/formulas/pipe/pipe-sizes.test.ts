@@ -54,7 +54,7 @@ describe('pipeBore', () => {
     }
   });
 
-  it('cannot answer for a size or class that is not published, and lists those that are', () => {
+  it('refuses a size or class that is not published, and lists those that are', () => {
     expect(() => pipeBore({ series: 'inch', size: 2.2 }, 40)).toThrow(/2-1\/2 in/);
     expect(() => pipeBore({ series: 'inch', size: 2 }, 60)).toThrow(/40 or 80/);
     expect(() => pipeBore({ series: 'metric', size: 63 }, 40)).toThrow(/pressure class/);
@@ -86,7 +86,7 @@ describe('pipeSize', () => {
     }
   });
 
-  it('cannot answer where even the widest is too narrow, or for no schedule', () => {
+  it('refuses where even the widest is too narrow, or for no schedule', () => {
     expect(() => pipeSize(10, 1, 40)).toThrow(wholeRefusal);
     expect(() => pipeSize(1e-3, 1, 41)).toThrow(wholeRefusal);
   });

@@ -100,7 +100,7 @@ describe('the drag law', () => {
 });
 
 describe('settlingStokes', () => {
-  it('cannot answer above a Reynolds number of 1, and says which function can', () => {
+  it('refuses results above a Reynolds number of 1, and says which function can', () => {
     try {
       settlingStokes(2e-4, 2650, 22, 0);
       expect.unreachable();

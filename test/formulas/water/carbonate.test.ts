@@ -52,12 +52,12 @@ describe('waterCarbonDioxide', () => {
     }
   });
 
-  it('cannot be answered where hydroxide alone exceeds the alkalinity', () => {
+  it('is refused where hydroxide alone exceeds the alkalinity', () => {
     expect(() => waterCarbonDioxide(0.001, 11, 25)).toThrow(wholeRefusal);
     expect(waterCarbonDioxide(0, 7, 20)).toBeGreaterThan(-1e-9);
   });
 
-  it('cannot be answered above what an atmosphere of carbon dioxide dissolves, and says the least pH', () => {
+  it('is refused above what an atmosphere of carbon dioxide dissolves, and says the least pH', () => {
     const refused = (alkalinity: number, ph: number) => {
       try {
         return waterCarbonDioxide(alkalinity, ph, 20);

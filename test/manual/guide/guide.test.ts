@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { callResult, formatValue } from '../../../src/manual/guide/answer';
+import { callResult, formatValue } from '../../../src/manual/guide/formula-result';
 import { guidePages } from '../../../src/manual/guide/guide-pages';
 import { steps } from '../../../src/manual/guide/steps';
 
@@ -12,14 +12,14 @@ describe('the guide', () => {
     expect(new Set(pages.map(([path]) => path)).size).toBe(steps.length + 1);
   });
 
-  test('shows no figure that a function does not answer', () => {
+  test('shows no figure that a function does not give', () => {
     for (const { slug, calls } of steps) {
       const [, html = ''] = pages.find(([path]) => path === `guide/${slug}.html`) ?? [];
       expect(calls.length, slug).toBeGreaterThan(0);
       for (const { formula, column, table } of calls) {
-        const answer = table ? callResult(formula).at(-1)?.[0] : callResult(formula)[0]?.[column ?? 0];
-        expect(answer, formula).not.toBe('');
-        expect(html).toContain(table ? formatValue(answer, 4) : `<strong>${formatValue(answer)}`);
+        const result = table ? callResult(formula).at(-1)?.[0] : callResult(formula)[0]?.[column ?? 0];
+        expect(result, formula).not.toBe('');
+        expect(html).toContain(table ? formatValue(result, 4) : `<strong>${formatValue(result)}`);
       }
     }
   });

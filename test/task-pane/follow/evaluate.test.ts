@@ -70,7 +70,7 @@ describe('what the argument of a cell formula stands for', () => {
     expect(await worked(formula)).toEqual(expected);
   });
 
-  test('an answer of ours goes on into another as a table', async () => {
+  test('the result of one of our functions goes into another as a table', async () => {
     const plan = await worked('=SILT.CUT.SHEETS(SiltUnits,SILT.CONE.PATTERN(SiltUnits,B1:B2,C1:C2,D1:D2),96,48)');
     expect(plan).toHaveLength(1);
     expect(plan[0]![2]).toBeCloseTo(32, 9);

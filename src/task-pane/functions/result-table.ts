@@ -1,28 +1,28 @@
 import type { CellResult } from '../../hosts/workbook-model';
 import { make } from '../dom';
-import type { Answer } from './live-answer';
+import type { CallResult } from './live-result';
 
-/** Longer answers are for the sheet. */
+/** Longer results are for the sheet. */
 const mostRows = 60;
 
-/** An answer as the pane shows it: one figure, a list of figures by name, or a table. */
-export function answerElement(answer: Answer): HTMLElement {
-  if (answer.is === 'fault') {
-    return make('p', { class: 'answer-fault' }, make('strong', {}, answer.code), ` ${answer.message}`);
+/** A result as the pane shows it: one figure, a list of figures by name, or a table. */
+export function resultElement(result: CallResult): HTMLElement {
+  if (result.is === 'fault') {
+    return make('p', { class: 'result-fault' }, make('strong', {}, result.code), ` ${result.message}`);
   }
-  const { heading, rows, unit } = answer;
+  const { heading, rows, unit } = result;
   const [first] = rows;
   if (first !== undefined && rows.length === 1 && first.length === 1) {
-    return make('p', { class: 'figure-answer' }, content(first[0] ?? '', 10), unit === '' ? '' : ` ${unit}`);
+    return make('p', { class: 'figure-result' }, content(first[0] ?? '', 10), unit === '' ? '' : ` ${unit}`);
   }
   if (heading !== undefined && heading.length === 1) {
-    return make('ul', { class: 'answer-lines' }, ...rows.map((row) => make('li', {}, content(row[0] ?? ''))));
+    return make('ul', { class: 'result-lines' }, ...rows.map((row) => make('li', {}, content(row[0] ?? ''))));
   }
   if (heading !== undefined && first !== undefined && rows.length === 1) {
     const lines = heading.map((name, at) =>
       make('tr', {}, make('th', { scope: 'row' }, name), make('td', { class: 'figure' }, content(first[at] ?? ''))),
     );
-    return make('table', { class: 'answer-row' }, make('tbody', {}, ...lines));
+    return make('table', { class: 'result-row' }, make('tbody', {}, ...lines));
   }
   return table(heading, rows);
 }
@@ -39,7 +39,7 @@ function table(heading: readonly string[] | undefined, rows: readonly (readonly 
   const head = heading?.map((name) => make('th', { scope: 'col' }, name));
   const element = make(
     'div',
-    { class: 'scroll', tabindex: '0', role: 'group', 'aria-label': 'Answer' },
+    { class: 'scroll', tabindex: '0', role: 'group', 'aria-label': 'Result' },
     make('table', {}, ...(head ? [make('thead', {}, make('tr', {}, ...head))] : []), make('tbody', {}, ...body)),
   );
   if (rows.length <= mostRows) return element;

@@ -4,11 +4,11 @@ import type { CellResult, CellScalar } from '../../hosts/workbook-model';
 import { type Profile, readProfile } from '../../units/profile';
 import { Unreadable } from '../../units/unreadable';
 
-/** What a function answers to the fields of a form. */
-export type Answer =
+/** What a function gives for the fields of a form. */
+export type CallResult =
   /** `unit` is that of a single figure. */
   | {
-      readonly is: 'answer';
+      readonly is: 'result';
       readonly heading: readonly string[] | undefined;
       readonly rows: readonly (readonly CellResult[])[];
       readonly unit: string;
@@ -27,12 +27,12 @@ class ShownError extends Error {
 }
 
 /** Computes with what the cells compute with; `given` are the arguments behind the units, blank where left out. */
-export function answer(
+export function computeResult(
   functionLibrary: FunctionLibrary,
   row: CatalogueRow,
   units: string,
   given: readonly Given[],
-): Answer {
+): CallResult {
   const call = functionLibrary.adapt(row, (code, message) => new ShownError(code, message));
   const wantsHeading = functionLibrary.takesHeadings(row);
   const blanks = new Array<string>(Object.keys(row.arguments).length - given.length).fill('');
@@ -47,7 +47,7 @@ export function answer(
   }
   const [first, ...rest] = block;
   return {
-    is: 'answer',
+    is: 'result',
     heading: wantsHeading ? first?.map(String) : undefined,
     rows: wantsHeading ? rest : block,
     unit: unitOf(row, units),

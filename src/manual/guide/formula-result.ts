@@ -7,7 +7,7 @@ const functions = new Map(
   catalogue.map((row) => [row.name, adapt(row, (code, message) => new Error(`${code} ${message}`))]),
 );
 
-/** What a call of SILT functions answers, as a block of cells; a refusal ends the build. */
+/** What a call of SILT functions gives, as a block of cells; a refusal ends the build. */
 export function callResult(formula: string): readonly (readonly unknown[])[] {
   const compute = (value: unknown): unknown => {
     if (!isCall(value)) return value;
@@ -27,7 +27,7 @@ export function formatValue(value: unknown, digits = 3): string {
   return String(Number(value.toPrecision(Math.max(digits, Math.ceil(Math.log10(Math.abs(value) + 1))))));
 }
 
-/** A formula with what it answers: its first cell, or the one that is named by its column. */
+/** A formula with its result: its first cell, or the one that is named by its column. */
 export function formulaLine(formula: string, unit = '', column = 0): string {
   return `<p class="call"><code>${markupSafe(formula)}</code> gives <strong>${formatValue(callResult(formula)[0]?.[column])}${unit && ` ${unit}`}</strong></p>`;
 }

@@ -3,14 +3,14 @@ import { catalogue } from '../../../src/catalogue/all';
 import type { Argument } from '../../../src/catalogue/argument';
 import { functionLibrary } from '../../../src/functions/function-library';
 import { acceptedValues, defaultText, unitOf } from '../../../src/task-pane/functions/field-words';
-import { answer, type Given } from '../../../src/task-pane/functions/live-answer';
+import { computeResult, type Given } from '../../../src/task-pane/functions/live-result';
 import { readProfile } from '../../../src/units/profile';
 
 const argument = (name: string, key: string): Argument => row(name).arguments[key]!;
 const row = (name: string) => catalogue.find((one) => one.name === name)!;
-const ask = (name: string, units: string, ...given: Given[]) => answer(functionLibrary, row(name), units, given);
+const ask = (name: string, units: string, ...given: Given[]) => computeResult(functionLibrary, row(name), units, given);
 
-describe('the answer of a form', () => {
+describe('the result of a form', () => {
   test('is a figure with its unit', () => {
     // The girth of a circle is pi times its diameter.
     expect(ask('TANK.GIRTH', 'US', 70)).toMatchObject({ rows: [[expect.closeTo(70 / Math.PI, 9)]], unit: 'in' });
@@ -18,7 +18,7 @@ describe('the answer of a form', () => {
 
   test('is a row with headings, or several', () => {
     const one = ask('CONE.PATTERN', 'metric', 571.5, 101.6, 234.95);
-    expect(one).toMatchObject({ is: 'answer', heading: expect.arrayContaining(['slant (mm)']) });
+    expect(one).toMatchObject({ is: 'result', heading: expect.arrayContaining(['slant (mm)']) });
     const several = ask('CONE.PATTERN', 'metric', [[571.5], [500]], 101.6, 234.95);
     expect(several).toMatchObject({ rows: { length: 2 } });
   });
