@@ -11,6 +11,7 @@ import type { Kind } from '../units/kinds';
 import { readProfile } from '../units/profile';
 import { evidenceTotals, figuresChecking } from './evidence/evidence-page';
 import { exampleDrawing } from './example-drawings';
+import { typesetFormula } from './formulas/typeset';
 import { inBothUnits } from './in-both-units';
 import { markupSafe, withCode } from './markup-safe';
 import { page } from './page';
@@ -33,7 +34,7 @@ export function referencePage(row: CatalogueRow, published: readonly PublishedCh
       '<h2>Result</h2>',
       resultText(row.result),
       takesHeadings(row) ? '<p><code>headings</code> TRUE puts a heading row, with units, on top.</p>' : '',
-      row.formula ? `<h2>Formula</h2><p class="formula">${markupSafe(row.formula)}</p>` : '',
+      formulaText(row),
       row.notes?.length ? `<h2>Range and care</h2>${list(row.notes)}` : '',
       '<h2>Sources</h2>',
       list(row.sources),
@@ -46,6 +47,15 @@ export function referencePage(row: CatalogueRow, published: readonly PublishedCh
       checkedText(row.name),
     ].join('\n'),
   );
+}
+
+/** The formula as MathML; a method in words as it is. */
+function formulaText({ name, formula }: CatalogueRow): string {
+  if (!formula) return '';
+  const typeset = typesetFormula(name);
+  return typeset === undefined
+    ? `<h2>Formula</h2><p class="formula">${markupSafe(formula)}</p>`
+    : `<h2>Formula</h2><div class="wide" tabindex="0">${typeset}</div>`;
 }
 
 function checkedText(name: string): string {

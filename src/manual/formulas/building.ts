@@ -1,0 +1,22 @@
+/** Formulas of cones, sheets, drums and money, in TeX; words in double quotes are set upright. */
+export const buildingFormulas: Readonly<Record<string, string>> = {
+  'CONE.PATTERN': String.raw`\begin{gathered} "slant" \; s = \sqrt{h^2 + \left(\frac{D - d}{2}\right)^2} \qquad R = \frac{D\,s}{D - d} \qquad r = \frac{d\,s}{D - d} \\ "sector angle" = \frac{360° \times \cos("wall angle")}{"pieces"} \end{gathered}`,
+  'CONE.ANGLE': String.raw`"angle" = \arctan\frac{2 \times "height"}{"top" - "bottom"}`,
+  'CONE.HEIGHT': String.raw`"height" = \frac{\tan("angle") \times ("top" - "bottom")}{2}`,
+  'CONE.VOLUME': String.raw`"volume" = \frac{\pi}{12} \times "height" \times \left("top"^2 + "top" \times "bottom" + "bottom"^2\right)`,
+  'CONE.BACKFILL': String.raw`"volume" = \frac{\pi}{4} \times "drum"^2 \times ("rise" + "height") - \frac{\pi}{12} \times "height" \times \left(E^2 + E\,e + e^2\right), \quad E \; "and" \; e \; "outside diameters"`,
+  'CONE.MIX': String.raw`\begin{gathered} "aggregate" = "base mix" \times (1 + "waste") \\ "cement" = \frac{"aggregate"}{"parts"} \times 94\,"lb/ft³" \qquad "bags rounded up" \end{gathered}`,
+  'CONE.RIVETS': String.raw`"rivets" = 1 + \frac{"slant" - 2 \times "edge"}{"spacing"} \; "(rounded up)"`,
+  'TANK.GIRTH': String.raw`"inside diameter" = \frac{"girth"}{\pi} - 2 \times "thickness"`,
+  'TANK.VOLUME': String.raw`"volume" = \frac{\pi}{4} \times D^2 \times "depth" + \frac{\pi}{12} \times h \times \left(D^2 + D\,d + d^2\right)`,
+  'TANK.PORTS': String.raw`"inlet" = \frac{"depth"}{3} \qquad "outlet" = \frac{2 \times "depth"}{3} \qquad "above the cone’s top"`,
+  'TANK.STAND': '"height" = "container" + "drain drop" + "clearance"',
+  'TANK.WEIGHT': String.raw`\begin{gathered} "total" = "water" \times 1000\,"kg/m³" + "base mix" \times "density" + "drum" \\ "load per leg" = \frac{"total"}{"legs"}, \quad "or" \; \frac{"total"}{2} \; "on uneven ground" \end{gathered}`,
+  'TANK.DRAIN': String.raw`t = \int \frac{A(z)}{C\,a\sqrt{2\,g\,z}}\,dz \quad "from the last level to the first"`,
+  'TANK.CIRCLE': String.raw`"angle of hole" \; i = \frac{360 \times (i - 1)}{"holes"}, \quad "counter-clockwise from the right"`,
+  'TANK.TURNOVER': String.raw`"time" = \frac{"volume"}{"flow"}`,
+  'TANK.DRAINBACK': String.raw`"volume" = "count" \times \frac{\pi}{4} \times D^2 \times "drop" + \frac{\pi}{4} \times "bore"^2 \times "length"`,
+  'COST.LINES': String.raw`\begin{gathered} "needed" = "quantity" \times (1 + "allowance") \\ "packs" = \frac{"needed"}{"pack size"} \; "(rounded up)" \qquad "cost" = "packs" \times "price" \end{gathered}`,
+  'COST.COMPARE': String.raw`\begin{gathered} "each" = "built" + "hours" \times "wage" \qquad "saved" = "count" \times ("bought" - "each") \\ "share saved" = \frac{"bought" - "each"}{"bought"} \end{gathered}`,
+  'COST.RUNNING': String.raw`"money" = "power" \times "hours" \times 365 \times "price"`,
+};
