@@ -1,4 +1,10 @@
+import { fullDrum } from '../../formulas/plan/plan-bank';
+import { readProfile } from '../../units/profile';
+import { wordQuantity } from '../../units/wording';
+import { miscutSection } from './miscut';
 import type { Step } from './step';
+
+const fullDrumIn = (units: string): string => wordQuantity(readProfile(units), 'mass', fullDrum.value, fullDrum.digits);
 
 /** From the drums to a bank that holds water. */
 export const buildSteps: readonly Step[] = [
@@ -40,6 +46,8 @@ export const buildSteps: readonly Step[] = [
       'Measure the bore inside, at the height where the rim of the cone will sit, in two directions. If the tape can only go round the outside, measure the girth and the wall thickness.',
       'Type what the tape shows: `22 1/2 in`, `572 mm`. Text with a unit always means what it says.',
     ],
+    sheet:
+      'On the sheet Drums of `cone-cut-plan`, type the inside diameter, or the girth and the wall; then the drain and the height of the cone.',
     calls: [
       {
         say: 'A tape round the outside reads 72 in, and the wall is 1/8 in thick. The inside diameter is:',
@@ -63,9 +71,11 @@ export const buildSteps: readonly Step[] = [
     title: 'Check the cone',
     what: 'Before anything is cut, see whether the wall is steep enough to let solids slide, and whether the blank fits your sheet.',
     why: [
-      'Fish sludge slides off a smooth wall of 45 degrees or steeper; 60 degrees works better but needs more height.',
+      'Fish sludge slides off a smooth wall only if it is steep enough. A steeper wall works better but needs more height. The check knows both limits.',
       'The check reports everything it finds, so that you can change one measure and look again.',
     ],
+    sheet:
+      'The column What to check of the sheet Drums names a size that cannot be right. The sheet Patterns lists what to check first for the drum that you choose.',
     calls: [
       { say: 'The wall of the measured drum:', formula: '=SILT.CONE.ANGLE("US",22.5,4,9.25)', unit: 'degrees' },
       {
@@ -89,6 +99,8 @@ export const buildSteps: readonly Step[] = [
       'You do not need a giant compass: the marking-out table gives points from the lower left corner of the blank, and a distance to check each point with the tape.',
     ],
     picture: 'CONE.PATTERN',
+    sheet:
+      'The sheet Patterns has one row per drum. Select a row, and the pane draws it and prints it full size. The sheet Marking out has the points.',
     calls: [
       {
         say: 'The pattern row of this drum:',
@@ -97,7 +109,7 @@ export const buildSteps: readonly Step[] = [
       },
     ],
     wrong: [
-      'A printed pattern that is not full size: measure the bar of 100 mm or 4 in on each page before you cut.',
+      'A printed pattern that is not full size: measure both bars on each page before you cut.',
       'A lap on the wrong side only turns the seam over; a lap that is left out leaves a gap.',
     ],
     cautions: ['Cut edges of sheet are knives: gloves, eye protection, deburr before you roll.'],
@@ -108,6 +120,8 @@ export const buildSteps: readonly Step[] = [
     what: 'The cut plan lays the pieces of all drums on the sheets that you can buy, in any direction, with a gap for the saw.',
     why: ['Sheets are the dearest part of a cone. A sector in two pieces often takes less sheet than one whole.'],
     picture: 'CUT.PLAN',
+    sheet:
+      'The sheet Cut plan says how many sheets to buy and where each piece goes. Select the plan, and the pane draws it.',
     calls: [
       {
         say: 'How many sheets of 8 by 4 ft for this cone?',
@@ -116,16 +130,19 @@ export const buildSteps: readonly Step[] = [
       },
     ],
     wrong: [
-      'A sheet sold as 8 by 4 ft may measure 2440 by 1220 mm: type the size that you measure.',
-      'A miscut cone may still fit a wider drain or a smaller drum: type its measured sizes as a new row and look.',
+      'A sheet that is sold by a round size may be a little smaller or larger: type the size that you measure.',
+      'A cone that was cut wrong is not lost: see above what it still fits.',
     ],
-    cautions: [],
+    more: miscutSection,
+    cautions: ['Support both sides of a cut, keep hands behind the blade, and wear goggles and gloves.'],
   },
   {
     slug: 'buy',
     title: 'Buy what you need',
     what: 'Count bags, sheets, rivets and fittings from the same measurements, and compare the total with the price of a bought settler.',
-    why: ['The workbook `materials-sheet` makes the list with packs and prices, and keeps what you type.'],
+    why: ['Prices differ from shop to shop, so the list takes yours and counts whole packs.'],
+    sheet:
+      'The workbook `materials-sheet` makes the list for a bank of equal drums. For drums that differ, insert its sheets beside your cone cut plan: the job packet then has the list with its total.',
     calls: [
       {
         say: 'Rivets along a seam of 13 in, no more than 2 in apart:',
@@ -147,6 +164,8 @@ export const buildSteps: readonly Step[] = [
     what: 'Base mix fills the space between cone, drum wall and drum floor, so that it supports the cone under the weight of the water.',
     why: ['Pour in layers. Wet mix lifts a cone that is not held down, just as water lifts a boat.'],
     picture: 'TANK.PORTS',
+    sheet:
+      'The sheet Base mix says how much each drum takes, and the bags to buy. The sheet Calendar of `materials-sheet` gives the dates.',
     calls: [
       {
         say: 'Base mix under this cone:',
@@ -168,10 +187,12 @@ export const buildSteps: readonly Step[] = [
   {
     slug: 'stand-and-leak-test',
     title: 'Set it on its stand and test for leaks',
-    what: 'A full drum weighs about 500 lb (230 kg). The stand must carry it and leave room for a pail under the valve.',
+    what: `A full drum weighs about ${fullDrumIn('US')} (${fullDrumIn('metric')}). The stand must carry it and leave room for a pail under the valve.`,
     why: [
       'Fill it where it will stand, a third at a time, and wait a day before you connect it. Write down the level and the date.',
     ],
+    sheet:
+      'The sheet Stand and ports has the height of the stand, the load per leg and the two ports. The shop sheet of the job packet has boxes for the leak tests.',
     calls: [
       {
         say: 'Load on each of four legs with 40 gallons of water and 1.2 cubic feet of base mix:',

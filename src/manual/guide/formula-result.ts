@@ -1,7 +1,8 @@
 import { catalogue } from '../../catalogue/all';
 import { isCall, readCall } from '../../command-line/read-call';
 import { adapt } from '../../functions/adapter';
-import { markupSafe } from '../markup-safe';
+import { dateOfSerial } from '../../units/date';
+import { markupSafe, withCode } from '../markup-safe';
 
 const functions = new Map(
   catalogue.map((row) => [row.name, adapt(row, (code, message) => new Error(`${code} ${message}`))]),
@@ -27,16 +28,28 @@ export function formatValue(value: unknown, digits = 3): string {
   return String(Number(value.toPrecision(Math.max(digits, Math.ceil(Math.log10(Math.abs(value) + 1))))));
 }
 
+/** A date as a calendar shows it; anything else as it is. */
+export function formatDate(value: unknown): string {
+  return typeof value === 'number' ? dateOfSerial(value) : markupSafe(String(value));
+}
+
 /** A formula with its result: its first cell, or the one that is named by its column. */
 export function formulaLine(formula: string, unit = '', column = 0): string {
-  return `<p class="call"><code>${markupSafe(formula)}</code> gives <strong>${formatValue(callResult(formula)[0]?.[column])}${unit && ` ${unit}`}</strong></p>`;
+  const result = callResult(formula)[0]?.[column];
+  const words = unit === 'date' ? formatDate(result) : `${formatValue(result)}${unit && ` ${unit}`}`;
+  return `<p class="call"><code>${markupSafe(formula)}</code> gives <strong>${words}</strong></p>`;
+}
+
+/** A sentence with the results of the calls in it: `wait {=SILT.REF.VALUE("metric","leach")} days`. */
+export function withResults(text: string): string {
+  return withCode(text.replace(/\{(=SILT[^}]*)\}/g, (_, formula: string) => formatValue(callResult(formula)[0]?.[0])));
 }
 
 /** What a formula spills, its first row the headings. */
 export function spilledTable(formula: string): string {
   const [head = [], ...rows] = callResult(formula);
   const line = (cells: readonly unknown[], tag: 'th' | 'td') =>
-    `<tr>${cells.map((cell) => `<${tag}>${formatValue(cell, 4)}</${tag}>`).join('')}</tr>`;
+    `<tr>${cells.map((cell, i) => `<${tag}>${head[i] === 'date' ? formatDate(cell) : formatValue(cell, 4)}</${tag}>`).join('')}</tr>`;
   return `<p class="call"><code>${markupSafe(formula)}</code></p>
 <div class="wide" tabindex="0"><table><thead>${line(head, 'th')}</thead><tbody>${rows.map((row) => line(row, 'td')).join('\n')}</tbody></table></div>`;
 }

@@ -1,7 +1,6 @@
 import { exampleDrawing } from '../example-drawings';
-import { withCode } from '../markup-safe';
 import { page } from '../page';
-import { formulaLine, spilledTable } from './formula-result';
+import { formulaLine, spilledTable, withResults } from './formula-result';
 import { type Step, steps } from './steps';
 
 type SiteFile = readonly [path: string, content: string];
@@ -18,7 +17,8 @@ export function guidePages(): readonly SiteFile[] {
 
 function contents(): string {
   const items = steps.map(
-    (step) => `<li><a href="${fileOf(step)}">${step.title}</a> <span class="quiet">${withCode(step.what)}</span></li>`,
+    (step) =>
+      `<li><a href="${fileOf(step)}">${step.title}</a> <span class="quiet">${withResults(step.what)}</span></li>`,
   );
   return `<h1>From second-hand drums to the first picking</h1>
 <p class="lead">Each page is a step of the job: what to do and why, what Siltstead does for it, what can go wrong. The numbers are computed by the functions when these pages are made; type the same formulas into the workbench and change them.</p>
@@ -33,16 +33,16 @@ function stepBody(step: Step, at: number): string {
   ];
   return `<p class="quiet">Step ${at + 1} of ${steps.length} · <a href="index.html">all steps</a></p>
 <h1>${step.title}</h1>
-<p class="lead">${withCode(step.what)}</p>
-${step.why.map((text) => `<p>${withCode(text)}</p>`).join('\n')}
+<p class="lead">${withResults(step.what)}</p>
+${step.why.map((text) => `<p>${withResults(text)}</p>`).join('\n')}
 ${picture === undefined ? '' : `<figure>${picture}</figure>`}
 <h2>With Siltstead</h2>
-${step.sheet === undefined ? '' : `<p>${withCode(step.sheet)}</p>`}
-${step.calls.map(({ say, formula, unit, column, table }) => `<p>${withCode(say)}</p>\n${table ? spilledTable(formula) : formulaLine(formula, unit, column)}`).join('\n')}
-${step.more ?? ''}
+<p>${withResults(step.sheet)}</p>
+${step.calls.map(({ say, formula, unit, column, table }) => `<p>${withResults(say)}</p>\n${table ? spilledTable(formula) : formulaLine(formula, unit, column)}`).join('\n')}
+${step.more?.() ?? ''}
 <h2>What can go wrong</h2>
-<ul>${step.wrong.map((text) => `<li>${withCode(text)}</li>`).join('\n')}</ul>
-${step.cautions.length === 0 ? '' : `<aside class="cautions" aria-label="Cautions"><h2>Cautions</h2><ul>${step.cautions.map((text) => `<li>${withCode(text)}</li>`).join('\n')}</ul><p>Where these and the maker's sheet, your local code or a licensed tradesperson differ, follow them.</p></aside>`}
+<ul>${step.wrong.map((text) => `<li>${withResults(text)}</li>`).join('\n')}</ul>
+${step.cautions.length === 0 ? '' : `<aside class="cautions" aria-label="Cautions"><h2>Cautions</h2><ul>${step.cautions.map((text) => `<li>${withResults(text)}</li>`).join('\n')}</ul><p>Where these and the maker's sheet, your local code or a licensed tradesperson differ, follow them.</p></aside>`}
 <nav class="around" aria-label="Steps">${around.join(' ')}</nav>`;
 }
 

@@ -1,19 +1,5 @@
+import { classKit, noHost } from './class-kit';
 import type { Step } from './step';
-
-/** A class's readings: the fourth cannot be, since a girth of 72 in goes with a bore of under 23 in. */
-const readings = [
-  ['Fern', '22 1/2 in', '4 in', '9 1/4 in'],
-  ['Moss', '21 3/4 in', '4 in', '9 in'],
-  ['Sedge', '570 mm', '100 mm', '235 mm'],
-  ['Rush', '29 in (girth 72 in)', '4 in', '9 1/2 in'],
-] as const;
-
-const worksheet = `<h2>Class kit</h2>
-<p>Hand out these readings. One of them cannot be right: find it before you type it. Then find each wall angle, and say which cones let sludge slide.</p>
-<div class="wide" tabindex="0"><table><thead><tr><th>drum</th><th>bore</th><th>drain</th><th>cone height</th><th>wall angle</th></tr></thead><tbody>${readings.map((row) => `<tr>${row.map((cell, at) => (at === 0 ? `<th scope="row">${cell}</th>` : `<td>${cell}</td>`)).join('')}<td></td></tr>`).join('\n')}</tbody></table></div>
-<details><summary>Answers</summary><p>Rush: a drum of 29 in would have a girth of about 91 in. The walls of the others are within a degree of 45; type them to see the decimals.</p></details>
-<h2>Leak-test log</h2>
-<div class="wide" tabindex="0"><table><thead><tr><th>date and hour</th><th>filled to</th><th>level below the rim</th><th>drips seen</th><th>who</th></tr></thead><tbody>${'<tr><td></td><td></td><td></td><td></td><td></td></tr>'.repeat(6)}</tbody></table></div>`;
 
 /** From the filled bank to the first picking, and how to teach it. */
 export const plantSteps: readonly Step[] = [
@@ -22,8 +8,10 @@ export const plantSteps: readonly Step[] = [
     title: 'Decide how many fish',
     what: 'Start from the feed: it becomes solids, ammonia and carbon dioxide.',
     why: [
-      'Compare three farms side by side in the workbook `stocking-scenarios`: its last rows say which stage reaches its limit first.',
+      'Every stage after the tank is sized by one of them, so the stage with the least room decides how many fish the farm carries.',
     ],
+    sheet:
+      'Open the workbook `stocking-scenarios` and type a farm in each column of its sheet Scenarios. The last rows of the sheet Compare say which stage reaches its limit first.',
     calls: [
       { say: 'Dry solids from 1 kg of feed a day:', formula: '=SILT.LOAD.SOLIDS("metric",1)', unit: 'kg/d' },
       {
@@ -43,6 +31,8 @@ export const plantSteps: readonly Step[] = [
     why: [
       'A jar test with your own water is better than any table: let a jar stand and write down how much has settled at what time.',
     ],
+    sheet:
+      'The workbook `own-figures` takes the jar test on its sheet Solids. The sheet Scenarios of `stocking-scenarios` uses what it gives.',
     calls: [
       {
         say: 'Share of solids held back at 2 m/h, for a median of 1 mm/s with a spread of 3:',
@@ -64,7 +54,12 @@ export const plantSteps: readonly Step[] = [
     slug: 'pads-and-filter',
     title: 'Change pads, feed the biofilter',
     what: 'Pads catch the solids that leave the drums; bacteria on media turn ammonia into nitrate and use up oxygen and alkalinity.',
-    why: ['Write down how heavy a pad is, dry, before and after: your own figure is better than any table.'],
+    why: [
+      'Write down how heavy a pad is, dry, before and after: your own figure is better than any table.',
+      'The plan says in how many days the pads are full and the beds need cleaning. The daily page takes these intervals from the sheet Compare and lists what is due.',
+    ],
+    sheet:
+      'The workbook `own-figures` takes the weighed pads. The sheet Compare of `stocking-scenarios` has the pad change interval.',
     calls: [
       {
         say: 'Media surface for 1 kg of feed a day with 32 % protein at 0.5 g of nitrogen per m2 and day:',
@@ -84,7 +79,11 @@ export const plantSteps: readonly Step[] = [
     slug: 'daily-pull',
     title: 'Pull solids and test the water',
     what: 'Every day open the valve until the water runs clear, and write down the liters. Every week write down the water test.',
-    why: ['The workbooks `harvest-book` and `water-book` take the rows and judge them.'],
+    why: [
+      'The daily page, on a phone at the tank, takes both and says at once what is wrong. It works without a network and keeps the entries on the phone.',
+    ],
+    sheet:
+      'The workbooks `harvest-book` and `water-book` take the rows of the daily page: copy them there and paste them into the first free row of Pulls or Tests.',
     calls: [
       {
         say: 'Un-ionized ammonia in 1 mg/L of total ammonia nitrogen at pH 8 and 25 °C:',
@@ -105,6 +104,8 @@ export const plantSteps: readonly Step[] = [
     title: 'Be ready for the day the pump stops',
     what: 'Know how many minutes the fish have, and have backup air that starts within half of them.',
     why: ['Practice it once in daylight: switch off, start the backup and time it.'],
+    sheet:
+      'The sheet Compare of `stocking-scenarios` has the oxygen time of your farm; the sheet Scenarios takes what it depends on.',
     calls: [
       {
         say: 'Minutes from 7 to 3 mg/L in 1000 L with a demand of 0.3 kg a day:',
@@ -120,8 +121,10 @@ export const plantSteps: readonly Step[] = [
     title: 'Feed the garden and pick',
     what: 'Solids are a slow fertilizer. Know how much garden they feed, and when the harvest may be eaten.',
     why: [
-      'The waiting time counts from the day the solids were worked in: 120 days where the crop touches soil, 90 where it does not.',
+      'The waiting time counts from the day the solids were worked in: {=SILT.REF.VALUE("metric","wait, touching soil")} days if the crop touches soil, {=SILT.REF.VALUE("metric","wait, clear of soil")} if it does not.',
     ],
+    sheet:
+      'The workbook `harvest-book` adds up the pulls and says what they are worth, how much garden they feed, and from what day you may pick.',
     calls: [
       {
         say: 'Garden area for 20 kg of dry solids at 15 g of nitrogen per m2:',
@@ -129,8 +132,9 @@ export const plantSteps: readonly Step[] = [
         table: true,
       },
       {
-        say: 'Solids applied on 1 May to a crop that touches soil; the first picking is on day number:',
+        say: 'Solids worked in on 1 May, a crop that touches soil: the first day of picking:',
         formula: '=SILT.HARVEST.WAIT("2026-05-01",TRUE)',
+        unit: 'date',
       },
     ],
     wrong: ['Twice the dose does not give twice the crop; phosphate builds up for years.'],
@@ -141,10 +145,12 @@ export const plantSteps: readonly Step[] = [
     title: 'Teach it to a class',
     what: 'Every pupil opens the same address; nothing is installed, and after the first visit no network is needed.',
     why: [
-      'Put the folder `site` of a release on your school’s own server, in any folder; the server only has to send files. Without a server, one computer can serve the folder to the room.',
+      'Let each group measure one drum and type its own row; then compare the cut plans and see how many sheets they save together.',
     ],
+    sheet:
+      'The workbook `cone-cut-plan` has room for the drums of the whole class. Save the job packet, and each group has its shop sheet.',
     calls: [{ say: 'A first formula for the board:', formula: '=SILT.CONE.ANGLE("US",22.5,4,9.25)', unit: 'degrees' }],
-    more: worksheet,
+    more: () => `${noHost}\n${classKit()}`,
     wrong: ['Private browser windows forget the site: open the address again on the day.'],
     cautions: [],
   },

@@ -1,6 +1,7 @@
 export interface StepCall {
   readonly say: string;
   readonly formula: string;
+  /** `date` shows the answer as a date. */
   readonly unit?: string;
   /** Which column of the first row is meant. */
   readonly column?: number;
@@ -12,14 +13,16 @@ export interface StepCall {
 export interface Step {
   readonly slug: string;
   readonly title: string;
+  /** Sentences may hold calls in braces: see `withResults`. */
   readonly what: string;
   readonly why: readonly string[];
   /** The function whose example drawing shows it. */
   readonly picture?: string;
-  readonly sheet?: string;
+  /** Which ready-made sheets do this step. */
+  readonly sheet: string;
   readonly calls: readonly StepCall[];
   /** Markup of its own, such as a worksheet. */
-  readonly more?: string;
+  readonly more?: () => string;
   readonly wrong: readonly string[];
   readonly cautions: readonly string[];
 }
