@@ -205,6 +205,10 @@ describe('the site in a folder of a server that knows only files', () => {
     expect(dxf.bytes.toString()).toContain('SECTION');
     await page.goto(`${site}reference/cone.pattern.html`);
     expect(await page.textContent('h1')).toBe('SILT.CONE.PATTERN');
+    await page.goto(`${site}guide/cut.html`);
+    expect(await page.textContent('h1')).toBe('Lay the pieces on sheets');
+    await page.click('a[rel=next]');
+    await page.getByRole('heading', { name: 'Buy what you need' }).waitFor();
     await page.close();
     expect(asked).toEqual([]);
     expect(faults.filter((fault) => !fault.includes('ERR_CONNECTION'))).toEqual([]);

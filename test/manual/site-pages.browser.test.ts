@@ -19,6 +19,7 @@ const pages = [
   '',
   'guide/',
   'guide/pattern.html',
+  'guide/cut.html',
   'guide/teach.html',
   'reference/',
   'reference/cone.pattern.html',
