@@ -6,6 +6,8 @@ export interface Chore {
   readonly name: string;
   /** Days. */
   readonly every: number;
+  /** Due for the first time after an interval, because at the start everything is clean. */
+  readonly afterInterval?: boolean;
   readonly why: string;
 }
 
@@ -18,11 +20,11 @@ export const usualChores: readonly Chore[] = [
     every: 7,
     why: 'temperature, pH, ammonia, nitrite, nitrate, oxygen, alkalinity',
   },
-  { id: 'pads', name: 'Change the pads', every: 7, why: 'in turn, never all at once' },
+  { id: 'pads', name: 'Change the pads', every: 7, why: 'in turn, never all at once', afterInterval: true },
   { id: 'alkali', name: 'Add alkali', every: 7, why: 'dissolved first and slowly, no more than the water test allows' },
   { id: 'drums', name: 'Check drums, stand and valves', every: 30, why: 'drips, cracks, a stand that leans' },
   { id: 'air', name: 'Test the backup air', every: 30, why: 'switch off the pump in daylight and time it' },
-  { id: 'beds', name: 'Clean out a plant bed', every: 90, why: 'one at a time' },
+  { id: 'beds', name: 'Clean out a plant bed', every: 90, why: 'one at a time', afterInterval: true },
 ];
 
 /** Longer intervals are no chores. */
@@ -55,10 +57,16 @@ const dayMs = 86_400_000;
 const momentOf = (date: string): number => Date.parse(`${date}T00:00:00Z`);
 const dateOf = (moment: number): string => new Date(moment).toISOString().slice(0, 10);
 
-/** The first day from `today` on at which a chore that began at `start` is due. */
-export function nextDue({ every }: Pick<Chore, 'every'>, start: string, today: string): string {
-  const [from, now] = [momentOf(start), momentOf(today)];
-  if (now <= from) return start;
+/** The first day of all on which a chore is due. */
+function firstDue({ every, afterInterval = false }: Pick<Chore, 'every' | 'afterInterval'>, start: string): number {
+  return momentOf(start) + (afterInterval ? every * dayMs : 0);
+}
+
+/** The first day from `today` on which a chore is due; the work begins at `start`. */
+export function nextDue(chore: Pick<Chore, 'every' | 'afterInterval'>, start: string, today: string): string {
+  const { every } = chore;
+  const [from, now] = [firstDue(chore, start), momentOf(today)];
+  if (now <= from) return dateOf(from);
   const steps = Math.ceil((now - from) / (every * dayMs));
   return dateOf(from + steps * every * dayMs);
 }
@@ -68,13 +76,14 @@ export async function calendarOf(chores: readonly Chore[], start: string): Promi
   const { default: calendar, ICalEventRepeatingFreq } = await import(
     /* webpackChunkName: "daily/calendar" */ 'ical-generator'
   );
-  const first = new Date(momentOf(start));
+  const stamp = new Date(momentOf(start));
   const made = calendar({ name: 'Siltstead chores', prodId: '//Siltstead//chores//EN' });
-  for (const { id, name, every, why } of chores) {
+  for (const chore of chores) {
+    const { id, name, every, why } = chore;
     made.createEvent({
       id: `${id}-${start}@siltstead`,
-      start: first,
-      stamp: first,
+      start: new Date(firstDue(chore, start)),
+      stamp,
       allDay: true,
       summary: name,
       description: why,

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type RunningServer, serveSite } from '../../src/command-line/serve-site';
@@ -69,6 +70,33 @@ test('the daily page keeps entries over a restart, and says what is wrong at onc
   await again.goto(`${server.address}daily/`);
   expect(await again.textContent('#entries')).toContain('Ammonia (as N) 6.5');
   expect(await again.inputValue('#species')).toBe('rainbow trout');
+  await context.close();
+});
+
+test('the daily page takes the intervals of a pasted plan, keeps them, and puts them into the calendar file', async () => {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block' });
+  const page = await context.newPage();
+  await page.goto(`${server.address}daily/`);
+  await page.getByText('How often, and from your plan').click();
+  await page.fill(
+    '#plan-rows',
+    'result\tunit\tSmall\tLarge\npad change interval\tdays\t12.7\t3.2\nbed cleaning interval\tdays\tnot given\t210',
+  );
+  await page.getByText('The intervals of Small are used.').waitFor();
+  await page.getByLabel('Scenario').selectOption('Large');
+  await page.getByText('The intervals of Large are used.').waitFor();
+  await page.fill('#every-test', '0');
+  await page.locator('#every-test').blur();
+  await page.getByText('0 is not an interval; give 1 to 730 whole days.').waitFor();
+  await page.reload();
+  await page.getByText('How often, and from your plan').click();
+  expect([await page.inputValue('#every-pads'), await page.inputValue('#every-beds')]).toEqual(['3', '210']);
+  expect(await page.inputValue('#every-test')).toBe('7');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save as a calendar file' }).click(),
+  ]);
+  expect(readFileSync(await download.path(), 'utf8')).toMatch(/INTERVAL=3\r\nSUMMARY:Change the pads/);
   await context.close();
 });
 
