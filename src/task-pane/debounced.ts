@@ -1,6 +1,6 @@
 export interface Debounced {
   (): void;
-  /** Forgets a call that has not been made yet, and takes no more. */
+  /** Drops a waiting call and ignores later ones. */
   readonly cancel: () => void;
 }
 

@@ -1,4 +1,4 @@
-/** A page of its own for a drawing that the pane hands over, where the pane cannot save files or has too little room. */
+/** A separate page for a drawing from the pane, used if the pane cannot save files or has too little room. */
 import { make, replace } from './dom';
 import { drawingsOf } from './drawings/drawings-of';
 import { takeOver } from './drawings/hand-over';

@@ -4,12 +4,12 @@ import type { AllTexts } from './function-texts';
 import { familyOf, stageTitles } from './stages';
 import { synonyms } from './synonyms';
 
-/** Finds functions by what one wants to know, best first; nothing is sought where no word says anything. */
+/** Finds functions for a question, best first; none if the question has no word with meaning. */
 export type Finder = (sought: string) => readonly CatalogueRow[];
 
-/** Where a word stands decides how much it says. */
+/** How much a word counts depends on where it is. */
 const weights = { name: 10, summary: 4, stage: 2, argument: 1.5 } as const;
-/** What a word that is still being typed, or that only stands for another, is worth. */
+/** The weight of a word that is still being typed, and of a synonym. */
 const partly = 0.7;
 const meant = 0.6;
 
@@ -19,12 +19,12 @@ const empty = new Set(
   ),
 );
 
-/** The synonyms by the one form of their words. */
+/** The synonyms by the stems of their words. */
 const meanings: ReadonlyMap<string, readonly string[]> = new Map(
   Object.entries(synonyms).map(([said, others]) => [stem(said), wordsOf(others)]),
 );
 
-/** Builds the finder once: a table from each word to the functions where it stands. */
+/** Builds the finder once: a table from each word to the functions that contain it. */
 export function createFinder(catalogue: readonly CatalogueRow[], texts: AllTexts): Finder {
   const table = new Map<string, Map<number, number>>();
   const add = (text: string, index: number, weight: number): void => {
@@ -74,7 +74,7 @@ function search(
         if (word.length > 2 && said.startsWith(word)) for (const other of others) addMatches(other, meant * partly);
       }
     }
-    // A word that stands everywhere tells less.
+    // A word that occurs everywhere counts less.
     const rarity = 1 + Math.log(catalogue.length / Math.max(best.size, 1));
     for (const [index, weight] of best) scores[index] = (scores[index] ?? 0) + weight * rarity;
   });
@@ -85,7 +85,7 @@ function search(
     .map(({ row }) => row);
 }
 
-/** A synonym of several words fits best where several of them stand. */
+/** A synonym of several words fits best where several of them occur. */
 function combinedWeights(
   words: readonly string[],
   table: ReadonlyMap<string, ReadonlyMap<number, number>>,
@@ -101,13 +101,13 @@ function startingWith(sorted: readonly string[], start: string): readonly string
   return sorted.filter((word) => word.length > start.length && word.startsWith(start));
 }
 
-/** The words that say something, each brought to one form. */
+/** The words with meaning, as stems. */
 function wordsOf(text: string): readonly string[] {
   const found = text.toLowerCase().match(/[a-z][a-z0-9-]*/g) ?? [];
   return found.filter((word) => !empty.has(word)).map(stem);
 }
 
-/** Plurals and a few endings off, so that `settling` and `settles` are `settl`. */
+/** Removes plurals and a few endings, so that `settling` and `settles` become `settl`. */
 function stem(word: string): string {
   if (word.length < 4) return word;
   const singular = word.replace(/(ss|us|is)$|ies$|(x|ch|sh)es$|s$/, (whole, kept: string, before: string) =>

@@ -1,6 +1,6 @@
 import type { FunctionsMetadata } from '../functions/metadata';
 
-/** What people read about a function; the function script itself comes without. */
+/** The texts about a function that people read; the function script itself does not contain them. */
 export interface FunctionTexts {
   readonly summary: string;
   /** What each argument means, by its name. */

@@ -10,7 +10,7 @@ import type { PaneContext, View, ViewPart } from './view';
 
 const mostFound = 12;
 
-/** Functions: sought in words or stage by stage, each with its form. */
+/** Functions: found by words or by stage, each with its form. */
 export const functionsView: View = { id: 'functions', label: 'Functions', build };
 
 function build(context: PaneContext): ViewPart {

@@ -1,4 +1,4 @@
-/** The task pane's page: in Excel beside the sheet, opened by itself on its own. */
+/** The task pane's page: beside the sheet in Excel, or opened by itself. */
 import type { FunctionLibraryHolder } from '../functions/function-library';
 import { findExcel } from '../hosts/excel/find-excel';
 import { make, replace } from './dom';
@@ -7,7 +7,7 @@ import { mountPane, type Pane } from './pane';
 const aloneSentence =
   'This page has no spreadsheet beside it: you can look up and calculate functions here; reading or changing a sheet needs Excel.';
 
-/** How long the page waits for Excel before it shows itself without; Excel that comes later is taken up all the same. */
+/** How long the page waits for Excel before it appears without it; if Excel answers later, it is used from then on. */
 const patienceMs = 1500;
 
 function start(root: HTMLElement): void {

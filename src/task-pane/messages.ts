@@ -9,7 +9,7 @@ export type Notify = (
 ) => void;
 
 export interface Question {
-  /** One sentence with what is to be decided. */
+  /** One sentence that says what to decide. */
   readonly sentence: string;
   /** The answers, the harmless one last; pressing Escape gives undefined. */
   readonly answers: readonly string[];
@@ -20,7 +20,7 @@ export interface Messages {
   readonly element: HTMLElement;
   readonly notify: Notify;
   readonly ask: Ask;
-  /** Takes away what is said and asked, for another workbook has come; what was asked is not done. */
+  /** Removes message and question, because another workbook was opened; the question counts as declined. */
   readonly dismiss: () => void;
 }
 
@@ -72,7 +72,7 @@ interface Asked {
   readonly giveUp: () => void;
 }
 
-/** Puts a question into its place; giving it up answers undefined, and nothing once it has been answered. */
+/** Shows a question; giving it up gives undefined, unless it has already been answered. */
 function askIn(place: HTMLElement, { sentence, answers }: Question): Asked {
   const before = document.activeElement;
   asked += 1;
@@ -108,7 +108,7 @@ function askIn(place: HTMLElement, { sentence, answers }: Question): Asked {
   return { answer, giveUp };
 }
 
-/** A fault as a sentence: hosts word their own, anything else is named as ours. */
+/** An error as a sentence: hosts have their own text, anything else is called a fault of the add-in. */
 export function sentenceOf(error: unknown): string {
   if (error instanceof HostError) return error.message;
   const detail = error instanceof Error ? error.message : String(error);

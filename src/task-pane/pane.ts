@@ -33,7 +33,7 @@ export interface PaneParts {
 export interface Pane {
   readonly cautions: CautionWatch;
   readonly show: (viewId: string) => void;
-  /** Lets go of what was said, asked and found, for another workbook has come. */
+  /** Clears messages, questions and findings, because another workbook was opened. */
   readonly forget: () => void;
   /** Ends what listens to the spreadsheet and empties the element. */
   readonly close: () => void;
@@ -146,7 +146,7 @@ function shareSelection(host: SheetHost | undefined): {
 } {
   const listeners = new Set<(selection: Block) => void>();
   const tell = (some: Iterable<(selection: Block) => void>): void => {
-    // A selection that cannot be read, as while a cell is being edited, is told of at the next change.
+    // A selection that cannot be read, for example while a cell is edited, is reported at the next change.
     host?.selection().then(
       (selection) => {
         for (const listener of some) if (listeners.has(listener)) listener(selection);
@@ -178,7 +178,7 @@ function followTheme(host: SheetHost | undefined): () => void {
   return host.onThemeChanged(follow);
 }
 
-/** Ends a subscription that may still be under way; one that could not be made needs no ending. */
+/** Ends a subscription that may still be starting; one that failed needs no end. */
 function whenListening(subscription: Promise<() => void>): () => void {
   subscription.catch(() => undefined);
   return () => void subscription.then((stop) => stop()).catch(() => undefined);

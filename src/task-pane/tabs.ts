@@ -11,7 +11,7 @@ export interface Tabs {
   readonly show: (id: string) => void;
 }
 
-/** A row of tabs: one stop of the Tab key, arrows, Home and End move between them and show what they name. */
+/** A row of tabs: one stop of the Tab key; arrows, Home and End move between them and show their view. */
 export function createTabs(label: string, tabs: readonly Tab[], shown: (id: string) => void): Tabs {
   const buttons = new Map<string, HTMLButtonElement>();
   const panels = new Map<string, HTMLElement>();

@@ -5,7 +5,7 @@ import { choiceOf, textOf } from './units/profile-text';
 import { UnitsWork } from './units/units-work';
 import type { PaneContext, View, ViewPart } from './view';
 
-/** Units: the profile in a cell that everyone sees, and what was typed under another one. */
+/** Units: the profile in a cell that everyone sees, and numbers typed in another one. */
 export const unitsView: View = { id: 'units', label: 'Units', build };
 
 function build(context: PaneContext): ViewPart {

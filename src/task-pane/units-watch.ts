@@ -6,9 +6,9 @@ export interface UnitsWatch {
   readonly now: () => WorkbookUnits;
   /** The profile to hand to functions: what SiltUnits says, or metric where there is none. */
   readonly profileText: () => string;
-  /** Reads them again; rejects where the host cannot. */
+  /** Reads them again; rejects if the host cannot. */
   readonly refresh: () => Promise<WorkbookUnits>;
-  /** Calls back after they changed; gives what ends it. */
+  /** Calls back after they changed; returns a function that stops it. */
   readonly onChanged: (listener: (units: WorkbookUnits) => void) => () => void;
 }
 

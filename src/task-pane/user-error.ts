@@ -3,7 +3,7 @@ import { Refusal } from '../formulas/refusal';
 import { HostError } from '../hosts/sheet-host';
 import { Unreadable } from '../units/unreadable';
 
-/** Something that cannot be done, in one sentence that says what to do instead. */
+/** An error that the user can correct, in one sentence that says what to do. */
 export class UserError extends Error {
   constructor(sentence: string) {
     super(sentence);
@@ -11,10 +11,10 @@ export class UserError extends Error {
   }
 }
 
-/** The sentence of an error that was meant to be read; undefined for a fault of ours. */
+/** The sentence of an error for the user; undefined for a fault of the add-in. */
 export function sentenceIn(error: unknown): string | undefined {
   if (error instanceof UserError || error instanceof HostError) return error.message;
   if (error instanceof ArgumentError || error instanceof Refusal || error instanceof Unreadable) return error.message;
-  // The writers are loaded when asked for, so that their error is known by its name alone.
+  // The writers are loaded later, so their error is recognized by its name.
   return error instanceof Error && error.name === 'DrawingTooLarge' ? error.message : undefined;
 }

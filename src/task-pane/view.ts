@@ -8,10 +8,10 @@ import type { Work } from './work';
 
 /**
  * One view of the task pane. A view is built when it is first shown and kept after that; it builds with `make` of
- * dom.ts, so that text from cells is never markup, and speaks through the context, never on its own.
+ * dom.ts, so that text from cells is never markup, and reports through the context, never by itself.
  */
 export interface View {
-  /** Ends up in ids and in the address: `units`. */
+  /** Used in ids and in the address: `units`. */
   readonly id: string;
   /** The word on its tab: `Units`. */
   readonly label: string;
@@ -24,11 +24,11 @@ export interface ViewPart {
   readonly shown?: () => void;
   /** Each time another view comes to the front. */
   readonly hidden?: () => void;
-  /** When another workbook has come: whatever was found or done in the last one does not hold for it. */
+  /** Called when another workbook was opened, because earlier findings no longer apply. */
   readonly forget?: () => void;
 }
 
-/** What the frame gives every view. */
+/** What the pane gives every view. */
 export interface PaneContext {
   /** The spreadsheet beside the pane; undefined where the page was opened on its own. */
   readonly host: SheetHost | undefined;
@@ -36,20 +36,23 @@ export interface PaneContext {
   readonly functionLibrary: FunctionLibrary;
   /** The workbook's units profile. */
   readonly units: UnitsWatch;
-  /** What is wrong or to be minded in the workbook, kept current. */
+  /** The errors and cautions of the workbook, kept current. */
   readonly cautions: CautionWatch;
-  /** What people read about each function, once it has arrived; rejects where functions.json cannot be read. */
+  /** The texts about each function, once loaded; rejects if functions.json cannot be read. */
   readonly texts: () => Promise<AllTexts>;
-  /** Says one sentence in the pane's message line; a new one takes the place of the old. */
+  /** Shows one sentence in the pane's message line; a new one replaces the old. */
   readonly notify: Notify;
-  /** Asks for one of a few answers inside the pane; undefined where it was put aside. */
+  /** Asks for one of a few answers inside the pane; undefined if the question was closed. */
   readonly ask: Ask;
   /**
-   * Runs something that may take long or fail: shows progress with a button that stops it, and says in the message line
-   * whatever went wrong. Gives undefined where it failed or was stopped.
+   * Runs something that may take long or fail: shows progress with a button that stops it, and shows errors in the
+   * message line. Returns undefined if it failed or was stopped.
    */
   readonly work: Work;
-  /** The selection now and each time it changes while the view is in front; gives what ends it. */
+  /**
+   * Calls back with the selection now and after each change while the view is in front; returns a function that stops
+   * it.
+   */
   readonly onSelection: (listener: (selection: Block) => void) => () => void;
   /** Address of a page of this site, such as `reference/cone.pattern.html`. */
   readonly page: (path: string) => string;

@@ -1,17 +1,20 @@
 import { make, makeButton, replace } from './dom';
 import { type Notify, sentenceOf } from './messages';
 
-/** What long work calls between pieces: shows how far it is, lets the page breathe, throws Stopped when told to stop. */
+/**
+ * Long work calls this between pieces: it shows progress, lets the page respond, and throws Stopped when the user
+ * stops it.
+ */
 export interface Progress {
   /** `share` from 0 to 1. Cheap to call often: it yields at most every few hundredths of a second. */
   readonly step: (share: number) => Promise<void>;
-  /** From here on the work can no longer be stopped, because half of it must not stay. */
+  /** After this the work can no longer be stopped, because it must not be left half done. */
   readonly finishing: () => void;
 }
 
 export type Work = <T>(title: string, job: (progress: Progress) => Promise<T>) => Promise<T | undefined>;
 
-/** Thrown out of a piece of work that was told to stop. */
+/** Thrown by work that was stopped. */
 class Stopped extends Error {
   constructor() {
     super('stopped');
@@ -21,7 +24,7 @@ class Stopped extends Error {
 
 /** Work shorter than this shows nothing. */
 const patienceMs = 250;
-/** The page answers at least this often. */
+/** The page responds at least this often. */
 const sliceMs = 40;
 
 export interface WorkPlace {
@@ -29,7 +32,7 @@ export interface WorkPlace {
   readonly work: Work;
 }
 
-/** The place where work shows itself. One piece of work runs at a time; the next is told to wait. */
+/** The place where progress appears. One piece of work runs at a time; the next one is refused. */
 export function createWork(notify: Notify): WorkPlace {
   const element = make('div', { class: 'work-place', role: 'status' });
   let running: string | undefined;

@@ -8,20 +8,20 @@ import { unitsSheetName } from '../workbooks/sheets/units-sheet';
 export const unitsName = 'SiltUnits';
 export const typedInName = 'SiltTypedIn';
 
-/** One of the two named cells: where it is and the profile that stands in it. */
+/** One of the two named cells: its place and its profile. */
 export interface UnitsCell {
   readonly refersTo: string;
-  /** Undefined where the name stands for anything but one cell. */
+  /** Undefined if the name does not refer to one cell. */
   readonly place: Place | undefined;
   readonly text: string;
-  /** True where a formula stands in the cell, so that it must not be typed over. */
+  /** True if the cell holds a formula, which must not be overwritten. */
   readonly isWorkedOut: boolean;
-  /** Undefined where the cell holds no profile; `fault` says why. */
+  /** Undefined if the cell holds no profile; `fault` says why. */
   readonly profile: Profile | undefined;
   readonly fault: string | undefined;
 }
 
-/** What the workbook says about its units; a cell whose name is not defined is undefined. */
+/** The two units cells of a workbook; undefined if the name is not defined. */
 export interface WorkbookUnits {
   readonly units: UnitsCell | undefined;
   readonly typedIn: UnitsCell | undefined;
@@ -64,7 +64,7 @@ export function oneCell(refersTo: string): Place | undefined {
   return { sheet, range };
 }
 
-/** Whether two profiles read every number alike. */
+/** Whether two profiles read every number in the same way. */
 export function sameUnits(one: Profile, other: Profile): boolean {
   return [...one.index].every(([kind, unit]) => {
     const there = other.index.get(kind);
@@ -72,7 +72,7 @@ export function sameUnits(one: Profile, other: Profile): boolean {
   });
 }
 
-/** The names of ours that the workbook uses for something that is no units cell. */
+/** Our names that the workbook uses for something else. */
 export function foreignNames({ units, typedIn }: WorkbookUnits): readonly DefinedName[] {
   const found: DefinedName[] = [];
   if (units !== undefined && isForeign(units)) found.push({ name: unitsName, refersTo: units.refersTo });

@@ -12,14 +12,14 @@ export interface Spot {
 export interface BookCell extends Spot {
   readonly value: CellResult;
   readonly formula: string | undefined;
-  /** Where it only shows part of the result of another cell's formula: that cell. */
+  /** The cell whose formula fills this one, where this cell only shows part of its result. */
   readonly source: BookCell | undefined;
 }
 
 /** The used cells and the names of a workbook, found by place. */
 export interface Book {
   readonly cell: (spot: Spot) => BookCell | undefined;
-  /** The used cells of a range; a bound that is left out is the sheet's. */
+  /** The used cells of a range; a bound that is null is the edge of the sheet. */
   readonly cellsIn: (sheet: string, range: OpenRange) => readonly BookCell[];
   readonly formulas: readonly BookCell[];
   readonly typed: readonly BookCell[];
@@ -27,7 +27,7 @@ export interface Book {
   readonly fillerOf: (spot: Spot) => BookCell | undefined;
   /** A cell with a formula and the cells that it fills. */
   readonly filledBy: (home: BookCell) => readonly BookCell[];
-  /** What a name stands for, without `=`; undefined where it is not defined. */
+  /** What a name refers to, without `=`; undefined if it is not defined. */
   readonly named: (name: string) => string | undefined;
 }
 

@@ -14,7 +14,7 @@ export interface SiltCall {
   readonly scope: Scope;
 }
 
-/** Every call of ours in a formula, the outermost first. */
+/** Every call of our functions in a formula, the outermost first. */
 export function* siltCalls(part: Part, scope: Scope): Iterable<SiltCall> {
   if (part.type === 'CallExpression' && part.callee.type === 'Identifier') {
     const name = siltName(part.callee.name);
@@ -30,7 +30,7 @@ export interface Source {
   readonly calls: readonly SiltCall[];
 }
 
-/** The formula of ours that stands in a cell or spills into it; undefined where there is none. */
+/** The call of our functions in a cell or spilling into it; undefined if there is none. */
 export async function sourceAt(host: SheetHost, place: Place): Promise<Source | undefined> {
   const { row, column } = place.range;
   const here = { row, column, rows: 1, columns: 1 };

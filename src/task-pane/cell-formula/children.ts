@@ -2,7 +2,7 @@ import type { Identifier } from '@borgar/fx';
 import type { Part } from './read-formula';
 import type { Scope } from './scope';
 
-/** The parts directly inside a part, each with the words that hold there. */
+/** The parts directly inside a part, each with the names that are defined there. */
 export function* childrenOf(part: Part, scope: Scope): Iterable<readonly [Part, Scope]> {
   if (part.type === 'UnaryExpression' || part.type === 'BinaryExpression') {
     for (const child of part.arguments) yield [child as Part, scope];

@@ -12,7 +12,7 @@ import type { BookCell, OpenRange } from './book';
 /** A part of a cell formula, with its place in the text. */
 export type Part = AstExpression | LambdaExpression | LetExpression;
 
-/** The parts of a cell formula; undefined where it cannot be read. */
+/** The parts of a cell formula; undefined if it cannot be read. */
 export function readFormula(formula: string): Part | undefined {
   try {
     return parse(tokenize(formula, { withLocation: true })) as Part;
@@ -21,7 +21,9 @@ export function readFormula(formula: string): Part | undefined {
   }
 }
 
-/** What a reference points at: cells of a sheet of this workbook (`sheet` undefined for the formula's own) or a name. */
+/**
+ * What a reference points at: cells of a sheet of this workbook (`sheet` undefined for the formula's own) or a name.
+ */
 export type Target =
   | { readonly sheet: string | undefined; readonly range: OpenRange }
   | { readonly name: string }

@@ -9,18 +9,18 @@ import { type Grid, NotFollowed } from '../follow/grid';
 import { atPlace, type Origins, originsOf, type PlaceInGrid } from '../follow/origins';
 import { refusedCells } from './refused-cells';
 
-/** What an error comes from. */
+/** The cause of an error. */
 export interface Cause {
   /** The cells that were typed, or left empty; the cell in error itself where they cannot be found. */
   readonly spots: readonly Spot[];
   readonly isTyped: boolean;
-  /** The error's own words, as the function says them; undefined where nobody knows. */
+  /** The message of the function that gave the error; undefined if it is not known. */
   readonly reason: string | undefined;
-  /** Where the error first stands. */
+  /** The cell where the error first appears. */
   readonly at: BookCell;
 }
 
-/** More steps than this lead in a circle. */
+/** More steps than this mean a circle. */
 const mostSteps = 30;
 const lookups = /^(?:_xlfn\.)?(?:X?MATCH|[XVH]?LOOKUP)$/i;
 
@@ -63,7 +63,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
     return (await inLookup(part, scopeOf(home), cell)) ?? itself;
   };
 
-  /** Something that is looked up and is not in the list. */
+  /** A value that is looked up and is not in the list. */
   const inLookup = async (part: Part, scope: Scope, cell: BookCell): Promise<Cause | undefined> => {
     if (part.type === 'CallExpression' && part.callee.type === 'Identifier' && lookups.test(part.callee.name)) {
       const [sought] = part.arguments as readonly (Part | null)[];
@@ -79,7 +79,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
     return undefined;
   };
 
-  /** What of one call of ours makes the value in this place of its result an error. */
+  /** The argument of a call that makes the value at this place of its result an error. */
   const inCall = async (
     call: SiltCall,
     down: number,
@@ -99,7 +99,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
       const origins = await Promise.all(
         call.given.map((part) => (part === null ? undefined : originsOrNone(part, call.scope, around))),
       );
-      // An error that was handed in comes from where that cell has it from.
+      // An error in an argument has its cause in the cell that was passed.
       for (const [at, grid] of origins.entries()) {
         const spec = Object.values(row.arguments)[at - offset];
         const isTable = spec !== undefined && ('table' in spec || 'cells' in spec);
@@ -117,7 +117,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
 
   const errorIn = (spots: readonly (readonly Spot[])[]): BookCell | undefined => {
     for (const spot of spots.flat()) {
-      // A bad row of a result says so in its first cell, and the others are blank.
+      // The first cell of a faulty row holds the error, and its other cells are blank.
       const filler = book.fillerOf(spot);
       const first = filler === undefined ? undefined : book.cell({ ...spot, column: filler.column });
       for (const cell of [book.cell(spot), first]) {
@@ -127,7 +127,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
     return undefined;
   };
 
-  /** The function's own words about one place of its result; undefined where it gives no error there. */
+  /** The function's message about one place of its result; undefined if it gives no error there. */
   const reasonOf = async (call: SiltCall, { down, across }: PlaceInGrid, code: string): Promise<string | undefined> => {
     try {
       const given = await Promise.all(
@@ -180,7 +180,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
       const sheet = target.sheet ?? scope.home.sheet;
       const { top, left } = target.range;
       const inside = book.cellsIn(sheet, target.range);
-      // A table whose formula is in error has only the error, where its headings were, right above the range that is read.
+      // A table whose formula fails shows only the error, in place of its headings, just above the range that is read.
       const above =
         inside.length > 0 || top === null || left === null
           ? undefined

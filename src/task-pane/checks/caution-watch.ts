@@ -6,27 +6,27 @@ import type { UnitsWatch } from '../units-watch';
 import { unitsCaution } from '../workbook-units';
 import { type Finding, findCautions } from './find-cautions';
 
-/** What is known of the workbook's cautions. While `isCurrent` is false they are looked for anew. */
+/** The workbook's cautions. While `isCurrent` is false, a new search is running. */
 export interface Cautions {
   readonly isCurrent: boolean;
   readonly findings: readonly Finding[];
-  /** Why they could not be looked for. */
+  /** Why the search failed. */
   readonly fault?: string;
 }
 
-/** The cautions of the open workbook, looked for anew after every change for as long as somebody follows them. */
+/** The cautions of the open workbook, searched again after every change while somebody listens. */
 export interface CautionWatch {
   readonly now: () => Cautions;
-  /** Calls back now and after each change; gives what ends it. */
+  /** Calls back now and after each change; returns a function that stops it. */
   readonly follow: (listener: (cautions: Cautions) => void) => () => void;
   readonly lookAgain: () => void;
-  /** Another workbook has come: what was found in the last one does not hold for it. */
+  /** Another workbook was opened, so earlier findings no longer apply. */
   readonly forget: () => void;
 }
 
-/** The page answers at least this often, in milliseconds. */
+/** The page responds at least this often, in milliseconds. */
 const sliceMs = 40;
-/** Cells are quiet for so long before they are looked through; a workbook that takes long is looked through less often. */
+/** The search waits until cells have not changed for this long; a workbook that takes long is searched less often. */
 const quietMs = 250;
 
 const nothing: Cautions = { isCurrent: false, findings: [] };
@@ -108,7 +108,7 @@ export function watchCautions(
   };
 }
 
-/** Numbers that are read in other units than they were typed in make everything else doubtful. */
+/** If numbers are read in other units than they were typed in, nothing else can be trusted. */
 function unitsFinding(units: UnitsWatch): readonly Finding[] {
   const sentence = unitsCaution(units.now());
   if (sentence === undefined) return [];

@@ -18,10 +18,10 @@ export interface Finding {
   /** `wrong` where there is no result, `danger` where a reading can hurt fish or people. */
   readonly tone: 'danger' | 'wrong' | 'caution';
   readonly rank: Rank;
-  /** What a person calls the typed cell: `Cone height, Moss`; blank where that is not known. */
+  /** The typed cell in a person's words: `Cone height, Moss`; blank if not known. */
   readonly about: string;
   readonly sentence: string;
-  /** The cells that were typed, as far as they are known, then those that say it. */
+  /** The typed cells, as far as they are known, then the cells that show the caution. */
   readonly spots: readonly Spot[];
   /** Other cells that show an error because of it. */
   readonly affected: readonly Spot[];
@@ -33,12 +33,12 @@ export interface WorkbookCells {
   readonly functionLibrary: FunctionLibrary;
 }
 
-/** More errors than this are not followed: they nearly always have one cause. */
+/** At most this many errors are followed, because they nearly always have one cause. */
 const mostFollowed = 300;
 
 type Step = (share: number) => Promise<void>;
 
-/** Every caution and error of a workbook, each once, by what was typed, the worst first. */
+/** Every caution and error of a workbook, each once, grouped by the typed cells, the worst first. */
 export async function findCautions(cells: WorkbookCells, step: Step): Promise<readonly Finding[]> {
   return new Search(cells, step).run();
 }
@@ -54,7 +54,7 @@ class Search {
   private readonly causes: CauseFinder;
   private readonly drafts = new Map<string, Draft>();
   private readonly step: Step;
-  /** Where a sheet repeats a cell that stands out of view, `=IF(M16="","",M16)`, by the cell repeated. */
+  /** Cells in view that repeat a hidden cell, such as `=IF(M16="","",M16)`, by the cell repeated. */
   private readonly shownAt = new Map<string, Spot>();
   private followed = 0;
 
@@ -78,7 +78,7 @@ class Search {
       if (isOurs(home)) for (const cell of filled) if (typeof cell.value === 'object') await this.error(cell);
       await this.judge(home, filled);
     }
-    // Errors of other formulas count where they come from ours; whatever else is wrong is not for us to judge.
+    // Errors of other formulas count only if they come from our functions; other errors are the user's own business.
     for (const home of formulas) {
       if (typeof home.value !== 'object' || isOurs(home) || this.followed > mostFollowed) continue;
       const { at, spots } = await this.causes.ofError(home);
@@ -136,10 +136,10 @@ class Search {
 
   private caution(verdict: Verdict, spot: Spot, typed: readonly Spot[]): void {
     const others = typed.filter((one) => keyOf(one) !== keyOf(spot));
-    // Of several readings, the one that the words are about.
+    // If there are several readings, the one that the sentence names.
     const first = others.find((one) => this.isAbout(one, verdict)) ?? others[0];
     const isOfRow = first !== undefined && !verdict.ofValue;
-    // A check looks at a whole drum or day, not at the one figure that leads there.
+    // A check is about a whole drum or day, not about one figure.
     const about = isOfRow ? rowWord(this.book, first) : first === undefined ? '' : placeWords(this.book, first);
     const value = first === undefined ? '' : (this.book.cell(first)?.value ?? '');
     const { sentence, rank } = verdict;
@@ -249,7 +249,7 @@ function readerOf(blocks: readonly Block[]): Surroundings['host'] {
   };
 }
 
-/** A host still at work is no fault. */
+/** A host that is still calculating is not an error. */
 const waiting = new Set(['#BUSY!', '#GETTING_DATA', '#CONNECT!']);
 
 const known: Readonly<Record<string, string>> = {

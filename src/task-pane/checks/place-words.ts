@@ -1,18 +1,18 @@
 import type { CellResult } from '../../hosts/workbook-model';
 import type { Book, Spot } from '../cell-formula/book';
 
-/** Headings stand no further above than this, and a row of headings has at least so many. */
+/** Headings are at most this many rows above, and a row of headings has at least this many cells. */
 const furthest = 400;
 const fewest = 3;
 
-/** What a person calls a cell: its heading, and whose row it is in: `Cone height, Moss`. Blank where nothing says so. */
+/** A cell in a person's words, its heading and its row: `Cone height, Moss`. Blank if the sheet does not say. */
 export function placeWords(book: Book, { sheet, row, column }: Spot): string {
   const own = rowWord(book, { sheet, row, column });
   const heading = headingAbove(book, { sheet, row, column });
   return [heading === own || /^value$/i.test(heading) ? '' : heading, own].filter((word) => word !== '').join(', ');
 }
 
-/** The heading of the table that the cell is in; under a title of its own a cell is in no table. */
+/** The heading of the table that the cell is in; a cell below a title of its own is not in a table. */
 function headingAbove(book: Book, { sheet, row, column }: Spot): string {
   for (let above = row - 1; above >= Math.max(0, row - furthest); above--) {
     const line = book.cellsIn(sheet, { top: above, bottom: above, left: null, right: null });
@@ -22,7 +22,7 @@ function headingAbove(book: Book, { sheet, row, column }: Spot): string {
     const isHeadings = words.length >= fewest && words.length === line.filter(({ value }) => value !== '').length;
     if (!isHeadings) continue;
     const heading = words.find((cell) => cell.column === column)?.value;
-    // Words typed into a table's rows are no headings.
+    // Words typed into the rows of a table are not headings.
     if (typeof heading === 'string' && isHeadingRow(book, sheet, above)) return withoutUnit(heading);
   }
   return '';

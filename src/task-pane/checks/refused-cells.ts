@@ -11,13 +11,13 @@ interface RefusedCall {
   readonly row: CatalogueRow;
   /** Where the values of each argument come from, the units included. */
   readonly origins: readonly (Origins | undefined)[];
-  /** Which value of the result is refused. */
+  /** The value of the result that is refused. */
   readonly place: PlaceInGrid;
   /** `height: 0 or blank is not allowed; …`, `patterns: row 2, lap: …`, `drum diameter: …`. */
   readonly reason: string;
 }
 
-/** The cells that hold what a refusal names: an argument, a row and column of a table, or a named input. */
+/** The cells that a refusal is about: an argument, a row and column of a table, or a named input. */
 export async function refusedCells(refused: RefusedCall, around: Surroundings): Promise<readonly Spot[]> {
   const { call, row, origins, place, reason } = refused;
   const words = reason.split(':').map((one) => one.trim());
@@ -51,7 +51,7 @@ export async function refusedCells(refused: RefusedCall, around: Surroundings): 
   return [];
 }
 
-/** Blank rows on top of a table and its row of headings, which a refusal does not count. */
+/** The number of blank rows and headings at the top of a table, which a refusal does not count. */
 function rowsAbove(values: Grid): number {
   const first = values.findIndex((line) => line.some((value) => value !== ''));
   const isHeading = values[first]?.every((value) => typeof value === 'string') === true && values.length > first + 1;

@@ -1,6 +1,6 @@
 import { cautions } from '../../workbooks/sheets/cautions';
 
-/** Work that can hurt, in the order of the day, with what to mind. */
+/** Work that can hurt people, in the order of the day, with its cautions. */
 export const safety: readonly { readonly task: string; readonly caution: string }[] = [
   { task: 'Drums', caution: cautions.drums },
   { task: 'Dust and lime', caution: cautions.dust },

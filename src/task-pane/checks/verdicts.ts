@@ -1,23 +1,23 @@
 import type { CellResult } from '../../hosts/workbook-model';
 
-/** 4 can hurt fish or people, 3 has no result, 2 is a caution, 1 is not known or worth watching. */
+/** 4: can hurt fish or people; 3: no result; 2: a caution; 1: not known, or worth watching. */
 export type Rank = 1 | 2 | 3 | 4;
 
 export interface Verdict {
-  /** Which row of the result says it, and which column where it is not the first. */
+  /** The row of the result with the verdict, and its column if it is not the first. */
   readonly row: number;
   readonly column?: number;
   readonly sentence: string;
   readonly rank: Rank;
-  /** The reading that it is about, as the result calls it. */
+  /** The name of the reading in the result. */
   readonly reading?: string;
-  /** True where the sentence goes on from the value that was typed: `too high`. */
+  /** True if the sentence follows the typed value: `too high`. */
   readonly ofValue?: true;
 }
 
 type Lines = readonly (readonly CellResult[])[];
 
-/** What a result cautions about, by the functions that gave it. */
+/** The cautions in the results of each function. */
 export function verdicts(names: readonly string[], lines: Lines): readonly Verdict[] {
   if (names.includes('WATER.CHECK')) return waterVerdicts(lines);
   if (names.some((name) => name.endsWith('.CHECK'))) return sentences(lines);
@@ -25,7 +25,7 @@ export function verdicts(names: readonly string[], lines: Lines): readonly Verdi
   return names.includes('COST.LINES') ? missingPrices(lines) : [];
 }
 
-/** Sentences down one column; one that says that nothing was found is no caution. */
+/** Sentences in one column; a sentence that nothing was found is not a caution. */
 function sentences(lines: Lines): readonly Verdict[] {
   return lines.flatMap(([value], row) => {
     if (typeof value !== 'string' || value.trim() === '' || /^nothing was found$/i.test(value.trim())) return [];
@@ -36,7 +36,7 @@ function sentences(lines: Lines): readonly Verdict[] {
 const fine = 'within limits';
 const judged = new Set([fine, 'survives, grows poorly', 'too low', 'too high', 'not measured', 'cannot judge']);
 
-/** A reading a row, its verdict in one column and what to do behind it. */
+/** One reading per row, its verdict in one column and what to do in the next. */
 function waterVerdicts(lines: Lines): readonly Verdict[] {
   return lines.flatMap((line, row) => {
     const at = line.findIndex((value) => typeof value === 'string' && judged.has(value));
@@ -50,7 +50,7 @@ function waterVerdicts(lines: Lines): readonly Verdict[] {
 
 const mostWorth = 3;
 
-/** The figures that a result hangs on most, from the first rows of a result whose last column is the share explained. */
+/** The figures with the most influence, from the first rows of a result whose last column is the share explained. */
 function worthMeasuring(lines: Lines): readonly Verdict[] {
   const explaining = lines.flatMap((line, row) => {
     const share = line.at(-1);
@@ -70,12 +70,12 @@ function missingPrices(lines: Lines): readonly Verdict[] {
   });
 }
 
-/** Whether a formula of a sheet's own puts verdicts into words, which `typedVerdicts` reads. */
+/** Whether a formula of the sheet itself writes verdicts, which `typedVerdicts` reads. */
 export function givesVerdicts(formula: string): boolean {
   return /too (?:much|high|low|little)\b|"CAUTION: /i.test(formula);
 }
 
-/** Verdicts that a sheet's own formulas put into words: `too much un-ionized`, `watch`, `CAUTION: …`. */
+/** Verdicts that formulas of the sheet itself write: `too much un-ionized`, `watch`, `CAUTION: …`. */
 export function typedVerdicts(lines: Lines): readonly Verdict[] {
   return lines.flatMap((line, row) =>
     line.flatMap((value, column): readonly Verdict[] => {
@@ -89,7 +89,7 @@ export function typedVerdicts(lines: Lines): readonly Verdict[] {
   );
 }
 
-/** Text as a sentence: with a capital, unless it goes on from others, and an end. */
+/** Text as a sentence: with a capital, unless it continues another, and a full stop. */
 export function asSentence(sentence: string, isWhole = true): string {
   const plain = sentence.trim();
   const begun = isWhole ? `${plain.charAt(0).toUpperCase()}${plain.slice(1)}` : plain;

@@ -10,11 +10,11 @@ import { safety } from './safety';
 
 export const checksView: View = { id: 'checks', label: 'Checks', build };
 
-/** How many cells are named beside a sentence, and how many sentences are shown. */
+/** The most cells named beside a sentence, and the most sentences shown. */
 const mostSpots = 3;
 const mostFindings = 200;
 
-/** Shows the cautions of the open workbook as they are now, and says what can hurt at which work. */
+/** Shows the present cautions of the open workbook and the dangers of each kind of work. */
 function build(context: PaneContext): ViewPart {
   const { host, cautions } = context;
   const summary = make('p', { role: 'status' });
@@ -25,7 +25,7 @@ function build(context: PaneContext): ViewPart {
     replace(summary, isCurrent ? (fault ?? wordCount(findings.length)) : 'Checking the workbook…');
     list.classList.toggle('outdated', !isCurrent);
     if (host === undefined) return;
-    // What has not changed stays as it is, so that the focus does not get lost at every edit.
+    // Unchanged elements are kept, so that an edit does not move the focus.
     const items = findings.slice(0, mostFindings).map((finding) => item(finding, host, context));
     const isSame =
       items.length === list.children.length && items.every((one, at) => list.children[at]?.isEqualNode(one));

@@ -1,6 +1,6 @@
 import { nothing, other, type Role, worked } from './role';
 
-/** Functions whose result is one or more of what they are given, so that a number in there keeps its kind. */
+/** Functions that return one or more of their arguments, so that a number keeps its kind. */
 const carriers: Readonly<Record<string, (at: number, count: number) => 'carried' | 'asked' | 'other'>> = {
   IF: (at) => (at === 0 ? 'asked' : 'carried'),
   IFS: (at) => (at % 2 === 0 ? 'asked' : 'carried'),
@@ -18,7 +18,7 @@ const carriers: Readonly<Record<string, (at: number, count: number) => 'carried'
   SINGLE: () => 'carried',
 };
 
-/** Functions that carry numbers but not the columns they stand in. */
+/** Functions that return their numbers but not in the same columns. */
 const figureCarriers: Readonly<Record<string, (at: number, count: number) => 'carried' | 'other'>> = {
   LOOKUP: (at, count) => (at > 0 && at === count - 1 ? 'carried' : 'other'),
   INDEX: (at) => (at === 0 ? 'carried' : 'other'),
@@ -33,13 +33,16 @@ const figureCarriers: Readonly<Record<string, (at: number, count: number) => 'ca
   HSTACK: () => 'carried',
 };
 
-/** Sums and choices among numbers of one kind: of the same kind, where 0 is 0 in every unit. */
+/** Sums of numbers of one kind, or a choice of one: the result has that kind if 0 is 0 in every unit. */
 const sums = new Set(['SUM', 'AVERAGE', 'MIN', 'MAX', 'MEDIAN', 'ABS', 'LARGE', 'SMALL']);
 
-/** Of one range these give a number of the same kind in any unit, of temperatures too, whose 0 differs between units. */
+/**
+ * From one range these give a number of the same kind in any unit, even for temperatures, whose 0 differs between
+ * units.
+ */
 const ofOneRange = new Set(['AVERAGE', 'MIN', 'MAX', 'MEDIAN']);
 
-/** Arithmetic on what it is given, so that a number in there may or may not be of the kind that comes out. */
+/** Arithmetic on the arguments, so that an argument may have another kind than the result. */
 const arithmetic =
   /^(?:ROUND|ROUNDUP|ROUNDDOWN|MROUND|CEILING|FLOOR|INT|TRUNC|SQRT|POWER|PRODUCT|SUMPRODUCT|QUOTIENT|MOD|GEOMEAN|CONVERT)(?:\.|$)/;
 
@@ -49,10 +52,10 @@ const presence = new Set(
   ),
 );
 
-/** Conditions, whose parts are looked at one by one. */
+/** Conditions, whose parts are examined one by one. */
 const conditions = new Set(['AND', 'OR', 'NOT', 'XOR']);
 
-/** What an argument of an ordinary worksheet function is read as, where its result is read as `role`. */
+/** The role of an argument of an ordinary worksheet function whose result has this role. */
 export function roleInside(name: string, at: number, count: number, role: Role, keepsColumns = false): Role {
   const plain = name.toUpperCase().replace(/^_XLFN\.(?:_XLWS\.)?/, '');
   if (presence.has(plain)) return nothing;

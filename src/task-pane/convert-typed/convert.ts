@@ -3,7 +3,10 @@ import type { CellScalar } from '../../hosts/workbook-model';
 import { type Book, openBook, type Spot } from '../cell-formula/book';
 import { placeText } from './findings';
 
-/** A cell that changes: what must stand in it still, and what then stands in it. Content beginning with `=` is a formula. */
+/**
+ * A cell that changes: its content before, which must still be there, and after. Content that begins with `=` is a
+ * formula.
+ */
 export interface CellChange {
   readonly spot: Spot;
   readonly before: CellScalar;
@@ -26,7 +29,7 @@ export async function makeChanges(host: SheetHost, changes: readonly CellChange[
   await host.write(inRuns(changes).flatMap(toWrite));
 }
 
-/** The same changes the other way. */
+/** The same changes reversed. */
 export function backwards(changes: readonly CellChange[]): readonly CellChange[] {
   return changes.map(({ spot, before, after }) => ({ spot, before: after, after: before }));
 }
@@ -37,7 +40,7 @@ function contentOf(book: Book, spot: Spot): CellScalar | undefined {
   return cell.formula ?? (typeof cell.value === 'object' ? undefined : cell.value);
 }
 
-/** Hosts keep 15 digits of a number, and space and capitals of a formula as they like. */
+/** Hosts keep 15 digits of a number, and may change spaces and capitals of a formula. */
 function isSameContent(one: CellScalar | undefined, other: CellScalar): boolean {
   if (typeof one === 'number' && typeof other === 'number') {
     return Math.abs(one - other) <= 1e-14 * Math.max(Math.abs(one), Math.abs(other));
@@ -59,7 +62,7 @@ function toWrite(run: readonly CellChange[]): Write[] {
   return [{ sheet, row, column, cells: run.map(({ after }) => [after]) }];
 }
 
-/** Changes of cells below each other, together. */
+/** Groups changes of cells that are below each other. */
 function inRuns(changes: readonly CellChange[]): readonly (readonly CellChange[])[] {
   const sorted = [...changes].sort(
     ({ spot: a }, { spot: b }) => a.sheet.localeCompare(b.sheet) || a.column - b.column || a.row - b.row,

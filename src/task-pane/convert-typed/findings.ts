@@ -6,22 +6,22 @@ import type { Book, BookCell, Spot } from '../cell-formula/book';
 import { newValue } from './new-value';
 import type { LiteralUse, Use, Uses } from './use';
 
-/** One thing that a cell could be changed to: its content, and how that reads in the list. */
+/** One possible new content of a cell, and its text in the list. */
 export interface Choice {
   readonly kind: Kind | undefined;
   readonly content: CellScalar;
   readonly shown: string;
 }
 
-/** A cell whose typed numbers mean something else under the new profile. */
+/** A cell whose typed numbers have another meaning in the new profile. */
 export interface Conversion {
   readonly spot: Spot;
-  /** What stands in the cell now: the typed value, or the formula that holds numbers. */
+  /** The present content: the typed value, or the formula with numbers in it. */
   readonly content: CellScalar;
   readonly shown: string;
-  /** One, or one for each kind that the cell is used as. */
+  /** One choice, or one for each kind that the cell is used as. */
   readonly choices: readonly Choice[];
-  /** Why it is listed apart and left alone unless ticked; undefined where it is plain. */
+  /** Why it is listed separately and changed only if ticked; undefined for a clear case. */
   readonly apart: string | undefined;
 }
 
@@ -37,7 +37,7 @@ export interface Findings {
   readonly byHand: readonly LeftAlone[];
 }
 
-/** Sorts what reads each number into what to convert, what to convert only when told to, and what to look at by hand. */
+/** Sorts the numbers: those to convert, those to convert only if ticked, and those to check by hand. */
 export function findingsOf(book: Book, uses: Uses, from: Profile, to: Profile): Findings {
   const found: Conversion[] = [];
   const matters = (kind: Kind | undefined) => kind === undefined || from.units[kind].scale !== to.units[kind].scale;

@@ -4,7 +4,7 @@ import type { ReadFormulas } from '../cell-formula/read-formula';
 import { type Part, readFormula, type Target, targetOf } from '../cell-formula/read-formula';
 import { type Scope, scopeOf } from '../cell-formula/scope';
 
-/** Longer detours to the units cell than this are not followed. */
+/** Longer chains of cells to the units cell than this are not followed. */
 const furthest = 8;
 
 /** Tells which calls follow the units of the whole workbook. */
@@ -26,7 +26,10 @@ export class UnitsFollower {
     return name.toLowerCase() === this.unitsName;
   }
 
-  /** `yes` for the units cell, by name, by address or through cells that repeat it; `worked` where it is part of something worked out. */
+  /**
+   * `yes` for the units cell, by name, by address or through cells that repeat it; `worked` if it is part of a
+   * calculation.
+   */
   follows(part: Part, scope: Scope, depth = 0): 'yes' | 'worked' | 'no' {
     if (depth > furthest) return 'no';
     if (part.type === 'UnaryExpression' && part.operator === '@') {
@@ -68,7 +71,7 @@ export class UnitsFollower {
     return target.sheet.toLowerCase() === sheet.toLowerCase() && top === row && left === column;
   }
 
-  /** The cells that a name stands for. */
+  /** The cells that a name refers to. */
   meant(name: string): Target {
     const stands = this.book.named(name);
     const part = stands === undefined ? undefined : readFormula(`=${stands}`);

@@ -7,7 +7,7 @@ import { unitsName } from '../workbook-units';
 import { type Findings, findingsOf } from './findings';
 import { findUses } from './uses';
 
-/** Reads the whole workbook and lists the typed numbers that mean something else under the new profile. */
+/** Reads the whole workbook and lists the typed numbers that have another meaning in the new profile. */
 export async function lookForTyped(
   host: SheetHost,
   functionLibrary: FunctionLibrary,

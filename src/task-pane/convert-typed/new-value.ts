@@ -9,16 +9,16 @@ import { Unreadable } from '../../units/unreadable';
 
 export type NewValue =
   | { readonly value: number }
-  /** A range, both ends of it in the new unit. */
+  /** A range with both ends in the new unit. */
   | { readonly range: string }
-  /** Means the same in both profiles: text with a unit, a kind that is not measured otherwise, words. */
+  /** Has the same meaning in both profiles: text with a unit, a kind whose unit does not change, words. */
   | 'same'
   /** A number that the old profile does not allow, and why. */
   | { readonly fault: string };
 
 /**
- * What a typed number has to be in the new profile, so that it means what it meant in the old. Text that says its own
- * unit means the same under both; text that is only a number is a number.
+ * The number that has the same meaning in the new profile as the typed one in the old. Text with a unit has the same
+ * meaning in both; text that is only a number is a number.
  */
 export function newValue(value: CellScalar, kind: Kind, from: Profile, to: Profile): NewValue {
   if (typeof value === 'boolean') return 'same';

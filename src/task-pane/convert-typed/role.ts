@@ -1,26 +1,26 @@
 import type { Argument, Column } from '../../catalogue/argument';
 import { isKind, type Kind } from '../../units/kinds';
 
-/** What a part of a cell formula is read as. */
+/** How a part of a cell formula is read. */
 export type Role =
-  /** Numbers of one kind, read in the workbook's units. `worked` is the arithmetic that they went through, if any. */
+  /** Numbers of one kind, read in the workbook's units. `worked` names the arithmetic before, if there is any. */
   | { readonly as: 'figure'; readonly kind: Kind; readonly afterArithmetic?: string }
   /** A table; columns without a kind hold words or plain numbers. */
   | { readonly as: 'columns'; readonly kinds: readonly (Kind | undefined)[] }
-  /** Rows whose first column names the input and so the kind of the rest. */
+  /** Rows whose first column names the input, which gives the kind of the other columns. */
   | { readonly as: 'inputs'; readonly kinds: Readonly<Record<string, Kind>> }
-  /** Only whether it is more or less than 0 matters. */
+  /** Only its sign matters. */
   | { readonly as: 'sign' }
-  /** Used by something that does not know about the workbook's units. */
+  /** Used by a function that does not know the workbook's units. */
   | { readonly as: 'other' }
-  /** Whether something is there, how many, which word: a number changed there changes nothing. */
+  /** Whether there is a value, a count, a word: to change a number there changes nothing. */
   | { readonly as: 'nothing' };
 
 export const other: Role = { as: 'other' };
 export const nothing: Role = { as: 'nothing' };
 export const sign: Role = { as: 'sign' };
 
-/** What is read into an argument; `kindWord` is the text of an argument called `kind`, for the functions that are told one. */
+/** The role of an argument; `kindWord` is the text of an argument called `kind`, for functions that have one. */
 export function roleOfArgument(spec: Argument, kindWord: string | undefined): Role {
   if ('choice' in spec) return nothing;
   if ('table' in spec) return { as: 'columns', kinds: Object.values(spec.table).map(kindOfColumn) };
@@ -37,13 +37,13 @@ function kindOfColumn(column: Column): Kind | undefined {
   return 'kind' in column ? column.kind : undefined;
 }
 
-/** The kind of an input's figures by the name in its row. */
+/** The kind of an input's figures, by the name in its row. */
 export function kindOfInput(kinds: Readonly<Record<string, Kind>>, name: string): Kind | undefined {
   const folded = name.trim().toLowerCase().replace(/\s+/g, ' ');
   return Object.keys(kinds).includes(folded) ? kinds[folded] : undefined;
 }
 
-/** The same role for numbers that go through arithmetic first. */
+/** The role of numbers that go through arithmetic before they reach this role. */
 export function worked(role: Role, how: string): Role {
   return role.as === 'figure'
     ? { ...role, afterArithmetic: role.afterArithmetic ?? how }
@@ -64,7 +64,7 @@ export function isOurs(role: Role): boolean {
   return role.as === 'figure' || role.as === 'columns' || role.as === 'inputs';
 }
 
-/** What one cell of a range is read as, by its place across and the name in its row. */
+/** The role of one cell of a range, by its column and the name in its row. */
 export function inColumn(role: Role, across: number, nameOfRow: string): Role {
   if (role.as !== 'columns' && role.as !== 'inputs') return role;
   const kind =

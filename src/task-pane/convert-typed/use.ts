@@ -16,11 +16,11 @@ export interface LiteralUse extends Use {
   readonly value: number | string;
 }
 
-/** What cannot be followed and wants looking at by a person. */
+/** A use that cannot be followed, so that a person must check it. */
 export interface ByHand {
   readonly at: BookCell;
   readonly why: string;
-  /** The kind of the number, where it is known: it matters only where that kind's unit changes. */
+  /** The kind of the number, if it is known: it matters only if the unit of that kind changes. */
   readonly kind?: Kind;
 }
 

@@ -11,13 +11,13 @@ import { Walk } from './walk';
 export interface UsesSought {
   readonly catalogue: readonly CatalogueRow[];
   readonly unitsName: string;
-  /** Called between formulas, to let the page breathe and to stop. */
+  /** Called between formulas, so that the page can respond and the work can be stopped. */
   readonly step?: (share: number) => Promise<void>;
 }
 
 /**
- * Follows every number of a workbook to what reads it. First every call of ours hands roles to its arguments, through
- * cells that only pass numbers on; then every formula that nothing of ours reads is a use of another sort.
+ * Follows every number of a workbook to the formula that reads it. First each call of our functions gives roles to
+ * its arguments, also through cells that only pass numbers on; every other formula is another kind of use.
  */
 export async function findUses(book: Book, { catalogue, unitsName, step }: UsesSought): Promise<Uses> {
   const formulas = new ReadFormulas();
@@ -66,7 +66,7 @@ function visitCall(name: string, given: readonly (Part | null)[], scope: Scope, 
   const first = given[0];
   const follows = row !== undefined && row.units !== false && first ? units.follows(first, scope) : 'no';
   if (row === undefined || follows !== 'yes') {
-    // Read in units that stay as they are, so that a change would be wrong here.
+    // Read in units that do not change, so that a change would be wrong here.
     if (follows === 'worked') walk.leave(scope.home, `the units of SILT.${name} are calculated from SiltUnits`);
     for (const part of given) if (part) walk.start(part, other, scope);
     return;
@@ -83,7 +83,7 @@ function visitCall(name: string, given: readonly (Part | null)[], scope: Scope, 
   if (headings) walk.start(headings, nothing, scope);
 }
 
-/** The word that an argument such as a kind holds, typed there or in the cell it points at. */
+/** The text of an argument such as a kind, typed there or in the cell that it refers to. */
 function wordOf(part: Part, scope: Scope, book: Book): string | undefined {
   if (part.type === 'Literal') return String(part.value);
   if (part.type !== 'ReferenceIdentifier') return undefined;

@@ -12,7 +12,7 @@ import type { ByHand, LiteralUse, Use, Uses } from './use';
 const nowhere: Scope = scopeOf({ sheet: '', row: 0, column: 0, value: '', formula: undefined, source: undefined });
 const comparisons = new Set(['=', '<', '>', '<=', '>=', '<>']);
 
-/** Carries roles down into formulas and notes what the numbers at their ends are read as. */
+/** Follows roles down into formulas and records how the typed numbers at the end are read. */
 export class Walk {
   private readonly ofCell = new Map<BookCell, Map<string, Use>>();
   private readonly literals = new Map<BookCell, Map<string, LiteralUse>>();
@@ -20,7 +20,7 @@ export class Walk {
   /** By cell, the roles that its formula was walked in. */
   private readonly passed = new Map<BookCell, Set<string>>();
   private readonly followed = new Set<BookCell>();
-  /** Formulas that references led to; kept aside, since a chain of them may be longer than calls can nest. */
+  /** Formulas that references lead to, in a list because a chain of them may be longer than calls can nest. */
   private readonly waiting: (readonly [Part, Role, Scope])[] = [];
   private readonly book: Book;
   private readonly formulas: ReadFormulas;
@@ -38,12 +38,12 @@ export class Walk {
     return { ofCell: lists(this.ofCell), literals: lists(this.literals), byHand: [...this.byHand.values()] };
   }
 
-  /** Whether a formula passes numbers on to one of ours. */
+  /** Whether a formula passes numbers to one of our functions. */
   isFollowed(cell: BookCell): boolean {
     return this.followed.has(cell);
   }
 
-  /** Notes what a person has to look at. */
+  /** Records a cell that a person must check. */
   leave(at: BookCell, why: string, role: Role = other): void {
     const kind = role.as === 'figure' ? { kind: role.kind } : {};
     this.byHand.set(`${at.sheet}!${at.row},${at.column} ${why}`, { at, why, ...kind });
@@ -89,7 +89,7 @@ export class Walk {
     else this.range(target.sheet ?? scope.home.sheet, target.range, role, scope);
   }
 
-  /** `A5#`, all that the formula of A5 gives. */
+  /** `A5#`, the whole result of the formula of A5. */
   private spilled(part: Part, role: Role, scope: Scope): void {
     const target = part.type === 'ReferenceIdentifier' ? targetOf(part) : undefined;
     if (target === undefined || 'name' in target) return;
@@ -180,7 +180,7 @@ export class Walk {
       return;
     }
     const { name } = part.callee;
-    // What one of ours gives follows the workbook's units by itself, and what it is given has a role of its own.
+    // The result of our functions follows the workbook's units, and their arguments have roles of their own.
     if (siltName(name) !== undefined) return;
     const given = part.arguments as readonly (Part | null)[];
     const roles = given.map((_, at) => roleInside(name, at, given.length, role, keepsColumns(name, given)));
@@ -189,7 +189,7 @@ export class Walk {
     const doesRefer = given.some((child) => child !== null && refers(child));
     given.forEach((child, at) => {
       const inner = roles[at] ?? other;
-      // Beside a reference, a number in arithmetic is how many places or how many times.
+      // Beside a reference, a number in arithmetic is a count of places or a factor.
       const isFactor =
         doesRefer && child?.type === 'Literal' && inner.as === 'figure' && inner.afterArithmetic !== undefined;
       if (child && !isFactor) this.walkPart(child, inner, scope);
@@ -197,7 +197,7 @@ export class Walk {
   }
 }
 
-/** Whether whole rows come out as they went in: `TAKE(range, 5)`, `INDEX(range, 3, 0)`. */
+/** Whether a function returns whole rows unchanged: `TAKE(range, 5)`, `INDEX(range, 3, 0)`. */
 function keepsColumns(name: string, given: readonly (Part | null)[]): boolean {
   const columns = given[2];
   const isAll = !columns || (columns.type === 'Literal' && columns.value === 0);
@@ -210,7 +210,7 @@ function refers(part: Part): boolean {
   return [...childrenOf(part, nowhere)].some(([child]) => refers(child));
 }
 
-/** Beside blank text a number is only asked whether it is there, beside 0 for its sign. */
+/** A comparison with blank text only asks whether there is a number, one with 0 only for its sign. */
 function readBeside(part: Part): Role {
   if (part.type !== 'Literal') return other;
   return typeof part.value === 'string' ? nothing : part.value === 0 ? sign : other;

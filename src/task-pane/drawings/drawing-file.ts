@@ -23,7 +23,7 @@ const types: Readonly<Record<Format, string>> = {
   svg: 'image/svg+xml',
 };
 
-/** Makes the file; its writer is loaded when the first one is asked for. Nothing is half made. */
+/** Makes the file; its writer is loaded with the first one. It is made whole or not at all. */
 export async function drawingFile(
   drawings: readonly Drawing[],
   { format, paper, fullSize }: FileWish,
@@ -59,7 +59,7 @@ async function fileContent(
   return toDxf(together);
 }
 
-/** `fern-cone-pattern`: what every file system takes. */
+/** `fern-cone-pattern`: a name that every file system accepts. */
 function nameOf(drawings: readonly Drawing[]): string {
   const [first] = drawings;
   const title = drawings.length === 1 && first !== undefined ? first.title.replace(/, cut .*$/, '') : 'patterns';

@@ -17,7 +17,7 @@ import type { CutPlanRequest, DrawingRequest, DrumField, DrumRequest, PatternsRe
 /** A diagram has no size of its own: its text is made as high as that of a page, 3 mm. */
 const diagramText = 0.003;
 
-/** What was asked for, drawn; several patterns are several drawings. Throws a sentence where the numbers do not agree. */
+/** The drawings of a request, one for each pattern. Throws a sentence if the numbers do not agree. */
 export function drawingsOf(request: DrawingRequest): readonly Drawing[] {
   const profile = readProfile(request.units);
   switch (request.what) {

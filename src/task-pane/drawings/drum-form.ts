@@ -9,11 +9,13 @@ export interface DrumForm {
   readonly element: HTMLDetailsElement;
   /** Puts figures from the sheet into the form. */
   readonly fill: (figures: DrumFigures, units: string) => void;
-  /** What stands in the form; undefined while diameter or depth is missing. */
+  /** The figures in the form; undefined while diameter or depth is missing. */
   readonly request: () => DrumRequest | undefined;
 }
 
-/** Asks for the figures of a settling drum; each is read as a cell would be, so that `22 1/2 in` is as good as a number. */
+/**
+ * A form for the figures of a settling drum; each is read like a cell, so that `22 1/2 in` works as well as a number.
+ */
 export function createDrumForm(units: string, changed: () => void): DrumForm {
   let profile = units;
   const inputs = new Map<DrumField, HTMLInputElement>();
@@ -49,7 +51,7 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
     fill: (figures, next) => {
       profile = next;
       showUnits();
-      // Another drum's figures go; what was typed here stays.
+      // Figures of another drum are removed; those typed here stay.
       const fill = (field: DrumField, text: string): void => {
         const input = inputs.get(field);
         if (input !== undefined) input.value = text;

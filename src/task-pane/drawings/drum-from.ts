@@ -5,7 +5,7 @@ import { drumWords } from './drum-words';
 import type { DrumFigures } from './recognition';
 import { type DrumField, drumFields } from './request';
 
-/** What a call of `SILT.TANK.PORTS` knows of a drum. */
+/** The figures of a drum in a call of `SILT.TANK.PORTS`. */
 export function drumFromPorts(depth: Grid, coneHeight: Grid, stand: Grid): DrumFigures {
   return givenFigures({ depth: first(depth), coneHeight: first(coneHeight), stand: first(stand) });
 }
@@ -13,7 +13,9 @@ export function drumFromPorts(depth: Grid, coneHeight: Grid, stand: Grid): DrumF
 const mostColumns = 40;
 const furthestHeading = 60;
 
-/** What the selected row knows of a drum, by the headings above it; undefined where it has no diameter and no depth. */
+/**
+ * The figures of a drum in the selected row, by the headings above it; undefined if it has no diameter and no depth.
+ */
 export async function drumFromRow({ sheet, range }: Block, host: SheetHost): Promise<DrumFigures | undefined> {
   const top = Math.max(0, range.row - furthestHeading);
   const read = { row: top, column: 0, rows: range.row - top + 1, columns: mostColumns };

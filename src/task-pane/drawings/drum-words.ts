@@ -4,13 +4,13 @@ interface FieldWords {
   readonly label: string;
   readonly hint?: string;
   readonly required?: true;
-  /** Whether 0 is an answer. */
+  /** Whether 0 is allowed. */
   readonly mayBeNothing?: true;
-  /** Headings of a sheet's column that holds it, the better ones first. */
+  /** Headings of the columns that hold it, the best first. */
   readonly headings: readonly RegExp[];
 }
 
-/** Every figure of a drum in section: how the form asks for it and under which headings a sheet has it. */
+/** Every figure of a drum section: its label in the form and its headings in sheets. */
 export const drumWords: Readonly<Record<DrumField, FieldWords>> = {
   drumDiameter: {
     label: 'Inside diameter of the drum',

@@ -2,11 +2,11 @@ import { UserError } from '../user-error';
 import { readRequest } from './read-request';
 import type { DrawingRequest } from './request';
 
-/** Addresses longer than this are cut short somewhere between the pane and the browser. */
+/** Longer addresses are cut off on the way from the pane to the browser. */
 const longest = 30_000;
 const mostBytes = 2_000_000;
 
-/** Before the code: whether it is packed, which older browsers inside a spreadsheet cannot do. */
+/** The letter before the code says whether it is compressed, which older browsers inside a spreadsheet cannot do. */
 const packedMark = 'z';
 const plainMark = 'p';
 
@@ -25,7 +25,7 @@ export async function handOver(request: DrawingRequest): Promise<string> {
   return code;
 }
 
-/** What was handed over, checked from end to end; throws a sentence where it is not whole. */
+/** The request in an address, fully checked; throws a sentence if it is incomplete. */
 export async function takeOver(code: string): Promise<DrawingRequest> {
   const broken = 'The drawing did not arrive complete; open it from the task pane again.';
   if (!/^[pz][\w-]+$/.test(code) || code.length > longest) throw new UserError(broken);
@@ -41,7 +41,7 @@ export async function takeOver(code: string): Promise<DrawingRequest> {
   return readRequest(data);
 }
 
-/** Runs bytes through; more than anyone would draw is not unpacked. */
+/** Sends bytes through a stream, up to a limit that no real drawing reaches. */
 async function through(
   bytes: Uint8Array<ArrayBuffer>,
   stream: CompressionStream | DecompressionStream,

@@ -39,6 +39,6 @@ export async function jobPacket(
 async function writerOf(format: PacketFormat) {
   if (format === 'pdf')
     return (await import(/* webpackChunkName: "job-packet" */ '../../workbooks/packet/packet')).packetFile;
-  // In one piece with the .xlsx library, which the workbench loads to open and save files.
+  // In one script with the .xlsx library, which the workbench loads to open and save files.
   return (await import(/* webpackChunkName: "xlsx" */ '../../workbooks/packet/packet-workbook')).packetWorkbook;
 }

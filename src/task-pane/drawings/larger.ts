@@ -4,14 +4,16 @@ import { freshId, make, makeButton } from '../dom';
 
 const closest = 8;
 
-/** A drawing as an element of this page. It goes through a parser of images, so that text from cells is never markup. */
+/**
+ * A drawing as an element of this page. It goes through a parser of images, so that text from cells is never markup.
+ */
 export function pictureOf(drawing: Drawing): SVGElement {
   const { documentElement } = new DOMParser().parseFromString(toSvg(drawing), 'image/svg+xml');
   if (!(documentElement instanceof SVGElement)) throw new Error('the drawing is no picture');
   return document.importNode(documentElement, true);
 }
 
-/** Shows a drawing over the whole page, to be looked at from near by buttons or the keys + and -. Escape closes it. */
+/** Shows a drawing over the whole page, with buttons and the keys + and - to zoom. Escape closes it. */
 export function showLarger(drawing: Drawing): void {
   const id = freshId('larger');
   const picture = pictureOf(drawing);
@@ -19,7 +21,7 @@ export function showLarger(drawing: Drawing): void {
   let zoom = 1;
   const show = (wanted: number): void => {
     zoom = Math.min(closest, Math.max(1, wanted));
-    // Fitted it stands whole in the room there is; nearer it is as many times as wide as that room.
+    // At zoom 1 the whole drawing fits the page; at a higher zoom it is that many times as wide.
     scroll.classList.toggle('fitted', zoom === 1);
     picture.style.width = zoom === 1 ? '' : `${100 * zoom}%`;
     out.disabled = zoom === 1;

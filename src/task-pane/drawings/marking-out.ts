@@ -12,7 +12,7 @@ function unchanged(rows: number, columns: number): readonly undefined[][] {
   return Array.from({ length: rows }, () => new Array<undefined>(columns).fill(undefined));
 }
 
-/** Puts the marking-out table of a pattern row on a sheet of its own; gives the sheet's name. Nothing stays of a failure. */
+/** Puts the marking-out table of a pattern row on a new sheet and returns its name. A failure leaves nothing behind. */
 export async function insertMarkingOut(
   host: SheetHost,
   pattern: { readonly from: string; readonly name: string; readonly units: string | undefined },
@@ -27,7 +27,7 @@ export async function insertMarkingOut(
     await host.write([
       { sheet: name, row: 0, column: 0, cells: [[title]], bold: true, widths: [30, 15, 15, 15, 15, 15, 20] },
       { sheet: name, row: 1, column: 0, cells: [[advice]] },
-      // Where the table will stand, before it is there.
+      // Where the table will be, before it exists.
       { sheet: name, row: tableRow + 1, column: 1, cells: unchanged(formattedRows, 6), numberFormat: '0.00' },
       {
         sheet: name,
@@ -43,13 +43,13 @@ export async function insertMarkingOut(
   await host
     .select({ sheet: name, range: { row: tableRow, column: 0, rows: 1, columns: 1 } })
     .catch((error: unknown) => {
-      // The table is there all the same.
+      // The table was written nevertheless.
       if (!(error instanceof HostError)) throw error;
     });
   return name;
 }
 
-/** Goes back to the pattern and takes the table's sheet away. */
+/** Goes back to the pattern and removes the table's sheet. */
 export async function removeMarkingOut(host: SheetHost, name: string, from: string): Promise<void> {
   const { sheet, rest } = splitSheet(from);
   const range = parseRange(rest);

@@ -7,7 +7,7 @@ const mostRows = 1100;
 const mostWords = 300;
 const mostStages = 20;
 
-/** Reads what came from outside as a request: every field of its type and size, nothing else taken along. */
+/** Reads data from outside as a request: checks type and size of every field and drops all others. */
 export function readRequest(data: unknown): DrawingRequest {
   const given = record(data, 'the drawing');
   const units = textField(given.units, 'units');

@@ -10,7 +10,7 @@ export interface Recognized {
   readonly from: string;
   /** What is left out of the drawing and why. */
   readonly note?: string;
-  /** Where there are several of which one is drawn: what they are called, and how another is seen. */
+  /** If one of several is drawn: their titles, and a function that recognizes another. */
   readonly others?: Others;
 }
 
@@ -22,7 +22,7 @@ export interface Others {
 
 export type DrumFigures = Readonly<Partial<Record<DrumField, CellScalar>>>;
 
-/** What was looked at: a drawing; figures of a drum for its form; else a sentence that says what to do. */
+/** The result: a drawing, figures of a drum for its form, or a sentence that says what to do. */
 export type Recognition =
   | { readonly recognized: Recognized }
   | { readonly drum: DrumFigures; readonly units: string | undefined; readonly from: string }

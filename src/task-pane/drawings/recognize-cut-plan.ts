@@ -5,7 +5,7 @@ import { UserError } from '../user-error';
 import { planWidth } from './drawings-of';
 import type { Recognition, SelectionContext } from './recognition';
 
-/** A cut plan as it stands in the sheet, with the pattern rows and sheet sizes that its formula was given. */
+/** A cut plan in the sheet, with the pattern rows and sheet sizes of its formula. */
 export async function recognizeCutPlan(
   call: SiltCall,
   source: Source,

@@ -20,9 +20,9 @@ export async function recognizePatterns(selection: Block, around: SelectionConte
   const read: CellRange = { row: range.row, rows: Math.min(range.rows, mostRows), column, columns };
   const { values } = await around.host.read({ sheet, range: read });
   const rows = values.map((_, row) => row);
-  // Somebody who clicks on the name beside a pattern row means the row.
+  // A click on the name beside a pattern row means the row.
   const reach = { from: before, to: before + selected };
-  // A workbook without units of its own has rows that only one of the two profiles makes sense of.
+  // In a workbook without units, the rows agree in only one of the two profiles.
   for (const units of around.units === undefined ? ['metric', 'US'] : [around.units]) {
     const found = findPatterns(values, rows, reach, readProfile(units));
     if (found !== undefined && found.rows.length > 0)

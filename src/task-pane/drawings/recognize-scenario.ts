@@ -46,7 +46,7 @@ function titleOf([heading = []]: Grid, column: number): string {
   return words === '' ? `Scenario ${column + 1}` : words;
 }
 
-/** The scenario in whose column the selection stands, found by the names of inputs to its left. */
+/** The scenario of the selected column, found by the names of inputs to its left. */
 export async function recognizeScenario(
   { sheet, range }: Block,
   around: SelectionContext,
@@ -111,7 +111,7 @@ function inputTable(values: Grid, row: number, column: number, names: ReadonlySe
   return undefined;
 }
 
-/** The rows with names that are reached from one in a direction, no gap too far. */
+/** The rows with names above or below a row, up to the first wide gap. */
 function rowsReached(start: number, step: 1 | -1, at: (line: number) => string | undefined): readonly number[] {
   const rows: number[] = [];
   for (let line = start + step, last = start; line >= 0 && Math.abs(line - last) <= furthestApart; line += step) {

@@ -14,7 +14,7 @@ import { recognizedScenario, recognizeScenario } from './recognize-scenario';
 export const whatToSelect =
   'Nothing here can be drawn: select a pattern row, a cut plan, a drum’s row or ports, a column of scenarios, or a result of SILT.PLAN.RANGE or SILT.PLAN.DRIVERS.';
 
-/** Finds out what a selection is. What cannot be drawn is said in one sentence. */
+/** Recognizes a selection. If it cannot be drawn, the result is a sentence. */
 export async function recognize(selection: Block, around: SelectionContext): Promise<Recognition> {
   try {
     const source = await sourceAt(around.host, selection);
@@ -34,7 +34,7 @@ export async function recognize(selection: Block, around: SelectionContext): Pro
   }
 }
 
-/** What a formula of ours fills is no table of inputs, however much it looks like one. */
+/** The result of one of our functions is not a table of inputs, even if it looks like one. */
 function isSpill(source: Source | undefined): boolean {
   return source !== undefined && source.range.rows * source.range.columns > 1;
 }
@@ -49,7 +49,7 @@ async function recognizeSource(
     if (call.name === 'CUT.PLAN') return recognizeCutPlan(call, source, from, around);
     if (call.name === 'PLAN.COMPARE' || call.name === 'PLAN.LIMIT') {
       const scenarios = await argument(call, 1, around);
-      // Two columns of names and units stand before the first scenario.
+      // The first scenario comes after two columns of names and units.
       const over = call.name === 'PLAN.COMPARE' ? selection.range.column - source.range.column - 2 : 0;
       return {
         recognized: recognizedScenario(

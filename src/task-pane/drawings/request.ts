@@ -9,7 +9,7 @@ interface Asked {
   readonly units: string;
 }
 
-/** Pattern rows, ten columns each, with whose they are and their place in the sheet. */
+/** Pattern rows, ten columns each, with their names and their place in the sheet. */
 export interface PatternsRequest extends Asked {
   readonly what: 'patterns';
   readonly rows: Cells;
@@ -39,14 +39,14 @@ export const drumFields = [
 ] as const;
 export type DrumField = (typeof drumFields)[number];
 
-/** A settling drum in section; what is left out is as the drawing takes it. */
+/** A settling drum in section; the drawing has defaults for what is left out. */
 export interface DrumRequest extends Asked {
   readonly what: 'drum';
   readonly figures: Readonly<Partial<Record<DrumField, CellScalar>>>;
   readonly name?: string;
 }
 
-/** A scenario's train, every figure already worded. */
+/** A scenario's train, with every figure already as text. */
 export interface TrainRequest extends Asked {
   readonly what: 'train';
   readonly title: string;
@@ -62,5 +62,5 @@ export interface HowSureRequest extends Asked {
   readonly rows: Cells;
 }
 
-/** All that a drawing is made from, as plain data that another page can be handed. */
+/** Everything that a drawing is made from, as plain data that can be passed to another page. */
 export type DrawingRequest = PatternsRequest | CutPlanRequest | DrumRequest | TrainRequest | HowSureRequest;

@@ -9,13 +9,13 @@ import { drawingFile, type Format } from './drawing-file';
 
 export interface SavePanel {
   readonly element: HTMLElement;
-  /** Takes what is to be saved from now on. */
+  /** Sets the drawings to save. */
   readonly offer: (drawings: readonly Drawing[]) => void;
 }
 
 const labels: Readonly<Record<Format, string>> = { pdf: 'Save PDF', dxf: 'Save DXF', svg: 'Save SVG' };
 
-/** Buttons that save what is drawn: paper to tape together, a file for a cutter, a picture. */
+/** Buttons that save the drawing: pages to tape together, a file for a cutter, a picture. */
 export function createSavePanel(notify: Notify, work: Work): SavePanel {
   let drawings: readonly Drawing[] = [];
   const paper = select('Paper', ['A4', 'Letter']);

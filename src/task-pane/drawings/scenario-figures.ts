@@ -15,23 +15,23 @@ import type { Grid } from '../follow/grid';
 export interface ScenarioFigures {
   /** An input as it was typed, or `` where it was not given. */
   readonly given: (name: string) => CellResult;
-  /** An input worded with its unit; undefined where it is not given or `none`. */
+  /** An input as text with its unit; undefined if it is not given or `none`. */
   readonly worded: (name: string) => string | undefined;
   readonly result: (name: string) => number | undefined;
-  /** A result worded with its unit; undefined where there is none. */
+  /** A result as text with its unit; undefined if there is none. */
   readonly said: (name: string) => string | undefined;
-  /** The rows of `SILT.PLAN.LIMIT` but the last. */
+  /** The rows of `SILT.PLAN.LIMIT` except the last. */
   readonly stages: readonly { readonly stage: string; readonly feed: CellResult; readonly fish: CellResult }[];
   /** The first limit, as `SILT.PLAN.LIMIT` calls it. */
   readonly first: string | undefined;
-  /** What comes next, in words. */
+  /** The next limit, as text. */
   readonly next: string;
   readonly units: string;
-  /** What is in the water that has just left a place, worded; undefined where no water runs. */
+  /** Levels in the water that leaves a place, as text; undefined if no water flows. */
   readonly water: (after: Place, what: keyof WaterAfter) => string | undefined;
 }
 
-/** Computes a scenario that stands in one column of a table, by the functions of ours that a cell would call. */
+/** Computes the scenario in one column of a table with the functions that a cell would call. */
 export function scenarioFigures(
   scenarios: Grid,
   column: number,
@@ -88,7 +88,7 @@ function isLacking(value: CellResult): boolean {
   return value === '' || value === 0 || typeof value === 'object';
 }
 
-/** The levels of the very balance that the functions of ours take from, worded. */
+/** The levels of the balance that our functions use, as text. */
 function waterOf(table: Grid, units: string): ScenarioFigures['water'] {
   const profile = readProfile(units);
   const cells = table.map((line) => line.map((value) => (typeof value === 'object' ? '' : value)));

@@ -10,7 +10,7 @@ export interface ShownDrawing {
   readonly clear: () => void;
 }
 
-/** A drawing that fits the pane, with what to know beside it and a way to the others. `another` is told of a choice. */
+/** A drawing that fits the pane, with notes and a choice of the others. `another` is called with the one chosen. */
 export function createShownDrawing(another: (recognized: Recognized) => void): ShownDrawing {
   const element = make('div', { class: 'shown-drawing' });
   let at = 0;

@@ -10,13 +10,13 @@ interface Box {
   readonly present: boolean;
   readonly words: readonly (string | undefined)[];
   readonly taken?: string | undefined;
-  /** Whose water leaves it for the next stage; the same as came in where left out. */
+  /** The place whose water leaves it for the next stage; if left out, the water leaves as it came. */
   readonly after?: Place;
-  /** What `SILT.PLAN.LIMIT` figures for it. */
+  /** Its rows in `SILT.PLAN.LIMIT`. */
   readonly limits: RegExp;
 }
 
-/** The train of one scenario from the fish round to the pump, with what passes from each stage to the next. */
+/** The train of one scenario from the fish to the pump, with what flows from each stage to the next. */
 export function trainOf(figures: ScenarioFigures, title: string): TrainRequest {
   const { worded, said } = figures;
   const boxes = boxesOf(figures).filter(({ present }) => present);
@@ -53,7 +53,7 @@ export function trainOf(figures: ScenarioFigures, title: string): TrainRequest {
   };
 }
 
-/** What is in the water that has just left a place, where any runs. */
+/** Levels in the water that leaves a place, if any water flows. */
 function levels({ water }: ScenarioFigures, after: Place): Pick<TrainStage, 'solids' | 'ammonia' | 'nitrate'> {
   const named = { solids: water(after, 'solids'), ammonia: water(after, 'ammonia'), nitrate: water(after, 'nitrate') };
   return Object.fromEntries(Object.entries(named).filter(([, level]) => level !== undefined));
@@ -128,7 +128,7 @@ function boxesOf(figures: ScenarioFigures): readonly Box[] {
   ];
 }
 
-/** What the stage carries, by the least of what is figured for it. */
+/** How many fish the stage carries: the least of its limits. */
 function carriedFish({ stages }: ScenarioFigures, limits: RegExp): readonly string[] {
   const fish = stages.flatMap(({ stage, fish: count }) =>
     limits.test(stage) && typeof count === 'number' ? [count] : [],

@@ -59,7 +59,7 @@ function build(context: PaneContext): ViewPart {
     saving.offer(drawings);
   };
 
-  /** Does something that may end in a sentence, which then stands where the drawing would. */
+  /** Runs something that may fail with a sentence, which then appears in place of the drawing. */
   const attempt = (job: () => void): void => {
     try {
       job();
@@ -88,7 +88,7 @@ function build(context: PaneContext): ViewPart {
       form.fill(recognition.drum, recognition.units ?? units.profileText());
       form.element.open = true;
       drawForm(recognition.from);
-      // Figures out of a row go with the selection; those that were typed into the form stay.
+      // Figures from a row follow the selection; those typed into the form stay.
       ofForm = false;
     } else if (!ofForm) forget(recognition.sentence);
   };
@@ -100,7 +100,7 @@ function build(context: PaneContext): ViewPart {
     const mine = looks;
     try {
       if (await host.isCalculating?.()) {
-        // The host calls once more when it is done, and the selection is looked at again.
+        // The host calls again when it has calculated, and the selection is recognized again.
         if (mine === looks) forget(`${host.name} is still calculating; the drawing appears when it is done.`);
         return;
       }
@@ -112,7 +112,7 @@ function build(context: PaneContext): ViewPart {
         names,
         units: profile,
       });
-      // A later selection has taken its place by now.
+      // Skip the result if the selection has changed meanwhile.
       if (mine === looks) follow(recognition);
     } catch (error) {
       if (mine === looks) forget(sentenceOf(error));
@@ -193,7 +193,7 @@ function packetButtons(save: (format: PacketFormat) => void): HTMLElement {
   return make('div', { class: 'buttons' }, pages, workbook);
 }
 
-/** Calls once cells have come to rest after a change. */
+/** Calls back when cells have stopped changing. */
 function watchCells({ host }: PaneContext, changed: () => void): () => void {
   const rested = debounced(changed, 300);
   const watching = host?.onCellsChanged(rested);

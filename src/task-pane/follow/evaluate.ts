@@ -8,7 +8,7 @@ import type { Scope } from '../cell-formula/scope';
 import { cellByCell, compared, type Grid, NotFollowed, numberIn, single } from './grid';
 import { sheetFunction } from './sheet-functions';
 
-/** What a formula's parts are worked out with. */
+/** What is needed to evaluate the parts of a formula. */
 export interface Surroundings {
   readonly host: Pick<SheetHost, 'read'>;
   readonly functionLibrary: FunctionLibrary;
@@ -19,8 +19,8 @@ const deepest = 40;
 const mostCells = 200_000;
 
 /**
- * What a part of a cell formula stands for, as far as that is references, numbers, simple arithmetic, functions of ours
- * and the few ordinary ones that pick rows of a table. Throws NotFollowed for anything else, never guesses.
+ * The values of a part of a cell formula, if it is made of references, numbers, simple arithmetic, our functions and
+ * the few ordinary ones that pick rows of a table. Throws NotFollowed for anything else and never guesses.
  */
 export async function evaluate(part: Part, scope: Scope, around: Surroundings, depth = 0): Promise<Grid> {
   if (depth > deepest) throw new NotFollowed('is nested too deep');
@@ -111,7 +111,7 @@ async function cells({ sheet, range }: Cells, shown: string, scope: Scope, { hos
   return block.values;
 }
 
-/** `A5#`, all that the formula of A5 gives. */
+/** `A5#`, the whole result of the formula of A5. */
 async function spilled(part: Part, scope: Scope, { host }: Surroundings): Promise<Grid> {
   const target = part.type === 'ReferenceIdentifier' ? targetOf(part) : undefined;
   if (target === undefined || 'name' in target || target.range.top === null || target.range.left === null) {
@@ -132,7 +132,7 @@ function call(name: string, given: readonly (Grid | undefined)[], functionLibrar
   return known(...(given as readonly Grid[]));
 }
 
-/** Calls a function of ours as a cell does; an error that it gives ends the evaluation with its own message. */
+/** Calls one of our functions as a cell does; an error that it gives ends the evaluation with its message. */
 export function callOurs(name: string, given: readonly (Grid | undefined)[], functionLibrary: FunctionLibrary): Grid {
   const row = functionLibrary.catalogue.find((one) => one.name === name);
   if (row === undefined) throw new NotFollowed(`uses SILT.${name}, which is not known here`);
@@ -141,10 +141,10 @@ export function callOurs(name: string, given: readonly (Grid | undefined)[], fun
   return values.map((line) => line.map(toCellResult));
 }
 
-/** An error that a function of ours gave. */
+/** An error that one of our functions gave. */
 export class CalledError extends NotFollowed {
   readonly code: string;
-  /** The function's own words. */
+  /** The function's message. */
   readonly reason: string;
   constructor(code: string, reason: string) {
     super(reason === '' ? `gives ${code}` : `gives ${code}: ${reason}`);

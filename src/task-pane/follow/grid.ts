@@ -3,7 +3,7 @@ import type { CellResult } from '../../hosts/workbook-model';
 /** Values as a formula works with them: rows of equal length, at least one of each. */
 export type Grid = readonly (readonly CellResult[])[];
 
-/** What a formula does that is not followed here, to end a sentence with. */
+/** What a formula does that is not followed here, as the end of a sentence. */
 export class NotFollowed extends Error {
   constructor(what: string) {
     super(what);
@@ -19,12 +19,15 @@ export function widthOf(grid: Grid): number {
   return grid[0]?.length ?? 0;
 }
 
-/** The first value, which is the only one where one is meant. */
+/** The first value, for arguments that take only one. */
 export function first(grid: Grid): CellResult {
   return grid[0]?.[0] ?? '';
 }
 
-/** Works cell by cell, as spreadsheet arrays do: equal sizes, or one in a direction. An error passes through. */
+/**
+ * Computes cell by cell, as spreadsheet arrays do: equal sizes, or one row or column for all. An error passes
+ * through.
+ */
 export function cellByCell(grids: readonly Grid[], work: (...values: CellResult[]) => CellResult): Grid {
   const rows = Math.max(...grids.map((grid) => grid.length));
   const columns = Math.max(...grids.map(widthOf));
@@ -54,7 +57,7 @@ export function isTrue(value: CellResult): boolean {
   return value === true || (typeof value === 'number' && value !== 0);
 }
 
-/** As cells are compared: text without regard to case, blank like nothing or 0. */
+/** Compares as cells do: text without regard to case, blank as empty text or 0. */
 export function compared(one: CellResult, other: CellResult): number {
   const [a, b] = [comparable(one, other), comparable(other, one)];
   const order = (value: number | string): number => (typeof value === 'string' ? 1 : 0);

@@ -14,7 +14,7 @@ export interface PlaceInGrid {
   readonly across: number;
 }
 
-/** The cells at one place; a single row or column stands for all, as spreadsheet arrays do. */
+/** The cells at one place; a single row or column is repeated, as in spreadsheet arrays. */
 export function atPlace(grid: Origins | undefined, { down, across }: PlaceInGrid): readonly Spot[] {
   const line = grid?.length === 1 ? grid[0] : grid?.[down];
   return (line?.length === 1 ? line[0] : line?.[across]) ?? [];
@@ -23,7 +23,7 @@ export function atPlace(grid: Origins | undefined, { down, across }: PlaceInGrid
 const mostCells = 20_000;
 const deepest = 80;
 
-/** Functions that only pick or stack cells: which of their arguments are the cells, the others say which. */
+/** Functions that only pick or stack cells: which arguments are the cells; the other arguments say which to pick. */
 const movers: Readonly<Record<string, (at: number) => boolean>> = {
   FILTER: (at) => at === 0,
   INDEX: (at) => at === 0,
@@ -32,8 +32,9 @@ const movers: Readonly<Record<string, (at: number) => boolean>> = {
 };
 
 /**
- * Which cells a part of a formula hands on, cell by cell: through references, names, LET, and functions that pick rows.
- * Where a value is chosen, the chosen one counts, and where that is a constant, what the choice was made by. Throws
+ * The cells that a part of a formula passes on, cell by cell, through references, names, LET and functions that pick
+ * rows.
+ * If a value is chosen, the chosen one counts, or if that is a constant, the condition. Throws
  * NotFollowed for anything else.
  */
 export async function originsOf(part: Part, scope: Scope, around: Surroundings, depth = 0): Promise<Origins> {
@@ -78,7 +79,7 @@ async function ofCall(
 ): Promise<Origins> {
   const plain = name.toUpperCase().replace(/^_XLFN\.(?:_XLWS\.)?/, '');
   const isOurs = siltName(name) !== undefined;
-  // The units come first in a function of ours; nobody looks there for the number at fault.
+  // The first argument of our functions is the units, which never holds the wrong number.
   const parts = given.slice(isOurs ? 1 : 0).filter((one) => one !== null);
   const [first, second, third] = parts;
   if (plain === 'IF' && first !== undefined && second !== undefined) {
@@ -90,7 +91,7 @@ async function ofCall(
   if (isCell === undefined) return combinedOrigins(await Promise.all(parts.map((one) => of(one))));
   const mover = sheetFunction(plain);
   if (mover === undefined) throw new NotFollowed(`uses ${plain}`);
-  // The cells take the place of the values, as numbers in a list, so that they are moved as the values would be.
+  // Numbers in a list replace the values, so that they are moved as the values would be.
   const list: (readonly Spot[])[] = [];
   const grids = await Promise.all(
     parts.map(async (one, at): Promise<Grid | undefined> => {
@@ -98,14 +99,14 @@ async function ofCall(
       return (await of(one)).map((line) => line.map((spots) => list.push(spots) - 1));
     }),
   );
-  // Which cells it picks is not known, so that none is named rather than a wrong one.
+  // The cells that it picks are not known; naming none is better than naming a wrong one.
   if (grids.includes(undefined)) return [[[]]];
   return mover(...(grids as readonly Grid[])).map((line) =>
     line.map((value) => (typeof value === 'number' ? (list[value] ?? []) : [])),
   );
 }
 
-/** Undefined where it cannot be worked out here. */
+/** Undefined if it cannot be evaluated here. */
 async function evaluateOrNone(part: Part, scope: Scope, around: Surroundings): Promise<Grid | undefined> {
   try {
     return await evaluate(part, scope, around);
@@ -124,7 +125,7 @@ function chosenOrigins(asked: Grid, by: Origins, then: Origins, otherwise: Origi
   }).map((line) => line.map((value) => (typeof value === 'number' ? (list[value] ?? []) : [])));
 }
 
-/** Values worked out of several come from all of them. */
+/** A value calculated from several comes from all of them. */
 function combinedOrigins(all: readonly Origins[]): Origins {
   const rows = Math.max(1, ...all.map((one) => one.length));
   const columns = Math.max(1, ...all.map((one) => one[0]?.length ?? 0));

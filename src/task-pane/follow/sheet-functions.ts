@@ -1,7 +1,7 @@
 import type { CellResult } from '../../hosts/workbook-model';
 import { cellByCell, compared, first, type Grid, isTrue, NotFollowed, numberIn, single, widthOf } from './grid';
 
-/** The few ordinary worksheet functions that stand around a call of ours where it picks rows of a table. */
+/** The few ordinary worksheet functions that are used around our functions to pick rows of a table. */
 const functions: Readonly<Record<string, (...given: readonly Grid[]) => Grid>> = {
   FILTER: (table = [], wanted = []) => {
     const down = wanted.length === table.length && widthOf(wanted) === 1;
@@ -31,7 +31,7 @@ const functions: Readonly<Record<string, (...given: readonly Grid[]) => Grid>> =
     });
   },
   IF: (asked = [], then = single(true), otherwise = single(false)) => {
-    // An error in the branch that is not taken does not matter, so that only the place in each is worked out first.
+    // An error in the other branch does not matter, so only the place in each branch is computed first.
     const places = cellByCell([asked, numbered(then), numbered(otherwise)], (test, yes, no) =>
       isTrue(test ?? '') ? `then ${yes}` : `otherwise ${no}`,
     );

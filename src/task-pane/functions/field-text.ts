@@ -52,7 +52,7 @@ function argumentText(field: Field, home: string): string {
   return typeof value === 'boolean' ? String(value).toUpperCase() : String(value);
 }
 
-/** The cell formula that calls a function; what is left out at the end is not written. */
+/** The cell formula that calls a function; blank arguments at the end are left out. */
 export function cellFormula(
   name: string,
   call: { readonly units: string | undefined; readonly fields: readonly Field[]; readonly headings: boolean },

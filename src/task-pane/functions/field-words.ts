@@ -10,7 +10,7 @@ export function mayBeLeftOut(spec: Argument): boolean {
   return ('optional' in spec && spec.optional === true) || ('default' in spec && spec.default !== undefined);
 }
 
-/** What an argument takes, in the profile's units: `a length of more than 0 in`. */
+/** The values that an argument accepts, in the profile's units: `a length of more than 0 in`. */
 export function acceptedValues(spec: Argument, profile: Profile): string {
   if ('choice' in spec) return 'one of the list';
   if ('reader' in spec) return spec.accepts;
@@ -19,7 +19,7 @@ export function acceptedValues(spec: Argument, profile: Profile): string {
   return `${allowed(spec, profile)}${spec.per ? `, a ${spec.per}` : ''}`;
 }
 
-/** What stands for an argument that is left out; blank where nothing does. */
+/** The default of an argument as text; blank if it has none. */
 export function defaultText(spec: Argument, profile: Profile, functionLibrary: FunctionLibrary): string {
   if ('defaultReads' in spec && spec.defaultReads) return spec.defaultReads;
   if (!('default' in spec) || spec.default === undefined) return '';
@@ -35,7 +35,7 @@ export function unitOf(spec: Argument, profile: Profile): string {
   return 'kind' in spec && spec.kind !== undefined ? profile.units[spec.kind].symbol : '';
 }
 
-/** Whether an argument wants cells rather than one value. */
+/** Whether an argument needs cells rather than one value. */
 export function wantsCells(spec: Argument): boolean {
   return 'table' in spec || 'cells' in spec;
 }

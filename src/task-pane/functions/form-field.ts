@@ -8,13 +8,13 @@ import { acceptedValues, defaultText, mayBeLeftOut, unitOf, wantsCells } from '.
 export interface FormField {
   readonly name: string;
   readonly element: HTMLElement;
-  /** Has to be filled in. */
+  /** Must be filled in. */
   readonly isNeeded: boolean;
-  /** May be left out of the call, and stands behind a line. */
+  /** May be left out of the call, and is under “more”. */
   readonly isExtra: boolean;
   readonly text: () => string;
   readonly set: (text: string) => void;
-  /** Says units, bounds and what stands for a blank under a profile. */
+  /** Shows units, bounds and default in a profile. */
   readonly show: (profile: Profile) => void;
 }
 
@@ -28,7 +28,7 @@ export interface FieldParts {
   readonly pick: (() => Promise<string | undefined>) | undefined;
 }
 
-/** One argument of a function as a field: what it is, where to type or pick it, what it takes. */
+/** One argument of a function as a field: its meaning, the input, and what it accepts. */
 export function formField({ name, spec, meaning, functionLibrary, changed, pick }: FieldParts): FormField {
   const [id, hintId] = [freshId('field'), freshId('hint')];
   const isNeeded = !mayBeLeftOut(spec) && !('blank' in spec && spec.blank);

@@ -21,7 +21,7 @@ export interface FunctionForm {
   readonly hidden: () => void;
 }
 
-/** The form of one function: its arguments as fields, the result as they are typed, and the way into a cell. */
+/** The form of one function: its arguments as fields, the result while they are typed, and a button that inserts it. */
 export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined, context: PaneContext): FunctionForm {
   const { functionLibrary, host, units } = context;
   let selection: Block | undefined;
@@ -137,7 +137,7 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
   };
 }
 
-/** Fields of the call stand open, the others behind a line. */
+/** Fields of the call are open, the others folded. */
 function fieldGroups(fields: readonly FormField[]): readonly HTMLElement[] {
   const needed = fields.filter(({ isExtra }) => !isExtra);
   const others = fields.filter(({ isExtra }) => isExtra);
@@ -159,7 +159,7 @@ function invitation(missing: readonly FormField[]): string {
   return `Fill in ${list} to see the result; you can also type text such as 3 1/4 in or 20 °C.`;
 }
 
-/** What each field hands over: cells are read from the sheet. */
+/** The value of each field: cells are read from the sheet. */
 async function valuesOf(fields: readonly Field[], { host }: PaneContext): Promise<readonly Given[]> {
   const values: Given[] = [];
   for (const field of fields) {

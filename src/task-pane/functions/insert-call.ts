@@ -14,7 +14,7 @@ export interface InsertedCall {
   readonly result: CallResult | undefined;
 }
 
-/** Writes the cell formula at the selection; what stands there is only written over when told to. */
+/** Writes the cell formula at the selection; asks before it overwrites anything. */
 export async function insertCall(context: PaneContext, row: CatalogueRow, call: InsertedCall): Promise<void> {
   const { host, notify, ask, work } = context;
   if (host === undefined) return;
@@ -59,7 +59,7 @@ function readsCell(field: Field, sheet: string, at: { readonly row: number; read
   return contains(field.place.range, at.row, at.column);
 }
 
-/** A question about what stands in the way; undefined where nothing does. */
+/** A question whether to overwrite cells that are not empty; undefined if all are empty. */
 async function overwriteQuestion(host: SheetHost, sheet: string, needed: CellRange): Promise<string | undefined> {
   const { values, formulas } = await host.read({ sheet, range: needed });
   const isTaken = (down: number, across: number): boolean =>

@@ -26,7 +26,7 @@ class ShownError extends Error {
   }
 }
 
-/** Computes with what the cells compute with; `given` are the arguments behind the units, blank where left out. */
+/** Computes with the same functions as the cells; `given` are the arguments after the units, blank if left out. */
 export function computeResult(
   functionLibrary: FunctionLibrary,
   row: CatalogueRow,

@@ -1,6 +1,6 @@
 const longest = 31;
 
-/** A sheet name that none of the others has: the name itself, or with a number behind it. Case does not count. */
+/** A sheet name that is free: the name itself, or with a number after it. Case does not count. */
 export function freeName(name: string, taken: Iterable<string>): string {
   const others = new Set([...taken].map((one) => one.toLowerCase()));
   for (let number = 1; ; number++) {

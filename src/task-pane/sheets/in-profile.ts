@@ -8,14 +8,14 @@ import { findingsOf } from '../convert-typed/findings';
 import { findUses } from '../convert-typed/uses';
 import { unitsName } from '../workbook-units';
 
-/** A ready-made workbook whose typed numbers were turned from the profile it was written for into another. */
+/** A ready-made workbook whose typed numbers were converted to another profile. */
 export interface ConvertedWorkbook {
   readonly workbook: WorkbookData;
-  /** Cells that want looking at by a person, as `Drums!C5`. */
+  /** Cells that a person must check, such as `Drums!C5`. */
   readonly byHand: readonly string[];
 }
 
-/** Turns the typed numbers of a ready-made workbook, for a profile with exceptions such as `US, flow L/min`. */
+/** Converts the typed numbers of a ready-made workbook to a profile with exceptions, such as `US, flow L/min`. */
 export async function inProfile(
   workbook: WorkbookData,
   { from, to }: { readonly from: Profile; readonly to: Profile },

@@ -3,8 +3,8 @@ import type { WorkbookData } from '../../hosts/workbook-model';
 import type { Progress } from '../work';
 
 /**
- * Adds sheets and names behind the others, all or none. Hosts promise as much; whatever one of them leaves behind when
- * it fails or is stopped is taken away here, and what was there before is never touched.
+ * Adds sheets and names after the others, all or none. Hosts promise this too; if one leaves something behind when it
+ * fails or is stopped, it is removed here, and what was there before is never changed.
  */
 export async function insertSheets(
   host: SheetHost,
@@ -13,7 +13,7 @@ export async function insertSheets(
 ): Promise<void> {
   const before = await sheetsAndNames(host);
   await step(0);
-  // Hosts put whatever goes wrong into words of their own; that somebody pressed Stop is nothing gone wrong.
+  // Hosts report errors with texts of their own; pressing Stop is not an error.
   let stop: { readonly by: unknown } | undefined;
   try {
     await host.insert(workbook, async (share) => {

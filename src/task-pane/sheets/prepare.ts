@@ -17,12 +17,12 @@ export interface Present {
 
 export interface Prepared {
   readonly workbook: WorkbookData;
-  /** Names of sheets that are taken, each with the one it would get instead. */
+  /** Names of sheets that exist already, each with the new name it would get instead. */
   readonly clashes: ReadonlyMap<string, string>;
   readonly byHand: readonly string[];
 }
 
-/** The profile that new sheets are to be in: the workbook's own; undefined where it has none and one is to be chosen. */
+/** The profile for new sheets: the workbook's own; undefined if it has none, so that one must be chosen. */
 function profileOfWorkbook({ units, typedIn }: WorkbookUnits): string | undefined {
   if (units === undefined) return undefined;
   if (typedIn === undefined && units.profile !== undefined) {
@@ -34,8 +34,8 @@ function profileOfWorkbook({ units, typedIn }: WorkbookUnits): string | undefine
 }
 
 /**
- * Makes a ready-made workbook fit the open one: in its profile, on its units cells where it has them, under names that
- * nothing else has. Throws a sentence where the workbook has to be put right first.
+ * Makes a ready-made workbook fit the open one: in its profile, with its units cells if it has them, under free
+ * names. Throws a sentence if the workbook must be corrected first.
  */
 export async function prepare(
   ready: ReadyMade,

@@ -2,14 +2,14 @@ import { tokenize } from '@borgar/fx';
 import { quoteSheet, splitSheet } from '../../hosts/address';
 import type { CellData, ChartData, SheetData, Validation, WorkbookData } from '../../hosts/workbook-model';
 
-/** New names by the old ones; what is not in it keeps its name. */
+/** New names by the old ones; anything else keeps its name. */
 export interface NewNames {
   readonly sheets: ReadonlyMap<string, string>;
   /** Of defined names and of tables. */
   readonly names: ReadonlyMap<string, string>;
 }
 
-/** A workbook whose sheets and names are called otherwise, in every formula, chart and list of choices too. */
+/** A workbook with its sheets and names renamed, also in every formula, chart and list of choices. */
 export function renamed(workbook: WorkbookData, given: NewNames): WorkbookData {
   const { sheets, names } = folded(given);
   const newSheetName = (name: string): string => sheets.get(name.toLowerCase()) ?? name;

@@ -58,7 +58,7 @@ function build(context: PaneContext): ViewPart {
     });
   };
 
-  /** Work whose sentences, where it cannot be done, are said as they are. */
+  /** Runs work and shows the sentence of a failure unchanged. */
   const spoken = <T>(title: string, job: (progress: Progress) => Promise<T>): Promise<T | undefined> =>
     work(title, async (progress) => {
       try {

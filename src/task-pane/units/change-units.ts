@@ -5,7 +5,7 @@ import type { Findings } from '../convert-typed/findings';
 import { sameUnits, type UnitsCell, type WorkbookUnits } from '../workbook-units';
 import { putTypedIn } from './unit-cells';
 
-/** The profile that the typed numbers of a workbook are in; that of SiltUnits where there is no SiltTypedIn. */
+/** The profile in which numbers were typed; that of SiltUnits if there is no SiltTypedIn. */
 export function typedProfile({ units, typedIn }: WorkbookUnits): Profile | undefined {
   return typedIn?.profile ?? (typedIn === undefined ? units?.profile : undefined);
 }
@@ -23,9 +23,9 @@ export function isEmpty({ plain, apart, byHand }: Findings): boolean {
 }
 
 export interface UnitsWanted {
-  /** What SiltUnits is to say. */
+  /** The new profile of SiltUnits. */
   readonly units: string;
-  /** What SiltTypedIn is to say: left out where typed numbers stay as they are. */
+  /** The new profile of SiltTypedIn; left out if typed numbers do not change. */
   readonly typedIn?: string;
   readonly conversions: readonly CellChange[];
 }

@@ -4,7 +4,7 @@ import type { CellChange } from '../convert-typed/convert';
 import { type Conversion, type Findings, placeText } from '../convert-typed/findings';
 import { freshId, make, makeButton } from '../dom';
 
-/** More rows than this are ticked together, in one row at the end. */
+/** Rows beyond this number share one row with one tick at the end. */
 const mostRows = 400;
 
 export interface ConversionList {
@@ -13,7 +13,7 @@ export interface ConversionList {
   readonly ticked: () => readonly CellChange[];
 }
 
-/** The typed numbers that a change of units would turn into others, each to be ticked. */
+/** The typed numbers that a change of units would convert, each with a tick. */
 export function conversionList(findings: Findings, show: (spot: Spot) => void, changed: () => void): ConversionList {
   const { plain, apart, byHand } = findings;
   const rows = [...group(plain, true, show, changed), ...group(apart, false, show, changed)];

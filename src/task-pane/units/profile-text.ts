@@ -3,7 +3,7 @@ import { type Kind, kindRows, kinds } from '../../units/kinds';
 import { type Profile, readProfile } from '../../units/profile';
 import { Unreadable } from '../../units/unreadable';
 
-/** A profile as it is chosen: one of the two, and the kinds that are measured otherwise. */
+/** A chosen profile: one of the two, and the kinds with another unit. */
 export interface ProfileChoice {
   readonly name: 'metric' | 'US';
   readonly exceptions: ReadonlyMap<Kind, string>;
@@ -45,7 +45,7 @@ export function unitsToChoose(kind: Kind, name: 'metric' | 'US', chosen: string 
   return chosen === undefined || known.includes(chosen) ? known : [...known, chosen];
 }
 
-/** Whether a profile takes this unit; a few that text may say are no units to type every number in. */
+/** Whether a profile accepts this unit; a few units are allowed in text but not for every number. */
 function isTaken(name: string, kind: Kind, symbol: string): boolean {
   try {
     readProfile(`${name}, ${kind} ${symbol}`);

@@ -6,8 +6,8 @@ import { unitsNames, unitsSheet, unitsSheetName } from '../../workbooks/sheets/u
 import { oneCell, typedInName, type UnitsCell } from '../workbook-units';
 
 /**
- * Puts the units sheet into a workbook that has none, with both names, or only the names where the sheet is there
- * still. Names that referred to something else are redefined, so ask first; a failure leaves the workbook as it was.
+ * Puts the units sheet into a workbook that has none, with both names, or only the names if the sheet still exists.
+ * Names that referred to something else are redefined, so ask first; a failure leaves the workbook as it was.
  */
 export async function putUnitCells(host: SheetHost, profile: Profile): Promise<void> {
   const [before, sheets] = await Promise.all([host.names(), host.sheets()]);
@@ -57,7 +57,7 @@ async function refuseForeignSheet(host: SheetHost, cells: readonly Place[]): Pro
   );
 }
 
-/** What our own sheet says beside the two cells. */
+/** The labels beside the two cells on our own sheet. */
 function sheetLabels(): readonly unknown[] {
   const { cells } = unitsSheet('metric');
   return unitsNames.map((name) => {

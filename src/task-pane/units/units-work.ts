@@ -21,7 +21,7 @@ export interface UnitsPlaces {
   readonly wanted: () => string;
 }
 
-/** What the view does with the workbook. */
+/** The work of the view on the workbook. */
 export class UnitsWork {
   private readonly context: PaneContext;
   private readonly host: SheetHost;
@@ -49,7 +49,7 @@ export class UnitsWork {
     replace(typed, ...(isTypedOtherwise(now) ? this.typedOtherwise() : []));
   }
 
-  /** What was changed, and the list of what might be, belong to the workbook they were found in. */
+  /** The changes made and the list of possible changes belong to one workbook. */
   forget(): void {
     this.last = undefined;
     this.closeList();
