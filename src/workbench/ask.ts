@@ -2,7 +2,7 @@ import { make, makeButton } from '../task-pane/dom';
 
 let asked = 0;
 
-/** Asks over the whole page; undefined where it was put aside with Escape. The last answer is the harmless one. */
+/** Asks a question over the whole page; undefined if it was closed with Escape. The last answer is the harmless one. */
 export function askInPage<T extends string>(sentence: string, answers: readonly T[]): Promise<T | undefined> {
   return new Promise((resolve) => {
     asked += 1;

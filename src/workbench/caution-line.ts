@@ -4,13 +4,13 @@ import { placeOf } from '../task-pane/checks/view';
 import { make, makeButton, replace } from '../task-pane/dom';
 import { attempt, part } from './page-parts';
 
-/** The line above the grid that says the worst caution of the workbook, with a way to the cell that was typed. */
+/** The line above the grid with the worst caution of the workbook, and a button that goes to the typed cell. */
 export function showCautionLine(host: SheetHost, cautions: CautionWatch, openChecks: () => void): void {
   const line = part('caution-line');
   let before = '';
   const show = ({ isCurrent, findings, fault }: Cautions): void => {
     line.classList.toggle('outdated', !isCurrent);
-    // Until it is looked through again, what was said stands; another workbook has nothing said of it yet.
+    // The line stays until the next search ends; for another workbook it is blank at first.
     if (!isCurrent && findings.length > 0) return;
     const [worst] = findings;
     const said = JSON.stringify([isCurrent, worst, findings.length, fault]);

@@ -11,7 +11,7 @@ function show(text: string, isError: boolean): void {
   part('cell-line').classList.toggle('bad', isError);
 }
 
-/** The line above the grid: the selected cell and, where it is in error, why; otherwise its note. */
+/** The line above the grid: the selected cell with the reason of its error, or its note. */
 export function showCellLine(spreadsheet: Spreadsheet, selection: Block): void {
   const { row, column } = selection.range;
   const value = selection.values[0]?.[0] ?? '';
@@ -21,7 +21,7 @@ export function showCellLine(spreadsheet: Spreadsheet, selection: Block): void {
   show(isError ? `${value.error.code} ${value.error.message}` : note, isError);
 }
 
-/** While a formula is typed the line says what the argument at hand means. */
+/** While a formula is typed, the line explains the present argument. */
 export function helpWhileTyping(spreadsheet: Spreadsheet, functions: readonly HostFunction[]): void {
   const byName = new Map(functions.map((fn) => [fn.fullName, fn]));
   const { api } = spreadsheet;

@@ -1,15 +1,15 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { WorkbookData } from '../hosts/workbook-model';
 
-/** A workbook as it was left, with all that it takes to go on and to save it into the file that it came from. */
+/** A workbook as it was left, with everything needed to continue and to save it into its file. */
 export interface Draft {
-  /** Of the page that keeps it; every page has an id of its own. */
+  /** The id of the page that keeps it; every page has its own. */
   readonly id: string;
   readonly name: string;
   /** Milliseconds since 1970. */
   readonly kept: number;
   readonly workbook: WorkbookData;
-  /** As it was opened, to tell later what was changed. */
+  /** The workbook as it was opened, to find out later what was changed. */
   readonly base: WorkbookData;
   /** The sample that was opened, by its path. */
   readonly sample?: string;
@@ -23,17 +23,17 @@ interface Schema extends DBSchema {
 
 const lockName = (id: string): string => `siltstead draft ${id}`;
 
-/** The drafts that this browser keeps: one for each page, so that two pages never write over each other's. */
+/** The drafts that this browser keeps: one for each page, so that two pages never overwrite each other's. */
 export interface Drafts {
-  /** Keeps this page's draft in place of its last. */
+  /** Replaces this page's draft. */
   readonly keep: (draft: Omit<Draft, 'id' | 'kept'>) => Promise<void>;
   readonly drop: () => Promise<void>;
-  /** Drafts whose page is gone, the newest first; those of pages that are open are left to them. */
+  /** Drafts of closed pages, the newest first; drafts of open pages are not offered. */
   readonly left: () => Promise<readonly Draft[]>;
   readonly remove: (id: string) => Promise<void>;
 }
 
-/** Rejects where the browser keeps nothing for this site. */
+/** Rejects if the browser keeps nothing for this site. */
 export async function openDrafts(): Promise<Drafts> {
   const database: IDBPDatabase<Schema> = await openDB<Schema>('siltstead', 1, {
     upgrade: (fresh) => {
@@ -56,7 +56,7 @@ export async function openDrafts(): Promise<Drafts> {
   };
 }
 
-/** Holds the id for as long as the page is open, which tells other pages that its draft is not left behind. */
+/** Holds a lock while the page is open, so that other pages know that its draft is in use. */
 function holdLock(id: string): Promise<void> {
   return new Promise((resolve) => {
     void navigator.locks.request(lockName(id), () => {

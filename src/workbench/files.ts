@@ -14,11 +14,11 @@ const samplesFolder = '../sample-workbooks';
 const firstSample = 'US/cone-cut-plan.xlsx';
 const fileType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
-/** What the workbench starts with where there are no sample workbooks. */
+/** The workbook at the start if there are no sample workbooks. */
 const blank: WorkbookData = { sheets: [{ name: 'Sheet 1', cells: [] }] };
 
 async function readSample(path: string): Promise<WorkbookData> {
-  // Beside each workbook the build leaves it as it is once read, so that a sample opens without the library. Without a
+  // The build also writes each sample as it is once read, so that it opens without the library. Without a
   // network only the first one is kept in that form; the others are read from their files.
   const data = await fetch(`${samplesFolder}/${path.replace(/\.xlsx$/, '.json')}`).catch(() => undefined);
   if (data?.ok) return (await data.json()) as WorkbookData;
@@ -34,7 +34,7 @@ async function sampleFile(path: string): Promise<Uint8Array> {
   return new Uint8Array(await response.arrayBuffer());
 }
 
-/** The workbook of now as a file: what was changed, written into the file that was opened. */
+/** The present workbook as a file: the changes, written into the file that was opened. */
 async function currentFile(spreadsheet: Spreadsheet, { file, sample, base }: OpenFile): Promise<Uint8Array> {
   // A cell that is still being typed into is part of what was typed.
   await spreadsheet.current().facade.endEditingAsync(true);
@@ -88,7 +88,7 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<Unsaved> {
     const name = unsaved.openedFile().name.replace(/(\.xls[xm])?$/i, ' values only$1');
     download(valuesOnlyFile(await currentFile(spreadsheet, unsaved.openedFile())), name);
   };
-  /** Whether what is open may be replaced: it is saved, or the person says so. */
+  /** Whether the open workbook may be replaced: it is saved, or the user agrees. */
   const mayReplace = async (): Promise<boolean> => {
     await spreadsheet.current().facade.endEditingAsync(true);
     if (!unsaved.hasChanges()) return true;
@@ -97,7 +97,7 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<Unsaved> {
     if (answer === 'Save, then open the other') return attempt('Save', save);
     return answer === 'Open without saving';
   };
-  /** Opens something in place of what is open. Where that fails the box goes on naming what is still there. */
+  /** Opens another workbook. If that fails, the list still names the one that is open. */
   const replaceBy = async (what: string, open: () => Promise<void>): Promise<boolean> => {
     const { opening } = document.body.dataset;
     if (opening !== undefined) {
@@ -139,7 +139,7 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<Unsaved> {
   show(blank, { name: 'workbook.xlsx' });
   const left = await unsaved.start();
   if (paths.includes(firstSample) && (await openSample(firstSample))) {
-    // A drum's row, which the pane draws. Nothing is scrolled: the grid cannot do that before it is on the page.
+    // Selects a drum's row, which the pane draws. It does not scroll, because the grid cannot before it is on the page.
     spreadsheet.current().facade.getActiveSheet().getRange('A5').activate();
   }
   offerDrafts(left, unsaved, (draft) =>
@@ -151,7 +151,7 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<Unsaved> {
   return unsaved;
 }
 
-/** Offers what was left unsaved, the newest first, until each was opened or deleted. */
+/** Offers unsaved drafts, the newest first, until each is opened or deleted. */
 function offerDrafts(left: readonly Draft[], unsaved: Unsaved, open: (draft: Draft) => Promise<boolean>): void {
   const [draft, ...others] = left;
   const bar = part('draft');

@@ -40,16 +40,16 @@ async function start(): Promise<void> {
   document.body.dataset.ready = 'true';
   if (process.env.NODE_ENV === 'development') reloadOnBuild();
   else keepForOffline(() => unsaved.hasChanges());
-  // For the browser tests, which drive the grid through the same doors as the pane.
+  // For the browser tests, which use the grid through the same interface as the pane.
   Object.assign(window, { workbench: { host, spreadsheet, charts } });
 }
 
-/** The reference stands beside the page's own folder, which holds copies of all else that the pane asks for. */
+/** The reference is beside the page's own folder; copies of everything else that the pane needs are in it. */
 function siteFile(path: string): string {
   return new URL(path.startsWith('reference/') ? `../${path}` : path, document.baseURI).href;
 }
 
-/** The very pane that Excel shows, open on the drawings, with the functions that the script has left in its library. */
+/** The same pane as in Excel, open at the drawings, with the functions of the script. */
 function showPane(host: SheetHost): Pane {
   const { siltstead: functionLibrary } = globalThis as FunctionLibraryHolder;
   if (functionLibrary === undefined)

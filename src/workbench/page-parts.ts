@@ -1,4 +1,4 @@
-/** An element that the page is known to have. */
+/** An element that the page always has. */
 export function part<T extends HTMLElement = HTMLElement>(id: string): T {
   const element = document.getElementById(id);
   if (element === null) throw new Error(`the page has no #${id}`);
@@ -7,7 +7,7 @@ export function part<T extends HTMLElement = HTMLElement>(id: string): T {
 
 let hiding: ReturnType<typeof setTimeout> | undefined;
 
-/** Says one sentence at the foot of the page for a while. */
+/** Shows one sentence at the foot of the page for a while. */
 export function notice(sentence: string): void {
   const line = part('notice');
   line.textContent = sentence;
@@ -18,7 +18,7 @@ export function notice(sentence: string): void {
   }, 12_000);
 }
 
-/** Runs something that may fail and says so in the page; false where it failed. */
+/** Runs something that may fail and shows the error in the page; false if it failed. */
 export async function attempt(what: string, work: () => Promise<void> | void): Promise<boolean> {
   try {
     await work();

@@ -6,15 +6,16 @@ type Region = 'bar' | 'grid' | 'charts' | 'pane';
 
 const order: readonly Region[] = ['bar', 'grid', 'charts', 'pane'];
 
-/** Which part is in front where there is no room for both: the grid or the pane. */
+/** The part in front if there is no room for both: the grid or the pane. */
 function bringForward(front: 'grid' | 'pane'): void {
   document.body.dataset.front = front;
   part('switch').textContent = front === 'pane' ? 'Show the sheet' : 'Show the pane';
 }
 
 /**
- * F6 goes from the bar to the grid, its charts if it has some, and the pane, and round again; Shift+F6 the other way:
- * the grid takes every other key for itself. On a narrow page, where only one of grid and pane is seen, a button changes between them.
+ * F6 goes from the bar to the grid, its charts if it has some, and the pane, and back to the bar; Shift+F6 goes the
+ * other way. The grid uses every other key itself. On a narrow page, which shows only the grid or the pane, a button
+ * changes between them.
  */
 export function moveBetweenRegions(spreadsheet: Spreadsheet): void {
   const layout = spreadsheet.injector.get(ILayoutService);
@@ -44,7 +45,7 @@ export function moveBetweenRegions(spreadsheet: Spreadsheet): void {
       if (event.key !== 'F6' || event.ctrlKey || event.altKey || event.metaKey) return;
       event.preventDefault();
       event.stopImmediatePropagation();
-      // The grid would put the focus back to itself while a key is still on its way to it.
+      // The grid would take the focus back while it still handles a key.
       const regions = order.filter((region) => !part(region).hidden);
       const step = event.shiftKey ? regions.length - 1 : 1;
       const next = regions[(regions.indexOf(here()) + step) % regions.length];

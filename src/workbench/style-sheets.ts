@@ -1,7 +1,7 @@
 /**
- * The embedded spreadsheet puts `<style>` elements into the page's head, which the page's policy forbids. What they say
- * is taken up as style sheets made by script, which no text from a cell can become; the elements themselves are kept
- * outside the page, for whoever made them to change and remove.
+ * The embedded spreadsheet puts `<style>` elements into the page's head, which the page's policy forbids. Their rules
+ * become style sheets made by script, which text from a cell can never become; the elements themselves are kept
+ * outside the page, where their owner can change and remove them.
  */
 function takeUpStyles(page: Document): void {
   const { head } = page;
@@ -30,7 +30,7 @@ function takeUpStyles(page: Document): void {
   }).observe(kept, { childList: true, characterData: true, subtree: true });
 
   const keep = (style: HTMLStyleElement): void => {
-    // One that is replaced would be looked for in the page, and not be found there.
+    // An element that is replaced would be searched in the page and not be found.
     const replaced = [...kept.children].find(({ id }) => id !== '' && id === style.id);
     replaced?.remove();
     kept.appendChild(style);
@@ -49,5 +49,5 @@ function takeUpStyles(page: Document): void {
   };
 }
 
-// One package adds its styles as soon as it is loaded, so that this comes before it.
+// One package adds its styles as soon as it is loaded, so this must run before it.
 takeUpStyles(document);

@@ -1,6 +1,6 @@
 import type { HostFunction } from '../hosts/univer/function-set';
 
-/** Which argument of which function a formula that is being typed has come to. */
+/** The function and argument at the end of a formula that is being typed. */
 export interface TypingPlace {
   readonly functionName: string;
   readonly argument: number;

@@ -4,12 +4,12 @@ import { debounced } from '../task-pane/debounced';
 import { type Draft, type Drafts, openDrafts } from './drafts';
 import { notice, part } from './page-parts';
 
-/** Work is kept once nothing has been changed for so long, in milliseconds. */
+/** Work is kept when nothing has changed for this long, in milliseconds. */
 const quietMs = 400;
 
-/** What is open: all that a draft needs to know of it but the cells. */
+/** What is open: everything that a draft needs except the cells. */
 export interface OpenFile extends Pick<Draft, 'name' | 'sample' | 'file'> {
-  /** As the file was, where a draft with changes was opened. */
+  /** The workbook in the file, if a draft with changes was opened. */
   readonly base?: Draft['base'];
 }
 
@@ -25,20 +25,20 @@ export class Unsaved {
 
   constructor(spreadsheet: Spreadsheet) {
     this.spreadsheet = spreadsheet;
-    // Whatever can be undone was done by the person; results that are computed anew are not.
+    // A change that can be undone was made by the user; new results cannot be undone.
     spreadsheet.injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos, redos }) => {
       if (undos + redos > 0) this.change();
     });
     addEventListener('beforeunload', (event) => {
       if (this.changed) event.preventDefault();
     });
-    // Phones end a page that is out of sight without asking it.
+    // Phones close a hidden page without warning.
     addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'hidden' && this.isBehind) void this.keep();
     });
   }
 
-  /** Drafts of pages that are gone. Where the browser keeps none, that is said once. */
+  /** Drafts of closed pages. If the browser keeps none, a message says so once. */
   async start(): Promise<readonly Draft[]> {
     try {
       this.drafts = await openDrafts();
@@ -57,7 +57,7 @@ export class Unsaved {
     return this.open;
   }
 
-  /** Another workbook is open; `isDraft` where it holds changes that no file has yet. */
+  /** Another workbook is open; `isDraft` if it has changes that are in no file yet. */
   opened(open: OpenFile, isDraft = false): void {
     this.open = open;
     this.changed = isDraft;
@@ -65,7 +65,7 @@ export class Unsaved {
     if (!isDraft) void this.drafts?.drop();
   }
 
-  /** Takes a left draft over as this page's own, so that it is kept all the time. */
+  /** Makes a left draft this page's own, so that it is never without an owner. */
   async takeOver(draft: Draft): Promise<void> {
     await this.keep();
     await this.remove(draft);

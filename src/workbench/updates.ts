@@ -3,14 +3,14 @@ import { type UpdateReply, updateRequest } from '../offline/update-request';
 import { part } from './page-parts';
 
 /**
- * Has the site kept for use without a network, and offers a new version once it has been fetched. Nothing changes
- * until the user says so; `isUnsaved` tells whether work would be lost by that.
+ * Keeps the site for use without a network, and offers a new version once it is loaded. Nothing changes until the
+ * user agrees; `isUnsaved` says whether work would be lost.
  */
 export function keepForOffline(isUnsaved: () => boolean): void {
   if (!('serviceWorker' in navigator)) return;
   const workbox = new Workbox(new URL('../service-worker.js', document.baseURI).href);
   workbox.addEventListener('waiting', () => offer(workbox, isUnsaved));
-  // A browser that forbids it, or a host without https, serves the site over the network as before.
+  // If the browser forbids it or the host has no https, the site is loaded from the network as before.
   void workbox.register().catch(() => undefined);
 }
 

@@ -7,7 +7,7 @@ import { findBrowser } from '../browser/find-browser';
 export async function inBrowser<T>(work: (browser: Browser) => Promise<T>): Promise<T> {
   const browser = await chromium.launch({
     executablePath: await findBrowser(),
-    // Chromium refuses its sandbox to root, which is who runs benches in a container.
+    // Chromium refuses its sandbox to root, and benches in a container run as root.
     chromiumSandbox: process.getuid?.() !== 0,
   });
   try {

@@ -1,5 +1,5 @@
 /**
- * Calls of the worksheet functions as a host makes them, and how many of them a second can be made.
+ * Calls of the worksheet functions as a host makes them, and how many are possible per second.
  */
 import { catalogue } from '../../catalogue/all';
 import { type Adapted, adapt } from '../../functions/adapter';
@@ -14,13 +14,13 @@ export function adapted(name: string): Adapted {
   return found;
 }
 
-/** Short, so that other work on the machine leaves some of the spells alone. */
+/** Short, so that other work on the machine does not disturb every spell. */
 const spellMs = 8;
-/** The engine has compiled what it runs, and nothing else has been in the way, once this many spells bring nothing better. */
+/** When this many spells bring nothing better, the engine has compiled the code and nothing else disturbed it. */
 const spellsInVain = 8;
 const mostSpells = 80;
 
-/** Calls a second on one core: the best of many short spells, as whatever else the machine does can only slow one down. */
+/** Calls per second on one core: the best of many short spells, because other work can only slow a spell down. */
 export function callsASecond(call: () => unknown): number {
   let best = 0;
   let inVain = 0;
@@ -45,5 +45,5 @@ function spell(call: () => unknown): number {
   }
 }
 
-/** Results go here, so that no compiler finds out that nobody wants them. */
+/** Results are stored here, so that the compiler does not remove the calls as useless. */
 export let sink: unknown;

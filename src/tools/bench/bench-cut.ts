@@ -93,10 +93,10 @@ interface BoxPacking {
   readonly lengthUsed: number;
 }
 
-/** Its rules by number, as the names of them are not exported to every kind of module: area, edge, width first. */
+/** Its rules by number, because their names are not exported to every kind of module: area, edge, width first. */
 const logics = [0, 1, 2] as const;
 
-/** The best of what the library makes of the blanks by each of its rules, along and across the sheet. */
+/** The best layout of the blanks by the library with each of its rules, along and across the sheet. */
 function fewestBoxSheets(set: ReferenceSet): BoxPacking {
   const packings: BoxPacking[] = [];
   for (const logic of logics) {
@@ -109,7 +109,7 @@ function fewestBoxSheets(set: ReferenceSet): BoxPacking {
   );
 }
 
-/** A box as the library knows it; where it turns one, it says so and leaves the box's own sides as they are. */
+/** A box for the library; when it turns one, it sets a flag and leaves the sides unchanged. */
 interface Box {
   readonly width: number;
   readonly height: number;

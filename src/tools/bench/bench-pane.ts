@@ -16,7 +16,7 @@ declare global {
   }
 }
 
-/** Runs in the page: notes when a view can first be used, its controls there and painted. */
+/** Runs in the page: records when a view can first be used, with its controls painted. */
 function watchPane(): void {
   const watch = new MutationObserver(() => {
     const panel = document.querySelector('#pane [role=tabpanel]:not([hidden])');
@@ -41,10 +41,10 @@ async function firstView(page: Page): Promise<number> {
   });
 }
 
-/** Milliseconds that the finder takes for each letter: to search, to show what it found and to lay that out. */
+/** Milliseconds that the finder needs for each letter: to search, and to show and lay out the results. */
 async function keystrokes(page: Page): Promise<readonly number[]> {
   await page.getByRole('tab', { name: 'Functions' }).click();
-  // Until the texts of the functions have arrived there is little to search.
+  // Before the texts of the functions are loaded, there is little to search.
   await page.waitForFunction(() => document.querySelector('.function-summary')?.textContent);
   return page.evaluate((asked) => {
     const sought = document.querySelector<HTMLInputElement>('#pane input[type=search]');
@@ -55,7 +55,7 @@ async function keystrokes(page: Page): Promise<readonly number[]> {
         const start = performance.now();
         sought.value += letter;
         sought.dispatchEvent(new Event('input', { bubbles: true }));
-        // Asking for its place makes the browser lay the page out.
+        // Reading its place makes the browser lay out the page.
         document.body.getBoundingClientRect();
         return performance.now() - start;
       });
@@ -67,7 +67,7 @@ async function openPane(browser: Browser, site: string): Promise<Page> {
   // A context of its own has an empty cache.
   const context = await browser.newContext({ viewport: { width: 350, height: 720 } });
   const page = await context.newPage();
-  // There is no Excel around the page, and no network is needed to find that out.
+  // No Excel is around the page, so its library is replaced by an empty file and no network is needed.
   await page.route('https://**', (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
   await page.addInitScript(watchPane);
   await page.goto(`${site}task-pane.html`);

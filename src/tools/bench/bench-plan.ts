@@ -4,7 +4,7 @@ import { figure, verdictText } from './bench-wanted';
 
 const columns = 50;
 
-/** A farm with every stage, so that no column is answered early. */
+/** A farm with every stage, so that no column returns early. */
 const equipment: Readonly<Record<string, number>> = {
   'fish mass': 250,
   'feeding rate': 0.015,

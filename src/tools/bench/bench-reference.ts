@@ -1,5 +1,6 @@
 /**
- * Two searches beside the same computation in `fluids`, a general-purpose library of another language, where it is installed.
+ * Two searches beside the same computation in `fluids`, a general-purpose library of another language, where it is
+ * installed.
  */
 import { spawnSync } from 'node:child_process';
 import { textTable } from '../../command-line/text-table';
@@ -35,7 +36,7 @@ interface Reference {
   readonly rub: readonly [result: number, rate: number];
 }
 
-/** The first is whatever the user works with; libraries that come with the system are often only in the second. */
+/** The first is the user's own Python; libraries of the system are often only in the second. */
 const interpreters = ['python3', '/usr/bin/python3'];
 
 function measuredReference(): Reference | undefined {
@@ -48,7 +49,9 @@ function measuredReference(): Reference | undefined {
 
 const whole = (value: number) => Math.round(value).toLocaleString('en-US');
 
-/** How often a second each computes, and what; results that differ by more than the water's properties do are refused. */
+/**
+ * How often a second each computes, and what; results that differ by more than the water's properties do are refused.
+ */
 export function referenceTable(): string {
   const velocity = adapted('SETTLE.VELOCITY');
   const ours = {

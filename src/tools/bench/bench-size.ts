@@ -14,7 +14,7 @@ const loaded = [
 
 const kilobytes = (bytes: number) => (bytes / 1000).toFixed(1);
 
-/** Sizes of the built site as it lies and as it travels. */
+/** Sizes of the built site on disk and compressed. */
 export function sizeTable(): string {
   const rows = loaded.map(({ file, packed, plain }) => {
     const content = readFileSync(`dist/${file}`);

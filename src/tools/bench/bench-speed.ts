@@ -14,7 +14,7 @@ interface Speed {
   readonly adapted: number;
   /** Calls a second of what the adapter wraps, its arguments already read. */
   readonly bare: number;
-  /** What the adapter has to read and write besides numbers and words of a list; empty for one value from those. */
+  /** What the adapter reads and writes besides numbers and words of a list; empty for one value from those. */
   readonly extraWork: string;
   readonly wanted: Wanted;
 }
@@ -33,12 +33,12 @@ const iterative: Readonly<Record<string, Wanted>> = {
   'PIPE.DUTY': { atLeast: 20_000 },
 };
 
-/** The arguments of a catalogue example as a host hands them over, calls inside calls already computed. */
+/** The arguments of a catalogue example as a host passes them, with inner calls already computed. */
 function argumentsOf({ values }: Call): unknown[] {
   return values.map((value) => (isCall(value) ? adapted(value.name)(...argumentsOf(value)) : value));
 }
 
-/** The same with every figure that is typed as text as the number that the profile makes of it. */
+/** The same with every figure in text converted to a number of the profile. */
 function asNumbers(row: CatalogueRow, values: readonly unknown[]): unknown[] {
   if (row.units === false) return [...values];
   const [units, ...own] = values;
@@ -73,7 +73,7 @@ function speedOf(row: CatalogueRow): Speed {
   };
 }
 
-/** What makes a call more than one value from plain numbers. */
+/** Why a call is more than one value from plain numbers. */
 function besides(row: CatalogueRow, values: readonly unknown[]): string {
   const specs = Object.values(row.arguments);
   const own = row.units === false ? values : values.slice(1);
@@ -90,7 +90,7 @@ function gives(result: CatalogueRow['result']): string {
 
 const whole = (value: number) => Math.round(value).toLocaleString('en-US');
 
-/** Once more where it was too slow, in case the machine was busy just then. */
+/** Measures again if it was too slow, in case the machine was busy. */
 function fairSpeedOf(row: CatalogueRow): Speed {
   const first = speedOf(row);
   return isMet(first.adapted, first.wanted) ? first : speedOf(row);

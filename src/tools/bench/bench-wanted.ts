@@ -1,6 +1,6 @@
 import { median } from './bench-browser';
 
-/** A figure and what is wanted of it. */
+/** The limits that a figure should keep. */
 export interface Wanted {
   readonly atLeast?: number;
   readonly atMost?: number;

@@ -1,4 +1,7 @@
-/** Looks whether a hosted site has what Excel and browsers need: `npm run check-site -- https://farm.example/siltstead`. */
+/**
+ * Checks whether a hosted site has what Excel and browsers need: `npm run check-site --
+ * https://farm.example/siltstead`.
+ */
 
 type Fetch = (address: string, options?: RequestInit) => Promise<Response>;
 
@@ -23,7 +26,7 @@ const expected: readonly Expected[] = [
   { path: 'sample-workbooks/list.json', type: /^application\/json/ },
 ];
 
-/** What is wrong with a site, a sentence each; nothing where all is well. */
+/** The faults of a site, one sentence each; empty if it has none. */
 export async function faultsOf(address: string, get: Fetch = fetch): Promise<readonly string[]> {
   const site = address.replace(/\/+$/, '');
   const faults: string[] = [];

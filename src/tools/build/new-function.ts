@@ -1,4 +1,6 @@
-/** Writes the stubs of a new worksheet function, which fail until they are filled in: `npm run new -- PIPE.REYNOLDS`. */
+/**
+ * Writes the stubs of a new worksheet function, which fail until they are filled in: `npm run new -- PIPE.REYNOLDS`.
+ */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { catalogue } from '../../catalogue/all';
@@ -77,7 +79,7 @@ export function withRows(list: string, name: string): string {
   );
 }
 
-/** Why a name cannot be taken; undefined where it can. */
+/** Why a name is not allowed; undefined if it is. */
 export function refusalOf(name: string): string | undefined {
   if (!/^[A-Z][A-Z0-9]*(\.[A-Z][A-Z0-9]*)+$/.test(name)) return `${name || 'Nothing'} is not a name. ${usage}`;
   const stored = (one: string): string => one.replaceAll('.', '_');

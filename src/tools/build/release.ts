@@ -10,10 +10,10 @@ export interface ReleaseFile {
   readonly bytes: Uint8Array;
 }
 
-/** One zip of the files, the same byte for byte whenever and wherever it is made. */
+/** One zip of the files, with the same bytes at any time and on any machine. */
 export function releaseZip(files: readonly ReleaseFile[]): Uint8Array {
   const entries: Zippable = {};
-  // The first moment that a zip can name, by the clock of wherever it is made.
+  // The earliest date that a zip can hold, in local time.
   const always = new Date(1980, 0, 1);
   for (const { path, bytes } of [...files].sort((a, b) => (a.path < b.path ? -1 : 1))) {
     entries[path] = [bytes, { mtime: always, level: 9, os: 3 }];
@@ -21,7 +21,7 @@ export function releaseZip(files: readonly ReleaseFile[]): Uint8Array {
   return zipSync(entries);
 }
 
-/** A line a file as `sha256sum -c` reads them. */
+/** One line per file, as `sha256sum -c` reads them. */
 export function checksums(files: readonly ReleaseFile[]): string {
   return files
     .map(({ path, bytes }) => `${createHash('sha256').update(bytes).digest('hex')}  ${path}\n`)

@@ -21,7 +21,7 @@ const profiles: readonly Profile[] = [
   'metric, dimension in, mass lb',
 ].map(readProfile);
 
-/** A call of a function: mostly sensible, often with one argument strange, sometimes nonsense throughout. */
+/** A call of a function: mostly sensible, often with one strange argument, sometimes all nonsense. */
 export function callOf(random: Random, row: CatalogueRow): FuzzCall {
   const profile = random.pick(profiles);
   const call = random.next();
@@ -61,7 +61,7 @@ function readerValue(random: Random, profile: Profile, kind: Kind | undefined, m
   return typedFigure(random, profile, { kind }, mood);
 }
 
-/** Names of inputs down the side, a column or more of figures beside them. */
+/** Names of inputs in the first column, one or more columns of figures beside them. */
 function cellsValue(random: Random, profile: Profile, { inputs }: CellsArgument, mood: Mood): unknown {
   if (mood === 'hostile' && random.chance(0.3)) return hostileValue(random);
   const columns = random.whole(1, 2);

@@ -4,11 +4,11 @@ import type { FuzzLog } from './fuzz-log';
 import { type Judge, judge } from './judge';
 import { Random } from './random';
 
-/** A call takes no longer than this, ms; what samples a whole farm a thousand times may. */
+/** The longest time for a call, ms; functions that sample a farm a thousand times may take longer. */
 const MOST_MS = 200;
 const SAMPLING_MS = 3000;
 
-/** How seldom a function is called beside one that only multiplies: those that read tables, and those that sample a farm. */
+/** How much more rarely than others a function is called: those that read tables, and those that sample a farm. */
 function rarity({ name, arguments: args }: Judge['row']): number {
   if (sampling.test(name)) return 20_000;
   if (name.startsWith('CUT.')) return Number.POSITIVE_INFINITY;

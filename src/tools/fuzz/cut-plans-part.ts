@@ -6,7 +6,7 @@ import { type Judge, judge } from './judge';
 import { Random } from './random';
 import { patternRows } from './tables';
 
-/** Sixty pieces are promised within 0.3 s on a machine with nothing else to do. */
+/** A plan of sixty pieces should take 0.3 s on an idle machine. */
 const MOST_MS = 2000;
 
 /** Lays out that many small orders on sheets of all sizes, gaps that eat the sheet and ribbons of stock included. */

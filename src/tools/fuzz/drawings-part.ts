@@ -101,7 +101,7 @@ const words = [
   '__proto__',
 ] as const;
 
-/** Reads that many command lines of random words; what is wrong with one is said in a sentence. */
+/** Reads that many command lines of random words; each fault must be a sentence. */
 export function commandLines(seed: number, count: number, log: FuzzLog): void {
   const random = new Random(seed);
   for (let i = 0; i < count; i++) {
@@ -111,7 +111,7 @@ export function commandLines(seed: number, count: number, log: FuzzLog): void {
   }
 }
 
-/** Runs what may be refused in words and may not fail in any other way. */
+/** Runs something that may be refused with a message but must not fail in another way. */
 export function guarded<V>(
   log: FuzzLog,
   call: unknown,

@@ -6,7 +6,7 @@ import { toProfile } from '../../units/quantity';
 import { alsoRead } from '../../units/wording';
 import type { Random } from './random';
 
-/** How far from everyday use a call strays. */
+/** How far a call is from everyday use. */
 export type Mood = 'plausible' | 'extreme' | 'hostile';
 
 type Bounded = QuantityArgument | QuantityColumn;
@@ -151,7 +151,7 @@ const oddities: readonly unknown[] = [
   [[null], [5]],
 ];
 
-/** Any value at all, as a cell or a host may hand it over. */
+/** Any value that a cell or a host can pass. */
 export function hostileValue(random: Random): unknown {
   const which = random.next();
   if (which < 0.4) return random.pick(extremes);

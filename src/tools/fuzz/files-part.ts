@@ -33,7 +33,10 @@ const formulas: readonly string[] = [
 ];
 const most = 0xff;
 
-/** Writes that many workbooks and reads them back; every other one is damaged first, and then has to be refused or read in words. */
+/**
+ * Writes that many workbooks and reads them back; every second one is damaged first, and must then be read or refused
+ * with a message.
+ */
 export async function files(seed: number, count: number, log: FuzzLog): Promise<void> {
   const random = new Random(seed);
   for (let i = 0; i < count; i++) {

@@ -5,19 +5,19 @@ export interface Fault {
   readonly fault: string;
 }
 
-/** Says what is about to run before it runs, so that even what ends the process can be named, and keeps what went wrong. */
+/** Records each call before it runs, so that a call that ends the process is known too, and keeps the faults. */
 export interface FuzzLog {
   readonly before: (call: unknown) => void;
   readonly fault: (call: unknown, fault: string) => void;
   readonly faults: readonly Fault[];
   readonly calls: number;
-  /** How many times its usual time a call may take before it is late. */
+  /** A call is late after this many times its usual time. */
   readonly patience: number;
   readonly close: () => void;
 }
 
 const mostFaults = 200;
-/** As much of a call as its generator, the seed and its number would not give again. */
+/** The part of a call that generator, seed and number do not give again. */
 const longest = 4000;
 
 /** With a file, its first line is always the call that is running. */
@@ -32,7 +32,7 @@ export function fuzzLog(file?: string, patience = 1): FuzzLog {
       if (handle !== undefined) writeSync(handle, `${calls} ${textOf(call)}\n`, 0);
     },
     fault: (call, fault) => {
-      // One of a sort is enough: figures and the user's own text put aside.
+      // One fault of each sort is enough: figures and the user's own text do not count.
       const sort = `${nameOf(call)} ${fault.replace(/-?\d[\d.e+-]*/gi, '#').slice(0, 60)}`;
       if (seen.has(sort) || faults.length >= mostFaults) return;
       seen.add(sort);
@@ -58,7 +58,7 @@ function textOf(call: unknown): string {
   return text.length > longest ? `${text.slice(0, longest)} …` : text;
 }
 
-/** What JSON would leave out or turn into something else. */
+/** Replaces values that JSON would leave out or change. */
 function printable(_: string, value: unknown): unknown {
   if (value === undefined) return '(left out)';
   if (typeof value === 'string' && value.length > 200) return `${value.slice(0, 100)}… (${value.length})`;

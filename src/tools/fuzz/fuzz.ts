@@ -1,8 +1,9 @@
 /**
- * Tries the functions, files, drawings and commands with random input: `npm run fuzz`, or `npm run fuzz -- --seed 7 --share 0.01 calls`.
+ * Tries the functions, files, drawings and commands with random input: `npm run fuzz`, or `npm run fuzz -- --seed 7
+ * --share 0.01 calls`.
  *
- * Each part runs in a process of its own, which says what it is about to do before it does it. A part that dies or goes silent
- * is named with its last call. The same seed tries the same things.
+ * Each part runs in its own process, which records each call before it makes it. If a part dies or hangs, its last
+ * call is reported. The same seed tries the same input.
  */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, statSync } from 'node:fs';
@@ -16,7 +17,7 @@ const usage = `usage: npm run fuzz -- [--seed N] [--share 0.01] [PART...]
   parts: ${fuzzParts.map(({ name }) => `'${name}'`).join(', ')}; all of them where left out
 `;
 
-/** A part that says nothing for so long is taken to hang, ms. */
+/** A part that reports nothing for this long hangs, ms. */
 const SILENCE = 60_000;
 
 const { values, positionals } = parseArgs({
@@ -38,7 +39,7 @@ async function runPart(name: string, file: string): Promise<number> {
   return log.faults.length === 0 ? 0 : 1;
 }
 
-/** Starts a part and waits for it; a silent one is ended. */
+/** Starts a part and waits for it; ends it if it hangs. */
 function supervised(name: string, folder: string): Promise<number> {
   const file = join(folder, `${name.replace(/ /g, '-')}.log`);
   const again = [

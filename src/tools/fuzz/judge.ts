@@ -13,15 +13,21 @@ class HostError extends Error {
 
 export interface Judge {
   readonly row: CatalogueRow;
-  /** What is wrong with the result to a call; undefined where nothing is. */
+  /** The fault in the result of a call; undefined if there is none. */
   readonly faultOf: (call: FuzzCall, mostMs: number) => string | undefined;
 }
 
 const longestMessage = 1200;
-/** What never stands in a message or a result. `Infinity` in a user's own text is echoed, so calls never give it. */
+/**
+ * Text that must never be in a message or a result. Messages repeat the user's text, so calls never contain
+ * `Infinity`.
+ */
 const leaks = /\bNaN\b|\bInfinity\b|\bundefined\b|\[object |fault in Siltstead/;
 
-/** Watches one function: no throw but the host's error, no figure that is none, no ragged block, no changed input, no hang. */
+/**
+ * Checks one function: it throws only the host's error, gives only finite numbers and complete blocks, leaves its
+ * input unchanged and does not hang.
+ */
 export function judge(row: CatalogueRow): Judge {
   const call = adapt(row, (code, message) => new HostError(code, message));
   const names = argumentNames(row).map((name) => new RegExp(`\\b${name}\\b`));
@@ -37,8 +43,7 @@ export function judge(row: CatalogueRow): Judge {
 }
 
 /**
- * A machine that does other work as well makes any call late now and then, so a late one is made again, and what counts is the
- * time that the processor spent on it.
+ * On a busy machine any call is late now and then, so a late call is repeated, and only the processor time counts.
  */
 function timed(call: Adapted, values: readonly unknown[], mostMs: number): { result: unknown[][] | Error; ms: number } {
   const start = performance.now();
@@ -65,7 +70,7 @@ function errorFault(error: Error, named: (message: string) => boolean): string |
   if (!(error instanceof HostError)) return `threw ${error.name}: ${error.message}`;
   const { code, message } = error;
   if (!code.startsWith('#')) return `has the code ${code}`;
-  // An error of the user's own is passed on as it is, with nothing to add.
+  // An error in the user's cells is passed on unchanged.
   if (message === '' && code !== '#VALUE!') return undefined;
   if (message.length > longestMessage) return `says ${message.length} characters: ${message.slice(0, 80)}`;
   if (leaks.test(message)) return `says: ${message}`;

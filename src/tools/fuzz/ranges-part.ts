@@ -8,13 +8,13 @@ import { judge } from './judge';
 import { Random } from './random';
 
 const MOST_CELLS = 100_000;
-/** A call may take 200 ms, and as long again for every so many cells. */
+/** A call may take 200 ms, and the same again for every this many cells. */
 const MOST_MS = 200;
 const CELLS_IN_THAT_TIME = 5_000;
 
 const metric = readProfile('metric');
 
-/** Functions that take a range in place of one value and are quick enough a cell. */
+/** Functions that accept a range in place of one value and are quick enough per cell. */
 function takesRanges({ name, arguments: args, result }: CatalogueRow): boolean {
   if (name.startsWith('PLAN.') || !('scalar' in result || 'row' in result || 'date' in result || 'text' in result))
     return false;
@@ -25,7 +25,9 @@ function broadcasts(spec: CatalogueRow['arguments'][string]): boolean {
   return !('choice' in spec || 'table' in spec || 'cells' in spec);
 }
 
-/** Makes that many calls with ranges of one to 100,000 cells in place of one or two arguments; small ones most often. */
+/**
+ * Makes that many calls with ranges of one to 100,000 cells in place of one or two arguments; small ones most often.
+ */
 export function rangeCalls(seed: number, count: number, log: FuzzLog): void {
   const random = new Random(seed);
   const judges = catalogue.filter(takesRanges).map(judge);
@@ -68,7 +70,7 @@ function rangeCall(random: Random, row: CatalogueRow): { call: FuzzCall; cells: 
     if (name === undefined || spec === undefined) continue;
     given[place] = block(own, rows, columns, (mood) => argumentValue(own, metric, name, spec, mood));
   }
-  // A column beside a row asks for as many cells as both multiplied.
+  // A column and a row together need as many cells as their product.
   if (cellsAsked(given) > MOST_CELLS) return rangeCall(random, row);
   const text = `${row.name} seed ${seedOfCall}: ${tall} by ${wide}, ${given.map(shapeOf).join('; ')}`;
   return { call: { name: row.name, values: given }, cells: cellsAsked(given), text };
@@ -84,7 +86,7 @@ function block(random: Random, rows: number, columns: number, value: (mood: Mood
   );
 }
 
-/** How many cells the ranges together ask for. */
+/** How many cells the result of the ranges has. */
 function cellsAsked(given: readonly unknown[]): number {
   const blocks = given.filter((value): value is unknown[][] => Array.isArray(value) && Array.isArray(value[0]));
   const most = (size: (block: unknown[][]) => number) => Math.max(1, ...blocks.map(size));

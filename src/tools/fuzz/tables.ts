@@ -6,7 +6,7 @@ import { toProfile } from '../../units/quantity';
 import { hostileValue, type Mood, typedFigure } from './figures';
 import type { Random } from './random';
 
-/** Words that columns of words and readings take, sense and nonsense. */
+/** Words for columns of words and readings, sense and nonsense. */
 export const readable: readonly unknown[] = [
   ...[
     0,
@@ -77,7 +77,7 @@ export function patternRows(random: Random, profile: Profile, count: number): un
       const [row] = patternOf(profile.text, bare(top), bare(bottom), bare(height), random.whole(1, 6), bare(lap));
       if (row !== undefined && !(row[0] instanceof Error)) rows.push(row);
     } catch {
-      // Not every set of random sizes can be cut; another one will do.
+      // Some random sizes cannot be cut; try another set.
     }
   }
   return rows;

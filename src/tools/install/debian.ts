@@ -5,7 +5,7 @@ import { existsSync, readFileSync } from 'node:fs';
 export function isDebianRoot(): boolean {
   if (process.platform !== 'linux' || process.getuid?.() !== 0 || !existsSync('/etc/os-release')) return false;
   const release = readFileSync('/etc/os-release', 'utf8');
-  // Ubuntu's package of a browser is only a pointer to a snap.
+  // Ubuntu's browser package only points to a snap.
   return /^ID(?:_LIKE)?=.*debian/m.test(release) && !/^ID="?ubuntu/m.test(release);
 }
 

@@ -1,7 +1,9 @@
 /**
- * Changes the code a little at a time and sees whether a test notices: `npm run mutate`, or `npm run mutate -- cone pipe`.
+ * Changes the code in small steps and checks whether a test notices: `npm run mutate`, or `npm run mutate -- cone
+ * pipe`.
  *
- * Each part fits an hour on two cores. What survives is written out; what survives for a reason is listed in harmless.ts.
+ * Each part takes up to an hour on two cores. Surviving changes are printed; those with a reason are listed in
+ * harmless.ts.
  */
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -17,7 +19,7 @@ interface Survivor {
   readonly change: string;
 }
 
-/** Runs one part, and gives the share killed and what survived without a reason. */
+/** Runs one part, and returns the share killed and the changes that survived without a reason. */
 async function mutated({
   name,
   mutate,
@@ -35,9 +37,9 @@ async function mutated({
     ignorePatterns: ['sample-workbooks', 'dist', 'src/manual/pictures', '.git'],
     ignoreStatic: true,
     timeoutMS: 20_000,
-    // Outside the project, as the other tools would check the copy too.
+    // Outside the project, because the other tools would check the copy too.
     tempDirName: mkdtempSync(join(tmpdir(), `mutate-${name}-`)),
-    // What a message says is held by tests that read it whole where it matters; a changed word elsewhere is no fault.
+    // Tests read a message as a whole if its text matters; a changed word elsewhere is not a fault.
     mutator: { excludedMutations: ['StringLiteral'] },
   }).runMutationTest();
   const counted = results.filter(({ status }) => ['Killed', 'Timeout', 'Survived', 'NoCoverage'].includes(status));

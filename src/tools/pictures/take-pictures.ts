@@ -1,4 +1,4 @@
-/** Takes the pictures of the README from the workbench as it is: `npm run pictures`. */
+/** Takes the pictures of the README from the present workbench: `npm run pictures`. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
@@ -11,7 +11,7 @@ interface Picture {
   readonly sample: string;
   /** What is selected: a sheet and one cell, counted from 0. */
   readonly cell: readonly [sheet: string, row: number, column: number];
-  /** Words in the caption of the drawing that is waited for. */
+  /** Text in the caption of the drawing to wait for. */
   readonly caption: string;
 }
 
@@ -34,7 +34,7 @@ async function takePicture(page: Page, { file, sample, cell, caption }: Picture)
   );
   const [sheet, row, column] = cell;
   const place: Place = { sheet, range: { row, column, rows: 1, columns: 1 } };
-  // The page leaves its sheet host under this name.
+  // The page has its sheet host under this name.
   await page.evaluate(`workbench.host.select(${JSON.stringify(place)})`);
   await page.locator('#pane figcaption', { hasText: caption }).waitFor();
   await page.mouse.move(0, 0);

@@ -1,10 +1,10 @@
-/** What a chart is drawn in. */
+/** The colors of a chart. */
 export interface ChartColors {
   readonly paper: string;
   readonly ink: string;
   readonly quiet: string;
   readonly line: string;
-  /** Of the series, in their order. */
+  /** The colors of the series, in their order. */
   readonly series: readonly string[];
 }
 

@@ -3,7 +3,7 @@ import type { PlottedChart } from './plotted-chart';
 
 const kindWords = { column: 'Column chart', bar: 'Bar chart', line: 'Line chart', scatter: 'Scatter chart' } as const;
 
-/** What a person hears who cannot see the chart; the numbers are in the table below it. */
+/** The text that a screen reader reads for the chart; the numbers are in the table below it. */
 function inWords({ type, title, series, categories, valueTitle }: PlottedChart): string {
   const names = series.map(({ name }) => name).join(', ');
   const unit = valueTitle === '' ? '' : ` Values: ${valueTitle}.`;

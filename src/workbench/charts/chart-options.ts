@@ -5,7 +5,7 @@ import type { PlottedChart } from './plotted-chart';
 export type Kind = 'bar' | 'line' | 'scatter';
 type Configuration = ChartConfiguration<Kind>;
 
-/** Series differ in more than their color. */
+/** Series differ by more than color. */
 const marks = ['circle', 'rect', 'triangle', 'rectRot', 'star', 'cross'] as const;
 const dashes = [[], [6, 3], [2, 2], [8, 3, 2, 3], [10, 4], [4, 4]];
 

@@ -19,7 +19,7 @@ interface Shown {
   drawn: DrawnChart | undefined;
 }
 
-/** More cells than this in one reference are not read, so that a chart of whole columns stops nobody's work. */
+/** More cells than this in one reference are not read, so that a chart of whole columns does not block the page. */
 const mostCells = 20_000;
 
 const keptAsIs = ({ kind, title }: OtherChart): string =>
@@ -32,7 +32,7 @@ export class ChartPanel {
   private readonly strip = part('charts');
   private readonly toggle = part<HTMLButtonElement>('charts-toggle');
   private readonly list = part('charts-list');
-  /** What is shown belongs to this sheet as it was opened. */
+  /** The charts shown belong to this sheet as it was opened. */
   private of: unknown;
   private shown: Shown[] = [];
   private isPrinting = false;
@@ -42,7 +42,7 @@ export class ChartPanel {
     this.colors = () => (this.isPrinting ? inPrint : isDark() ? inTheDark : onPaper);
   }
 
-  /** Follows sheets, cells, darkness and printing from here on. */
+  /** Redraws from now on when sheet, cells or theme change, and for printing. */
   async start(host: SheetHost): Promise<void> {
     this.open(matchMedia('(min-width: 761px) and (min-height: 760px)').matches);
     this.toggle.addEventListener('click', () => this.open(this.toggle.getAttribute('aria-expanded') !== 'true'));

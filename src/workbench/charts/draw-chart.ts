@@ -21,7 +21,7 @@ Chart.register(PointElement, ScatterController, Tooltip);
 
 export interface DrawnChart {
   readonly show: (plotted: PlottedChart, colors: ChartColors) => void;
-  /** Draws with more dots to a pixel, as paper needs, or as the screen has them. */
+  /** Draws with more dots per pixel for paper, or with those of the screen. */
   readonly sharpen: (isPrinting: boolean) => void;
   /** The numbers of each series, read back from the places of their marks on the canvas. */
   readonly readBack: () => (number | undefined)[][];

@@ -25,7 +25,7 @@ export interface PlottedChart {
   readonly formatValue: (value: number) => string;
   /** For one number by itself, which needs more digits than an axis. */
   readonly exactValue: (value: number) => string;
-  /** References that lead to no cells, as after their sheet was removed. */
+  /** References without cells, for example because their sheet was removed. */
   readonly missing: readonly string[];
 }
 
@@ -57,7 +57,7 @@ function textOf(cell: CellResult, format: (value: number) => string): string {
 
 const numberIn = (cell: CellResult | undefined): number | undefined => (typeof cell === 'number' ? cell : undefined);
 
-/** Joins the model of a chart, as a file keeps it, with what its cells hold now. */
+/** Combines the model of a chart from a file with the present values of its cells. */
 export function plotChart(chart: ChartData, read: ReadCells): PlottedChart {
   const missing: string[] = [];
   const cellsOf = (reference: string | undefined): readonly CellResult[] => {
@@ -77,7 +77,7 @@ export function plotChart(chart: ChartData, read: ReadCells): PlottedChart {
   const series = chart.series.map((given, index): PlottedSeries => {
     const cells = cellsOf(given.values);
     const along = chart.type === 'scatter' ? cellsOf(given.categories) : [];
-    // Where a file names no places, or names them by words, points are counted from 1.
+    // If the categories of a file are missing or are words, points are counted from 1.
     const isCounted = !along.some((cell) => typeof cell === 'number');
     return {
       name: nameOf(given) || `Series ${index + 1}`,

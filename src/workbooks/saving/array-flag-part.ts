@@ -9,7 +9,9 @@ const contentType = 'application/vnd.openxmlformats-officedocument.spreadsheetml
 /** The part that says what the flag of dynamic arrays means ([MS-XLSX] 2.2.3, the metadata type XLDAPR). */
 const metadata = `${head}<metadata xmlns="${main}" xmlns:xda="${arrays}"><metadataTypes count="1"><metadataType name="XLDAPR" minSupportedVersion="120000" copy="1" pasteAll="1" pasteValues="1" merge="1" splitFirst="1" rowColShift="1" clearFormats="1" clearComments="1" assign="1" coerce="1" cellMeta="1"/></metadataTypes><futureMetadata name="XLDAPR" count="1"><bk><extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}"><xda:dynamicArrayProperties fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata><cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>`;
 
-/** The number by which cells of this file say that their formula is a dynamic array; the part for it is added where there is none. */
+/**
+ * The number that marks a dynamic-array formula in the cells of this file; the part for it is added if there is none.
+ */
 export function arrayFlag(file: WorkbookPackage): string | undefined {
   const workbook = file.workbook();
   const known = file.relations(workbook).find(({ type }) => type.endsWith('/sheetMetadata'))?.target;

@@ -12,14 +12,14 @@ import {
   retagged,
 } from './xml-elements';
 
-/** The order of what a worksheet holds (ECMA-376 part 1, 18.3.1.99), as far as something is put in here. */
+/** The order of what a worksheet holds (ECMA-376 part 1, 18.3.1.99), as far as this code adds elements. */
 const order =
   `sheetPr dimension sheetViews sheetFormatPr cols sheetData sheetCalcPr sheetProtection protectedRanges scenarios autoFilter
   sortState dataConsolidate customSheetViews mergeCells phoneticPr conditionalFormatting dataValidations hyperlinks printOptions
   pageMargins pageSetup headerFooter rowBreaks colBreaks customProperties cellWatches ignoredErrors smartTags drawing legacyDrawing
   legacyDrawingHF drawingHF picture oleObjects controls webPublishItems tableParts extLst`.split(/\s+/);
 
-/** The edit that puts an element of a worksheet in place of the one of that name, or where it belongs. */
+/** The edit that replaces an element of a worksheet, or adds it at its place. */
 export function elementEdit(xml: string, root: ElementSpan, name: string, text: string): Edit {
   const old = childNamed(root, name);
   if (old !== undefined) return { start: old.start, end: old.end, text };
@@ -40,7 +40,7 @@ function columnsEdit(xml: string, root: ElementSpan, before: SheetData, now: She
   for (const { attributes } of childrenNamed(childNamed(root, 'cols'), 'col')) {
     let min = Number(attributes.min);
     const max = Number(attributes.max);
-    // A run of columns is cut where one of them has got a width of its own.
+    // A run of columns is split at a column with a new width.
     for (const column of [...widths.keys()].filter((one) => one >= min && one <= max).sort((a, b) => a - b)) {
       if (column > min) columns.push({ ...attributes, min: String(min), max: String(column - 1) });
       const width = String(widths.get(column));
@@ -96,7 +96,7 @@ function viewEdits(xml: string, root: ElementSpan, before: SheetData, now: Sheet
     state: 'frozen',
   };
   const text = rows + columns === 0 ? '' : `<${prefix}pane${attributesText(attributes)}/>`;
-  // Selections name panes that may be gone.
+  // Selections may refer to panes that are removed.
   for (const selection of childrenNamed(view, 'selection'))
     edits.push({ start: selection.start, end: selection.end, text: '' });
   if (pane !== undefined) edits.push({ start: pane.start, end: pane.end, text });
@@ -108,7 +108,9 @@ function viewEdits(xml: string, root: ElementSpan, before: SheetData, now: Sheet
   return edits;
 }
 
-/** A worksheet's part with the widths, heights, merged cells and frozen panes that have been changed; all else stays. */
+/**
+ * A worksheet's part with the widths, heights, merged cells and frozen panes that have been changed; all else stays.
+ */
 export function editSheetParts(xml: string, before: SheetData, now: SheetData): string {
   const root = elementTree(xml, 2);
   return applyEdits(xml, [

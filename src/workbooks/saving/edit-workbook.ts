@@ -19,7 +19,7 @@ export type AddedSheets = ReadonlyMap<string, string>;
 
 const officeRelations = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
 
-/** The sheets in their order now; sheets that no cell can be read of stay behind the one that they follow. */
+/** The sheets in their present order; sheets whose cells cannot be read stay after the sheet before them. */
 function sheetOrder(
   old: readonly ElementSpan[],
   now: WorkbookData,
@@ -106,7 +106,7 @@ function namesText(xml: string, list: ElementSpan | undefined, prefix: string, c
   return all === '' ? '' : `<${prefix}definedNames>${all}</${prefix}definedNames>`;
 }
 
-/** The workbook's part with the sheets, names and active sheet of now. */
+/** The workbook's part with the present sheets, names and active sheet. */
 export function editWorkbook(
   xml: string,
   before: WorkbookData,
@@ -148,7 +148,7 @@ export function editWorkbook(
   return applyEdits(xml, edits);
 }
 
-/** Formulas as files store them, with sheets under their names of now. */
+/** Renames sheets in formulas as files store them. */
 export function sheetRenamer(names: ReadonlyMap<string, string>): (stored: string) => string {
   if (names.size === 0) return (stored) => stored;
   const quoted = (name: string): string => (/^[A-Za-z_]\w*$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`);

@@ -6,7 +6,7 @@ import { applyEdits, attributesText, childNamed, type Edit, elementTree, innerTe
 
 const relationshipsType = 'http://schemas.openxmlformats.org/package/2006/relationships';
 
-/** Copies a part with all that it refers to into another file; gives its name there. */
+/** Copies a part and everything that it refers to into another file; returns its name there. */
 export function graftPart(
   from: WorkbookPackage,
   into: WorkbookPackage,
@@ -32,13 +32,13 @@ export function graftPart(
   return name;
 }
 
-/** What each shared text of a file holds, as it is written. */
+/** The XML content of each shared text of a file. */
 function sharedTexts(file: WorkbookPackage): readonly string[] {
   const xml = file.text('xl/sharedStrings.xml');
   return xml === undefined ? [] : elementTree(xml, 1).children.map((item) => innerText(xml, item));
 }
 
-/** A worksheet of one file as it is to stand in another: texts in the cells themselves, styles by their numbers there. */
+/** A worksheet of one file for another: texts in the cells themselves, styles by their numbers there. */
 function movedSheet(xml: string, texts: readonly string[], styles: GraftedStyles, flag: string | undefined): string {
   const edits: Edit[] = [];
   const parser = new SaxesParser({ xmlns: false });
@@ -79,7 +79,7 @@ function movedSheet(xml: string, texts: readonly string[], styles: GraftedStyles
   return applyEdits(xml, edits);
 }
 
-/** Tables are numbered and named through the whole workbook. */
+/** Tables have a number and a name that are unique in the workbook. */
 function renumberTables(into: WorkbookPackage, added: readonly string[]): void {
   const isTable = (name: string): boolean => /\.table\+xml$/.test(into.contentType(name) ?? '');
   const tables = into.names().filter((name) => name.endsWith('.xml') && isTable(name));
@@ -99,7 +99,7 @@ function renumberTables(into: WorkbookPackage, added: readonly string[]): void {
   }
 }
 
-/** Copies a worksheet with its charts, notes and tables into another file; gives the name of its part there. */
+/** Copies a worksheet with its charts, notes and tables into another file; returns the name of its part there. */
 export function graftSheet(
   from: WorkbookPackage,
   into: WorkbookPackage,

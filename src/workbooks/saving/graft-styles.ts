@@ -26,18 +26,18 @@ const order = [
   'extLst',
 ];
 const mainNamespace = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
-/** Number formats below this are the format's own. */
+/** Number formats below this are built into the file format. */
 const firstOwnFormat = 164;
 
 export interface GraftedStyles {
-  /** The target's styles with the source's behind them. */
+  /** The target's styles, followed by the source's. */
   readonly xml: string;
   /** A cell style's number in the target by its number in the source. */
   readonly cellStyle: (number: number) => number;
   readonly conditionStyle: (number: number) => number;
 }
 
-/** Adds the styles of one file to those of another, whose own keep their numbers. */
+/** Adds the styles of one file to another, whose own styles keep their numbers. */
 export function graftStyles(target: string, source: string): GraftedStyles {
   const [into, from] = [elementTree(target, 2), elementTree(source, 2)];
   const prefix = prefixOf(into);

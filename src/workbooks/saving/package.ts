@@ -10,12 +10,12 @@ const xmlHead = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 export interface Relation {
   readonly id: string;
   readonly type: string;
-  /** The part that it leads to, seen from the top of the package; an address where it leads out of it. */
+  /** The path of the target part in the package; an address if it is outside. */
   readonly target: string;
   readonly isExternal: boolean;
 }
 
-/** The parts of a workbook file, of which only those that are changed are packed anew. */
+/** The parts of a workbook file; only changed parts are packed again. */
 export class WorkbookPackage {
   private readonly entries: ZipEntry[];
   private readonly texts = new Map<string, string>();
@@ -61,7 +61,7 @@ export class WorkbookPackage {
     else this.entries[at] = repack(entry, bytes);
   }
 
-  /** Takes a part away, with the list of what it refers to and its kind. */
+  /** Removes a part with its relations and its content type. */
   remove(path: string): void {
     for (const name of [path, relationsOf(path)]) {
       const at = this.entries.findIndex((entry) => entry.name === name);
@@ -95,7 +95,7 @@ export class WorkbookPackage {
     }));
   }
 
-  /** Notes that one part refers to another; gives the name of the reference. */
+  /** Adds a relation from one part to another; returns its id. */
   relate(path: string, kind: string, target: string): string {
     const list = relationsOf(path);
     const text = this.text(list) ?? `${xmlHead}<Relationships xmlns="${relationshipsType}"></Relationships>`;
@@ -120,7 +120,7 @@ export class WorkbookPackage {
     this.set(relationsOf(path), applyEdits(text, edits));
   }
 
-  /** The kind of a part, by its name or by its ending. */
+  /** The content type of a part, by its name or its extension. */
   contentType(path: string): string | undefined {
     const types = elementTree(this.needed('[Content_Types].xml'), 1);
     const named = childrenNamed(types, 'Override').find(({ attributes }) => attributes.PartName === `/${path}`);
@@ -138,7 +138,7 @@ export class WorkbookPackage {
     this.set('[Content_Types].xml', applyEdits(text, [appended(text, elementTree(text, 0), override)]));
   }
 
-  /** A name for a new part that nothing has yet: `xl/charts/chart7.xml` for `xl/charts/chart1.xml`. */
+  /** A free name for a new part: `xl/charts/chart7.xml` for `xl/charts/chart1.xml`. */
   freeName(like: string): string {
     const taken = new Set(this.names().map((name) => name.toLowerCase()));
     const [, stem = like, ending = ''] = /^(.*?)\d*(\.\w+)$/.exec(like) ?? [];

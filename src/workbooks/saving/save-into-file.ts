@@ -12,10 +12,10 @@ import { WorkbookPackage } from './package';
 import { changedCells, sameStyle } from './wanted-cells';
 import { applyEdits, childNamed, elementTree, prefixOf, retagged } from './xml-elements';
 
-/** Parts whose formulas name sheets, besides the worksheets. */
+/** Parts other than worksheets whose formulas name sheets. */
 const namesSheets = /^xl\/(?:charts|chartsheets|drawings|pivotCache|pivotTables)\/[^_]*\.xml$/;
 
-/** Names for sheets that are made only to take their styles and notes. */
+/** Names of temporary sheets that only carry styles and notes. */
 const stylesName = 'styles of changed cells';
 const notesName = (index: number): string => `notes ${index}`;
 
@@ -28,7 +28,7 @@ function notesOf({ cells }: SheetData): string {
   return JSON.stringify(cells.flatMap(({ row, column, note }) => (note === undefined ? [] : [[row, column, note]])));
 }
 
-/** Every style that some cell has now and had not before, each once. */
+/** Every style that a cell has now but did not have before, each once. */
 function newStyles(kept: readonly Kept[]): CellStyle[] {
   const found = new Map<string, CellStyle>();
   for (const { before, now } of kept) {
@@ -40,7 +40,7 @@ function newStyles(kept: readonly Kept[]): CellStyle[] {
   return [...found.values()];
 }
 
-/** The file whose parts are taken over: new sheets, and sheets that hold only new styles or only notes. */
+/** A file with the parts to copy: new sheets, and sheets that hold only new styles or only notes. */
 async function makeAdditions(now: WorkbookData, kept: readonly Kept[], added: readonly SheetData[]) {
   const styles = newStyles(kept);
   const noted = kept.filter((sheet) => notesOf(sheet.before) !== notesOf(sheet.now));
@@ -57,7 +57,7 @@ async function makeAdditions(now: WorkbookData, kept: readonly Kept[], added: re
   return { file, styles, noted, parts: file.sheets() };
 }
 
-/** Puts the notes of a sheet in place of those that the file has for it. */
+/** Replaces the notes of a sheet in the file. */
 function replaceNotes(file: WorkbookPackage, path: string, from: WorkbookPackage, source: string): void {
   const isNotes = (type: string): boolean => /\/(comments|vmlDrawing)$/.test(type);
   for (const { target, type } of file.relations(path)) {
@@ -80,7 +80,7 @@ function replaceNotes(file: WorkbookPackage, path: string, from: WorkbookPackage
   file.set(path, applyEdits(xml, [elementEdit(xml, root, 'legacyDrawing', text)]));
 }
 
-/** Formulas of rules and charts that name a sheet, under its name of now. */
+/** Renames a sheet in the formulas of rules and charts. */
 function renameIn(
   file: WorkbookPackage,
   path: string,
@@ -100,7 +100,7 @@ function renameIn(
   file.set(path, xml);
 }
 
-/** Only the sheet that is open first is selected, so that nobody types into several at once. */
+/** Selects only the active sheet, so that nobody types into several sheets at once. */
 function select(file: WorkbookPackage, path: string, isActive: boolean): void {
   const xml = file.needed(path);
   const view = childNamed(childNamed(elementTree(xml, 2), 'sheetViews') ?? elementTree(xml, 0), 'sheetView');
@@ -122,8 +122,8 @@ function isRangeName(now: WorkbookData): (name: string) => boolean {
  * Writes a workbook back into the file that it was opened from: what was changed is written, every other part, such as
  * charts, pictures, pivot tables, rules, names, print settings and macros, stays byte for byte.
  *
- * `before` is what the file held, in the words of the spreadsheet that it was open in; sheets of `now` say by `openedAs`
- * which of its sheets they are.
+ * `before` is the content of the file as the spreadsheet opened it; `openedAs` of the sheets of `now` names the sheet
+ * that each was.
  */
 export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now: WorkbookData): Promise<Uint8Array> {
   const file = new WorkbookPackage(bytes);
@@ -206,7 +206,7 @@ export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now:
   return file.toBytes();
 }
 
-/** The order in which formulas were last computed is made anew by whoever needs it; a wrong one is a damaged file. */
+/** The stored order of calculation is removed: programs make a new one, and a wrong one damages the file. */
 function dropOrder(file: WorkbookPackage, workbook: string): void {
   const order = file.relations(workbook).find(({ type }) => type.endsWith('/calcChain'))?.target;
   if (order === undefined) return;

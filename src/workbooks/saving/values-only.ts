@@ -4,7 +4,7 @@ import type { CellResult } from '../workbook-model';
 import { WorkbookPackage } from './package';
 import { applyEdits, childNamed, childrenNamed, elementTree, innerText } from './xml-elements';
 
-/** The last result of a formula, as it is stored beside it. */
+/** The stored last result of a formula. */
 function resultOf({ attributes, value = '' }: ScannedCell): CellResult | undefined {
   if (attributes.t === 'b') return value === '1';
   if (attributes.t === 'e') return { error: { code: value, message: '' } };
@@ -23,7 +23,7 @@ function withoutFormulas(xml: string): string {
   return writeCells(xml, sheet, wanted);
 }
 
-/** Names that stand for functions which other programs do not know would be errors there. */
+/** Names that use functions that other programs do not know would be errors there. */
 function withoutOwnNames(xml: string): string {
   const names = childNamed(elementTree(xml, 2), 'definedNames');
   const edits = childrenNamed(names, 'definedName')
@@ -33,7 +33,8 @@ function withoutOwnNames(xml: string): string {
 }
 
 /**
- * The same workbook with results in place of formulas, for programs and people without the add-in. All else stays as it is.
+ * The same workbook with results in place of formulas, for programs and people without the add-in. All else stays as
+ * it is.
  */
 export function valuesOnlyFile(bytes: Uint8Array): Uint8Array {
   const file = new WorkbookPackage(bytes);

@@ -55,7 +55,7 @@ function styleText(style: CellStyle | undefined): string {
 export const sameStyle = (one: CellStyle | undefined, other: CellStyle | undefined): boolean =>
   styleText(one) === styleText(other);
 
-/** A cell with contents that somebody typed, as the file is to hold it. */
+/** The content of a typed cell for the file. */
 function typedCell(cell: CellData | undefined, context: CellContext): WantedCell {
   if (cell?.formula === undefined)
     return { value: cell?.value === undefined || cell.value === '' ? undefined : cell.value, formula: 'none' };
@@ -68,11 +68,11 @@ function typedCell(cell: CellData | undefined, context: CellContext): WantedCell
 
 export interface SheetChanges {
   readonly wanted: ReadonlyMap<string, WantedCell>;
-  /** Whether a formula came, went or changed. */
+  /** Whether a formula was added, removed or changed. */
   readonly formulasChanged: boolean;
 }
 
-/** What has to be written into a sheet's cells so that it holds what it holds now; what is as it was is left alone. */
+/** The cells to write so that a sheet in the file equals the present one; unchanged cells are left alone. */
 export function changedCells(
   scanned: ScannedSheet,
   sheetBefore: SheetData,
@@ -99,7 +99,7 @@ export function changedCells(
   });
   const wanted = wantedValues(scanned, results);
   let formulasChanged = false;
-  // First what formulas no longer fill, then what is new.
+  // First the cells that formulas no longer fill, then the new ones.
   for (const place of changed) clearOldSpill(inFile.get(place), wanted);
   for (const place of changed) {
     const is = filledNow.has(place) ? undefined : now.get(place);
@@ -140,7 +140,7 @@ function fill(cell: CellData, now: Cells, wanted: Map<string, WantedCell>): void
   });
 }
 
-/** Formulas that are stored as a copy of one that is gone get their own text. */
+/** A formula stored as a copy of a removed one gets its own text. */
 function keepShared(
   inFile: ReadonlyMap<string, ScannedCell>,
   changed: ReadonlySet<string>,

@@ -1,7 +1,7 @@
 import { SaxesParser } from 'saxes';
 import { markup } from '../stored-value';
 
-/** An element of a part by its place in the text, so that it can be changed while every other character stays. */
+/** An element of a part, by its place in the text, so that a change leaves every other character unchanged. */
 export interface ElementSpan {
   readonly tag: string;
   /** Without the prefix that the file uses. */
@@ -60,7 +60,7 @@ export interface Edit {
   readonly text: string;
 }
 
-/** Makes the changes, which do not overlap; insertions at one place keep their order. */
+/** Applies edits that do not overlap; insertions at one place keep their order. */
 export function applyEdits(xml: string, edits: readonly Edit[]): string {
   let text = '';
   let at = 0;
@@ -77,7 +77,7 @@ export function attributesText(attributes: Readonly<Record<string, string | unde
     .join('');
 }
 
-/** The opening tag of an element with other attributes; undefined takes one away. */
+/** The opening tag of an element with changed attributes; undefined removes one. */
 export function retagged(
   xml: string,
   element: ElementSpan,
@@ -88,7 +88,7 @@ export function retagged(
   return { start: element.start, end: element.openEnd, text };
 }
 
-/** The edit that puts text at the end of what an element holds. */
+/** The edit that appends text to the content of an element. */
 export function appended(xml: string, element: ElementSpan, text: string): Edit {
   if (element.openEnd < element.end) {
     const at = xml.lastIndexOf('</', element.end - 1);
@@ -98,7 +98,7 @@ export function appended(xml: string, element: ElementSpan, text: string): Edit 
   return { start: element.start, end: element.end, text: `${open}${text}</${element.tag}>` };
 }
 
-/** What an element holds, as it is written. */
+/** The content of an element as text. */
 export function innerText(xml: string, element: ElementSpan): string {
   return element.openEnd === element.end ? '' : xml.slice(element.openEnd, xml.lastIndexOf('</', element.end - 1));
 }
