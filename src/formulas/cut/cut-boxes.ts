@@ -1,6 +1,7 @@
 /**
- * Laying the boxes of pieces, so that no plan is worse than boxes alone: exact where equal boxes just fill a sheet, which
- * rows are not. The free room of a sheet is kept as all largest empty rectangles (the maximal rectangles of Jylänki, 2010).
+ * Lays the boxes of pieces, so that no plan is worse than boxes alone; boxes are exact if equal ones just fill a
+ * sheet, rows are not. The free room of a sheet is kept as all largest empty rectangles (the maximal rectangles of
+ * Jylänki, 2010).
  */
 import type { Job } from './cut-job';
 import { isShorter, type Layout, layoutOf, momentOf, type Spot } from './cut-layout';
@@ -14,7 +15,7 @@ interface Room {
   readonly width: number;
 }
 
-/** How well a box goes into a room: less is better. */
+/** How well a box fits a room: less is better. */
 type Badness = (restLength: number, restWidth: number, room: Room) => number;
 
 const measures: readonly Badness[] = [
@@ -25,7 +26,7 @@ const measures: readonly Badness[] = [
 
 /**
  * The layouts of boxes in each order and by each way to choose a room; the gap is added to every box and to the sheet.
- * Once the steps are spent, no more than one layout is made, and a piece is looked for room on the last sheet alone.
+ * After the steps are spent, at most one more layout is made, and pieces are only tried on the last sheet.
  */
 export function layBoxes(
   job: Job,
@@ -94,7 +95,7 @@ function bestRoom(rooms: readonly Room[], options: readonly Rows[], gap: number,
   return best;
 }
 
-/** What is left of a room beside a box: up to four rooms that overlap each other. */
+/** The rest of a room beside a box: up to four rooms that overlap each other. */
 function roomsAround(room: Room, box: Room): readonly Room[] {
   const right = room.x + room.length;
   const top = room.y + room.width;
@@ -109,10 +110,10 @@ function roomsAround(room: Room, box: Room): readonly Room[] {
   return left;
 }
 
-/** More rooms than this are not kept of a sheet; the smallest ones are given up. */
+/** At most this many rooms of a sheet are kept; the smallest are dropped. */
 const mostRooms = 200;
 
-/** The rooms that a box leaves, without those that are within another one. */
+/** The rooms that a box leaves, without those inside another one. */
 function largestOnly(rooms: readonly Room[], box: Room, budget: StepBudget): Room[] {
   const isWithin = (one: Room, other: Room) =>
     one.x >= other.x &&

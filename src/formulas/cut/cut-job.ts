@@ -1,5 +1,5 @@
 /**
- * What there is to lay out, with every piece prepared in the turns that are tried.
+ * The pieces to lay out, each prepared in the turns that are tried.
  */
 import { pieceRows, type Rows } from './cut-rows';
 import { type Grown, grownBy } from './cut-sheet';
@@ -17,15 +17,15 @@ export interface SheetSize {
 export interface Shape {
   readonly piece: Piece;
   readonly area: number;
-  /** Turns at which the piece goes on the sheet; all are empty where it does at none. */
+  /** Turns at which the piece fits the sheet; all are empty if it never fits. */
   readonly families: Families;
-  /** The piece at a turn; undefined where it does not go on the sheet at that. */
+  /** The piece at a turn; undefined if it does not fit the sheet at that turn. */
   readonly at: (turn: number) => Rows | undefined;
-  /** The piece at a turn and head to tail with that, the turns at which pieces of one kind lie closest in rows. */
+  /** The piece at a turn and head to tail with it: the turns at which pieces of one kind lie closest in rows. */
   readonly pair: (turn: number) => readonly Rows[];
 }
 
-/** From the few turns that a person would try to all of them. */
+/** Families of turns, from the few that a person would try to all. */
 export interface Families {
   readonly center: readonly Rows[];
   readonly edge: readonly Rows[];
@@ -39,7 +39,7 @@ export interface Job {
   /** Each unlike shape once, and the shape of each piece. */
   readonly shapes: readonly Shape[];
   readonly shapeOf: (item: number) => Shape;
-  /** Where pieces may lie, the gap at the sheet's edges taken off. */
+  /** The area for pieces, without the gap at the sheet's edges. */
   readonly length: number;
   readonly width: number;
   readonly rowCount: number;
@@ -48,11 +48,14 @@ export interface Job {
   readonly grown: (rows: Rows) => Grown;
 }
 
-/** Rows that halves, thirds and quarters of a sheet go into; many pieces are laid on coarser ones, which is quicker. */
+/**
+ * Row counts that halves, thirds and quarters of a sheet divide; many pieces are laid on coarser rows, which is
+ * quicker.
+ */
 const fewPieces = 12;
 const rowsForFew = 240;
 const rowsForMany = 120;
-/** Of more unlike shapes than this only the likeliest turns are tried, of many more only the plainest. */
+/** With more different shapes than this only the likeliest turns are tried, with many more only the simplest. */
 const fewShapes = 100;
 const manyShapes = 300;
 
@@ -83,7 +86,7 @@ interface Room {
   readonly length: number;
   readonly width: number;
   readonly rowHeight: number;
-  /** Unlike shapes of the job. */
+  /** Different shapes of the job. */
   readonly unlike: number;
 }
 
@@ -103,8 +106,8 @@ function shapeFor(piece: Piece, room: Room): Shape {
 }
 
 /**
- * The rows of a piece by its turn, made once. A piece is put in rows only where it goes on the sheet: of one far wider than
- * the sheet they would be without number.
+ * The rows of a piece by its turn, made once. Rows are made only for a piece that fits the sheet: one far wider would
+ * have too many.
  */
 function rowsAt(piece: Piece, { length, width, rowHeight }: Room): (turn: number) => Rows | undefined {
   const box = turnedBox(piece);
@@ -122,7 +125,7 @@ function rowsAt(piece: Piece, { length, width, rowHeight }: Room): (turn: number
   };
 }
 
-/** A rectangle lies along the sheet or across it, so that a plan can say where its corner is; at no other turn. */
+/** A rectangle lies along the sheet or across it and at no other turn, so that a plan can give its corner. */
 function squareTurn(turn: number): number | undefined {
   const quarters = turn / (Math.PI / 2);
   const whole = Math.round(quarters);
@@ -138,7 +141,7 @@ function familiesOf(piece: Piece, { length, width, unlike }: Room, at: Shape['at
   const between = unlike <= fewShapes ? fitting(turns.between) : [];
   const usual = [...center, ...edge];
   const every = [...usual, ...between];
-  // A piece that only just goes on the sheet may do so at no usual turn.
+  // A piece that barely fits the sheet may fit at none of the usual turns.
   const left = every.length > 0 ? every : fitting([bestTurn(piece, length, width).turn]);
   const orLeft = (family: readonly Rows[]) => (family.length > 0 ? family : left);
   return { center: orLeft(center), edge: orLeft(edge), usual: orLeft(usual), every: left };

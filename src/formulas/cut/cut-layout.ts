@@ -1,22 +1,25 @@
 /**
- * Laying pieces one after another, each as far left on the first sheet that takes it.
+ * Lays pieces one after another, each as far left as possible on the first sheet that has room.
  */
 import type { Job } from './cut-job';
 import type { Rows } from './cut-rows';
 import { copyOfSheet, emptySheet, leftmost, occupy, type Sheet, type StepBudget } from './cut-sheet';
 import { RowBounds } from './row-bounds';
 
-/** What of a piece is kept left: the middle of its area, its right end, the middle of its box, or its left end. */
+/**
+ * The point of a piece that is kept left: the center of its area, its right end, the middle of its box, or its left
+ * end.
+ */
 export type Rule = 'weight' | 'right' | 'middle' | 'left';
 
-/** What decides a layout: the order of the pieces, the turns or the one turn that each may take, and the rule. */
+/** A layout follows from the order of the pieces, the turns that each may take, and the rule. */
 export interface Recipe {
   readonly order: readonly number[];
   readonly choices: readonly (readonly Rows[])[];
   readonly rule: Rule;
 }
 
-/** A piece laid: the lower-left corner of its box, from the corner of what may be used of the sheet. */
+/** A piece laid: the lower-left corner of its box, from the corner of the usable area. */
 export interface Spot {
   readonly item: number;
   readonly rows: Rows;
@@ -30,11 +33,11 @@ export interface Layout {
   readonly sheets: number;
   /** Of the sheet opened last. */
   readonly used: number;
-  /** Sum of area times how far right its middle lies: what is less leaves more room. */
+  /** Sum of area times the distance of its center from the left: less leaves more room. */
   readonly moment: number;
 }
 
-/** Sheet needed in all, with the last sheet cut where its last piece ends. */
+/** Total length needed, with the last sheet cut where its last piece ends. */
 export function lengthOf({ sheets, used }: Layout, job: Job): number {
   return (sheets - 1) * job.length + used;
 }
@@ -46,31 +49,31 @@ export function isShorter(one: Layout, other: Layout, job: Job): boolean {
   return difference < -1e-9 || (difference < 1e-9 && one.moment < other.moment);
 }
 
-/** The turns of a piece, by what two pieces that may take the same ones share. */
+/** The turns of a piece; pieces with the same turns share one object. */
 type Turns = Rows | readonly Rows[];
 
-/** Pieces laid so far, from which a layout can be taken up again. */
+/** Pieces laid so far, from which a layout can continue. */
 export interface Begun {
   readonly sheets: readonly Sheet[];
   readonly spots: readonly Spot[];
   readonly moment: number;
-  /** The first sheet that may take a piece of these turns: what a sheet refused once it refuses for good. */
+  /** The first sheet that may have room for a piece of these turns: a sheet that had no room never has it again. */
   readonly openSheets: ReadonlyMap<Turns, number>;
 }
 
 export interface LayingLimits {
-  /** Sheet that may be needed in all, m. */
+  /** The most total length, m. */
   readonly length: number;
   readonly budget: StepBudget;
-  /** Steps of the budget at which laying is given up. */
+  /** The step of the budget at which laying stops. */
   readonly mostSteps: number;
 }
 
 const nothingLaid: Begun = { sheets: [], spots: [], moment: 0, openSheets: new Map() };
 
 /**
- * The layout of a recipe; undefined where it would need more length than the limit, or more steps than there are left.
- * `kept` is handed a copy of what has been laid, before every piece at a multiple of `keepEvery`.
+ * The layout of a recipe; undefined if it would need more length than the limit or more steps than are left. `kept`
+ * gets a copy of the pieces laid so far, before every piece at a multiple of `keepEvery`.
  */
 export function lay(
   job: Job,
@@ -109,7 +112,7 @@ export function lay(
   return layoutOf(spots, moment);
 }
 
-/** What of the pieces in an order goes on one sheet, each where it is laid best; pieces that do not are left out. */
+/** The pieces of an order that fit on one sheet, each at its best place; others are left out. */
 export function fillSheet(job: Job, { order, choices, rule }: Recipe, budget: StepBudget): readonly Spot[] {
   const sheet = emptySheet(job.rowCount);
   const spots: Spot[] = [];
@@ -150,8 +153,8 @@ interface Place {
 /**
  * The place that keeps the piece farthest left by the rule, over all turns offered and all rows.
  *
- * Of each turn the row is looked at that may take the piece farthest left; it is the best one where no other row may take
- * the piece before the place found on it.
+ * For each turn it first tries the row that may allow the place farthest left; that place is the best if no other row
+ * may allow one farther left.
  */
 function bestPlace(
   sheet: Sheet,

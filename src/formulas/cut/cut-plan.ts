@@ -1,5 +1,5 @@
 /**
- * Laying patterns on sheet stock. Lengths in m, angles in rad, areas in m2.
+ * Lays patterns on sheet stock. Lengths in m, angles in rad, areas in m2.
  */
 import type { PatternRow } from '../cone/cone-pattern';
 import { readPattern } from '../cone/read-pattern';
@@ -10,7 +10,7 @@ import { bestLayout } from './cut-repeat';
 import { type Piece, pieceArea } from './piece';
 import { mostPieces, piecesThatFit } from './piece-fit';
 
-/** A pattern row as a table gives it, with its place in the table where that is not its place in the list. */
+/** A pattern row from a table, with its place in the table if that differs from its place in the list. */
 export type PlacedPattern = PatternRow & { readonly row?: number };
 
 export interface CutRow {
@@ -19,10 +19,16 @@ export interface CutRow {
   /** From 1 to the row's pieces. */
   readonly piece: number;
   readonly sheet: number;
-  /** Of a sector the arc center, of a rectangle the lower-left corner as it lies, from the sheet's lower-left corner. */
+  /**
+   * The arc center of a sector, or the lower-left corner of a rectangle as it lies, from the sheet's lower-left
+   * corner.
+   */
   readonly x: number;
   readonly y: number;
-  /** Of a sector the center line's, counter-clockwise from the sheet's length; of a rectangle 0 or a quarter turn. */
+  /**
+   * The direction of a sector's center line, counter-clockwise from the sheet's length; for a rectangle 0 or a
+   * quarter turn.
+   */
   readonly direction: number;
 }
 
@@ -31,7 +37,7 @@ export interface CutSheets {
   readonly areaUsed: number;
   readonly areaBought: number;
   readonly shareUsed: number;
-  /** How far the last sheet is used along its length. */
+  /** The used length of the last sheet. */
   readonly lengthUsed: number;
 }
 
@@ -43,7 +49,7 @@ interface Wanted {
   readonly piece: Piece;
 }
 
-/** More pieces than this are not laid out at once. */
+/** The most pieces in one plan. */
 const mostCutPieces = 1000;
 
 /** The stock that pieces are cut from, m. */
@@ -54,9 +60,9 @@ export interface SheetStock {
 }
 
 export interface PlanOptions {
-  /** How long the search is, times its usual length. */
+  /** The length of the search, in multiples of the usual one. */
   readonly effort?: number;
-  /** What the units of the rows are called, for the refusal of a row that was made under others. */
+  /** The names of the rows' units, for the refusal of a row that was made in other units. */
   readonly under?: string;
 }
 
@@ -64,7 +70,7 @@ export interface PlanOptions {
 export interface NotLaid {
   readonly pattern: number;
   readonly refusal: Refusal;
-  /** Whether its piece goes on the sheet at no turn. */
+  /** Whether its piece fits the sheet at no turn. */
   readonly tooLarge: boolean;
 }
 
@@ -75,12 +81,15 @@ export interface CutPlan {
 }
 
 /**
- * Where each piece lies: true shapes, any rotation, as few sheets and then as little of the last one as the search finds.
+ * The place of each piece: true shapes, any rotation, the fewest sheets and then the least of the last one that the
+ * search finds.
  *
  * Pieces keep the gap from each other and from the sheet's edge, and never overlap. The same input gives the same plan.
- * Refuses a piece that does not fit on the sheet, a row whose numbers disagree, and more than 1000 pieces. If a row cannot
+ * Refuses a piece that does not fit on the sheet, a row whose numbers disagree, and more than 1000 pieces. If a row
+ * cannot
  * be placed, the others still are; the call is refused only if no row can.
- * Source: rows of intervals and bottom-left placement, improved by small changes (Bennell and Oliveira, 2009, a tutorial
+ * Source: rows of intervals and bottom-left placement, improved by small changes (Bennell and Oliveira, 2009, a
+ * tutorial
  * in irregular shape packing problems).
  */
 export function layPatterns(
@@ -89,12 +98,12 @@ export function layPatterns(
   { effort = 1, under }: PlanOptions = {},
 ): CutPlan {
   const { sheetLength, sheetWidth, gap } = stock;
-  // By the figures that the search is given, so that rows that went through a cell find the plan of those that did not.
+  // Keyed by the rounded figures of the search, so that rows that went through a cell find the same plan.
   const name = JSON.stringify([patterns.map(rounded), rounded({ sheetLength, sheetWidth, gap }), effort]);
   const kept = latest.get(name);
   if (kept !== undefined) return kept;
   const plan = newPlan(patterns, stock, effort, under);
-  // What is not laid says why in the units of the call.
+  // Each row that is not laid says why, in the units of the call.
   if (plan.notLaid.length > 0) return plan;
   const oldest = latest.keys().next();
   if (latest.size >= mostKept && !oldest.done) latest.delete(oldest.value);
@@ -102,7 +111,7 @@ export function layPatterns(
   return plan;
 }
 
-/** A sheet asks for the plan and for its totals with the same figures, so the latest plans are kept. */
+/** A sheet needs the plan and its totals from the same figures, so the latest plans are kept. */
 const latest = new Map<string, CutPlan>();
 const mostKept = 8;
 
@@ -116,7 +125,8 @@ export function cutPlan(
 }
 
 /**
- * What the plan takes: sheets to buy, areas, the share of what is bought that is used, and the last sheet's length used.
+ * The needs of the plan: sheets to buy, areas, the share of the bought area that is used, and the used length of the
+ * last sheet.
  * As layPatterns, but refuses a plan that leaves a row out, because you would buy too little.
  */
 export function cutSheets(patterns: readonly PlacedPattern[], stock: SheetStock, options?: PlanOptions): CutSheets {
@@ -130,8 +140,8 @@ function wholePlan(patterns: readonly PlacedPattern[], stock: SheetStock, option
 }
 
 /**
- * Figures to 14 digits. The last digits of one length differ between units, and would send the search another way, to
- * another plan that is as good.
+ * Figures to 14 digits. The last digits of one length differ between units, and would lead the search to another plan
+ * that is equally good.
  */
 function rounded<T extends object>(figures: T): T {
   const entries = Object.entries(figures).map(([key, value]) => [
@@ -173,7 +183,7 @@ function newPlan(
   };
 }
 
-/** Reads every row, prepares its pieces, and keeps apart what cannot be laid. */
+/** Reads every row, prepares its pieces, and lists the rows that cannot be laid. */
 function wantedPieces(
   patterns: readonly PlacedPattern[],
   sheet: SheetSize,
@@ -229,7 +239,7 @@ function largeRefusal(piece: Piece, of: number, pattern: number, length: number,
   return new Refusal('patterns', `row ${pattern} in ${given} does not fit on the sheet in any rotation; ${instead}`);
 }
 
-/** The sheet that is used least becomes the last one, as its rest is worth most. */
+/** The sheet that is used least becomes the last one, because its rest is worth most. */
 function leastUsedLast(spots: readonly Spot[]): readonly Spot[] {
   const ends: number[] = [];
   for (const spot of spots) ends[spot.sheet] = Math.max(ends[spot.sheet] ?? 0, rightEnd(spot));
@@ -243,7 +253,7 @@ function rightEnd({ x, rows }: Spot): number {
   return x + rows.length;
 }
 
-/** Pieces that are alike are numbered from the first sheet on and from left to right; rows stand as they were asked for. */
+/** Equal pieces are numbered from the first sheet and from left to right; rows keep their order. */
 function inReadingOrder(spots: readonly Spot[], job: Job): readonly Spot[] {
   const sorted = [...spots].sort((a, b) => a.sheet - b.sheet || a.x - b.x || a.y - b.y);
   const alike = new Map<Shape, { readonly items: number[]; taken: number }>();
@@ -260,7 +270,7 @@ function inReadingOrder(spots: readonly Spot[], job: Job): readonly Spot[] {
   return ordered.sort((a, b) => a.item - b.item);
 }
 
-/** The turn from 0 to less than a whole one, free of what rounding left of a whole turn. */
+/** The turn from 0 to less than a whole one, with rounding errors near a whole turn removed. */
 function wholeTurnLess(turn: number): number {
   const whole = 2 * Math.PI;
   const rest = turn - whole * Math.floor(turn / whole);

@@ -1,5 +1,5 @@
 /**
- * A layout found on coarse rows, laid again on fine ones, each piece near where it was.
+ * Lays a layout found on coarse rows again on fine ones, each piece near its place.
  */
 import type { Job } from './cut-job';
 import { type Layout, layoutOf, type Spot } from './cut-layout';
@@ -7,7 +7,7 @@ import { pieceRows, type Rows } from './cut-rows';
 import { emptySheet, type Grown, grownBy, leftmost, occupy, type Sheet, type StepBudget } from './cut-sheet';
 
 const fineRows = 1920;
-/** Of more unlike shapes than this fine rows would take too long to make. */
+/** With more different shapes than this, fine rows would take too long to make. */
 const mostShapes = 200;
 
 interface Fine {
@@ -15,7 +15,7 @@ interface Fine {
   readonly grown: Grown;
 }
 
-/** The finer layout; undefined where a piece no longer finds room near its place. */
+/** The finer layout; undefined if a piece no longer finds room near its place. */
 export function polished(job: Job, layout: Layout, effort: StepBudget): Layout | undefined {
   if (job.shapes.length > mostShapes) return undefined;
   const finer = fineRows / job.rowCount;

@@ -1,5 +1,5 @@
 /**
- * Orders of many sheets: one sheet filled as well as can be is cut again and again, and only the rest is searched for.
+ * Orders of many sheets: one well-filled sheet is repeated, and only the rest is searched.
  */
 import { type Job, prepareJob, type Shape } from './cut-job';
 import { fillSheet, isShorter, type Layout, layoutOf, momentOf, type Spot } from './cut-layout';
@@ -7,15 +7,15 @@ import { ordersOf, shortestLayout } from './cut-search';
 import type { StepBudget } from './cut-sheet';
 import { likelyStarts, recipeFor, type Start } from './cut-starts';
 
-/** What filling sheets may take of an effort; good sheets of unlike pieces are given up once it is spent. */
+/** The share of the effort for filling sheets; then the search for good sheets of different pieces stops. */
 const stepsAnEffort = 8e6;
-/** What is left over after the full sheets, and the search of all pieces beside them, are searched for so much. */
+/** The share of the effort for the rest after the full sheets, and for the search of all pieces. */
 const shareOfRest = 0.4;
 const bestStarts = 8;
-/** Of more equal pieces than this a good sheet repeated leaves the search little to find. */
+/** With more equal pieces than this, a good repeated sheet leaves the search little to improve. */
 const fewPieces = 40;
 
-/** The shorter of the layout that the search finds and of good sheets repeated. */
+/** The shorter of two layouts: that of the search, and good sheets repeated. */
 export function bestLayout(job: Job, effort: number): Layout {
   if (areaOf(job, [...job.pieces.keys()]) <= job.length * job.width) return shortestLayout(job, effort);
   const repeated = repeatedLayout(job, effort);
@@ -75,7 +75,7 @@ interface FilledSheet {
   readonly area: number;
 }
 
-/** One sheet filled with the pieces that wait, by each start, the fullest first. */
+/** One sheet filled with waiting pieces by each start, the fullest first. */
 function filledSheets(
   job: Job,
   items: readonly number[],
@@ -97,7 +97,7 @@ function filledSheets(
   return filled.sort((one, other) => other.area - one.area);
 }
 
-/** Of equal pieces, more on one sheet than were filled in, where the search finds room for them. */
+/** Tries to put more equal pieces on one sheet than filling did, by a search. */
 function withMorePieces(job: Job, waiting: number, filled: readonly Spot[], effort: number): readonly Spot[] {
   const [shape] = job.shapes;
   if (shape === undefined || job.shapes.length > 1) return filled;

@@ -1,9 +1,11 @@
-// biome-ignore-all lint/style/noNonNullAssertion: every index below is bounded by the loop or list beside it, and a check would slow the search.
+// biome-ignore-all lint/style/noNonNullAssertion: every index below is bounded by the loop or list beside it, and a
+// check would slow the search.
 /**
  * A turned piece as a stack of rows, each with the stretches of x that the piece needs somewhere in that row.
  *
- * Two pieces whose stretches do not overlap in any row do not overlap; nothing is lost along x, and less than two rows
- * across. The stretches are exact: the outline is cut into lines and arcs that run one way, and between two neighboring
+ * Two pieces whose stretches do not overlap in any row do not overlap; no length is lost along x, and less than two
+ * rows across. The stretches are exact: the outline is cut into lines and arcs that run one way, and between two
+ * neighboring
  * heights at which any of them begins or ends, each stretch is bounded by one of them on the left and one on the right.
  */
 
@@ -27,7 +29,7 @@ export interface Rows {
   readonly stretches: Float64Array;
   /** The left end of each row's first stretch. */
   readonly lefts: Float64Array;
-  /** A stride that visits every row and soon comes near any of them. */
+  /** A stride that visits every row and soon comes near each of them. */
   readonly stride: number;
 }
 
@@ -94,7 +96,7 @@ function lastUpTo(heights: readonly number[], level: number): number {
   return heights[at] ?? level;
 }
 
-/** The heights at which runs begin and end, those that only rounding parts made one; runs are set to them. */
+/** The heights at which runs begin and end; heights that differ only by rounding become one, and runs are set to it. */
 function levels(runs: readonly Run[]): readonly number[] {
   const ends: number[] = [];
   for (const { from, to } of runs) ends.push(from, to);
@@ -108,7 +110,7 @@ function levels(runs: readonly Run[]): readonly number[] {
   return heights;
 }
 
-/** Between two neighboring levels the same runs bound the piece, by pairs from left to right. */
+/** Between two neighboring levels the same runs bound the piece, in pairs from left to right. */
 interface Slab {
   readonly from: number;
   readonly to: number;
@@ -134,7 +136,7 @@ function addStretches(found: number[], slab: Slab, bottom: number, top: number):
   }
 }
 
-/** Overlapping stretches made one, from left to right. */
+/** Merges overlapping stretches, from left to right. */
 export function merged(pairs: number[]): number[] {
   if (pairs.length <= 2) return pairs;
   const order = Array.from({ length: pairs.length / 2 }, (_, i) => 2 * i).sort((a, b) => pairs[a]! - pairs[b]!);

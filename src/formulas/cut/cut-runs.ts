@@ -17,7 +17,7 @@ export interface Run {
   readonly slope: number;
 }
 
-/** Where a run is at a height within its span. */
+/** The x of a run at a height within its span. */
 export function xAt({ radius, foot, footY, slope, leftmost, rightmost }: Run, y: number): number {
   if (radius === 0) return Math.min(rightmost, Math.max(leftmost, foot + slope * (y - footY)));
   const x = Math.sqrt(Math.max(0, (radius - y) * (radius + y)));
@@ -43,7 +43,7 @@ export function addLineRun(runs: Run[], start: Corner, end: Corner, turn: number
   });
 }
 
-/** An arc about the origin is parted at every quarter, where it turns back along x or y. */
+/** An arc about the origin is split at every quarter, where it turns back along x or y. */
 export function addArcRuns(runs: Run[], radius: number, start: number, sweep: number, turn: number): void {
   const quarter = Math.PI / 2;
   const end = turn + Math.max(start, start + sweep);

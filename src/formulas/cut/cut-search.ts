@@ -1,7 +1,7 @@
 /**
  * The search for a short layout: a few dozen ways that a person might start, then small changes of the best one.
  *
- * It ends by steps counted and not by a clock, so that the same pieces give the same plan on any machine.
+ * It counts steps instead of time, so that the same pieces give the same plan on any machine.
  */
 import { layBoxes } from './cut-boxes';
 import type { Job } from './cut-job';
@@ -14,17 +14,20 @@ import { randomNumbers } from './random-numbers';
 
 /** About a quarter of a second. */
 const stepsAnEffort = 26e6;
-/** What boxes, ranking, the sample and the starts may take of it, each with those before it. */
+/** The shares of it for boxes, ranking, the sample and the starts, each including those before. */
 const shares = { boxes: 0.1, ranking: 0.35, starts: 0.6, many: 0.8, sample: 0.9 };
 const changesAnEffort = 1200;
-/** So many changes without a gain end the search of a few pieces. */
+/** This many changes without a gain end the search of a few pieces. */
 const idleAnEffort = 600;
-/** More pieces than this are searched for by a sample of them. */
+/** More pieces than this are searched by a sample of them. */
 const fewPieces = 40;
 const sampleSize = 14;
 const bestStarts = 8;
 
-/** The shortest layout found: fewest sheets, then the least length of the last one. It ends early once `enough` sheets do. */
+/**
+ * The shortest layout found: fewest sheets, then the least length of the last one. It ends early once `enough` sheets
+ * do.
+ */
 export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
   const mostSteps = stepsAnEffort * effort;
   const budget: StepBudget = { spent: 0 };
@@ -82,7 +85,7 @@ class Search {
     if (this.best.sheets > this.enough) this.attempt(next, mostSteps);
   }
 
-  /** Small changes, kept where they are shorter, until the steps are spent or nothing has been gained for long. */
+  /** Makes small changes and keeps those that are shorter, until the steps are spent or nothing was gained for long. */
   improve(effort: number, mostSteps: number): void {
     const { job, budget, random } = this;
     this.idle = 0;
@@ -109,7 +112,7 @@ class Search {
 }
 
 /**
- * The recipe of a sample for all pieces: again and again, or each of its pieces with those that it stands for. A piece takes
+ * The recipe of a sample for all pieces: repeated, or each of its pieces with those that it represents. A piece takes
  * the turn that the sample's piece took.
  */
 function repeatedRecipes(
@@ -135,7 +138,7 @@ function repeatedRecipes(
   return [again, groups.flat()].map((one) => ({ order: one, choices, rule: recipe.rule }));
 }
 
-/** A recipe that lays pieces much as they lie. */
+/** A recipe that lays pieces nearly as they lie. */
 function recipeOf(layout: Layout): Recipe {
   const order = [...layout.spots].sort((a, b) => a.sheet - b.sheet || a.x - b.x || a.y - b.y).map(({ item }) => item);
   return { order, choices: turnsTaken(layout), rule: 'weight' };
@@ -148,7 +151,7 @@ function turnsTaken({ spots }: Layout): readonly (readonly Rows[])[] {
   return choices;
 }
 
-/** Large pieces first, by area and by how long they are; what is equal keeps its order. */
+/** Large pieces first, by area and by length; equal ones keep their order. */
 export function ordersOf(job: Job): readonly (readonly number[])[] {
   const by = (size: (shape: Job['shapes'][number]) => number) => {
     const sizes = new Map(job.shapes.map((shape) => [shape, size(shape)]));
@@ -160,13 +163,14 @@ export function ordersOf(job: Job): readonly (readonly number[])[] {
   return byArea.every((item, i) => item === byLength[i]) ? [byArea] : [byArea, byLength];
 }
 
-/** Small changes of turn are up to so much, most of them far less. */
+/** The largest small change of turn; most are far smaller. */
 const widestNudge = Math.PI / 8;
 
 /**
- * A recipe with up to three small changes: two pieces change places in the order, a piece moves in it, a piece takes one
- * other turn, is free to take any, or is turned a little; or all pieces are turned a little. `first` is the first place of
- * the order that is laid otherwise than before.
+ * A recipe with up to three small changes: two pieces change places in the order, a piece moves in it, a piece takes
+ * one
+ * other turn, is free to take any, or is turned a little; or all pieces are turned a little. `first` is the first
+ * place of the order that is laid differently.
  */
 function variedRecipe(
   recipe: Recipe,

@@ -1,11 +1,12 @@
-// biome-ignore-all lint/style/noNonNullAssertion: every index below is bounded by the loop or list beside it, and a check would slow the search.
+// biome-ignore-all lint/style/noNonNullAssertion: every index below is bounded by the loop or list beside it, and a
+// check would slow the search.
 /**
  * A sheet as rows of taken stretches, and the search for the place farthest left that a turned piece can take.
  */
 import { merged, type Rows } from './cut-rows';
 import type { RowBounds } from './row-bounds';
 
-/** Touching is allowed; rounding must not make an overlap of it. m */
+/** Pieces may touch; rounding must not turn that into an overlap. m */
 const apart = 1e-9;
 
 export interface Sheet {
@@ -14,13 +15,13 @@ export interface Sheet {
   /** Where the last of them ends; 0 in an empty row. */
   readonly ends: Float64Array;
   /**
-   * The least x that each turned piece could take on each row when it was last looked for. As a sheet only fills up, it
-   * can take none before that later.
+   * The least x that each turned piece could have on each row at the last search. A sheet only fills up, so the least
+   * x never becomes less.
    */
   readonly bounds: Map<Rows, RowBounds>;
 }
 
-/** Steps spent so far: work is counted and not timed, so that the same input gives the same plan everywhere. */
+/** Steps spent so far: the work is counted, not timed, so that the same input gives the same plan everywhere. */
 export interface StepBudget {
   spent: number;
 }
@@ -42,8 +43,8 @@ export function copyOfSheet({ taken, ends, bounds }: Sheet): Sheet {
 }
 
 /**
- * The least place at or after `from` that a piece with its bottom on a row can take, or some place over the limit.
- * Every row pushes the piece right until it is clear, round and round until no row pushes any more.
+ * The least place at or after `from` for a piece with its bottom on a row, or some place over the limit.
+ * Every row pushes the piece right until it is clear, repeated until no row pushes any more.
  */
 export function leftmost(
   sheet: Sheet,
@@ -90,7 +91,10 @@ function clearOf(taken: readonly number[], stretches: Float64Array, start: numbe
   return x;
 }
 
-/** Takes the stretches of a piece on a sheet. `grown` is the piece with its gap; row 0 of the piece lies on `bottom`. */
+/**
+ * Occupies the stretches of a piece on a sheet. `grown` is the piece with its gap; row 0 of the piece lies on
+ * `bottom`.
+ */
 export function occupy(sheet: Sheet, grown: Grown, x: number, bottom: number, effort: StepBudget): void {
   const { taken, ends } = sheet;
   const { below, starts, stretches } = grown;
@@ -104,7 +108,7 @@ export function occupy(sheet: Sheet, grown: Grown, x: number, bottom: number, ef
   }
 }
 
-/** Puts a stretch into a list of stretches from left to right, made one with those that it meets. */
+/** Puts a stretch into a list of stretches from left to right, merged with those that it touches. */
 function insert(list: number[], left: number, right: number): void {
   let from = list.length;
   while (from > 0 && list[from - 1]! >= left) from -= 2;
@@ -127,7 +131,7 @@ export interface Grown {
   readonly stretches: Float64Array;
 }
 
-/** Rows that lie beyond a sheet of so many rows wherever the piece is are left out, as a gap may be far wider than it. */
+/** Rows that are off the sheet wherever the piece lies are left out, because a gap may be far wider than the sheet. */
 export function grownBy(rows: Rows, gap: number, rowHeight: number, sheetRows: number): Grown {
   const below = gap > 0 ? Math.min(sheetRows, Math.ceil(gap / rowHeight)) : 0;
   const starts = new Int32Array(rows.count + 2 * below + 1);
@@ -135,7 +139,7 @@ export function grownBy(rows: Rows, gap: number, rowHeight: number, sheetRows: n
   for (let i = 0; i < rows.count + 2 * below; i++) {
     const found: number[] = [];
     for (let row = Math.max(0, i - 2 * below); row <= Math.min(rows.count - 1, i); row++) {
-      // Somewhere in the one row and somewhere in the other are at least this far apart across the sheet.
+      // Any two points of two rows are at least this far apart across the sheet.
       const rise = Math.max(0, Math.abs(row - (i - below)) - 1) * rowHeight;
       const aside = Math.sqrt(Math.max(0, (gap - rise) * (gap + rise))) + apart;
       for (let s = rows.starts[row]!; s < rows.starts[row + 1]!; s += 2) {

@@ -1,5 +1,5 @@
 /**
- * Ways in which a person might start: the turns that each piece may take, and what of it is kept left.
+ * Ways in which a person might start: the turns that each piece may have, and its point that is kept left.
  */
 import type { Job, Shape } from './cut-job';
 import { lay, lengthOf, type Recipe, type Rule } from './cut-layout';
@@ -28,7 +28,7 @@ export const starts: readonly Start[] = [
   ...families(['every']),
 ];
 
-/** Without the rules that are best now and then. */
+/** Without the rules that are rarely the best. */
 export const likelyStarts = starts.filter(({ rule }) => rule === 'weight' || rule === 'right');
 
 function families(names: readonly (keyof Shape['families'])[]): readonly Start[] {
@@ -42,13 +42,13 @@ export function recipeFor(job: Job, order: readonly number[], { turns, rule }: S
   return { order, choices: job.pieces.map((_, item) => turns(job.shapeOf(item))), rule };
 }
 
-/** Every so many pieces of an order, so that about as many as asked are left. */
+/** A regular sample of an order, with about as many pieces as asked. */
 export function sampleOf(order: readonly number[], size: number): readonly number[] {
   const step = Math.ceil(order.length / size);
   return order.filter((_, i) => i % step === 0);
 }
 
-/** The starts by how far left they lay a sample of the pieces, the best first; as many as the steps allow. */
+/** The starts, sorted by how far left they lay a sample of the pieces, the best first; as many as the steps allow. */
 export function rankedStarts(
   job: Job,
   sample: readonly number[],
@@ -59,7 +59,7 @@ export function rankedStarts(
   let least = Infinity;
   for (const start of likelyStarts) {
     if (ranked.length > 0 && budget.spent > mostSteps) break;
-    // One that ends much farther on than another is not the better one.
+    // A start that ends much farther right than another is not the better one.
     const limits = { length: least * 1.3, budget, mostSteps: Infinity };
     const layout = lay(job, recipeFor(job, sample, start), limits);
     if (layout === undefined) continue;

@@ -4,11 +4,12 @@
 import { lapRefusal } from '../cone/cone-pattern';
 import { type Piece, pieceArea, reachOf } from './piece';
 
-/** Steps of a half turn that are tried before the best ones are looked at more closely. */
+/** Steps of a half turn that are tried before the best are refined. */
 const steps = 180;
 
 /**
- * The turn at which the piece takes least of a rectangle, rad: the smallest of the larger share of length and of width.
+ * The turn at which the piece needs least of a rectangle, rad: the smallest value of the larger share of length or
+ * width.
  * A share over 1 there means that the piece does not lie on the rectangle at any turn.
  */
 export function bestTurn(
@@ -21,7 +22,7 @@ export function bestTurn(
   const tried = Array.from({ length: steps }, (_, i) => share(i * step));
   const reach = reachOf(piece);
   const diagonal = Math.hypot(reach(0) + reach(Math.PI), reach(Math.PI / 2) + reach(-Math.PI / 2));
-  // What a piece takes changes by no more than its greatest extent a radian, so that most places cannot be the best.
+  // The size of a piece changes by at most its greatest extent per radian, so most places cannot be the best.
   const gain = (diagonal / Math.min(length, width)) * step;
   let best = { turn: 0, share: Infinity };
   for (const [i, here] of tried.entries()) {
@@ -34,7 +35,7 @@ export function bestTurn(
   return best;
 }
 
-/** Length and width that a piece takes along and across the sheet, by its turn. */
+/** Length and width of a piece along and across the sheet, by its turn. */
 export function turnedBox(piece: Piece): (turn: number) => { readonly length: number; readonly width: number } {
   const reach = reachOf(piece);
   return (turn) => ({
@@ -43,7 +44,7 @@ export function turnedBox(piece: Piece): (turn: number) => { readonly length: nu
   });
 }
 
-/** The larger of the shares that a piece takes of the length and of the width of a rectangle, by its turn. */
+/** The larger share of a rectangle's length or width that a piece needs, by its turn. */
 function shareAt(piece: Piece, length: number, width: number): (turn: number) => number {
   const box = turnedBox(piece);
   return (turn) => {
@@ -52,20 +53,20 @@ function shareAt(piece: Piece, length: number, width: number): (turn: number) =>
   };
 }
 
-/** Whether the piece lies on the rectangle at some turn; a billionth over is let pass as rounding. */
+/** Whether the piece fits the rectangle at some turn; a billionth too much counts as rounding. */
 export function fitsRectangle(piece: Piece, length: number, width: number): boolean {
   if (length <= 0 || width <= 0) return false;
-  // Most pieces are plainly too large, or lie on the rectangle square to it: then no turns need be looked for.
+  // Most pieces are clearly too large, or fit the rectangle square to it; then no turns need to be searched.
   if (pieceArea(piece) > length * width * (1 + 1e-8)) return false;
   const most = 1 + 1e-9;
   const share = shareAt(piece, length, width);
   return share(0) <= most || share(Math.PI / 2) <= most || bestTurn(piece, length, width).share <= most;
 }
 
-/** More pieces a cone than this are not looked into. */
+/** More pieces per cone than this are not tried. */
 export const mostPieces = 60;
 
-/** The least number of pieces a cone at which one lies on the rectangle; undefined where none up to the most does. */
+/** The least number of pieces per cone at which one fits the rectangle; undefined if none up to the limit fits. */
 export function piecesThatFit(pieceOf: (pieces: number) => Piece, length: number, width: number): number | undefined {
   for (let pieces = 1; pieces <= mostPieces; pieces++) {
     const piece = pieceOf(pieces);
@@ -74,7 +75,7 @@ export function piecesThatFit(pieceOf: (pieces: number) => Piece, length: number
   return undefined;
 }
 
-/** The least value about a place, by thirds. */
+/** The least value near a place, by thirds. */
 function narrowed(value: (x: number) => number, middle: number, reach: number): { turn: number; share: number } {
   let low = middle - reach;
   let high = middle + reach;
@@ -83,7 +84,7 @@ function narrowed(value: (x: number) => number, middle: number, reach: number): 
     if (value(low + third) < value(high - third)) high -= third;
     else low += third;
   }
-  // A turn square to the sheet is often the best one, and is then meant exactly.
+  // A turn square to the sheet is often the best, and is then used exactly.
   const square = { turn: middle, share: value(middle) };
   const between = { turn: (low + high) / 2, share: value((low + high) / 2) };
   return square.share <= between.share ? square : between;

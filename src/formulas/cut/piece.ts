@@ -1,8 +1,9 @@
 /**
  * One piece of sheet, exactly: the sector of a cone with its lap, or the rectangle of a cylinder. Lengths in m, rad.
  *
- * A sector lies with its arc center at the origin and its center line along +x. Its lap is a strip of constant width along
- * the counter-clockwise straight edge that ends on the same two arcs; where it is wider than the inner radius, its foot
+ * A sector lies with its arc center at the origin and its center line along +x. Its lap is a strip of constant width
+ * along
+ * the counter-clockwise straight edge that ends on the same two arcs; if it is wider than the inner radius, its foot
  * is the line through the arc center square to the edge. A rectangle lies with its lower-left corner at the origin.
  */
 export interface SectorPiece {
@@ -48,7 +49,7 @@ export function pieceReach(piece: Piece, direction: number): number {
   return reachOf(piece)(direction);
 }
 
-/** The reach of a piece that is asked for in many directions. */
+/** The reach of a piece, prepared for many directions. */
 export function reachOf(piece: Piece): (direction: number) => number {
   if (piece.shape === 'rectangle') {
     const { length, width } = piece;
@@ -89,12 +90,18 @@ export function pieceCorners(piece: Piece): readonly [Corner, Corner, Corner, ..
   return [...clockwise, ...lapped, ...(lap > innerRadius ? [pointBeside(edge, 0, innerRadius)] : [])];
 }
 
-/** The turn from the counter-clockwise straight edge to where the lap ends on an arc; a quarter where the lap is wider. */
+/**
+ * The turn from the counter-clockwise straight edge to the end of the lap on an arc; a quarter turn if the lap is
+ * wider.
+ */
 export function lapTurn({ lap }: SectorPiece, radius: number): number {
   return lap > radius ? Math.PI / 2 : Math.asin(lap === 0 ? 0 : lap / radius);
 }
 
-/** How far out a circle about the origin meets the line at some width beside a straight edge; 0 where it does not. */
+/**
+ * The distance at which a circle about the origin meets a line at some width beside a straight edge; 0 if it does
+ * not.
+ */
 export function halfChord(radius: number, width: number): number {
   return Math.sqrt(Math.max(0, (radius - width) * (radius + width)));
 }

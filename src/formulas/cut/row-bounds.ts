@@ -1,10 +1,10 @@
 /**
- * The least x that a turned piece could take on each row of a sheet, 0 until it was looked for. The least of all rows and
- * where it is are asked for far more often than one changes, so they are kept as a tree of the lesser of every two.
+ * The least x that a turned piece could have on each row of a sheet, 0 before the first search. The least of all rows
+ * is needed far more often than one changes, so a tree holds the lesser of every two.
  */
 export class RowBounds {
   readonly count: number;
-  /** The root is at 1, the two below a place at twice that and the next one; the rows are the last `leaves`. */
+  /** The root is at 1, and the two places below n are at 2n and 2n + 1; the rows are the last `leaves`. */
   private readonly tree: Float64Array;
 
   private constructor(count: number, tree: Float64Array) {
@@ -15,7 +15,7 @@ export class RowBounds {
   static ofRows(count: number): RowBounds {
     const leaves = 2 ** Math.ceil(Math.log2(Math.max(1, count)));
     const tree = new Float64Array(2 * leaves);
-    // What is there to fill the tree up is never the least.
+    // Places that only fill the tree are never the least.
     for (let [low, high] = [leaves + count, 2 * leaves]; low < high; [low, high] = [(low + 1) >> 1, high >> 1]) {
       tree.fill(Infinity, low, high);
     }

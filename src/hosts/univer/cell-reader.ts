@@ -10,7 +10,7 @@ export interface ReadCell {
   readonly value: CellResult;
   /** As typed; undefined in a cell that holds a plain value or takes part in another cell's spill. */
   readonly formula: string | undefined;
-  /** The cells that this cell's formula fills, where more than one. */
+  /** The cells that this cell's formula fills, if more than one. */
   readonly spill: string | undefined;
 }
 
@@ -18,7 +18,7 @@ function isBlank(cell: Nullable<ICellData>): boolean {
   return !cell || (!cell.f && (cell.v === null || cell.v === undefined) && !cell.p);
 }
 
-/** Reads cells of an open workbook: what was typed, what it came to, and why where it is an error. */
+/** Reads cells of an open workbook: what was typed, its result, and the reason of an error. */
 export class CellReader {
   private readonly model: FormulaDataModel;
   private readonly isKnown: (name: string) => boolean;
@@ -60,7 +60,7 @@ export class CellReader {
     );
   }
 
-  /** The range that a cell's formula fills; a spill that found no room is kept by the engine too, and does not count. */
+  /** The range that a cell's formula fills; the engine also keeps spills that found no room, which do not count. */
   private spillAt(sheet: Worksheet, row: number, column: number): CellRange | undefined {
     const range = this.spillsOf(sheet)?.[row]?.[column];
     if (!range || sheet.getCellMatrix().getValue(row, column)?.v === '#SPILL!') return undefined;

@@ -14,14 +14,14 @@ type Colors = ReadonlyMap<string, IStyleData>;
 
 const keyOf = (sheet: FWorksheet): string => `${sheet.getWorkbook().getUnitId()} ${sheet.getSheetId()}`;
 
-/** A rule whose formula must be computed for each cell is not drawn beyond so many cells. */
+/** A rule whose formula is computed for each cell is drawn for at most this many cells. */
 const mostCells = 400;
 
 const isTrue = (value: CellResult | undefined): boolean => value === true || (typeof value === 'number' && value !== 0);
 
 const answerAt = (answer: Evaluated, row: number, column: number): CellResult | undefined => {
   if (!Array.isArray(answer)) return answer as CellResult;
-  // What depends on the row alone is one column, and the other way round.
+  // A result that depends only on the row is one column; one that depends only on the column is one row.
   const line: readonly CellResult[] | undefined = answer[answer.length === 1 ? 0 : row];
   return line?.[line.length === 1 ? 0 : column];
 };

@@ -20,7 +20,7 @@ function at(value: BaseValueObject, row: number, column: number): Nullable<BaseV
   return array.get(Math.min(row, array.getRowCount() - 1), Math.min(column, array.getColumnCount() - 1));
 }
 
-/** A month after 31 January is the last day of February; the engine went on into March. */
+/** A month after 31 January is the last day of February; the engine gave a day in March. */
 export function repairDates(functions: IFunctionService): void {
   const executor = functions.getExecutor('EDATE');
   if (!(executor instanceof BaseFunction) || repaired.has(executor)) return;

@@ -12,14 +12,14 @@ import { knownSpills } from './spill-repairs';
 /**
  * Repairs the order in which formulas depend on each other:
  * - A formula is found by the cells that it fills as well as by its own.
- * - Formulas that refer to each other in a ring were computed once around from whatever stood there; they are errors.
- * - With each calculation it wrote down once more which cells each formula reads.
+ * - Formulas that refer to each other in a ring were computed once from their old values; they are errors.
+ * - With each calculation it recorded again which cells each formula reads.
  */
 
-/** The spills by which a formula can be found, besides its own cell. */
+/** The spills of a formula, through which it is found besides its own cell. */
 const filled = new WeakMap<FormulaTree, readonly IUnitRange[]>();
 
-/** Notes what a formula fills, as far as that is known by now. */
+/** Records the cells that a formula fills, as far as known. */
 export function noteSpills(generator: GeneratorParts, tree: FormulaTree): FormulaTree {
   const { unitId, subUnitId: sheetId, row, column } = tree;
   const ranges = knownSpills(generator._runtimeService, unitId, sheetId, row, column);
@@ -50,7 +50,7 @@ function repairFinding(generator: GeneratorParts): void {
   };
 }
 
-/** Puts formulas in the order to compute them from the end on, and notes which read which. */
+/** Puts formulas in an order to compute from the end, and records which read which. */
 function repairOrder(generator: GeneratorParts): void {
   generator._calculateRunList = function (this: GeneratorParts, trees) {
     const order: FormulaTree[] = [];
@@ -81,11 +81,11 @@ function repairOrder(generator: GeneratorParts): void {
     findRings(this, readers);
     return order;
   };
-  // Rings are found above, in less time.
+  // The code above finds rings in less time.
   generator._checkIsCycleDependency = () => false;
 }
 
-/** What was written down of a formula's references, by the engine's own record of them. */
+/** The references recorded for a formula, by the engine's own record of them. */
 const written = new WeakMap<object, string>();
 
 function repairRecord(): void {

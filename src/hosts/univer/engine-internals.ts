@@ -14,8 +14,7 @@ import type {
 import type { StoredSpills } from './spill-state';
 
 /**
- * Parts of the engine that are its own affair: private methods that the repairs replace or call. They hold for the one
- * version that is pinned.
+ * Private parts of the engine that the repairs replace or call. They are right for the one version that is pinned.
  */
 
 /** A class of the engine with the private parts that its own types hide; tests of the repairs notice if one is gone. */
@@ -35,7 +34,7 @@ export interface ConfigParts extends Omit<IFormulaCurrentConfigService, never> {
   _forceCalculate: boolean;
 }
 
-/** What one calculation has come to so far. */
+/** The results of one calculation so far. */
 export interface RuntimeParts extends Omit<IFormulaRuntimeService, 'setRuntimeData'> {
   readonly _currentConfigService: ConfigParts;
   readonly _runtimeData: UnitValues;
@@ -71,7 +70,7 @@ export interface ServiceParts {
   _executeStep(): Promise<true | undefined>;
 }
 
-/** One formula and where it stands. */
+/** One formula and its place. */
 export type FormulaTree = IFormulaDependencyTree;
 /** A part of a parsed formula. */
 export type FormulaNode = ReturnType<FormulaDependencyGenerator['_getTreeNode']>;

@@ -15,15 +15,20 @@ import { repairReuse } from './reuse-repairs';
 import { repairSpills } from './spill-repairs';
 
 /**
- * Where the engine reads a cell formula otherwise than Excel does, in ways that would give a wrong number without a
- * word: quoted text such as "1/2" or "3-4" becomes a date, `22.50` becomes text, array constants are cut at commas inside quotes,
- * and a cell that holds 0 equals "", as one that holds 1 equals "1", once it has been looked up in the engine's index of values.
+ * Where the engine reads a cell formula in another way than Excel and would give a wrong number without any error:
+ * quoted text such as "1/2" or "3-4" becomes a date, `22.50` becomes text, array constants are cut at commas inside
+ * quotes,
+ * and a cell that holds 0 equals "", as one that holds 1 equals "1", once it has been looked up in the engine's index
+ * of values.
  */
 
-/** Functions that only hand values on; text given to them has to stay text. */
+/** Functions that only pass values on; text in their arguments must stay text. */
 const passingOn = ['IF', 'IFERROR', 'IFNA', 'IFS', 'SWITCH', 'CHOOSE', 'LET', 'HSTACK', 'VSTACK', 'INDEX'];
 
-/** One constant and what ends it. The engine has already made `""` inside quotes a single `"`, so a quote ends a text only before a separator. */
+/**
+ * One constant and the character that ends it. The engine has already made `""` inside quotes a single `"`, so a
+ * quote ends a text only before a separator.
+ */
 const constantPattern = /\s*(?:"(.*?)"|([^,;]*?))\s*([,;]|$)/gsy;
 
 /** Reads `{1,"a,b";2,"c"}`. */
@@ -42,7 +47,10 @@ function readArrayConstant(text: string): BaseValueObject[][] {
   return rows;
 }
 
-/** A number written in a formula in a form other than its shortest, such as `22.50` or `1e300`, which the engine takes for text. */
+/**
+ * A number written in a formula in a form other than its shortest, such as `22.50` or `1e300`, which the engine takes
+ * for text.
+ */
 const numberLiteral = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
 
 const createArray = ArrayValueObject.create;

@@ -29,7 +29,7 @@ export interface Engine extends EngineParts {
 
 let workbookCount = 0;
 
-/** An id of its own for each workbook, because the engine caches parsed formulas by workbook id for the whole process. */
+/** Each workbook has a new id, because the engine caches parsed formulas by workbook id for the whole process. */
 export function nextWorkbookId(): string {
   workbookCount += 1;
   return `workbook-${workbookCount}`;
@@ -51,14 +51,14 @@ export function startEngine(functions: readonly HostFunction[], workbook: Workbo
   );
   const injector = univer.__getInjector();
   repairEngine(injector.get(IFunctionService));
-  // It would start calculations of its own a moment after each change, and stop the one that is running for that.
+  // Otherwise it starts calculations a moment after each change and stops the one that is running.
   injector.get(TriggerCalculationController).dispose();
   return { injector, workbook: unit, dispose: () => univer.dispose() };
 }
 
 /**
- * Computes one formula as if it stood in a free cell of a sheet, without writing it anywhere; undefined where the
- * engine cannot read the formula.
+ * Computes one formula as if it were in a free cell of a sheet, without writing it; undefined if the engine cannot
+ * read it.
  */
 export async function computeFormula(
   engine: EngineParts,
@@ -79,7 +79,7 @@ export async function computeFormula(
   try {
     result = await service.calculate(formula);
   } catch {
-    // Its parser throws on some text that is no formula.
+    // Its parser throws on some texts that are not formulas.
     return undefined;
   }
   if (result === undefined) return undefined;

@@ -1,10 +1,13 @@
 import { CellAlertManagerService } from '@univerjs/sheets-ui';
 import type { Spreadsheet } from './spreadsheet';
 
-/** The key under which the spreadsheet speaks about a cell in error that is pointed at. */
+/** The key of the spreadsheet's popup about a cell in error. */
 const formulaAlert = 'SHEET_FORMULA_ALERT';
 
-/** Pointing at a cell in error shows why, where the spreadsheet itself only knows what the code means in general. */
+/**
+ * The popup about a cell in error shows its reason; the spreadsheet itself only knows the general meaning of the
+ * code.
+ */
 export function showReasonsOnHover(spreadsheet: Spreadsheet): void {
   const alerts = spreadsheet.injector.get(CellAlertManagerService);
   const show = alerts.showAlert.bind(alerts);

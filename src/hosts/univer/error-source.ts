@@ -1,7 +1,7 @@
 import { cellName, parseRange, splitSheet } from '../address';
 import type { CellError } from '../workbook-model';
 
-/** What is known of one cell while the reason of an error is looked for. */
+/** The data of one cell in the search for the reason of an error. */
 export interface TracedCell {
   readonly error: CellError | undefined;
   /** The formula that fills the cell, as typed; for a cell of a spill the formula that spilled. */
@@ -21,8 +21,8 @@ export function references(formula: string): readonly string[] {
 }
 
 /**
- * Follows an error that came in through references back to the cell that says why; the reason is lost on the way, as
- * a reference hands over only the code. Gives the reason with the cell it stands in, or undefined.
+ * Follows an error through references back to the cell with the reason, because a reference passes only the code.
+ * Returns the reason with its cell, or undefined.
  */
 export function findReason(
   start: { readonly sheet: string; readonly formula: string; readonly code: string },

@@ -1,7 +1,7 @@
 import type { CellError } from '../workbook-model';
 import { namespace } from './function-set';
 
-/** What the engine's own errors mean, if no function gave a reason. */
+/** The meaning of the engine's own errors, if no function gave a reason. */
 const meanings: Readonly<Record<string, string>> = {
   '#DIV/0!': 'a number is divided by zero',
   '#N/A': 'no value is found or given',

@@ -5,10 +5,10 @@ import { computeFormula, type EngineParts } from './engine';
 import { explain } from './error-text';
 import { plainCell } from './value-objects';
 
-/** What one formula gave: a value, rows of values, or an error as the whole. */
+/** The result of one formula: a value, rows of values, or one error. */
 export type Evaluated = CellScalar | readonly (readonly CellResult[])[] | { readonly error: CellError };
 
-/** Computes a formula as if it stood on a sheet, without writing it; each error comes with its reason. */
+/** Computes a formula as if it were on a sheet, without writing it; each error has its reason. */
 export async function evaluate(engine: EngineParts, sheet: Worksheet, formula: string): Promise<Evaluated> {
   const functions = engine.injector.get(IFunctionService);
   const explained = (value: CellResult): CellResult =>

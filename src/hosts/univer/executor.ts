@@ -5,7 +5,7 @@ import { errorObject, handOver, toEngineResult } from './value-objects';
 
 type Executor = [new (name: string) => BaseFunction, string];
 
-/** Excel hands a matrix parameter rows of cells even where one cell or a literal was given, and an omitted one as null. */
+/** Excel passes rows of cells to a matrix parameter even for one cell or a literal, and null if it is omitted. */
 function asDeclared(value: unknown, parameter: ParameterMetadata): unknown {
   if (parameter.dimensionality === 'matrix') return value === null || Array.isArray(value) ? value : [[value]];
   return Array.isArray(value) && value.length === 1 && value[0].length === 1 ? value[0][0] : value;
@@ -30,14 +30,17 @@ export function callFunction(fn: HostFunction, given: readonly BaseValueObject[]
   }
 }
 
-/** What the engine's function plug-in asks for: a class a function. The adapter, not the engine, speaks about missing arguments. */
+/**
+ * What the engine's function plug-in needs: one class per function. The adapter, not the engine, reports missing
+ * arguments.
+ */
 export function executors(functions: readonly HostFunction[]): Executor[] {
   return functions.map((fn): Executor => {
     class HostedFunction extends BaseFunction {
       override minParams = 0;
       override maxParams = 255;
 
-      /** Quoted text stays text; without this the engine hands "1/2" over as a date. */
+      /** Quoted text stays text; without this the engine passes "1/2" as a date. */
       override isArgumentsIgnoreNumberPattern(): boolean {
         return true;
       }
@@ -50,7 +53,7 @@ export function executors(functions: readonly HostFunction[]): Executor[] {
   });
 }
 
-/** What is shown while a function is typed. */
+/** The help shown while a function is typed. */
 export function descriptions(functions: readonly HostFunction[]): IFunctionInfo[] {
   return functions.map(({ fullName, metadata }) => ({
     functionName: fullName,

@@ -11,12 +11,12 @@ interface Open {
   readonly facade: FWorkbook;
   readonly reader: CellReader;
   readonly opened: WorkbookData;
-  /** What sheets were made from, by their id in the spreadsheet. */
+  /** The data from which sheets were made, by their id in the spreadsheet. */
   readonly sources: ReadonlyMap<string, SheetData>;
   readonly notes: Notes;
 }
 
-/** What a sheet had when it was opened that the spreadsheet does not hold, or that is easier kept than asked for. */
+/** The parts of an opened sheet that the spreadsheet does not hold, or that are easier to keep than to read. */
 const keptParts = ['validations', 'conditions', 'charts', 'otherCharts', 'tables', 'print'] as const;
 
 function records<T>(table: { readonly [key: number]: T } | undefined): [number, T][] {
@@ -108,7 +108,7 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
 const pixelsAPoint = 96 / 72;
 const inPoints = (pixels: number): number => Math.round((pixels / pixelsAPoint) * 100) / 100;
 
-/** A workbook as the spreadsheet gives it back when nothing has been changed. */
+/** A workbook as the spreadsheet returns it if nothing was changed. */
 export function asOpened(workbook: WorkbookData): WorkbookData {
   const numbers = (sizes: Readonly<Record<number, number>> | undefined, change: (size: number) => number) =>
     Object.fromEntries(Object.entries(sizes ?? {}).map(([at, size]) => [at, change(size)]));

@@ -18,11 +18,17 @@ export type { ReadCell } from './cell-reader';
 export type { Evaluated } from './evaluate';
 
 export interface Headless {
-  /** Computes formulas without writing them, each on its own; references without a sheet mean the sheet that is named, or the first. */
+  /**
+   * Computes formulas without writing them, each on its own; references without a sheet mean the sheet that is named,
+   * or the first.
+   */
   readonly evaluate: (formulas: readonly string[], sheet?: string) => Promise<readonly Evaluated[]>;
-  /** Writes cells; text that begins with `=` is a formula, the empty string clears. Takes effect at the next recalculation. */
+  /**
+   * Writes cells; text that begins with `=` is a formula, the empty string clears. Takes effect at the next
+   * recalculation.
+   */
   readonly setCells: (sheet: string, row: number, column: number, cells: readonly (readonly CellScalar[])[]) => void;
-  /** Computes the formulas that what has been written since changes, or all of them. */
+  /** Computes the formulas that depend on cells written since the last time, or all formulas. */
   readonly recalculate: (from?: 'changes' | 'everything') => Promise<void>;
   readonly read: (sheet: string, range: CellRange) => readonly (readonly ReadCell[])[];
   readonly readCell: (sheet: string, row: number, column: number) => ReadCell;
@@ -40,7 +46,7 @@ function sheetNamed(engine: Engine, name: string | undefined): Worksheet {
   return sheet;
 }
 
-/** Computes what depends on the ranges, or every formula. */
+/** Computes the formulas that depend on the ranges, or every formula. */
 function calculate(engine: Engine, from: readonly IUnitRange[] | 'everything'): Promise<void> {
   const commands = engine.injector.get(ICommandService);
   return new Promise((resolve) => {
@@ -49,7 +55,7 @@ function calculate(engine: Engine, from: readonly IUnitRange[] | 'everything'): 
       const { functionsExecutedState } = command.params as { functionsExecutedState?: number };
       if (functionsExecutedState === undefined) return;
       listening.dispose();
-      // The engine tidies up after it has said that it is done.
+      // The engine still cleans up after it has reported the end.
       setTimeout(resolve, 0);
     });
     void commands.executeCommand(
@@ -83,7 +89,7 @@ function setCells(
     cellValue,
   };
   engine.injector.get(ICommandService).syncExecuteCommand(SetRangeValuesMutation.id, params);
-  // What the page computes from after the same change.
+  // The ranges from which the page computes after the same change.
   const changes = engine.injector.get(IActiveDirtyManagerService).get(SetRangeValuesMutation.id);
   return changes?.getDirtyData({ id: SetRangeValuesMutation.id, params }).dirtyRanges ?? [];
 }

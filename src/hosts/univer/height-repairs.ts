@@ -3,8 +3,8 @@ import { SpreadsheetSkeleton } from '@univerjs/engine-render';
 let repaired = false;
 
 /**
- * The grid measures the heights of new rows when the page has time. Where their sheet has been removed by then, it
- * fails, and measures no row again until the page is reloaded; here it finds nothing to measure instead.
+ * The grid measures the heights of new rows when the page has time. If their sheet has been removed by then, it fails
+ * and measures no rows until the page is reloaded; here it measures nothing instead.
  */
 export function repairHeights(): void {
   if (repaired) return;

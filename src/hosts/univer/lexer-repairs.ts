@@ -9,15 +9,16 @@ import {
 import { withInternals } from './engine-internals';
 
 /**
- * Where the engine takes one cell formula for another, or refuses one that Excel takes:
- * - It keeps the tree of each formula text for all workbooks, names already replaced by what they stood for in the first
- *   of them, and rewrites that tree where it computes LET or LAMBDA, so that a second use gave a wrong number or an error.
+ * Where the engine confuses two cell formulas, or refuses one that Excel accepts:
+ * - It keeps the tree of each formula text for all workbooks, with names already replaced by their meaning in the
+ * first one, and rewrites that tree where it computes LET or LAMBDA, so that a second use gave a wrong number or an
+ * error.
  * - It keeps long texts by a hash of 32 bits, so that two formulas could share one tree.
- * - It keeps 5,000 parsed formulas, and in a workbook with more it parsed every one of them each time.
- * - It refuses an array constant behind an operator, as in `A1*{1;2}` and `-{1;2}`.
+ * - It keeps 5,000 parsed formulas, and in a workbook with more it parsed every formula each time.
+ * - It refuses an array constant after an operator, as in `A1*{1;2}` and `-{1;2}`.
  */
 
-/** Parts of the engine that are its own affair. */
+/** Private parts of the engine. */
 interface LexerParts {
   readonly _currentLexerNode: LexerNode;
   readonly _segment: string;
@@ -25,7 +26,7 @@ interface LexerParts {
     this: LexerParts,
     ...given: Parameters<LexerTreeBuilder['treeBuilder']>
   ): ReturnType<LexerTreeBuilder['treeBuilder']>;
-  /** Puts operators behind what they work on; false where it cannot. */
+  /** Puts operators after their operands; false if it cannot. */
   _suffixExpressionHandler(node: LexerNode): boolean;
   /** Whether an array constant may begin here; its opening brace is at the end of the segment already. */
   _formulaSpellCheck(): boolean;
@@ -37,7 +38,7 @@ interface CacheParts {
   set(key: string, value: unknown): void;
 }
 
-/** As many formulas as a workbook may have that is read from a file. */
+/** The most formulas that a workbook from a file may have. */
 const mostKept = 100_000;
 
 let repaired = false;
@@ -48,7 +49,7 @@ export function repairLexer(): void {
   const lexer = withInternals<LexerParts>(LexerTreeBuilder);
   const { treeBuilder, _formulaSpellCheck: mayBegin } = lexer;
   lexer.treeBuilder = function (this: LexerParts, formula, transformSuffix = true, names) {
-    // Asked for no transformation, the engine neither looks into its cache nor fills it.
+    // Without a transformation, the engine neither reads nor fills its cache.
     const tree = treeBuilder.call(this, formula, false, names);
     if (!transformSuffix || !(tree instanceof LexerNode)) return tree;
     return this._suffixExpressionHandler(tree) ? tree : ErrorType.VALUE;

@@ -14,7 +14,7 @@ interface Kept {
   readonly volatile: ReadonlySet<FormulaTree>;
   /** The text of every formula by its place, to see whether one has changed. */
   readonly texts: ReadonlyMap<string, ReadonlyMap<number, string>>;
-  /** Formulas of which the engine has written down what they read. */
+  /** Formulas whose references the engine has recorded. */
   readonly recorded: readonly FormulaTree[];
   /** Formulas that are found by more than their own cell. */
   noted: readonly FormulaTree[];
@@ -23,7 +23,7 @@ interface Kept {
 const kept = new WeakMap<GeneratorParts, Kept>();
 const mostColumns = 16_384;
 
-/** Calls back with each formula's place and text; stops where it gives false. */
+/** Calls back with each formula's place and text; stops when it returns false. */
 function everyFormula(config: ConfigParts, found: (sheet: string, place: number, text: string) => boolean): boolean {
   for (const [unitId, sheets] of Object.entries(config.getFormulaData()))
     for (const [sheetId, rows] of Object.entries(sheets ?? {})) {
@@ -90,7 +90,7 @@ function isPlain(generator: GeneratorParts): boolean {
   );
 }
 
-/** Makes the formulas that were kept ready for another calculation. */
+/** Prepares the kept formulas for another calculation. */
 function restoreKept(generator: GeneratorParts, was: Kept): void {
   generator._dependencyTreeCache = was.trees;
   const dirty = generator._updateRangeFlattenCache;
@@ -131,7 +131,7 @@ export function repairReuse(): void {
   generator.generate = async function (this: GeneratorParts, wantsModel = false) {
     const config = this._currentConfigService;
     const was = kept.get(this);
-    // A formula that is entered again as it was is the same text, but the engine has dropped what it reads.
+    // A formula entered again unchanged has the same text, but the engine has dropped its references.
     const isWhole = was?.recorded.every((tree) => isRecorded(this, tree)) ?? false;
     if (!wantsModel && was !== undefined && isWhole && onlyValuesChanged(config) && hasSameFormulas(config, was)) {
       this._updateRangeFlatten();
@@ -146,7 +146,7 @@ export function repairReuse(): void {
     kept.delete(this);
     return generate.call(this, wantsModel);
   };
-  // The last step of reading formulas anew that still has them all.
+  // The last step of reading formulas again that still has them all.
   generator._calculateRunList = function (this: GeneratorParts, trees) {
     const order = _calculateRunList.call(this, trees);
     const looksUpPlaces = !isEmpty(this._dependencyRTreeCacheForAddressFunction.toJSON());

@@ -30,7 +30,7 @@ export function noteRing(runtime: object, ring: readonly RingCell[]): void {
   for (const { unitId, subUnitId, row, column } of ring) cells.set(keyOf(unitId, subUnitId, row, column), message);
 }
 
-/** Why the formula in a cell has no value; undefined where it is not part of a circle. */
+/** Why the formula in a cell has no value; undefined if it is not part of a circle. */
 export function ringMessage(
   runtime: object,
   unitId: string,
@@ -45,7 +45,7 @@ export function forgetRings(runtime: object): void {
   found.delete(runtime);
 }
 
-/** Whether a message is of a cell in a circle, not of one that only reads such a cell. */
+/** Whether a message is about a cell in a circle, not about one that only reads such a cell. */
 export function isRingMessage(message: string): boolean {
   return message === ofItself || message.startsWith(inCircle);
 }

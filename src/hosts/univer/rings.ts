@@ -16,7 +16,7 @@ interface Visit<T> {
   /** The lowest index that it reaches. */
   low: number;
   isOnPath: boolean;
-  /** The nodes that are still to follow, the next one last. */
+  /** The nodes still to visit, the next one last. */
   readonly targets: T[];
 }
 
@@ -56,7 +56,7 @@ export function stronglyConnected<T>(edges: ReadonlyMap<T, readonly T[]>): T[][]
   return groups;
 }
 
-/** The cells that a formula's value depends on, as it is written. */
+/** The cells that the text of a formula refers to. */
 function rangesRead(generator: GeneratorParts, tree: FormulaTree) {
   const { _interpreter: interpreter } = generator;
   const found: { sheetId: string; range: IRange }[] = [];
@@ -92,8 +92,8 @@ function rangesRead(generator: GeneratorParts, tree: FormulaTree) {
 }
 
 /**
- * Notes the formulas that depend on themselves. What a formula filled before is good enough to put formulas in order, but
- * not to call them a ring, so that those which seem to be one are looked at again.
+ * Records the formulas that depend on themselves. The cells filled earlier are good enough to order formulas, but not
+ * to call them a ring, so apparent rings are checked again.
  */
 export function findRings(generator: GeneratorParts, readers: ReadonlyMap<number, readonly number[]>): void {
   const runtime = generator._runtimeService;

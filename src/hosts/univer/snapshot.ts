@@ -53,7 +53,7 @@ function toEngineCell(cell: CellData, style: string | IStyleData | undefined, ha
   };
 }
 
-/** How a cell names its style: by an id in the workbook's table, or, in a sheet added later, by the style itself. */
+/** A cell's style: an id in the workbook's table, or, in a sheet added later, the style itself. */
 type StyleOf = (style: CellData['style']) => string | IStyleData | undefined;
 
 const inlineStyle: StyleOf = (style) => (style === undefined ? undefined : toEngineStyle(style));
@@ -85,7 +85,7 @@ export function toEngineSheet(sheet: SheetData, id: string, styleOf: StyleOf = i
   let lastRow = 0;
   let lastColumn = 0;
   for (const cell of sheet.cells) {
-    // The last results of a spill would stand in the way of the spill itself.
+    // The last results of a spill would block the spill itself.
     const spilled = cell.formula === undefined && spills.some((range) => contains(range, cell.row, cell.column));
     const row = cellData[cell.row] ?? {};
     cellData[cell.row] = row;

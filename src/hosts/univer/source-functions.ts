@@ -6,7 +6,7 @@ let loaded: Promise<readonly HostFunction[]> | undefined;
 async function load(): Promise<readonly HostFunction[]> {
   const standIn = createCustomFunctions();
   installCustomFunctions(standIn);
-  // The script associates while it is loaded, so the stand-in has to be there first.
+  // The script associates functions while it is loaded, so the stand-in must exist first.
   await import('../../functions/associate');
   const { functionsMetadata } = await import('../../functions/metadata');
   return pairFunctions(functionsMetadata(), standIn);

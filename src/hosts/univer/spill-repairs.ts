@@ -22,19 +22,19 @@ import { errorObject } from './value-objects';
 
 /**
  * Repairs what the engine does wrong with spills:
- * - It knows a formula by its own cell alone, so that cells that read into its spill kept what they were computed from before.
- * - Where a spill fed another, it looked one step ahead and stopped.
- * - For each cell that it read or filled it went through all spills of the sheet.
- * - Of two spills that meet, it let the one win that happened to be computed first. It is the one that begins further up, or left.
+ * - It knows a formula only by its own cell, so that cells that read its spill kept old values.
+ * - If one spill fed another, it looked one step ahead and stopped.
+ * - For each cell that it read or filled it searched all spills of the sheet.
+ * - If two spills overlap, the one computed first filled its cells; it must be the one that begins further up, or left.
  */
 
-/** A calculation that has not settled by then never will. */
+/** A calculation that has not settled after this many rounds never will. */
 const mostRounds = 200;
 
 const states = new WeakMap<object, SpillState>();
-/** What was filled before a calculation, by the object that holds the values that were filled in. */
+/** The spills before a calculation, by the object that holds their values. */
 const spillsBefore = new WeakMap<object, SpillIndexes>();
-/** What a workbook's file says that its formulas fill, to compute in the right order from the start. */
+/** The spills stored in a workbook's file, to compute in the right order from the start. */
 const expected = new SpillIndexes();
 /** Cells that a formula filled before something else was typed over it. */
 const abandoned = new WeakMap<FormulaDataModel, IUnitRange[]>();
@@ -53,7 +53,7 @@ function stateOf(runtime: RuntimeParts): SpillState {
   return state;
 }
 
-/** The cells that a formula fills as far as that is known: before, now, or in the file. */
+/** The cells that a formula fills, as far as known: before, now, or in the file. */
 export function knownSpills(
   runtime: RuntimeParts,
   unitId: string,
@@ -77,7 +77,7 @@ export function* knownOrigins(
       for (const { row, column } of index.all()) yield [unitId, sheetId, row, column];
 }
 
-/** What a formula has been found to fill in the calculation that is running. */
+/** The cells that a formula fills in the running calculation. */
 export function presentSpill(runtime: RuntimeParts, unitId: string, sheetId: string, row: number, column: number) {
   return stateOf(runtime).now.of(unitId, sheetId).get(row, column);
 }
@@ -96,7 +96,7 @@ function repairReading(): void {
     if (now) return now;
     const before = valueAt(this._arrayFormulaCellData, unitId, sheetId, row, column);
     if (!before) return this.getCurrentActiveSheetData()?.cellData.getValue(row, column);
-    // What a formula filled before does not count once it has been computed anew.
+    // Old spills of a formula do not count once it has been computed again.
     const spills = spillsBefore.get(this._arrayFormulaCellData)?.of(unitId, sheetId).at(row, column) ?? [];
     const isGone = spills.some((spill) => valueAt(this._runtimeData, unitId, sheetId, spill.row, spill.column));
     return isGone ? null : before;
@@ -110,7 +110,7 @@ function isBlockedCell(runtime: RuntimeParts, unitId: string, sheetId: string, r
   return shown?.v === '#SPILL!';
 }
 
-/** Clears what a formula filled earlier in the same calculation, before it fills cells again. */
+/** Clears the cells that a formula filled earlier in the same calculation, before it fills cells again. */
 function takeBackSpill(runtime: RuntimeParts, unitId: string, sheetId: string, row: number, column: number): void {
   const state = stateOf(runtime);
   const range = state.now.of(unitId, sheetId).get(row, column);
@@ -143,7 +143,7 @@ function repairFilling(): void {
     if (wasComputed) takeBackSpill(this, unitId, sheetId, row, column);
     const ring = ringMessage(this, unitId, sheetId, row, column);
     setRuntimeData.call(this, ring === undefined ? value : errorObject('#CYCLE!', ring));
-    // One of a circle is read before it is computed, and what is read is remembered.
+    // A formula in a circle is read before it is computed, and what was read is remembered.
     if (ring !== undefined) FORMULA_REF_TO_ARRAY_CACHE.clear();
     const wanted = this._unitArrayFormulaRange[unitId]?.[sheetId]?.[row]?.[column] as IRange | undefined;
     const isBlocked = wanted !== undefined && isBlockedCell(this, unitId, sheetId, row, column);
@@ -151,7 +151,7 @@ function repairFilling(): void {
     const filled = isBlocked ? undefined : wanted;
     if (filled !== undefined) {
       state.now.of(unitId, sheetId).set(row, column, filled);
-      // Cells that nobody could know to be filled may have been read too early.
+      // Cells whose spill was not known may have been read too early.
       const grown = (known.length === 0 ? [undefined] : known).map((range) => outside(filled, range));
       const least = grown.reduce((one, other) => (cellCount(other) < cellCount(one) ? other : one));
       for (const range of least) state.addDirty(unitId, sheetId, range);
@@ -203,7 +203,7 @@ function isFormula(runtime: RuntimeParts, unitId: string, sheetId: string, row: 
   return runtime._currentConfigService.getFormulaData()[unitId]?.[sheetId]?.[row]?.[column] !== undefined;
 }
 
-/** Remembers what a formula filled when something else is typed over it, until those that read it have been computed. */
+/** Remembers the spill of an overwritten formula until its readers have been computed. */
 function repairOverwriting(): void {
   const { updateArrayFormulaRange } = FormulaDataModel.prototype;
   FormulaDataModel.prototype.updateArrayFormulaRange = function (unitId, sheetId, cellValue) {

@@ -5,11 +5,11 @@ import { intersect, SpillIndexes } from './spill-index';
 /** The first cells of spills with what they fill, as the engine keeps them. */
 export type StoredSpills = ReturnType<FormulaDataModel['getArrayFormulaRange']>;
 
-/** What is known of spills while one calculation runs. */
+/** The spills known while one calculation runs. */
 export class SpillState {
-  /** What each formula filled before this calculation. */
+  /** The cells that each formula filled before this calculation. */
   readonly before: SpillIndexes;
-  /** What each formula that has been computed in this calculation fills. */
+  /** The cells that each formula computed in this calculation fills. */
   readonly now = new SpillIndexes();
   /** Formulas computed in this calculation that found no room, with the cells that they would fill. */
   readonly blocked = new SpillIndexes();
@@ -29,7 +29,7 @@ export class SpillState {
     this.vacated.push({ unitId, sheetId, range });
   }
 
-  /** What has to be computed from next; each range is handed out once. */
+  /** The ranges to compute from next; each is returned once. */
   takeDirty(isBlocked: (unitId: string, sheetId: string, row: number, column: number) => boolean): IUnitRange[] {
     const dirty = this.dirty;
     this.dirty = [];

@@ -1,19 +1,22 @@
 import { tokenize, translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx';
 import { cellName } from '../address';
 
-/** Functions that give one answer for each cell of a range, so that a range in place of a cell gives a range of answers. */
+/**
+ * Functions that give one result for each cell of a range, so that a range in place of a cell gives a range of
+ * results.
+ */
 const answersCellByCell = new Set(
   'ABS EXACT FIND IF ISBLANK ISERROR ISNUMBER ISTEXT LEFT LEN LOWER MID NOT RIGHT ROUND SEARCH UPPER'.split(' '),
 );
 
-/** A formula of the first cell as it reads in the cell so many rows down and columns across. */
+/** The formula of the first cell, moved down and across by so many rows and columns. */
 export function movedFormula(formula: string, rows: number, columns: number): string {
   return translateFormulaToA1(translateFormulaToR1C1(formula, 'A1'), cellName(rows, columns));
 }
 
 /**
- * A formula of the first cell of a block as one that answers for all its cells at once; undefined where something
- * in it would take the block as one thing, as SUM does.
+ * One formula for all cells of a block, from that of its first cell; undefined if a part of it would use the block as
+ * a whole, as SUM does.
  */
 export function spreadFormula(formula: string, rows: number, columns: number): string | undefined {
   const parts = tokenize(formula).map(({ type, value }): string | undefined => {

@@ -24,9 +24,9 @@ const longestCalculation = 30_000;
 export interface OpenWorkbook {
   readonly facade: FWorkbook;
   readonly reader: CellReader;
-  /** What was opened, for the parts of a workbook that the spreadsheet does not keep itself. */
+  /** The opened workbook, for the parts that the spreadsheet does not keep itself. */
   readonly opened: WorkbookData;
-  /** What sheets were made from, by their id; a sheet that is added says so here. */
+  /** The data from which sheets were made, by their id; an added sheet is recorded here. */
   readonly sources: Map<string, SheetData>;
   readonly notes: Notes;
 }
@@ -69,7 +69,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
     toolbar: false,
     formulaBar: true,
     contextMenu: true,
-    // Functions close over values of this page, so that they cannot move to a worker.
+    // Functions use values of this page, so they cannot move to a worker.
     formula: {
       function: executors(functions),
       description: descriptions(functions),

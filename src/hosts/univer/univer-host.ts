@@ -12,7 +12,7 @@ import type { Spreadsheet } from './spreadsheet';
 import { usedRange } from './used-range';
 import { checkWrite, writeBlock } from './write-cells';
 
-/** Selected cells up to here are read as they are. */
+/** Selections up to this size are read as a whole. */
 const mostSelected = 10_000;
 
 /** Runs work on the workbook and turns every failure into a HostError. */
@@ -62,7 +62,7 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
     const [rows, columns] = [used.row + used.rows - row, used.column + used.columns - column];
     return block(sheet, { row, column, rows: Math.max(1, rows), columns: Math.max(1, columns) });
   };
-  /** Everything done inside is one undo step. */
+  /** All changes inside are one undo step. */
   const asOneStep = async <T>(work: () => T | Promise<T>): Promise<T> => {
     const batch = spreadsheet.injector.get(IUndoRedoService).__tempBatchingUndoRedo(workbook().getId());
     try {

@@ -15,7 +15,7 @@ export const messageKey = 'siltMessage';
 
 const errorTypes: ReadonlySet<string> = new Set(Object.values(ErrorType));
 
-/** An error that keeps its reason while functions of the engine hand it on. Never the engine's shared instance. */
+/** An error that keeps its reason when functions of the engine pass it on. Never the engine's shared instance. */
 export function errorObject(code: string, message: string): ErrorValueObject {
   const type = (errorTypes.has(code) ? code : ErrorType.VALUE) as ErrorType;
   const error = new ErrorValueObject(type, message);
@@ -38,7 +38,10 @@ function handCell(object: BaseValueObject | null | undefined): Handed {
   return object.getValue();
 }
 
-/** What the engine computed, as Excel would hand it to a custom function; empty cells stay null, where `toValue()` makes them 0. */
+/**
+ * The engine's result as Excel would pass it to a custom function; empty cells stay null, although `toValue()` gives
+ * 0.
+ */
 export function handOver(object: BaseValueObject): Handed | Handed[][] {
   if (!object.isArray()) return handCell(object);
   return object.getArrayValue().map((row) => Array.from(row, (cell) => handCell(cell ?? null)));
@@ -62,7 +65,9 @@ function cellObject(value: unknown): BaseValueObject {
   return errorObject('#VALUE!', `a cell cannot hold ${typeof value}`);
 }
 
-/** A function's result for the engine. One cell goes over as a plain value, since each spill costs a pass of the engine. */
+/**
+ * A function's result for the engine. One cell becomes a plain value, because each spill costs a pass of the engine.
+ */
 export function toEngineResult(result: unknown): BaseValueObject {
   if (!Array.isArray(result)) return cellObject(result);
   const rows = result.map((row: unknown) => (Array.isArray(row) ? row : [row]).map(cellObject));

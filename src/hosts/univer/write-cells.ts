@@ -47,7 +47,7 @@ function toCell(entry: CellScalar, write: Write): ICellData {
   if (entry === '') return { ...blank, ...style };
   if (typeof entry === 'string' && entry.startsWith('=')) return { ...blank, ...style, f: entry };
   const value = toEngineValue(entry);
-  // Text that is written stays text, also where it could be read as a number or a date.
+  // Written text stays text, even if it could be read as a number or a date.
   const type = typeof entry === 'string' ? { t: CellValueType.STRING } : {};
   return { ...blank, ...style, ...value, ...type };
 }
