@@ -97,12 +97,13 @@ export function layPatterns(
   stock: SheetStock,
   { effort = 1, under }: PlanOptions = {},
 ): CutPlan {
-  const { sheetLength, sheetWidth, gap } = stock;
+  const sheet = rounded({ length: stock.sheetLength, width: stock.sheetWidth, gap: stock.gap });
+  const asked = readRows(patterns, sheet, under);
   // Keyed by the rounded figures of the search, so that rows that went through a cell find the same plan.
-  const name = JSON.stringify([patterns.map(rounded), rounded({ sheetLength, sheetWidth, gap }), effort]);
+  const name = JSON.stringify([asked, sheet, effort]);
   const kept = latest.get(name);
   if (kept !== undefined) return kept;
-  const plan = newPlan(patterns, stock, effort, under);
+  const plan = newPlan(asked, sheet, effort);
   // Each row that is not laid says why, in the units of the call.
   if (plan.notLaid.length > 0) return plan;
   const oldest = latest.keys().next();
@@ -151,14 +152,8 @@ function rounded<T extends object>(figures: T): T {
   return Object.fromEntries(entries) as T;
 }
 
-function newPlan(
-  patterns: readonly PlacedPattern[],
-  stock: SheetStock,
-  effort: number,
-  under: string | undefined,
-): CutPlan {
-  const sheet = rounded({ length: stock.sheetLength, width: stock.sheetWidth, gap: stock.gap });
-  const { wanted, notLaid, job } = wantedPieces(patterns, sheet, under);
+function newPlan(asked: AskedRows, sheet: SheetSize, effort: number): CutPlan {
+  const { wanted, notLaid, job } = wantedPieces(asked, sheet);
   if (wanted.length === 0 && notLaid[0] !== undefined) throw notLaid[0].refusal;
   const layout = bestLayout(job, effort);
   const spots = inReadingOrder(leastUsedLast(layout.spots), job);
@@ -183,12 +178,13 @@ function newPlan(
   };
 }
 
-/** Reads every row, prepares its pieces, and lists the rows that cannot be laid. */
-function wantedPieces(
-  patterns: readonly PlacedPattern[],
-  sheet: SheetSize,
-  under: string | undefined,
-): { readonly wanted: readonly Wanted[]; readonly notLaid: readonly NotLaid[]; readonly job: Job } {
+/** The rows that could be read, and why the others could not. */
+interface AskedRows {
+  readonly rows: readonly { readonly pattern: number; readonly of: number; readonly piece: Piece }[];
+  readonly notRead: readonly NotLaid[];
+}
+
+function readRows(patterns: readonly PlacedPattern[], sheet: SheetSize, under: string | undefined): AskedRows {
   const length = sheet.length - 2 * sheet.gap;
   const width = sheet.width - 2 * sheet.gap;
   if (length <= 0 || width <= 0) {
@@ -200,18 +196,29 @@ function wantedPieces(
   if (count > mostCutPieces) {
     throw new Refusal('patterns', `${count} pieces are too many to lay out at once; give up to ${mostCutPieces}`);
   }
-  const read: Wanted[] = [];
-  const notLaid: NotLaid[] = [];
+  const rows: AskedRows['rows'][number][] = [];
+  const notRead: NotLaid[] = [];
   for (const [i, row] of patterns.entries()) {
     const pattern = row.row ?? i + 1;
     try {
-      const piece = rounded(readPattern(row, 'patterns', pattern, under));
-      for (let number = 1; number <= row.pieces; number++) read.push({ pattern, number, of: row.pieces, piece });
+      rows.push({ pattern, of: row.pieces, piece: rounded(readPattern(row, 'patterns', pattern, under)) });
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
-      notLaid.push({ pattern, refusal: error, tooLarge: false });
+      notRead.push({ pattern, refusal: error, tooLarge: false });
     }
   }
+  return { rows, notRead };
+}
+
+/** Prepares the pieces of every row, and lists the rows that cannot be laid. */
+function wantedPieces(
+  asked: AskedRows,
+  sheet: SheetSize,
+): { readonly wanted: readonly Wanted[]; readonly notLaid: readonly NotLaid[]; readonly job: Job } {
+  const read = asked.rows.flatMap(({ pattern, of, piece }) =>
+    Array.from({ length: of }, (_, i): Wanted => ({ pattern, number: i + 1, of, piece })),
+  );
+  const notLaid = [...asked.notRead];
   const prepare = (some: readonly Wanted[]) =>
     prepareJob(
       some.map(({ piece }) => piece),
@@ -222,13 +229,14 @@ function wantedPieces(
   if (wanted.length === read.length) return { wanted, notLaid, job };
   for (const [item, { piece, of, pattern, number }] of read.entries()) {
     if (number > 1 || job.shapeOf(item).families.every.length > 0) continue;
-    notLaid.push({ pattern, refusal: largeRefusal(piece, of, pattern, length, width), tooLarge: true });
+    notLaid.push({ pattern, refusal: largeRefusal(piece, of, pattern, sheet), tooLarge: true });
   }
   notLaid.sort((one, other) => one.pattern - other.pattern);
   return { wanted, notLaid, job: prepare(wanted) };
 }
 
-function largeRefusal(piece: Piece, of: number, pattern: number, length: number, width: number): Refusal {
+function largeRefusal(piece: Piece, of: number, pattern: number, sheet: SheetSize): Refusal {
+  const [length, width] = [sheet.length - 2 * sheet.gap, sheet.width - 2 * sheet.gap];
   const cutIn = (count: number): Piece =>
     piece.shape === 'sector'
       ? { ...piece, angle: (piece.angle * of) / count }

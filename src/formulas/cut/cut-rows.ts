@@ -136,15 +136,29 @@ function addStretches(found: number[], slab: Slab, bottom: number, top: number):
   }
 }
 
-/** Merges overlapping stretches, from left to right. */
+/** Merges overlapping stretches, from left to right, in the list itself: they are few or nearly in order. */
 export function merged(pairs: number[]): number[] {
-  if (pairs.length <= 2) return pairs;
-  const order = Array.from({ length: pairs.length / 2 }, (_, i) => 2 * i).sort((a, b) => pairs[a]! - pairs[b]!);
-  const ends: number[] = [];
-  for (const i of order) {
-    const last = ends.length - 1;
-    if (last > 0 && pairs[i]! <= ends[last]!) ends[last] = Math.max(ends[last]!, pairs[i + 1]!);
-    else ends.push(pairs[i]!, pairs[i + 1]!);
+  for (let i = 2; i < pairs.length; i += 2) {
+    const left = pairs[i]!;
+    const right = pairs[i + 1]!;
+    let at = i;
+    for (; at > 0 && pairs[at - 2]! > left; at -= 2) {
+      pairs[at] = pairs[at - 2]!;
+      pairs[at + 1] = pairs[at - 1]!;
+    }
+    pairs[at] = left;
+    pairs[at + 1] = right;
   }
-  return ends;
+  let last = 0;
+  for (let i = 2; i < pairs.length; i += 2) {
+    if (pairs[i]! <= pairs[last + 1]!) {
+      pairs[last + 1] = Math.max(pairs[last + 1]!, pairs[i + 1]!);
+    } else {
+      last += 2;
+      pairs[last] = pairs[i]!;
+      pairs[last + 1] = pairs[i + 1]!;
+    }
+  }
+  if (pairs.length > 0) pairs.length = last + 2;
+  return pairs;
 }
