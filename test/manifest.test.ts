@@ -52,9 +52,11 @@ describe('manifest', () => {
     });
   });
 
-  test('asks for the shared runtime', () => {
-    const set = only('Set');
-    expect([set.getAttribute('Name'), set.getAttribute('MinVersion')]).toEqual(['SharedRuntime', '1.1']);
+  test('asks for the shared runtime and for what the pane uses of Excel without asking first', () => {
+    expect(all('Set').map((set) => [set.getAttribute('Name'), set.getAttribute('MinVersion')])).toEqual([
+      ['SharedRuntime', '1.1'],
+      ['ExcelApi', '1.7'],
+    ]);
   });
 
   test('runs page, commands and pane in one and the same long-lived runtime', () => {

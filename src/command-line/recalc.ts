@@ -6,7 +6,8 @@ import { checkOutput, isSameFile, writeWhole } from './write-file';
 
 const usage = `usage: npm run -s recalc -- [--values] IN.xlsx OUT.xlsx
   computes every formula of IN.xlsx and writes the results to OUT.xlsx; all else is copied as it is
-  --values   writes the results without the formulas, for people and programs without the add-in
+  --values   writes the results without the formulas, and the drawings as pictures, for people and programs
+             without the add-in
   exit code 0: done   3: done, but the formulas listed keep their old value   2: refused, nothing is written
 `;
 
@@ -46,19 +47,26 @@ function checkPaths({ from, to }: Request): void {
 async function recalc({ from, to, isValuesOnly }: Request): Promise<void> {
   const { sourceFunctions } = await import('../hosts/univer/source-functions');
   const { recalculateFile } = await import('../workbooks/recalculate-file');
-  const { valuesOnlyFile } = await import('../workbooks/saving/values-only');
   const { bytes, formulas, kept } = await recalculateFile(await sourceFunctions(), readFileSync(userPath(from))).catch(
     (thrown: unknown) => {
       throw new Error(`${from}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
     },
   );
-  writeWhole(userPath(to), to, isValuesOnly ? valuesOnlyFile(bytes) : bytes);
+  writeWhole(userPath(to), to, isValuesOnly ? await valuesOnly(bytes) : bytes);
   process.stdout.write(`${formulas - kept.length} of ${formulas} formulas computed\n`);
   for (const { sheet, cell, formula, why } of kept) {
     const shown = formula.length > 200 ? `${formula.slice(0, 200)}…` : formula;
     process.stderr.write(`'${sheet}'!${cell} keeps its old value: ${shown}: ${why}\n`);
   }
   process.exitCode = kept.length === 0 ? 0 : 3;
+}
+
+async function valuesOnly(bytes: Uint8Array): Promise<Uint8Array> {
+  const { readWorkbook } = await import('../workbooks/read-xlsx');
+  const { functionLibrary } = await import('../functions/function-library');
+  const { dataReader } = await import('../hosts/data-reader');
+  const { valuesOnlyCopy } = await import('../task-pane/values-only');
+  return valuesOnlyCopy(bytes, dataReader(await readWorkbook(bytes)), functionLibrary);
 }
 
 async function main(): Promise<void> {

@@ -43,6 +43,11 @@ export interface SheetHost {
    */
   readonly insert: (workbook: WorkbookData, step?: (share: number) => Promise<void>) => Promise<void>;
 
+  /** The workbook as an .xlsx file with its last results; absent if the host cannot give it. */
+  readonly file?: () => Promise<Uint8Array>;
+  /** Opens a file as a new workbook; absent if the host cannot do it. */
+  readonly openFile?: (file: Uint8Array) => Promise<void>;
+
   readonly theme: () => HostTheme;
   readonly onThemeChanged: (listener: () => void) => Unsubscribe;
   /** Opens a page of this site beside the spreadsheet, in the browser. */

@@ -29,7 +29,7 @@ export interface WorkbookUnits {
 
 export const noUnits: WorkbookUnits = { units: undefined, typedIn: undefined };
 
-export async function readWorkbookUnits(host: SheetHost): Promise<WorkbookUnits> {
+export async function readWorkbookUnits(host: Pick<SheetHost, 'read' | 'names'>): Promise<WorkbookUnits> {
   const names = await host.names();
   const find = async (wanted: string): Promise<UnitsCell | undefined> => {
     const name = names.find((one) => one.name.toLowerCase() === wanted.toLowerCase());
@@ -38,7 +38,7 @@ export async function readWorkbookUnits(host: SheetHost): Promise<WorkbookUnits>
   return { units: await find(unitsName), typedIn: await find(typedInName) };
 }
 
-async function readCell(host: SheetHost, refersTo: string): Promise<UnitsCell> {
+async function readCell(host: Pick<SheetHost, 'read'>, refersTo: string): Promise<UnitsCell> {
   const place = oneCell(refersTo);
   if (place === undefined) {
     const fault = `the name refers to ${refersTo}, not to one cell`;

@@ -1,6 +1,9 @@
+import type { FunctionLibrary } from '../functions/function-library';
+import type { SheetHost } from '../hosts/sheet-host';
 import type { Spreadsheet } from '../hosts/univer/spreadsheet';
 import type { WorkbookData } from '../hosts/workbook-model';
 import { saveFile } from '../task-pane/save-file';
+import { valuesOnlyCopy, valuesOnlyName } from '../task-pane/values-only';
 import { askInPage } from './ask';
 import type { Draft } from './drafts';
 import { attempt, notice, part } from './page-parts';
@@ -68,7 +71,11 @@ function takeDrops(take: (file: File) => void): void {
 }
 
 /** Ties the page's controls for files to the spreadsheet and opens the first workbook. */
-export async function startFiles(spreadsheet: Spreadsheet): Promise<Unsaved> {
+export async function startFiles(
+  spreadsheet: Spreadsheet,
+  host: SheetHost,
+  functionLibrary: FunctionLibrary,
+): Promise<Unsaved> {
   const unsaved = new Unsaved(spreadsheet);
   const samples = part<HTMLSelectElement>('samples');
   const response = await fetch(`${samplesFolder}/list.json`);
@@ -84,9 +91,8 @@ export async function startFiles(spreadsheet: Spreadsheet): Promise<Unsaved> {
     unsaved.saved();
   };
   const saveValues = async (): Promise<void> => {
-    const { valuesOnlyFile } = await xlsx();
-    const name = unsaved.openedFile().name.replace(/(\.xls[xm])?$/i, ' values only$1');
-    download(valuesOnlyFile(await currentFile(spreadsheet, unsaved.openedFile())), name);
+    const file = await currentFile(spreadsheet, unsaved.openedFile());
+    download(await valuesOnlyCopy(file, host, functionLibrary), valuesOnlyName(unsaved.openedFile().name));
   };
   /** Whether the open workbook may be replaced: it is saved, or the user agrees. */
   const mayReplace = async (): Promise<boolean> => {

@@ -5,7 +5,7 @@ import '../task-pane/task-pane.css';
 import '../task-pane/drawings.css';
 import './workbench.css';
 import './charts/charts.css';
-import type { FunctionLibraryHolder } from '../functions/function-library';
+import type { FunctionLibrary, FunctionLibraryHolder } from '../functions/function-library';
 import type { SheetHost } from '../hosts/sheet-host';
 import { showReasonsOnHover } from '../hosts/univer/error-popup';
 import { createSpreadsheet } from '../hosts/univer/spreadsheet';
@@ -27,14 +27,15 @@ async function start(): Promise<void> {
   const spreadsheet = createSpreadsheet({ container: part('grid'), functions, dark: darkness.matches });
   darkness.addEventListener('change', () => spreadsheet.setDark(darkness.matches));
   const host = univerHost(spreadsheet, () => darkness.matches);
-  const unsaved = await startFiles(spreadsheet);
+  const functionLibrary = loadedLibrary();
+  const unsaved = await startFiles(spreadsheet, host, functionLibrary);
   moveBetweenRegions(spreadsheet);
   showReasonsOnHover(spreadsheet);
   helpWhileTyping(spreadsheet, functions);
   await followSelection(host, [(selection) => showCellLine(spreadsheet, selection)]);
   const charts = new ChartPanel(spreadsheet, () => darkness.matches);
   await charts.start(host);
-  const pane = showPane(host);
+  const pane = showPane(host, functionLibrary);
   spreadsheet.onOpened(pane.forget);
   showCautionLine(host, pane.cautions, () => pane.show('checks'));
   document.body.dataset.ready = 'true';
@@ -49,11 +50,15 @@ function siteFile(path: string): string {
   return new URL(path.startsWith('reference/') ? `../${path}` : path, document.baseURI).href;
 }
 
-/** The same pane as in Excel, open at the drawings, with the functions of the script. */
-function showPane(host: SheetHost): Pane {
-  const { siltstead: functionLibrary } = globalThis as FunctionLibraryHolder;
-  if (functionLibrary === undefined)
-    throw new Error('functions.js does not hold the function library; build the site again');
+/** The functions that the script has left in its library. */
+function loadedLibrary(): FunctionLibrary {
+  const { siltstead } = globalThis as FunctionLibraryHolder;
+  if (siltstead === undefined) throw new Error('functions.js does not hold the function library; build the site again');
+  return siltstead;
+}
+
+/** The same pane as in Excel, open at the drawings. */
+function showPane(host: SheetHost, functionLibrary: FunctionLibrary): Pane {
   const pane = mountPane(part('pane'), { host, functionLibrary, page: siteFile });
   pane.show('drawings');
   return pane;

@@ -1,5 +1,4 @@
 /** What needs the .xlsx library, in one piece that the page loads when it first opens or saves a file. */
 export { readWorkbook } from '../workbooks/read-xlsx';
 export { saveIntoFile } from '../workbooks/saving/save-into-file';
-export { valuesOnlyFile } from '../workbooks/saving/values-only';
 export { writeWorkbook } from '../workbooks/write-xlsx';

@@ -12,6 +12,8 @@ type StoredSheet = Map<string, StoredCell>;
 export class MemoryHost implements SheetHost {
   readonly name = 'the test';
   downloads = true;
+  file?: () => Promise<Uint8Array>;
+  openFile?: (file: Uint8Array) => Promise<void>;
   dark = false;
   readonly pages: string[] = [];
   /** Sheets that refuse to be written. */

@@ -8,6 +8,7 @@ import type { WorkbookData } from '../../src/hosts/workbook-model';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { writeWorkbook } from '../../src/workbooks/write-xlsx';
 import { launchBrowser } from '../harness/browser';
+import { openPackage } from '../workbooks/package-parts';
 import {
   cellPoint,
   cells,
@@ -337,5 +338,17 @@ describe('the look', () => {
     expect(await shade('#bar')).toBeLessThan(200);
     expect(dark.faults).toEqual([]);
     await dark.page.context().close();
+  });
+});
+
+describe('samples', () => {
+  it('are saved as values only with their drawings as pictures', async () => {
+    await withoutSaving(page, () => page.selectOption('#samples', 'US/stocking-scenarios.xlsx'));
+    await page.waitForFunction(() => document.getElementById('title')?.textContent === 'stocking-scenarios.xlsx');
+    const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save-values')]);
+    const pictures = openPackage(new Uint8Array(readFileSync(await download.path()))).names.filter((name) =>
+      name.endsWith('.png'),
+    );
+    expect(pictures).toHaveLength(6);
   });
 });

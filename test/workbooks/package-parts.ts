@@ -50,7 +50,7 @@ export function openPackage(bytes: Uint8Array): Package {
   const targets = new Map(
     all(xml('xl/_rels/workbook.xml.rels'), 'Relationship').map(({ attributes }) => [
       attributes.Id,
-      `xl/${attributes.Target}`,
+      attributes.Target?.startsWith('/') ? attributes.Target.slice(1) : `xl/${attributes.Target}`,
     ]),
   );
   return {

@@ -3,9 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { afterAll, describe, expect, it } from 'vitest';
+import { functionLibrary } from '../../src/functions/function-library';
+import { dataReader } from '../../src/hosts/data-reader';
 import { sourceFunctions } from '../../src/hosts/univer/source-functions';
+import { valuesOnlyCopy } from '../../src/task-pane/values-only';
 import { convertWithOffice } from '../../src/tools/office/find-libreoffice';
 import { generateWorkbooks } from '../../src/workbooks/generate';
+import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { recalculateFile } from '../../src/workbooks/recalculate-file';
 import { valuesOnlyFile } from '../../src/workbooks/saving/values-only';
 import { openPackage, storedCells } from './package-parts';
@@ -13,6 +17,12 @@ import { rulesBroken } from './package-rules';
 
 const folder = mkdtempSync(join(tmpdir(), 'values-'));
 afterAll(() => rmSync(folder, { recursive: true }));
+
+const copyOf = async (bytes: Uint8Array): Promise<Uint8Array> =>
+  valuesOnlyCopy(bytes, dataReader(await readWorkbook(bytes)), functionLibrary);
+
+/** Three patterns and their plan; four scenarios, the range and the drivers of one. */
+const drawn: Readonly<Record<string, number>> = { 'US/cone-cut-plan.xlsx': 4, 'US/stocking-scenarios.xlsx': 6 };
 
 describe('a values-only copy', () => {
   it('shows the same results and holds no formula, for programs that do not know the add-in', async () => {
@@ -46,14 +56,16 @@ describe('a values-only copy', () => {
     expect(changed).toEqual(['xl/worksheets/sheet1.xml', 'xl/worksheets/sheet2.xml']);
   });
 
-  it('shows every result and no #NAME? in LibreOffice, which does not know the add-in', async () => {
+  it('shows every result, every drawing and no #NAME? in LibreOffice, which does not know the add-in', async () => {
     const functions = await sourceFunctions();
     const made = await generateWorkbooks(functions, (path) => path.startsWith('US/'));
-    const paths = made.map(({ path, bytes }) => {
-      const file = join(folder, path.replace('/', '-'));
-      writeFileSync(file, valuesOnlyFile(bytes));
-      return file;
-    });
+    const paths = await Promise.all(
+      made.map(async ({ path, bytes }) => {
+        const file = join(folder, path.replace('/', '-'));
+        writeFileSync(file, await copyOf(bytes));
+        return file;
+      }),
+    );
     const output = join(folder, 'opened');
     mkdirSync(output);
     convertWithOffice(paths, 'xlsx', output).forEach((path, index) => {
@@ -64,6 +76,9 @@ describe('a values-only copy', () => {
           .map(({ address, value }) => [name, address, value]),
       );
       expect(errors).toEqual([]);
+      // LibreOffice writes only the pictures that it could read.
+      const pictures = opened.names.filter((name) => /media\/image\d+\.png$/.test(name)).length;
+      expect([made[index]!.path, pictures]).toEqual([made[index]!.path, drawn[made[index]!.path] ?? 0]);
       for (const { name, part } of wanted.sheets) {
         const shown = new Map(
           storedCells(opened.xml(opened.sheets.find((sheet) => sheet.name === name)!.part)).map((cell) => [

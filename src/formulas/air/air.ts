@@ -30,13 +30,28 @@ export interface Aerator {
  * Cs saturation at the temperature, elevation and salinity, Cs20 that of clean water at 20 °C and 1 atm. Refuses more oxygen than the water holds
  * in balance with air. Source: ASCE/EWRI 2-06; Metcalf and Eddy, Wastewater Engineering, aeration systems.
  */
-export function airTransfer({ rated, temperature, target, elevation, alpha, beta, salinity }: Aerator): number {
-  const saturation = beta * waterOxygen(temperature, elevation, salinity);
+export function airTransfer(aerator: Aerator): number {
+  const { target } = aerator;
+  const saturation = saturationOf(aerator);
   if (target >= saturation) {
     throw new Refusal('target', 'air can bring this water only to {saturation}; give less', {
       figures: { saturation: { value: saturation, like: 'target' } },
     });
   }
+  return transferOf(aerator, saturation);
+}
+
+/** The same, but nothing where air cannot bring the water to the target; refusals cost time where many farms are computed. */
+export function airTransferIfAny(aerator: Aerator): number {
+  const saturation = saturationOf(aerator);
+  return aerator.target >= saturation ? 0 : transferOf(aerator, saturation);
+}
+
+function saturationOf({ temperature, elevation, beta, salinity }: Aerator): number {
+  return beta * waterOxygen(temperature, elevation, salinity);
+}
+
+function transferOf({ rated, temperature, target, alpha }: Aerator, saturation: number): number {
   const driving = (saturation - target) / waterOxygen(20, 0, 0);
   return rated * alpha * THETA ** (temperature - 20) * driving;
 }

@@ -62,7 +62,11 @@ export function mixedParts({ median, spread, settleable }: Spread): (overflow: n
   const deviation = Math.log(spread);
   const { velocities, weights } = bellNodes(median, deviation);
   const shares = [...weights.map((weight) => settleable * weight), 1 - settleable];
-  return (overflow) => ({ shares, taken: [...velocities.map((velocity) => velocity / (velocity + overflow)), 0] });
+  return (overflow) => {
+    const taken = velocities.map((velocity) => velocity / (velocity + overflow));
+    taken.push(0);
+    return { shares, taken };
+  };
 }
 
 function bellNodes(median: number, deviation: number): Nodes {

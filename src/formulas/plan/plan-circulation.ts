@@ -4,7 +4,7 @@
  * Every waste grows with the feed, and so does the water in the slurry, so that ammonia is not quite in proportion.
  */
 import { ammoniaBalance } from '../balance/dissolved-balance';
-import { type FarmBalance, farmBalance } from '../balance/farm-balance';
+import type { FarmBalance } from '../balance/farm-balance';
 import type { FarmModel } from '../balance/farm-model';
 import { unionizedAsTotal } from '../balance/flow-needed';
 import { loadOxygenFlow } from '../load/load';
@@ -26,11 +26,11 @@ export interface FeedAtLimit {
   readonly oxygen: number | undefined;
 }
 
-export function feedAtLimit(model: FarmModel, flow: number): FeedAtLimit {
+/** At the flow of a balance of the same model. */
+export function feedAtLimit(model: FarmModel, balance: FarmBalance): FeedAtLimit {
   const { scenario, feed } = model;
   const { oxygenIn, oxygenOut, degassing } = scenario;
-  const balance = farmBalance(model, flow);
-  const { solids, ammonia, out } = balance;
+  const { flow, solids, ammonia, out } = balance;
   const slurry = out - model.out;
   const byAmmonia = (limit: number): number => {
     const cleared = Math.min(flow * scenario.removal * limit, model.capacity) + limit * model.out;

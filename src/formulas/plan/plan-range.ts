@@ -25,8 +25,11 @@ const HIGH = 0.9;
  * The 10th and the 90th percentile of a result over the draws that were not refused. What never ends ranks above every
  * number; a percentile that falls there is its word.
  */
-export function bandOf({ figures, words }: Sample, result: ResultName): Band | undefined {
-  const rising = (figures.get(result) ?? new Float64Array()).filter((figure) => !Number.isNaN(figure)).sort();
+export function bandOf({ figures, words, refused }: Sample, result: ResultName): Band | undefined {
+  // What was refused is not a number, which sorts behind all others.
+  const rising = Float64Array.from(figures.get(result) ?? [])
+    .sort()
+    .subarray(0, draws - refused);
   if (rising.length === 0) return undefined;
   const word = words.get(result) ?? 'never';
   const at = (p: number): number | string => {

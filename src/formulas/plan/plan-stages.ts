@@ -4,13 +4,13 @@
  * A stage's capacity is the feed at which PLAN.COMPARE shows it used to the full: the formula of the stage, or the steady
  * state of the farm, solved for the feed.
  */
-import { airTransfer } from '../air/air';
+import { airTransferIfAny } from '../air/air';
+import { farmBalance } from '../balance/farm-balance';
 import { bedArea, bedDays } from '../bed/bed';
 import type { Caution } from '../caution';
 import { filterFeed } from '../filter/filter-size';
 import { screenDays } from '../filter/screen';
 import { DAY } from '../numeric/time';
-import { Refusal } from '../refusal';
 import { circleArea } from '../tank/tank-shape';
 import { type FeedAtLimit, feedAtLimit } from './plan-circulation';
 import { type Farm, planFigures } from './plan-farm';
@@ -83,14 +83,8 @@ function fishTank({ scenario, feed }: Farm): Sketch {
 /** Air that cannot keep the oxygen in the hottest water carries no feed. */
 function air({ scenario, factors: { alpha, beta }, feed, oxygen }: Farm): Sketch {
   const { airSupply, hottestWater: temperature, oxygenAtPowerFailure: target, elevation, salinity } = scenario;
-  const transfer = (rated: number): number => {
-    try {
-      return airTransfer({ rated, temperature, target, elevation, alpha, beta, salinity });
-    } catch (error) {
-      if (error instanceof Refusal) return 0;
-      throw error;
-    }
-  };
+  const transfer = (rated: number): number =>
+    airTransferIfAny({ rated, temperature, target, elevation, alpha, beta, salinity });
   return stage(
     'air',
     [['air supply', airSupply]],
@@ -102,7 +96,7 @@ function air({ scenario, factors: { alpha, beta }, feed, oxygen }: Farm): Sketch
 function circulation(farm: Farm): readonly Sketch[] {
   const { pumpFlow, highestPh, oxygenIn, oxygenOut, degassing } = farm.scenario;
   const pump: Part = ['pump flow', pumpFlow];
-  const at = typeof pumpFlow === 'number' ? feedAtLimit(farm, pumpFlow) : undefined;
+  const at = typeof pumpFlow === 'number' ? feedAtLimit(farm, farm.balance) : undefined;
   const carried = (waste: Exclude<keyof FeedAtLimit, 'ammoniaByMedia'>) => (): number => at?.[waste] ?? 0;
   const everywhere = [
     stage(
@@ -158,7 +152,7 @@ function drums(farm: Farm): Sketch {
     [side, ['drum diameter', drumDiameter]],
     (across, diameter) => {
       const nitrified = { ...farm, capacity: Number.POSITIVE_INFINITY };
-      const at = feedAtLimit(nitrified, overflowLimit * across * circleArea(diameter));
+      const at = feedAtLimit(nitrified, farmBalance(nitrified, overflowLimit * across * circleArea(diameter)));
       const solids = solidsAreHeld(farm) ? at.solids : Number.POSITIVE_INFINITY;
       const others = [at.unionizedAmmonia, at.carbonDioxide, at.oxygen].filter((one) => one !== undefined);
       return Math.min(at.ammonia, solids, ...others);

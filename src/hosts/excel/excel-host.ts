@@ -4,10 +4,11 @@ import { listen } from './events';
 import { insertSheets } from './insert-sheets';
 import { readNames, removeName, setName } from './names';
 import { readBlock, readSelection, readUsedBlocks } from './read-cells';
-import { run } from './run';
+import { run, supports } from './run';
 import { addSheet, readSheets, removeSheet } from './sheets';
 import { startWithWorkbook } from './startup';
 import { excelTheme, onExcelThemeChanged } from './theme';
+import { openAsNew, readFile } from './workbook-file';
 import { writeCells } from './write-cells';
 
 /** Excel as the task pane sees it: every request is one batch or a few, every failure a HostError. */
@@ -49,6 +50,8 @@ export function excelHost(): SheetHost {
       await insertSheets(workbook, step);
       await startWithWorkbook(workbook.names ?? []);
     },
+    ...(Office.context.requirements.isSetSupported('CompressedFile', '1.1') ? { file: readFile } : {}),
+    ...(supports('1.8') ? { openFile: openAsNew } : {}),
     theme: excelTheme,
     onThemeChanged: onExcelThemeChanged,
     openPage: (address) => {

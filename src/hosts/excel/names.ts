@@ -1,17 +1,16 @@
 import type { DefinedName } from '../workbook-model';
-import { run, supports } from './run';
+import { run } from './run';
 
 /** The names of the whole workbook. */
 export function readNames(): Promise<readonly DefinedName[]> {
   return run(async (context) => {
     const { names } = context.workbook;
-    const hasComments = supports('1.4');
-    names.load(hasComments ? 'items/name,items/formula,items/comment' : 'items/name,items/formula');
+    names.load('items/name,items/formula,items/comment');
     await context.sync();
     return names.items.map((item) => ({
       name: item.name,
       refersTo: String(item.formula).replace(/^=/, ''),
-      ...(hasComments && item.comment ? { comment: item.comment } : {}),
+      ...(item.comment ? { comment: item.comment } : {}),
     }));
   });
 }
@@ -31,12 +30,9 @@ export async function putName(context: Excel.RequestContext, { name, refersTo, c
   existing.load('name');
   await context.sync();
   if (existing.isNullObject) names.add(name, `=${refersTo}`, comment ?? '');
-  else if (supports('1.7')) {
+  else {
     existing.formula = `=${refersTo}`;
     if (comment !== undefined) existing.comment = comment;
-  } else {
-    existing.delete();
-    names.add(name, `=${refersTo}`, comment ?? '');
   }
 }
 

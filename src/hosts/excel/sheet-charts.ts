@@ -10,9 +10,8 @@ const chartTypes = {
   scatter: 'XYScatter',
 } as const;
 
-/** Draws the charts of a sheet after every cell is filled; Excel before 2019 cannot. */
+/** Draws the charts of a sheet after every cell is filled. */
 export function putCharts(context: Excel.RequestContext, worksheet: Excel.Worksheet, { charts = [] }: SheetData): void {
-  if (!supports('1.7')) return;
   for (const data of charts) putChart(context, worksheet, data);
 }
 
@@ -34,8 +33,10 @@ function putChart(context: Excel.RequestContext, worksheet: Excel.Worksheet, dat
   });
   if (data.categoryTitle !== undefined) chart.axes.categoryAxis.title.text = data.categoryTitle;
   if (data.valueTitle !== undefined) chart.axes.valueAxis.title.text = data.valueTitle;
-  if (data.valueFormat !== undefined) chart.axes.valueAxis.numberFormat = data.valueFormat;
-  if (data.categoryFormat !== undefined) chart.axes.categoryAxis.numberFormat = data.categoryFormat;
+  if (supports('1.8')) {
+    if (data.valueFormat !== undefined) chart.axes.valueAxis.numberFormat = data.valueFormat;
+    if (data.categoryFormat !== undefined) chart.axes.categoryAxis.numberFormat = data.categoryFormat;
+  }
 }
 
 function referred(context: Excel.RequestContext, worksheet: Excel.Worksheet, reference: string): Excel.Range {

@@ -12,21 +12,17 @@ export function putLayout(worksheet: Excel.Worksheet, sheet: SheetData): void {
     worksheet.getRangeByIndexes(Number(row), 0, 1, 1).format.rowHeight = height;
   }
   for (const merge of sheet.merges ?? []) rangeAt(worksheet, merge).merge();
-  if (supports('1.7')) {
-    if (sheet.frozenRows && sheet.frozenColumns) {
-      worksheet.freezePanes.freezeAt(worksheet.getRangeByIndexes(0, 0, sheet.frozenRows, sheet.frozenColumns));
-    } else if (sheet.frozenRows) worksheet.freezePanes.freezeRows(sheet.frozenRows);
-    else if (sheet.frozenColumns) worksheet.freezePanes.freezeColumns(sheet.frozenColumns);
-    if (sheet.tabColor !== undefined) worksheet.tabColor = `#${sheet.tabColor}`;
-  }
+  if (sheet.frozenRows && sheet.frozenColumns) {
+    worksheet.freezePanes.freezeAt(worksheet.getRangeByIndexes(0, 0, sheet.frozenRows, sheet.frozenColumns));
+  } else if (sheet.frozenRows) worksheet.freezePanes.freezeRows(sheet.frozenRows);
+  else if (sheet.frozenColumns) worksheet.freezePanes.freezeColumns(sheet.frozenColumns);
+  if (sheet.tabColor !== undefined) worksheet.tabColor = `#${sheet.tabColor}`;
   if (supports('1.8')) {
     for (const validation of sheet.validations ?? []) putValidation(worksheet, validation);
     if (sheet.hideGridlines) worksheet.showGridlines = false;
   }
-  if (supports('1.6')) {
-    for (const { range, formula, style } of sheet.conditions ?? []) {
-      putCondition(rangeAt(worksheet, range), formula, style);
-    }
+  for (const { range, formula, style } of sheet.conditions ?? []) {
+    putCondition(rangeAt(worksheet, range), formula, style);
   }
   for (const { name, range } of sheet.tables ?? []) {
     const table = worksheet.tables.add(rangeAt(worksheet, range), true);

@@ -31,7 +31,7 @@ export interface Source {
 }
 
 /** The call of our functions in a cell or spilling into it; undefined if there is none. */
-export async function sourceAt(host: SheetHost, place: Place): Promise<Source | undefined> {
+export async function sourceAt(host: Pick<SheetHost, 'read'>, place: Place): Promise<Source | undefined> {
   const { row, column } = place.range;
   const here = { row, column, rows: 1, columns: 1 };
   const block = await host.read({ sheet: place.sheet, range: here });

@@ -16,7 +16,10 @@ const furthestHeading = 60;
 /**
  * The figures of a drum in the selected row, by the headings above it; undefined if it has no diameter and no depth.
  */
-export async function drumFromRow({ sheet, range }: Block, host: SheetHost): Promise<DrumFigures | undefined> {
+export async function drumFromRow(
+  { sheet, range }: Block,
+  host: Pick<SheetHost, 'read'>,
+): Promise<DrumFigures | undefined> {
   const top = Math.max(0, range.row - furthestHeading);
   const read = { row: top, column: 0, rows: range.row - top + 1, columns: mostColumns };
   const { values } = await host.read({ sheet, range: read });

@@ -1,4 +1,3 @@
-import type { SheetHost } from '../../hosts/sheet-host';
 import type { CellScalar } from '../../hosts/workbook-model';
 import type { Surroundings } from '../follow/evaluate';
 import type { DrawingRequest, DrumField } from './request';
@@ -28,8 +27,8 @@ export type Recognition =
   | { readonly drum: DrumFigures; readonly units: string | undefined; readonly from: string }
   | { readonly sentence: string };
 
+/** `host` reads the workbook that the selection is in. */
 export interface SelectionContext extends Surroundings {
-  readonly host: SheetHost;
   /** The workbook's profile; undefined where it has none. */
   readonly units: string | undefined;
 }

@@ -7,6 +7,7 @@ import type { PaneContext, View, ViewPart } from '../view';
 import type { Progress } from '../work';
 import { insertSheets } from './insert-sheets';
 import { type Prepared, prepare } from './prepare';
+import { createValuesCopy } from './values-copy';
 
 export const sheetsView: View = { id: 'sheets', label: 'Sheets', build };
 
@@ -86,6 +87,7 @@ function build(context: PaneContext): ViewPart {
   };
 
   units.onChanged(showProfile);
+  const valuesCopy = createValuesCopy(context);
   const element = make(
     'div',
     { class: 'sheets' },
@@ -94,6 +96,7 @@ function build(context: PaneContext): ViewPart {
     list,
     profile.element,
     make('div', { class: 'buttons' }, insert),
+    ...(valuesCopy === undefined ? [] : [valuesCopy]),
   );
   return {
     element,

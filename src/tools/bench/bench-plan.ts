@@ -33,6 +33,75 @@ function scenarios(): readonly (readonly unknown[])[] {
   ];
 }
 
+/** A farm of 350 fish with most coefficients left at their defaults, so that they vary. */
+const sureFarm: Readonly<Record<string, unknown>> = {
+  'fish mass': 225,
+  'feeding rate': 0.015,
+  species: 'tilapia',
+  protein: 0.32,
+  temperature: 25,
+  'coldest water': 21,
+  'hottest water': 29,
+  ph: 7,
+  'highest ph': 7.4,
+  'tank volume': 4200,
+  'water out': 265,
+  conversion: 1.9,
+  'pump flow': 94,
+  'air supply': 0.36,
+  settler: 'swirl',
+  'drum diameter': 570,
+  drums: 2,
+  pads: 4,
+  'pad area': 0.28,
+  'media volume': 680,
+  'bed area': 26,
+  crop: 'leafy',
+  'bed depth': 300,
+};
+
+/** The drums that are integrated over settling velocities take longest. */
+const mixedFarm = { ...sureFarm, settler: 'mixed', 'bed capture': '0.2 to 0.4' };
+
+const rangeWanted = { below: 60 };
+
+/** Milliseconds of the range of one farm, each time of another one, as the last samples are kept. */
+function timesOf(name: string, farm: Readonly<Record<string, unknown>>, more: readonly unknown[]): readonly number[] {
+  const call = adapted(name);
+  return Array.from({ length: 15 }, (_, i) => {
+    const table = [['fish count', 350 + i], ...Object.entries(farm)];
+    const start = performance.now();
+    const answer = call('metric', table, ...more);
+    const took = performance.now() - start;
+    const refused = answer.flat().find((cell) => cell instanceof Error);
+    if (refused instanceof Error) throw refused;
+    return took;
+  });
+}
+
+/** How long the range and the drivers of a scenario take: the first one, then the fastest, when the engine has compiled them. */
+export function rangeTable(): string {
+  const farms = { 'two swirl drums': sureFarm, 'drums as mixed water': mixedFarm };
+  const rows = Object.entries(farms).flatMap(([farm, figures]) =>
+    (
+      [
+        ['PLAN.RANGE', []],
+        ['PLAN.DRIVERS', ['solids in tank']],
+      ] as const
+    ).map(([name, more]) => {
+      const times = timesOf(name, figures, more);
+      const fastest = Math.min(...times);
+      return [
+        `${name}, 350 fish, ${farm}`,
+        figure(times[0] ?? 0),
+        figure(fastest),
+        verdictText(fastest, rangeWanted, 'ms'),
+      ];
+    }),
+  );
+  return textTable(['call', 'first, ms', 'ms', 'wanted'], rows);
+}
+
 /** How long the comparison of many scenarios takes. */
 export function planTable(): string {
   const table = scenarios();

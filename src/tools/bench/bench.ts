@@ -1,7 +1,7 @@
 /** Measures speed and size: `npm run bench`, or some of it, `npm run bench -- cut size`. */
 import { compareCutPlans, cutComparisonTable } from './bench-cut';
 import { paneTable } from './bench-pane';
-import { planTable } from './bench-plan';
+import { planTable, rangeTable } from './bench-plan';
 import { referenceTable } from './bench-reference';
 import { sizeTable } from './bench-size';
 import { speedTable } from './bench-speed';
@@ -16,6 +16,7 @@ interface Part {
 const parts: Readonly<Record<string, Part>> = {
   speed: { title: 'Calls a second of each function’s own example, on one core', table: speedTable },
   plan: { title: 'A comparison of many scenarios in one call', table: planTable },
+  range: { title: 'How sure one scenario is, and what to measure first', table: rangeTable },
   reference: { title: 'Searches beside a general-purpose library of another language', table: referenceTable },
   cut: {
     title: 'Cut plans beside the boxes around their pieces, packed by a library',

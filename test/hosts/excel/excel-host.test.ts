@@ -235,6 +235,29 @@ describe('events, theme and pages', () => {
   });
 });
 
+describe('the file of the workbook', () => {
+  test('is put together from its slices, and Excel’s copy of it is closed', async () => {
+    excel.file = [[80, 75, 3], [4, 0], []];
+    expect(await host.file?.()).toEqual(new Uint8Array([80, 75, 3, 4, 0]));
+    expect(excel.openFiles).toBe(0);
+  });
+
+  test('that Excel does not give is said in a sentence', async () => {
+    excel.file = 'Permission denied';
+    expect((await refusal(host.file?.() ?? Promise.resolve())).message).toBe(
+      'Excel did not give the file: Permission denied',
+    );
+  });
+
+  test('can be opened as a new workbook, however long it is', async () => {
+    const file = new Uint8Array(100_000).map((_, i) => i % 251);
+    await host.openFile?.(file);
+    expect(excel.created).toEqual([file]);
+    excel.version = 1.7;
+    expect(excelHost().openFile).toBeUndefined();
+  });
+});
+
 describe('calculation and start', () => {
   test('reports that Excel is calculating, and calls back when it is done', async () => {
     excel.calculationState = 'Calculating';

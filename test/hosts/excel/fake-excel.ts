@@ -72,6 +72,11 @@ export class FakeExcel {
   syncs = 0;
   cellsRead = 0;
   readonly opened: string[] = [];
+  /** The workbook's file in the slices that it is handed over in, or the message of a refusal. */
+  file: readonly (readonly number[])[] | string = [];
+  openFiles = 0;
+  /** New workbooks, by their files. */
+  readonly created: Uint8Array[] = [];
   private readonly heard = new Map<string, Set<() => Promise<void>>>();
 
   constructor(...sheets: FakeSheet[]) {
@@ -106,6 +111,7 @@ export class FakeExcel {
   install(): void {
     const globals = globalThis as { Excel?: unknown; Office?: unknown };
     globals.Excel = {
+      createWorkbook: async (base64: string) => this.created.push(new Uint8Array(Buffer.from(base64, 'base64'))),
       run: async (first: unknown, second?: unknown) => {
         const batch = (second ?? first) as (context: FakeContext) => Promise<unknown>;
         const context = second === undefined ? new FakeContext(this) : (first as FakeContext);
@@ -117,6 +123,8 @@ export class FakeExcel {
     globals.Office = {
       PlatformType: { PC: 'PC', OfficeOnline: 'OfficeOnline', Mac: 'Mac' },
       HostType: { Excel: 'Excel' },
+      FileType: { Compressed: 'compressed' },
+      AsyncResultStatus: { Succeeded: 'succeeded' },
       onReady: async () => ({ host: 'Excel', platform: 'PC' }),
       StartupBehavior: { load: 'Load', none: 'None' },
       addin: {
@@ -126,6 +134,9 @@ export class FakeExcel {
       },
       context: {
         platform: 'PC',
+        document: {
+          getFileAsync: (_type: string, _options: unknown, done: (result: unknown) => void) => this.give(done),
+        },
         officeTheme: { isDarkTheme: true },
         requirements: {
           isSetSupported: (set: string, version: string) =>
@@ -136,6 +147,21 @@ export class FakeExcel {
         ui: { openBrowserWindow: (address: string) => this.opened.push(address) },
       },
     };
+  }
+
+  private give(done: (result: unknown) => void): void {
+    const { file } = this;
+    if (typeof file === 'string') {
+      done({ status: 'failed', error: { message: file } });
+      return;
+    }
+    this.openFiles += 1;
+    const getSliceAsync = (at: number, take: (result: unknown) => void) =>
+      take({ status: 'succeeded', value: { data: file[at] } });
+    const closeAsync = () => {
+      this.openFiles -= 1;
+    };
+    done({ status: 'succeeded', value: { sliceCount: file.length, getSliceAsync, closeAsync } });
   }
 
   private padded(): number {

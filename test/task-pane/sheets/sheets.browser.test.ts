@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { readWorkbook } from '../../../src/workbooks/read-xlsx';
 import { launchBrowser } from '../../harness/browser';
+import { openPackage } from '../../workbooks/package-parts';
 import { axeFindings } from '../axe';
 import { openPane } from '../pane-harness';
 
@@ -33,11 +36,60 @@ async function open(sheets: Readonly<Record<string, Readonly<Record<string, stri
   await page.getByText('Cone cut plan').waitFor();
 }
 
+/** Opens a sample whose host gives its file, as Excel does. */
+async function openSample(downloads: boolean): Promise<void> {
+  const path = 'sample-workbooks/US/cone-cut-plan.xlsx';
+  const workbook = await readWorkbook(readFileSync(path));
+  await page.evaluate(
+    ([data, bytes, canDownload]) => {
+      window.paneTest.openWorkbook(data);
+      const { host } = window.paneTest;
+      host.downloads = canDownload;
+      host.file = async () => new Uint8Array(bytes);
+      host.openFile = async (file) => void Object.assign(window, { openedFile: [...file] });
+      window.paneTest.pane.show('sheets');
+    },
+    [workbook, [...readFileSync(path)], downloads] as const,
+  );
+}
+
+/** A copy has results only, and its three patterns and the cut plan as pictures. */
+async function expectCopy(bytes: Uint8Array): Promise<void> {
+  const copy = await readWorkbook(bytes);
+  expect(copy.sheets.map(({ name }) => name).slice(-2)).toEqual(['Silt units', 'Drawings']);
+  expect(copy.sheets.flatMap(({ cells }) => cells).some(({ formula }) => formula !== undefined)).toBe(false);
+  expect(openPackage(bytes).names.filter((name) => name.endsWith('.png'))).toHaveLength(4);
+}
+
 const sheets = () => page.evaluate(() => window.paneTest.host.sheets());
 const insert = async (title: string): Promise<void> => {
   await page.getByLabel(title).check();
   await page.getByRole('button', { name: 'Insert' }).click();
 };
+
+describe('a values-only copy', () => {
+  test('is saved from the pane', async () => {
+    await openSample(true);
+    const button = page.getByRole('button', { name: 'Save values only' });
+    const [download] = await Promise.all([page.waitForEvent('download'), button.click()]);
+    expect(download.suggestedFilename()).toBe('values only.xlsx');
+    await expectCopy(new Uint8Array(readFileSync(await download.path())));
+    await page.getByText('Saved as values only.xlsx.').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+  });
+
+  test('opens as a new workbook where a pane cannot save a file', async () => {
+    await openSample(false);
+    await page.getByRole('button', { name: 'Save values only' }).click();
+    await page.getByText('The copy is open as a new workbook; save it there.').waitFor();
+    const opened = await page.evaluate(() => (window as unknown as { openedFile: number[] }).openedFile);
+    await expectCopy(new Uint8Array(opened));
+  });
+
+  test('is not offered where the spreadsheet does not give its file', async () => {
+    expect(await page.getByRole('button', { name: 'Save values only' }).count()).toBe(0);
+  });
+});
 
 describe('ready-made sheets', () => {
   test('are chosen and inserted by the keyboard, behind what is there', async () => {
