@@ -89,7 +89,7 @@ test('the papers of the whole job are saved as pages and as a workbook', async (
     'Fern: shop sheet',
     'Moss: shop sheet',
     'Sedge: shop sheet',
-    'Centers of',
+    'Centers of the arcs',
   ])
     expect(
       words.filter((text) => text.includes(title)),
