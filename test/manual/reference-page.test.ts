@@ -56,7 +56,7 @@ describe('reference pages', () => {
   });
 
   it('draws what people would rather look at', () => {
-    for (const name of ['CONE.PATTERN', 'CUT.PLAN', 'TANK.PORTS']) {
+    for (const name of ['CONE.PATTERN', 'CONE.ANGLE', 'CUT.PLAN', 'CUT.SHEETS', 'TANK.PORTS', 'PLAN.LIMIT']) {
       expect(referencePage(catalogue.find((row) => row.name === name)!)).toContain('<svg');
     }
   });

@@ -46,6 +46,7 @@ export const buildSteps: readonly Step[] = [
       'Measure the bore inside, at the height where the rim of the cone will sit, in two directions. If the tape can only go round the outside, measure the girth and the wall thickness.',
       'Type what the tape shows: `22 1/2 in`, `572 mm`. Text with a unit always means what it says.',
     ],
+    picture: 'CONE.ANGLE',
     sheet:
       'On the sheet Drums of `cone-cut-plan`, type the inside diameter, or the girth and the wall; then the drain and the height of the cone.',
     calls: [
@@ -191,6 +192,7 @@ export const buildSteps: readonly Step[] = [
     why: [
       'Fill it where it will stand, a third at a time, and wait a day before you connect it. Write down the level and the date.',
     ],
+    picture: 'TANK.STAND',
     sheet:
       'The sheet Stand and ports has the height of the stand, the load per leg and the two ports. The shop sheet of the job packet has boxes for the leak tests.',
     calls: [

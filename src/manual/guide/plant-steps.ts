@@ -10,6 +10,7 @@ export const plantSteps: readonly Step[] = [
     why: [
       'Every stage after the tank is sized by one of them, so the stage with the least room decides how many fish the farm carries.',
     ],
+    picture: 'PLAN.LIMIT',
     sheet:
       'Open the workbook `stocking-scenarios` and type a farm in each column of its sheet Scenarios. The last rows of the sheet Compare say which stage reaches its limit first.',
     calls: [
@@ -31,6 +32,7 @@ export const plantSteps: readonly Step[] = [
     why: [
       'A jar test with your own water is better than any table: let a jar stand and write down how much has settled at what time.',
     ],
+    picture: 'TANK.PORTS',
     sheet:
       'The workbook `own-figures` takes the jar test on its sheet Solids. The sheet Scenarios of `stocking-scenarios` uses what it gives.',
     calls: [

@@ -27,11 +27,7 @@ const folder = join('src', 'manual', 'pictures');
 const toRest = 1_500;
 
 async function takePicture(page: Page, { file, sample, cell, caption }: Picture): Promise<void> {
-  await page.selectOption('#samples', `${sample}.xlsx`);
-  await page.waitForFunction(
-    (name) => document.getElementById('title')?.textContent === name,
-    `${fileOf(sample)}.xlsx`,
-  );
+  await openSample(page, sample);
   const [sheet, row, column] = cell;
   const place: Place = { sheet, range: { row, column, rows: 1, columns: 1 } };
   // The page has its sheet host under this name.
@@ -42,6 +38,20 @@ async function takePicture(page: Page, { file, sample, cell, caption }: Picture)
   const bytes = await page.screenshot();
   writeFileSync(join(folder, `${file}.png`), bytes);
   process.stdout.write(`${file}.png ${Math.round(bytes.length / 1024)} kB\n`);
+}
+
+/** Opens a sample in place of what is open; the workbench may ask about changes that nobody made by hand. */
+async function openSample(page: Page, sample: string): Promise<void> {
+  await page.selectOption('#samples', `${sample}.xlsx`);
+  const state = await page.waitForFunction(() => {
+    if (document.querySelector('dialog.asked') !== null) return 'asked';
+    return document.body.dataset.opening === undefined ? 'open' : undefined;
+  });
+  if ((await state.jsonValue()) === 'asked') await page.getByRole('button', { name: 'Open without saving' }).click();
+  await page.waitForFunction(
+    (name) => document.getElementById('title')?.textContent === name && document.body.dataset.opening === undefined,
+    `${fileOf(sample)}.xlsx`,
+  );
 }
 
 function fileOf(sample: string): string {
