@@ -1,5 +1,5 @@
 import type { BankFactors, Part } from '../../formulas/plan/plan-bank';
-import { planParts } from '../../formulas/plan/plan-parts';
+import { partsPerDrum, planParts } from '../../formulas/plan/plan-parts';
 import type { Profile } from '../../units/profile';
 import type { MixedCell } from '../argument';
 import { coefficient } from '../coefficients/all';
@@ -41,10 +41,23 @@ const renamed = {
 
 /** The bill of materials of a bank, each part in the unit in which it is priced. */
 export function bankParts(bank: readonly (readonly OpenCell[])[], profile: Profile): readonly PartRow[] {
+  return partRows(bank, profile, planParts);
+}
+
+/** The parts that each drum needs whatever the other drums are: fittings, pipe, mortar, sealant, stand. */
+export function partsOfDrum(bank: readonly (readonly OpenCell[])[], profile: Profile): readonly PartRow[] {
+  return partRows(bank, profile, partsPerDrum);
+}
+
+function partRows(
+  bank: readonly (readonly OpenCell[])[],
+  profile: Profile,
+  partsOf: typeof planParts,
+): readonly PartRow[] {
   const table = inputTable('bank', bankInputs, bank, titles);
   const { values } = namedColumn(bankInputs, table, 0, 'bank: ', profile);
   const parts = withNamedRefusals({ place: 'bank: ', inputs: bankInputs, renamed, profile }, () =>
-    planParts(values, factorsOf(profile)),
+    partsOf(values, factorsOf(profile)),
   );
   return parts.map((part) => partRow(part, profile));
 }

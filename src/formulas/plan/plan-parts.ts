@@ -22,17 +22,29 @@ import { plumbing } from './plan-parts-plumbing';
  */
 export function planParts(bank: Bank, factors: BankFactors): readonly Part[] {
   refuseTallCone(bank);
-  const { drumDiameter: top, coneBottom: bottom, coneHeight: height, pieces, lap, thickness, drums } = bank;
-  const cone = { top, bottom, height, thickness, measured: 'fit', clearance: 0 } as const;
-  const pattern = conePattern({ ...cone, pieces, lap });
+  const pattern = patternOf(bank);
   return [
-    counted('drums', drums, 'food grade; ask what each one held'),
+    counted('drums', bank.drums, 'food grade; ask what each one held'),
     ...coneParts(bank, pattern),
-    ...mixParts(bank, factors, pattern),
+    ...mixParts(bank, factors),
+    ...coats(bank, factors, pattern),
     ...plumbing(bank),
     ...standParts(bank, factors),
     leakTest(bank),
   ];
+}
+
+/**
+ * The parts of `planParts` that each drum needs whatever the other drums are: not the sheets, the rivets and the base mix,
+ * and so without the search for a cut plan.
+ */
+export function partsPerDrum(bank: Bank, factors: BankFactors): readonly Part[] {
+  refuseTallCone(bank);
+  return [...coats(bank, factors, patternOf(bank)), ...plumbing(bank), ...standParts(bank, factors)];
+}
+
+function patternOf({ drumDiameter: top, coneBottom: bottom, coneHeight: height, pieces, lap, thickness }: Bank) {
+  return conePattern({ top, bottom, height, thickness, measured: 'fit', clearance: 0, pieces, lap });
 }
 
 function refuseTallCone({ drumHeight, coneHeight, baseRise }: Bank): void {
@@ -63,9 +75,8 @@ function coneParts(bank: Bank, pattern: PatternRow): readonly Part[] {
   ];
 }
 
-function mixParts(bank: Bank, factors: BankFactors, pattern: PatternRow): readonly Part[] {
-  const { drums, drumDiameter, coneBottom, coneHeight, thickness, baseRise, mixParts: parts, pieces } = bank;
-  const { mixWaste, bag, mortar, bead } = factors;
+function mixParts(bank: Bank, { mixWaste, bag }: BankFactors): readonly Part[] {
+  const { drums, drumDiameter, coneBottom, coneHeight, thickness, baseRise, mixParts: parts } = bank;
   const behind = coneBackfill({
     drum: drumDiameter,
     top: drumDiameter,
@@ -76,8 +87,6 @@ function mixParts(bank: Bank, factors: BankFactors, pattern: PatternRow): readon
     rise: baseRise,
   });
   const { aggregate, cement, bags } = coneMix(behind * drums, parts, mixWaste, bag);
-  const area = pattern.area * pieces * drums;
-  const joints = (Math.PI * (drumDiameter + coneBottom) + pieces * pattern.slant) * drums;
   return [
     measuredPart('base mix aggregate', 'bulk', aggregate, {
       text: `CONE.BACKFILL: {behind:bulk} per cone; CONE.MIX: ${parts} to 1, {mixWaste} added`,
@@ -89,6 +98,15 @@ function mixParts(bank: Bank, factors: BankFactors, pattern: PatternRow): readon
       { text: 'CONE.MIX: {cement:mass} in bags of {bag:mass}', figures: { cement, bag } },
       'bag',
     ),
+  ];
+}
+
+/** Mortar under the cones and sealant along their joints. */
+function coats(bank: Bank, { mortar, bead }: BankFactors, pattern: PatternRow): readonly Part[] {
+  const { drums, drumDiameter, coneBottom, pieces } = bank;
+  const area = pattern.area * pieces * drums;
+  const joints = (Math.PI * (drumDiameter + coneBottom) + pieces * pattern.slant) * drums;
+  return [
     measuredPart('bedding mortar', 'mass', area * mortar, {
       text: 'CONE.PATTERN: {area:area}, at {mortar:holding}',
       figures: { area, mortar },

@@ -1,5 +1,9 @@
 /** What to buy for all drums of a job, in packs with costs if the workbook has prices. */
+import type { MixedCell } from '../../catalogue/argument';
+import { partsOfDrum } from '../../catalogue/plan/plan-parts';
+import { ArgumentError } from '../../catalogue/reading/argument-error';
 import type { CellScalar } from '../../hosts/workbook-model';
+import { toProfile } from '../../units/quantity';
 import { figureText, lengthText } from './figure-text';
 import { PacketMistake } from './packet-cells';
 import type { PaperTable } from './paper-table';
@@ -19,17 +23,6 @@ interface Item {
 
 export const withoutPrices =
   'For packs, costs and a total, insert the ready-made Materials sheets into the workbook and type your shop’s prices on the sheet Prices.';
-
-/** PLAN.PARTS counts these for equal drums; here they come from the cut plan and the base mix of all drums together. */
-const ofTheWholeJob = [
-  'drums',
-  'sheet for cones',
-  'rivets',
-  'base mix aggregate',
-  'base mix cement',
-  'leak-test water',
-  'pail',
-];
 
 const wording: Readonly<Record<string, string>> = {
   'bedding mortar': 'thin coat under the cones',
@@ -126,25 +119,30 @@ function itemsOf(job: Job): { readonly items: readonly Item[]; readonly notes: r
   };
 }
 
-/** Fittings, mortar, sealant and stands, by PLAN.PARTS for each drum, added up. */
+/** Fittings, mortar, sealant and stands, as PLAN.PARTS counts them for each drum, added up. */
 function fittingsOf(job: Job): { readonly parts: readonly Item[]; readonly notes: readonly string[] } {
   const parts = new Map<string, Item>();
   const notes: string[] = [];
   for (const drum of job.drums) {
     try {
-      for (const [item = '', quantity = 0, unit = '', how = ''] of job.call('PLAN.PARTS', bankOf(job, drum), false)) {
-        const name = String(item);
-        if (ofTheWholeJob.includes(name)) continue;
-        const before = parts.get(name)?.quantity ?? 0;
-        const what = wording[name] ?? String(how);
-        parts.set(name, { item: name, quantity: before + Number(quantity), unit: String(unit), what });
+      for (const { item, quantity, unit, how } of partsOfDrum(bankOf(job, drum), job.profile)) {
+        const before = parts.get(item)?.quantity ?? 0;
+        const what = wording[item] ?? (typeof how === 'object' && 'text' in how ? how.text : '');
+        parts.set(item, { item, quantity: before + inProfile(job, quantity), unit, what });
       }
     } catch (error) {
-      if (!(error instanceof PacketMistake)) throw error;
+      if (!(error instanceof ArgumentError)) throw error;
       notes.push(`Fittings and stand of ${drum.name} are not counted: ${error.message}`);
     }
   }
+  parts.delete('pail');
   return { parts: [...parts.values()], notes };
+}
+
+function inProfile({ profile }: Job, quantity: MixedCell): number {
+  return typeof quantity === 'object' && 'si' in quantity
+    ? toProfile(profile, quantity.kind, quantity.si)
+    : Number(quantity);
 }
 
 /** A drum as a bank of one. */
