@@ -83,7 +83,7 @@ test('the daily page takes the intervals of a pasted plan, keeps them, and puts 
     'result\tunit\tSmall\tLarge\npad change interval\tdays\t12.7\t3.2\nbed cleaning interval\tdays\tnot given\t210',
   );
   await page.getByText('The intervals of Small are used.').waitFor();
-  await page.getByLabel('Scenario').selectOption('Large');
+  await page.locator('#plans').selectOption('Large');
   await page.getByText('The intervals of Large are used.').waitFor();
   await page.fill('#every-test', '0');
   await page.locator('#every-test').blur();
