@@ -83,7 +83,7 @@ describe('the metadata', () => {
     expect(Buffer.byteLength(built)).toBeLessThanOrEqual(125_000);
   });
 
-  test('leads from every function to a page that is there', () => {
+  test('leads from every function to a page that exists', () => {
     for (const { helpUrl } of functionsMetadata('.').functions)
       expect(existsSync(`dist/${helpUrl}`), helpUrl).toBe(true);
   });
@@ -109,7 +109,7 @@ describe('the pages', () => {
     }
   });
 
-  test('load the functions right behind Excel’s library and before any other script', () => {
+  test('load the functions right after Excel’s library and before any other script', () => {
     const scripts = [...file('task-pane.html').matchAll(/<script([^>]*)src="([^"]+)"([^>]*)>/g)];
     expect(scripts[0]![2]).toContain('office.js');
     expect(scripts[1]![2]).toBe('functions.js');

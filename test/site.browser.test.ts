@@ -92,7 +92,7 @@ async function saved(page: Page, press: () => Promise<void>): Promise<{ name: st
 }
 
 describe('the site in a folder of a server that knows only files', () => {
-  test('has every file to which one of its pages leads', () => {
+  test('has every file that one of its pages links to', () => {
     const pages = siteFiles().filter((name) => name.endsWith('.html') && !/^(task-pane|workbench\/)/.test(name));
     expect(pages).toContain('index.html');
     for (const name of pages) {
@@ -147,7 +147,7 @@ describe('the site in a folder of a server that knows only files', () => {
     expect(bytes.reduce((sum, one) => sum + one, 0)).toBeLessThanOrEqual(3_000_000);
   });
 
-  test('stays at its version until the user changes over, and then changes every file at once', async () => {
+  test('stays at its version until the user updates, and then changes every file at once', async () => {
     const [page, other] = [await openWorkbench(), await openWorkbench()];
     const file = 'support.html';
     const kept = () => page.evaluate(async (name) => (await fetch(`../${name}`)).text(), file);

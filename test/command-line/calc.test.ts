@@ -107,7 +107,7 @@ describe('calc on the command line', () => {
 });
 
 describe('the request', () => {
-  it('takes anything that is no option for a formula, also a negative number', () => {
+  it('reads anything that is not an option as a formula, also a negative number', () => {
     expect(readRequest(['-5', '1+1', '--json'])).toEqual({ formulas: ['-5', '1+1'], json: true, workbook: undefined });
     expect(readRequest(['--', '--1'])).toMatchObject({ formulas: ['--1'] });
   });

@@ -86,7 +86,7 @@ describe('draw on the command line', () => {
     expect(page!.texts.map(({ text }) => text).join(' ')).toContain('Cone pattern, cut 1');
   });
 
-  it('draws the pattern rows of a workbook under its own units, each under its own title', () => {
+  it('draws the pattern rows of a workbook in its own units, each with its own title', () => {
     const done = draw('--workbook', 'drums.xlsx', '--range', "'Drum''s patterns'!B2:K3", 'rows.svg');
     expect(done).toMatchObject({ status: 0, stderr: '' });
     const svg = readFileSync(at('rows.svg'), 'utf8');
@@ -106,7 +106,7 @@ describe('draw on the command line', () => {
     );
   });
 
-  it('lays the pieces out itself where no plan is given, each on the sheet and as many as asked for', () => {
+  it('lays the pieces out itself if no plan is given, all of them and each on the sheet', () => {
     const cone = ['--units', 'US', '--top', '20', '--bottom', '4', '--height', '8', '--pieces', '3', '--lap', '1'];
     const done = draw(...cone, '--sheet-length', '96', '--sheet-width', '48', '--gap', '1/4 in', 'nested.dxf');
     expect(done).toMatchObject({ status: 0, stderr: '' });
@@ -204,7 +204,7 @@ describe('the command line of draw', () => {
     expect(() => readDrawRequest(args)).toThrow(sentence);
   });
 
-  it('asks for help with nothing else', () => {
+  it('shows help if nothing else is given', () => {
     expect(readDrawRequest(['--help'])).toBeUndefined();
   });
 });

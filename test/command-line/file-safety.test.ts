@@ -107,7 +107,7 @@ describe('a place that can be written to', () => {
 });
 
 describe('a workbook that needs more than there is', () => {
-  it('ends in a sentence, not in a trace', () => {
+  it('ends with a sentence, not with a trace', () => {
     const { status, stderr } = spawnSync(
       'node',
       ['src/command-line/run.cjs', 'recalc', input, join(folder, 'out.xlsx')],

@@ -19,7 +19,7 @@ function recalc(...args: string[]) {
 }
 
 describe('recalc on the command line', () => {
-  it('runs as the npm script that the manual names, and gives back a file whose results are right as it was', () => {
+  it('runs as the npm script that the manual names, and leaves a file with right results unchanged', () => {
     const { stdout, status } = spawnSync('npm', ['run', '-s', 'recalc', '--', input, output], { encoding: 'utf8' });
     expect([status, stdout]).toEqual([0, expect.stringMatching(/^(\d+) of \1 formulas computed\n$/)]);
     expect(readFileSync(output)).toEqual(readFileSync(input));

@@ -53,7 +53,7 @@ function ask(path: string, headers: Record<string, string> = {}, method = 'GET')
 }
 
 describe('the served site', () => {
-  test('hands functions.json to any site as JSON', async () => {
+  test('serves functions.json to any site as JSON', async () => {
     const { status, headers, body } = await ask('/functions.json?v=2');
     expect([status, body]).toEqual([200, '{"functions":[]}']);
     expect(headers['content-type']).toMatch(/^application\/json/);
@@ -92,12 +92,12 @@ describe('the served site', () => {
     },
   );
 
-  test('leads from a folder’s name to the folder, so that relative addresses hold', async () => {
+  test('redirects from a folder’s name to the folder, so that relative addresses work', async () => {
     const { status, headers } = await ask('/reference');
     expect([status, headers.location]).toEqual([301, '/reference/']);
   });
 
-  test('sends text compressed to whoever takes it, and says when nothing has changed', async () => {
+  test('sends text compressed to clients that accept it, and says when nothing has changed', async () => {
     const packed = await ask('/long.js', { 'accept-encoding': 'gzip' });
     expect(packed).toMatchObject({ status: 200, headers: { 'content-encoding': 'gzip' } });
     expect(packed.bytes.length).toBeLessThan(longScript.length / 10);
@@ -106,7 +106,7 @@ describe('the served site', () => {
     expect((await ask('/long.js', { 'if-none-match': String(headers.etag) })).status).toBe(304);
   });
 
-  test('takes no other method', async () => {
+  test('refuses other methods', async () => {
     expect((await ask('/functions.json', {}, 'POST')).status).toBe(405);
   });
 });

@@ -21,7 +21,7 @@ const values: Readonly<Record<Reading, string>> = {
 const waterTest: Entry = { kind: 'test', id: 'b', date: '2026-05-01', values };
 
 describe('entries', () => {
-  test('exported twice and imported twice are there once', () => {
+  test('exported twice and imported twice appear once', () => {
     const file = fileOf([pull, waterTest]);
     const once = merged([], entriesOf(file));
     expect(merged(merged(once, entriesOf(file)), entriesOf(fileOf(once)))).toEqual([waterTest, pull]);

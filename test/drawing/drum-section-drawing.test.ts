@@ -58,7 +58,7 @@ test('words in the columns beside the drum do not overlap, however close the lev
   }
 });
 
-test('nothing is meant for the shears', () => {
+test('nothing is on the layer to cut', () => {
   expect(drawing.entities.some((entity) => 'layer' in entity && entity.layer === 'cut')).toBe(false);
 });
 

@@ -34,7 +34,7 @@ describe('a pattern read back from its DXF file', () => {
     expect(dxf.header.$MEASUREMENT).toBe(0);
   });
 
-  test('millimeters and the metric system stand in the header under a metric profile', () => {
+  test('the header has millimeters and the metric system in a metric profile', () => {
     const { header, layers } = readDxf(toDxf(patternDrawing({ pattern: drumCone(), profile: metric })));
     expect(header.$INSUNITS).toBe(4);
     expect(header.$MEASUREMENT).toBe(1);

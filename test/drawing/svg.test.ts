@@ -45,7 +45,7 @@ describe('text from cells', () => {
   });
 });
 
-test('color comes from the page, and nothing asks for inline styles or scripts', () => {
+test('color comes from the page, and nothing needs inline styles or scripts', () => {
   const svg = toSvg(drawing);
   expect(svg).toContain('stroke="currentColor"');
   expect(svg).not.toMatch(/style=|<style|#[0-9a-f]{3,6}|rgb\(|url\(| id=/i);

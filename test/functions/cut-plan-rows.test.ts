@@ -35,7 +35,7 @@ describe('CUT.PLAN', () => {
 });
 
 describe('CUT.SHEETS', () => {
-  it('passes an error on, as a count without the row would buy too little', () => {
+  it('passes an error on, because a count without the row would buy too little', () => {
     expect(refusal('CUT.SHEETS', 'metric', [row(400), broken], 2000, 1000)).toContain('no height');
     expect(refusal('CUT.SHEETS', 'metric', [row(400), row(3000)], 2000, 1000)).toContain('row 2 in one piece');
   });

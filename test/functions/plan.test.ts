@@ -104,7 +104,7 @@ describe('PLAN.COMPARE', () => {
     expect(value(drums(2), 'overflow rate')).toBe(call('SETTLE.OVERFLOW', 'metric', 100, 572, 2));
   });
 
-  it('takes none of a coefficient that may be nothing', () => {
+  it('accepts none for a coefficient that may be missing', () => {
     const surface = (reserve: unknown) =>
       value(compare(withRow('filter reserve', reserve, reserve)), 'media surface') as number;
     expect(surface('') / surface('none')).toBeCloseTo(1.25, 12);
@@ -206,7 +206,7 @@ describe('a bad scenario', () => {
     expect(value(compare(scenarios), 'feed')).toBeCloseTo(0.3, 12);
   });
 
-  it('passes an error in a cell on as what it is, in its own column', () => {
+  it('passes on an error in a cell, in its own column', () => {
     const error = { code: '#DIV/0!', message: '' };
     const block = compare(withRow('protein', 0.4, error));
     expect(block[0]![3]).toMatchObject({ code: '#DIV/0!' });
@@ -227,7 +227,7 @@ describe('a bad scenario', () => {
     expect(fault(bare.slice(0, 2), 1)).toContain('column 2, feeding rate: its row is missing; give fish count');
   });
 
-  it('refuses a name that is no input, with the nearest ones, and one that appears twice', () => {
+  it('refuses a name that is not an input, with the nearest ones, and one that appears twice', () => {
     expect(refusal('PLAN.COMPARE', 'metric', withRow('protien', 1, 1))).toContain(
       'scenarios: row 4: protien is not an input; nearest are protein',
     );
@@ -240,7 +240,7 @@ describe('a bad scenario', () => {
     expect(refusal('PLAN.COMPARE', 'metric', '')).toContain('scenarios: blank is not allowed');
   });
 
-  it('is refused by PLAN.LIMIT and PLAN.CHECK in the same words', () => {
+  it('is refused by PLAN.LIMIT and PLAN.CHECK with the same message', () => {
     for (const name of ['PLAN.LIMIT', 'PLAN.CHECK']) {
       expect(refusal(name, 'US', [['fish count', 'x']])).toContain('scenario: fish count: x is not allowed');
       expect(

@@ -28,7 +28,7 @@ describe('reference pages', () => {
     },
   );
 
-  it('never takes words for markup', () => {
+  it('never reads words as markup', () => {
     const row = define({
       name: 'TEST.PAGE',
       summary: '<script>alert(1)</script>',
@@ -62,7 +62,7 @@ describe('reference pages', () => {
   });
 });
 
-describe('what stands beside the contract of a function', () => {
+describe('what is beside the contract of a function', () => {
   const row = catalogue.find(({ name }) => name === 'CONE.ANGLE')!;
 
   it('are published figures with ours, computed and not copied', () => {

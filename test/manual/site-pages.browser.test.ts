@@ -100,7 +100,7 @@ test('the daily page takes the intervals of a pasted plan, keeps them, and puts 
   await context.close();
 });
 
-test('the daily page says so where the browser keeps nothing, and still gives the file', async () => {
+test('the daily page says so if the browser keeps nothing, and still gives the file', async () => {
   const context = await browser.newContext({ serviceWorkers: 'block', acceptDownloads: true });
   await context.addInitScript(() => {
     Storage.prototype.setItem = () => {

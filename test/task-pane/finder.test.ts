@@ -66,7 +66,7 @@ describe('the finder', () => {
     for (const { name } of catalogue) expect(first(name, 2), name).toContain(name);
   });
 
-  test('finds nothing where nothing was asked or known', () => {
+  test('finds nothing for no question or unknown words', () => {
     expect(find('')).toEqual([]);
     expect(find('how many of the')).toEqual([]);
     expect(find('zzz <b>&')).toEqual([]);

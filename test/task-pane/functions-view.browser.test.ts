@@ -45,7 +45,7 @@ const result = () => page.locator('.result');
 const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
 const said = (text: string | RegExp) => page.locator('.message', { hasText: text }).waitFor();
 
-test('a question in words finds the function, with what it does', async () => {
+test('a question in words finds the function and its description', async () => {
   await open({});
   await page.getByRole('searchbox').fill('how many drums');
   const first = page.locator('.function-item').first();
@@ -55,7 +55,7 @@ test('a question in words finds the function, with what it does', async () => {
   ]);
 });
 
-test('the result is there as the form is filled in, in the units of the workbook, and says what is wrong', async () => {
+test('the result appears while the form is filled in, in the units of the workbook, and says what is wrong', async () => {
   await open({});
   await form('CONE.ANGLE');
   await result().getByText('Fill in top, bottom and height').waitFor();
@@ -67,7 +67,7 @@ test('the result is there as the form is filled in, in the units of the workbook
   await result().getByText('bottom: 24 in is not allowed').waitFor();
 });
 
-test('a workbook without units is asked for them in the form', async () => {
+test('in a workbook without units, the form asks for them', async () => {
   await open({}, null);
   await form('WATER.DENSITY');
   await field('temperature').fill('68');
@@ -79,7 +79,7 @@ test('a workbook without units is asked for them in the form', async () => {
   expect(await at('A1')).toEqual(['=SILT.WATER.DENSITY("US",68)']);
 });
 
-test('cells are taken from the selection, read live, and stand in the formula that is inserted', async () => {
+test('cells come from the selection, are read live, and are in the formula that is inserted', async () => {
   await open({ B5: 22.5, B6: 21.75, C5: 4, D5: 9.25 });
   await form('CONE.PATTERN');
   await choose('B5:B6');
@@ -98,7 +98,7 @@ test('cells are taken from the selection, read live, and stand in the formula th
   expect(await at('F5')).toEqual(['=SILT.CONE.PATTERN(SiltUnits,B5:B6,C5,D5,,,,,,TRUE)']);
 });
 
-test('what stands in the way is asked about, and a formula never reads its own cell', async () => {
+test('asks before it overwrites cells, and a formula never reads its own cell', async () => {
   await open({ A1: 'note', G8: 1, B5: 22.5 });
   await form('CONE.PATTERN');
   await field('top').fill('=B5');
@@ -125,7 +125,7 @@ test('what stands in the way is asked about, and a formula never reads its own c
   expect(await at('B5')).toEqual([22.5]);
 });
 
-test('words, tables and choices are filled in, and text goes into the formula in quotes', async () => {
+test('accepts words, tables and choices, and puts text into the formula in quotes', async () => {
   await open({ A1: 46143, B1: 5, C1: 0.02, A2: 46150, B2: 6, C2: 0.03 });
   await form('HARVEST.LOG');
   await field('log').fill('=A1:C2');
@@ -180,7 +180,7 @@ test('every function has a form that opens', async () => {
   }
 });
 
-test('on its own, without a spreadsheet, the page finds functions and computes', async () => {
+test('without a spreadsheet the page finds functions and computes', async () => {
   await page.evaluate(() => window.paneTest.openAlone());
   await page.getByText('This page has no spreadsheet beside it').waitFor();
   await page.getByRole('tab', { name: 'Units' }).click();

@@ -45,7 +45,7 @@ test.each([16, 20, 24, 32, 40, 48, 64, 80, 96, 128])(
   },
 );
 
-test('a different drawing would be found out', async () => {
+test('the comparison notices a different drawing', async () => {
   const blank = 'data:image/svg+xml,<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"/>';
   expect(await difference([dataUrl('icon-128.png', 'image/png'), blank], 128)).toBeGreaterThan(20);
 });

@@ -56,7 +56,7 @@ test('the drawing follows the selection in the grid', async () => {
   await page.getByText('Nothing here can be drawn').waitFor();
 });
 
-test('what is saved is what the grid has computed', async () => {
+test('the saved file has what the grid computed', async () => {
   await select('Patterns', 5, 0);
   await captioned('Moss: cone pattern');
   const [download] = await Promise.all([
@@ -108,7 +108,7 @@ test('the papers of the whole job are saved as pages and as a workbook', async (
   expect(cells.some(({ formula }) => formula !== undefined)).toBe(false);
 });
 
-test('a marking-out table computes in the grid, and can be taken back', async () => {
+test('a marking-out table computes in the grid, and can be undone', async () => {
   await page.getByRole('button', { name: 'Insert marking-out table' }).click();
   await page.getByText('The marking-out table is on the sheet Marking out 2.').waitFor();
   await page.waitForFunction(async () => {
@@ -120,7 +120,7 @@ test('a marking-out table computes in the grid, and can be taken back', async ()
   await page.waitForFunction(async () => !(await window.workbench.host.sheets()).includes('Marking out 2'));
 });
 
-test('ready-made sheets go in beside those that are there, and every formula in them computes', async () => {
+test('ready-made sheets are added to the existing ones, and every formula in them computes', async () => {
   await open('Sheets');
   await page.getByLabel('Stocking scenarios').check();
   await page.getByRole('button', { name: 'Insert' }).click();
@@ -154,7 +154,7 @@ test('cautions lead to their cells', async () => {
   });
 });
 
-test('cautions are those of the workbook that is open, as it is now', async () => {
+test('cautions are those of the open workbook in its present state', async () => {
   await open('Checks');
   await page.getByRole('button', { name: 'Go to Patterns!A16' }).waitFor();
   await chooseSample(page, 'US/water-book.xlsx');
@@ -182,7 +182,7 @@ test('cautions are those of the workbook that is open, as it is now', async () =
   await alarm.waitFor({ state: 'detached' });
 });
 
-test('a question about one workbook is gone when another is opened, and nothing is done', async () => {
+test('a question about one workbook disappears when another is opened, and nothing is done', async () => {
   await chooseSample(page, 'US/water-book.xlsx');
   await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Verdict'));
   await open('Sheets');
@@ -195,7 +195,7 @@ test('a question about one workbook is gone when another is opened, and nothing 
   expect(await sheets()).not.toContain('Pulls');
 });
 
-test('a change of units in one workbook cannot be taken back in another', async () => {
+test('a change of units in one workbook cannot be undone in another', async () => {
   await chooseSample(page, 'US/cone-cut-plan.xlsx');
   await open('Units');
   const sample = page.locator('#pane .profile');

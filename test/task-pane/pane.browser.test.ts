@@ -83,7 +83,7 @@ describe.each([
   ['light', 400, {}],
   ['forced colors', 350, { forcedColors: 'active' }],
 ] as const)('in %s, %i pixels wide', (theme, width, more) => {
-  test('nothing hinders anyone, and nothing sticks out', async () => {
+  test('axe finds nothing, and nothing sticks out', async () => {
     const { page, complaints } = await openFarm({ viewport: { width, height: 700 }, ...more });
     await page.evaluate((dark) => window.paneTest.host.turn(dark), theme === 'dark');
     for (const [state, bring] of Object.entries(states)) {
@@ -107,7 +107,7 @@ describe.each([
   });
 });
 
-test('the theme of the host is followed at once, against the browser’s own', async () => {
+test('the pane follows the theme of the host at once, even against the browser’s', async () => {
   const { page } = await openFarm({ colorScheme: 'light' });
   const background = () => page.locator('.pane').evaluate((pane) => getComputedStyle(pane).backgroundColor);
   const light = await background();
@@ -118,7 +118,7 @@ test('the theme of the host is followed at once, against the browser’s own', a
   await page.context().close();
 });
 
-test('tabs are one stop of the keyboard, and arrows, Home and End go through them', async () => {
+test('tabs are one stop of the keyboard; arrows, Home and End move between them', async () => {
   const { page } = await openFarm({});
   const tabs = page.getByRole('tab');
   const labels = await tabs.allTextContents();
@@ -136,7 +136,7 @@ test('tabs are one stop of the keyboard, and arrows, Home and End go through the
   await page.context().close();
 });
 
-test('a question is put aside with Escape, and the focus goes back to where it was', async () => {
+test('Escape closes a question, and the focus returns to its place', async () => {
   const { page } = await openFarm({});
   await page.getByRole('tab', { name: 'Functions' }).click();
   await page.getByRole('searchbox').fill('TANK.GIRTH');

@@ -49,16 +49,16 @@ test('the pane loads with the real office.js under its own content security poli
   expect(complaints).toEqual([]);
 });
 
-test('the functions script is there when office.js is ready', async () => {
+test('the functions script is loaded when office.js is ready', async () => {
   const ready = await page.evaluate(() => Office.onReady().then(({ host }) => String(host)));
   expect(ready).toBe('null');
 });
 
-test('the page asks nobody but its own site and Excel’s library', () => {
+test('the page requests files only from its own site and Excel’s library', () => {
   expect(outside).toEqual([]);
 });
 
-test('outside Excel the pane says where it is, and stays usable', async () => {
+test('outside Excel the pane says so and stays usable', async () => {
   await page.getByText('This page has no spreadsheet beside it').waitFor();
   await page.getByRole('tab', { name: 'Functions' }).click();
   await page.getByRole('searchbox').fill('density of water');

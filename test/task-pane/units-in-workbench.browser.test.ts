@@ -39,7 +39,7 @@ const near = (wanted: readonly number[]) => (block: Block) =>
 
 let before: readonly number[];
 
-test('a sample in US units is converted whole: what was typed and what comes of it', async () => {
+test('a sample in US units is converted whole: typed numbers and results', async () => {
   before = numbers(await cells(page, slant, ({ values }) => typeof values[0]?.[0] === 'number'));
   const weight = numbers(await cells(page, mixAndWeight, ({ values }) => typeof values[0]?.[0] === 'number'));
   await page.getByRole('radio', { name: /^Metric/ }).check();
@@ -55,7 +55,7 @@ test('a sample in US units is converted whole: what was typed and what comes of 
   await cells(page, mixAndWeight, near(weight.map((value) => value * 0.45359237)));
 });
 
-test('the pane takes it back, and the grid is as it was', async () => {
+test('the pane undoes it, and the grid is as before', async () => {
   await page.locator('.message').getByRole('button', { name: 'Undo' }).click();
   await said('as they were before');
   await cells(page, typed, near([21.75]));
@@ -63,7 +63,7 @@ test('the pane takes it back, and the grid is as it was', async () => {
   expect(await page.locator('.banner .profile').textContent()).toBe('US');
 });
 
-test('the spreadsheet’s own undo takes it back too, in one step', async () => {
+test('the spreadsheet’s own undo undoes it too, in one step', async () => {
   await page.getByRole('radio', { name: /^Metric/ }).check();
   await press('Change units');
   await press(/^Change units and convert \d+$/);
@@ -74,7 +74,7 @@ test('the spreadsheet’s own undo takes it back too, in one step', async () => 
   await page.locator('.banner .profile', { hasText: 'US' }).waitFor();
 });
 
-test('units changed in their cell alone put the caution on the sheets and in the pane', async () => {
+test('units changed only in their cell show the caution on the sheets and in the pane', async () => {
   await page.evaluate(() =>
     window.workbench.host.write([{ sheet: 'Silt units', row: 3, column: 1, cells: [['metric']] }]),
   );

@@ -46,7 +46,7 @@ const steps = () => page.evaluate(() => window.paneTest.host.steps.length);
 const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
 const said = (text: string | RegExp) => page.locator('.message', { hasText: text }).waitFor();
 
-test('the units come into a workbook that has none, in a cell that everyone sees', async () => {
+test('a workbook without units gets them in a visible cell', async () => {
   await open({}, null, {});
   await page.getByRole('radio', { name: /^US/ }).check();
   await press('Add units to this workbook');
@@ -56,7 +56,7 @@ test('the units come into a workbook that has none, in a cell that everyone sees
   expect(Object.fromEntries(names.map(({ name, refersTo }) => [name, refersTo]))).toEqual(unitsNames);
 });
 
-test('a change of units lists what was typed, converts it in one step, and is taken back in one', async () => {
+test('a change of units lists the typed numbers, converts them in one step, and is undone in one', async () => {
   await open(farm);
   await page.getByRole('radio', { name: /^Metric/ }).check();
   await press('Change units');
@@ -77,7 +77,7 @@ test('a change of units lists what was typed, converts it in one step, and is ta
   expect(await steps()).toBe(2);
 });
 
-test('only what is ticked is converted; a cell of two uses is not ticked', async () => {
+test('only ticked numbers are converted; a cell with two uses is not ticked', async () => {
   await open({ ...farm, F5: '=B5*25.4' });
   await page.getByRole('radio', { name: /^Metric/ }).check();
   await press('Change units');
@@ -112,7 +112,7 @@ test('a protected sheet is named, and the workbook stays as it was', async () =>
   expect(await at('Silt units', 'B4', 'B5')).toEqual(['US', 'US']);
 });
 
-test('units changed by hand in their cell are met with a caution, and converting sets it right', async () => {
+test('units changed by hand in their cell give a caution, and converting removes it', async () => {
   await open(farm, { B4: 'metric', B5: 'US' });
   await page.locator('.caution', { hasText: 'Numbers were typed in US but are read as metric' }).waitFor();
   await press('Look for typed numbers');
@@ -123,7 +123,7 @@ test('units changed by hand in their cell are met with a caution, and converting
   await expect.poll(() => page.locator('.caution').count()).toBe(0);
 });
 
-test('units may change alone; then the typed numbers are cautioned about until someone decides', async () => {
+test('units may change without the numbers; then a caution stays until someone decides', async () => {
   await open(farm);
   await page.getByRole('radio', { name: /^Metric/ }).check();
   await press('Change units');
@@ -135,7 +135,7 @@ test('units may change alone; then the typed numbers are cautioned about until s
   expect(await at('Silt units', 'B4', 'B5')).toEqual(['metric', 'metric']);
 });
 
-test('exceptions are chosen kind by kind and stand in the cell as text', async () => {
+test('exceptions are chosen kind by kind and are text in the cell', async () => {
   await open({ B5: 10, C5: 20, E5: '=SILT.SETTLE.OVERFLOW(SiltUnits,B5,C5)' });
   await page.getByText('Exceptions by kind').click();
   await page.getByLabel('flow', { exact: true }).selectOption('L/min');
@@ -146,7 +146,7 @@ test('exceptions are chosen kind by kind and stand in the cell as text', async (
   expect((await at('Farm', 'B5', 'C5')).map(Number)).toEqual([expect.closeTo(37.85411784, 9), 20]);
 });
 
-test('a name that the workbook uses for something else is only taken over when told to', async () => {
+test('a name that the workbook uses for something else is redefined only after asking', async () => {
   await open({ A1: 7 }, null, { SiltUnits: 'Farm!$A$1' });
   await press('Add units to this workbook');
   const question = page.getByRole('alertdialog', { name: /SiltUnits refers to Farm!\$A\$1/ });
@@ -159,7 +159,7 @@ test('a name that the workbook uses for something else is only taken over when t
   expect(names.find(({ name }) => name === 'SiltUnits')?.refersTo).toBe("'Silt units'!$B$4");
 });
 
-test('another sheet of that name is left alone', async () => {
+test('another sheet with that name is not changed', async () => {
   await open({ A1: 7 }, { A1: 'my own list' }, {});
   await press('Add units to this workbook');
   await said('rename it, then set the units again');
@@ -182,7 +182,7 @@ test('text from the sheet is never markup', async () => {
   expect(await page.locator('.pane img').count()).toBe(0);
 });
 
-test('long looking shows how far it is, and stopping it changes nothing', async () => {
+test('a long search shows progress, and stopping it changes nothing', async () => {
   const cells: Record<string, CellResult> = {};
   for (let row = 1; row <= 100; row++) {
     cells[`A${row}`] = row / 1000;
@@ -204,7 +204,7 @@ test('long looking shows how far it is, and stopping it changes nothing', async 
   expect(await steps()).toBe(0);
 });
 
-test('the whole change goes by keyboard alone, with the focus seen at every stop', async () => {
+test('the whole change works by keyboard alone, with a visible focus at every stop', async () => {
   await open(farm);
   await page.locator('#tab-units').focus();
   const stops: string[] = [];

@@ -286,7 +286,7 @@ describe('text of a quantity', () => {
     each.map(([text, si]) => [kind as Kind, text, si] as const),
   );
 
-  it.each(rows)('as %s, "%s" is read as what it says', (kind, text, si) => {
+  it.each(rows)('as %s, "%s" has its plain meaning', (kind, text, si) => {
     expect(readQuantity(metric, kind, text) / si).toBeCloseTo(1, 14);
   });
 

@@ -113,7 +113,7 @@ describe('a profile that is refused', () => {
     expect(() => readProfile(given)).toThrow(new Unreadable(message));
   });
 
-  it('names the kinds that an unknown one is most like', () => {
+  it('names the kinds that are most like an unknown one', () => {
     expect(() => readProfile('US, flwo gpm')).toThrow(/^flwo gpm is not an exception to a profile; .* such as flow, /);
     expect(() => readProfile('US, airflow cfm')).toThrow(/such as air flow, /);
     expect(() => readProfile('US, flow furlongs')).toThrow(/^furlongs is not a unit that is read here; give a flow \(/);

@@ -46,7 +46,7 @@ describe('reading and giving quantities', () => {
     );
   });
 
-  it('takes the unit of the profile written out for the bare number', () => {
+  it('reads a number with the profile’s unit like the bare number', () => {
     fc.assert(
       fc.property(anyProfile, anyMeasured, fc.double({ min: 25, max: 98, noNaN: true }), (profile, kind, bare) => {
         const written = readQuantity(profile, kind, `${bare} ${profile.units[kind].symbol}`);
@@ -55,7 +55,7 @@ describe('reading and giving quantities', () => {
     );
   });
 
-  it('reads what it words', () => {
+  it('reads its own texts', () => {
     fc.assert(
       fc.property(anyProfile, anyMeasured, fc.double({ min: 26, max: 98, noNaN: true }), (profile, kind, bare) => {
         const si = readQuantity(profile, kind, bare, 1e9);
@@ -64,7 +64,7 @@ describe('reading and giving quantities', () => {
     );
   });
 
-  it('reads mixed numbers for their sum', () => {
+  it('reads mixed numbers as their sum', () => {
     const parts = fc
       .tuple(fc.nat(99), fc.integer({ min: 2, max: 64 }))
       .chain(([whole, under]) =>
@@ -188,7 +188,7 @@ describe('reading and giving quantities', () => {
 });
 
 describe('converting', () => {
-  it('there and back is where it began', () => {
+  it('there and back gives the same number', () => {
     fc.assert(
       fc.property(anyUnit, fc.double({ min: -1e6, max: 1e6, noNaN: true }), ([, from, to], value) => {
         expect(Math.abs(convert(convert(value, from, to), to, from) - value)).toBeLessThan(
@@ -198,7 +198,7 @@ describe('converting', () => {
     );
   });
 
-  it('agrees with reading under the other unit', () => {
+  it('agrees with reading in the other unit', () => {
     fc.assert(
       fc.property(anyUnit, fc.double({ min: 0, max: 1e4, noNaN: true }), ([kind, from, to], value) => {
         const direct = readQuantity(profiles[0]!, kind, `${value} ${from}`);

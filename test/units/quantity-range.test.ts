@@ -20,11 +20,11 @@ describe('ranges as they are typed', () => {
     expect(Object.values(range).map((end) => end.replace('°f', '°F'))).toEqual([low, high]);
   });
 
-  it.each(['0.3', 'swirl', '3-1/4 in', 'up to now', '', 'sodium bicarbonate'])('%s is none', (typed) => {
+  it.each(['0.3', 'swirl', '3-1/4 in', 'up to now', '', 'sodium bicarbonate'])('%s is not a range', (typed) => {
     expect(isRangeText(typed)).toBe(false);
   });
 
-  it('says what a half-width has to be', () => {
+  it('says what a half-width must be', () => {
     expect(() => splitRange('flow', '350 ± -20')).toThrow('350 ± -20 has a half-width below 0');
     expect(() => splitRange('flow', '3 gpm ± 2 L/min')).toThrow('has two units; give both figures in one');
     expect(() => splitRange('flow', 'many ± 2')).toThrow('is not a range of flow');

@@ -73,7 +73,7 @@ describe('text that has two readings', () => {
   });
 });
 
-describe('what is no quantity', () => {
+describe('text that is not a quantity', () => {
   it.each([
     'abc',
     '',
@@ -152,7 +152,7 @@ describe('a fraction that became a date', () => {
     expect(readQuantity(readProfile('metric, particle µm'), 'particle', 46023)).toBeCloseTo(0.046023, 12);
   });
 
-  it('is told from an elevation by the most that the argument allows', () => {
+  it('is distinguished from an elevation by the largest value that the argument allows', () => {
     expect(readQuantity(metric, 'run', 1500, 9000)).toBe(1500);
     expect(advice(US, 'run', 46023, 9000)).toMatch(/type 0 1\/2/);
   });
@@ -178,7 +178,7 @@ describe('a bare density that looks like a specific gravity', () => {
     expect(advice(US, 'density', 4.9)).toMatch(/write SG/);
   });
 
-  it('is not suspected where the unit makes it likely, or of a blank cell', () => {
+  it('is not suspected if the unit makes it likely, or in a blank cell', () => {
     expect(readQuantity(metric, 'density', 25)).toBe(25);
     expect(readQuantity(US, 'density', 5)).toBeCloseTo(80.092, 3);
     expect(readQuantity(readProfile('metric, density g/cm3'), 'density', 1.19)).toBeCloseTo(1190, 10);

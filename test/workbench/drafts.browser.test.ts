@@ -38,7 +38,7 @@ async function typeHeight(page: Page, value: number): Promise<void> {
 
 const title = (page: Page) => page.textContent('#title');
 
-test('a page that is closed, and one that is reloaded, leave their work to be opened again, each its own', async () => {
+test('a closed page and a reloaded page each leave their own work to be opened again', async () => {
   const [one, other] = [await openPage(), await openPage()];
   expect(await title(one)).toBe('cone-cut-plan.xlsx');
   await typeHeight(one, 10.25);
@@ -65,7 +65,7 @@ test('a page that is closed, and one that is reloaded, leave their work to be op
   await other.close();
 });
 
-test('another sample asks first, and staying keeps box, title and work', async () => {
+test('choosing another sample asks first, and staying keeps list, title and work', async () => {
   const page = await openPage();
   const bar = page.locator('#draft-delete');
   if (await bar.isVisible()) await bar.click();
@@ -89,7 +89,7 @@ test('another sample asks first, and staying keeps box, title and work', async (
   await page.close();
 });
 
-test('F6 goes round bar, sheet and pane, Shift+F6 back; a narrow page changes between sheet and pane', async () => {
+test('F6 goes from bar to sheet to pane and Shift+F6 back; a narrow page changes between sheet and pane', async () => {
   const page = await openPage();
   const where = () =>
     page.evaluate(() => {

@@ -43,7 +43,7 @@ function shown(blocks: readonly { sheet: string; values: Block['values'] }[]): R
   return cells;
 }
 
-it.each(readyMade.map(({ id }) => id))('the page computes what a workbook from scratch would hold: %s', async (id) => {
+it.each(readyMade.map(({ id }) => id))('the page computes the same as a new workbook: %s', async (id) => {
   const bytes = new Uint8Array(readFileSync(`sample-workbooks/US/${id}.xlsx`));
   const workbook = await readWorkbook(bytes);
   await open.page.evaluate((data) => window.workbench.spreadsheet.open(data), workbook);
@@ -85,7 +85,7 @@ it.each(readyMade.map(({ id }) => id))('the page computes what a workbook from s
   expect(open.faults).toEqual([]);
 });
 
-it('a bank with one drum less costs what its parts come to, divided by the drums', async () => {
+it('a bank with one drum less costs the sum of its parts, divided by the drums', async () => {
   const workbook = await readWorkbook(new Uint8Array(readFileSync('sample-workbooks/US/materials-sheet.xlsx')));
   await open.page.evaluate((data) => window.workbench.spreadsheet.open(data), workbook);
   const read = (sheet: string, row: number, column: number) =>

@@ -29,7 +29,7 @@ describe('help while a formula is typed', () => {
     expect(typingPlace(typed)).toEqual({ functionName, argument });
   });
 
-  it.each(['', 'text(', '=1+2', '=SUM(1,2)', '=("a('])('%s stands at none', (typed) => {
+  it.each(['', 'text(', '=1+2', '=SUM(1,2)', '=("a('])('%s is at no argument', (typed) => {
     expect(typingPlace(typed)).toBeUndefined();
   });
 

@@ -68,7 +68,7 @@ async function line(pattern: RegExp): Promise<string> {
   return (await page.textContent('#cell-line')) ?? '';
 }
 
-describe('the first sight', () => {
+describe('the page when it opens', () => {
   it('is the cone-cut-plan sample with its functions computed', async () => {
     expect(await page.inputValue('#samples')).toBe('US/cone-cut-plan.xlsx');
     expect(await page.textContent('#title')).toBe('cone-cut-plan.xlsx');
@@ -162,7 +162,7 @@ describe('typing', () => {
     expect(block.values).toEqual([[82.55]]);
   });
 
-  it('shows why a cell is in error where it is selected and where it is pointed at', async () => {
+  it('shows why a cell is in error when it is selected and when it is pointed at', async () => {
     await type(2, 0, '=SILT.UNIT.READ("US","dimension","3 gal")');
     await clickCell(page, 2, 0);
     const reason = /#VALUE! quantity: 3 gal is a volume/;
@@ -175,7 +175,7 @@ describe('typing', () => {
     await page.getByText('3 gal is a volume', { exact: false }).first().waitFor();
   });
 
-  it('spills rows, recomputes them when a cell that they read changes, and says what stands in the way', async () => {
+  it('spills rows, recomputes them when a cell that they read changes, and says what is in the way', async () => {
     await type(6, 0, 'dimension');
     await type(6, 1, '=SILT.UNIT.CONVERT({1;2;3},"in","mm")');
     const spill = { sheet, row: 6, column: 1, rows: 3, columns: 1 };
@@ -189,7 +189,7 @@ describe('typing', () => {
     await cells(page, spill, ({ values }) => values[2]![0] !== '');
   });
 
-  it('never takes text for markup', async () => {
+  it('never reads text as markup', async () => {
     await type(10, 0, '<img src=x onerror=alert(1)>');
     await type(11, 0, '=SILT.UNIT.READ("US","dimension","<b>5</b> in")');
     await clickCell(page, 11, 0);
@@ -219,7 +219,7 @@ describe('files', () => {
   const file = join(folder, 'mine.xlsx');
   beforeAll(async () => writeFileSync(file, await writeWorkbook(workbook)));
 
-  it('of the user’s own are opened and recomputed', async () => {
+  it('of the user are opened and recomputed', async () => {
     await withoutSaving(page, () => page.setInputFiles('#open', file));
     await page.waitForFunction(() => document.getElementById('title')?.textContent === 'mine.xlsx');
     const block = await cells(
@@ -231,7 +231,7 @@ describe('files', () => {
     expect(await page.evaluate(() => window.workbench.host.names())).toEqual(workbook.names);
   });
 
-  it('are computed the same when they are opened once more, names and LET included', async () => {
+  it('are computed the same when they are opened again, names and LET included', async () => {
     const openWith = (bore: string) =>
       page.evaluate((refersTo) => {
         const values = [5, 50].map((value, row) => ({ row, column: 0, value }));
@@ -308,7 +308,7 @@ describe('files', () => {
 });
 
 describe('a sample that cannot be opened', () => {
-  it('leaves the box and the workbook as they were, and says what to do', async () => {
+  it('leaves list and workbook unchanged, and says what to do', async () => {
     await chooseSample(page, 'US/cone-cut-plan.xlsx');
     await page.waitForFunction(() => document.getElementById('title')?.textContent?.includes('cone-cut-plan.xlsx'));
     const before = await page.evaluate(() => window.workbench.host.sheets());
@@ -327,7 +327,7 @@ describe('a sample that cannot be opened', () => {
 });
 
 describe('the look', () => {
-  it('follows the system into the dark', async () => {
+  it('follows the dark theme of the system', async () => {
     const dark = await openWorkbench(browser, server.address, true);
     const shade = (selector: string) =>
       dark.page.$eval(selector, (element) => {

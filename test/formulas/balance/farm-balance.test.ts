@@ -75,7 +75,7 @@ describe('ten thousand farms at steady state', () => {
     }
   });
 
-  it('need the least flow at which every waste is within its limit, and the one that sets it just so', () => {
+  it('need the least flow at which every waste is within its limit, and the one that sets it just reaches it', () => {
     const { error, farm } = worst((one) => {
       if (typeof one.flowNeeded !== 'number' || one.flowNeeded === 0) return 0;
       const { ammoniaLimit, solidsLimit, carbonDioxideLimit, degassing } = one.scenario;
@@ -96,7 +96,7 @@ describe('ten thousand farms at steady state', () => {
     expect(error, JSON.stringify(farm?.scenario)).toBeLessThan(2e-9);
   });
 
-  it('say never only where not even a torrent holds the waste', () => {
+  it('say never only if not even a torrent keeps the waste within its limit', () => {
     const { error, farm } = worst((one) => {
       if (one.flowNeeded !== 'never') return 0;
       const torrent = farmBalance(one, 1e4);

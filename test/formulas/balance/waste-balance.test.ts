@@ -6,13 +6,13 @@ const still = { flow: 0, volume: 0, decay: 0, out: 0 };
 
 describe('the level of a waste', () => {
   // 328.125 g a day over 172.8 m3 a day, of which 37.1 % is cleared: 328.125 / 64.1088.
-  it('is load over what is cleared', () => {
+  it('is the load divided by the flow cleared', () => {
     expect(loadLevel(0.328125 / DAY, 0.371, { ...still, flow: 0.12 / 60 }) * 1000).toBeCloseTo(328.125 / 64.1088, 9);
     expect(loadLevel(1, 0, { ...still, volume: 4, decay: 0.25 })).toBe(1);
     expect(loadLevel(6, 0.5, { flow: 2, volume: 4, decay: 0.25, out: 1 })).toBe(2);
   });
 
-  it('cannot be where nothing takes the waste', () => {
+  it('is refused if nothing removes the waste', () => {
     expect(() => loadLevel(1, 0, { ...still, flow: 1 })).toThrow(/rises without end/);
     expect(() => loadLevel(1, 0.5, { ...still, decay: 1 })).toThrow(/give flow and removal/);
   });
@@ -24,7 +24,7 @@ describe('what each stage takes', () => {
     { name: 'pads', removal: 0.5 },
   ];
 
-  it('is more than its share a pass, since water comes round again', () => {
+  it('is more than its share per pass, because water comes back', () => {
     const rows = loadShares(1, stages, { ...still, flow: 1 });
     expect(rows.map(({ share }) => Number(share.toFixed(4)))).toEqual([0.5412, 0.4588, 1]);
   });
@@ -39,7 +39,7 @@ describe('what each stage takes', () => {
     expect(pads!.level).toBeCloseTo(drums!.level / 2, 12);
   });
 
-  it('has shares even of a load of nothing', () => {
+  it('has shares even of a load of 0', () => {
     expect(loadShares(0, stages, { ...still, flow: 1 })[0]).toMatchObject({ taken: 0, level: 0 });
     expect(loadShares(0, stages, { ...still, flow: 1 })[0]!.share).toBeCloseTo(0.5412, 4);
   });

@@ -91,7 +91,7 @@ describe('a row that cannot be laid', () => {
     expect(notLaid[1]?.refusal.message).toContain('row 3 was not made with');
   });
 
-  it('is refused where a count without it would buy too little, and where no other row is left', () => {
+  it('is refused if a count without it would buy too little, and if no other row is left', () => {
     expect(() => cutSheets([small, large], stock)).toThrow('row 2 in one piece');
     expect(() => layPatterns([large], stock)).toThrow('row 1 in one piece');
   });

@@ -130,7 +130,7 @@ describe('a cut plan', () => {
     expect(again).toEqual(once);
   });
 
-  it('is kept for rows that a cell has rounded', () => {
+  it('is the same for rows that a cell has rounded', () => {
     const row = conePattern({ ...plain, top: 0.4, bottom: 0.1, height: 0.2 });
     const throughCell = { ...row, outerRadius: (row.outerRadius! * 1000 * (1 + 2e-16)) / 1000 };
     expect(throughCell).not.toEqual(row);
@@ -164,7 +164,7 @@ describe('a cut plan', () => {
     expect(() => cutSheets([half], stock(1.999, 1, 0))).toThrow('does not fit on the sheet');
   });
 
-  it('tells the pattern row that is too large, and in how many pieces it would fit', () => {
+  it('names the pattern row that is too large, and in how many pieces it would fit', () => {
     const small = conePattern({ ...plain, top: 0.3, bottom: 0.1, height: 0.1 });
     const large = conePattern({ ...plain, top: 1.5, bottom: 0.1, height: 0.7 });
     expect(() => cutPlan([small, large], stock(2, 1, 0))).toThrow(

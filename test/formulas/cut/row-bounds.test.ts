@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { RowBounds } from '../../../src/formulas/cut/row-bounds';
 
-it('has the least bound and the first row that has it, as a look through all rows finds them', () => {
+it('has the least bound and the first row with it, as a search of all rows finds them', () => {
   const change = fc.record({ row: fc.nat(), x: fc.constantFrom(0, 0.5, 1, 2, 3, Infinity) });
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 40 }), fc.array(change, { maxLength: 120 }), (count, changes) => {

@@ -15,7 +15,7 @@ describe('what feed becomes', () => {
     expect(loadAmmonia(1, 0.4, 0.092)).toBeCloseTo(0.0368, 10);
   });
 
-  it('conserves solids: what is caught and what is passed on is what was made', () => {
+  it('conserves solids: caught and passed on add up to those made', () => {
     fc.assert(
       fc.property(feed, share, share, (f, made, caught) => {
         const all = loadSolids(f, made);
@@ -25,7 +25,7 @@ describe('what feed becomes', () => {
     );
   });
 
-  it('conserves nitrogen: what a pass takes out at the limit is what the fish put in', () => {
+  it('conserves nitrogen: a pass removes at the limit what the fish add', () => {
     fc.assert(
       fc.property(feed, share, share, (f, protein, removal) => {
         const made = loadAmmonia(f, protein, 0.092);
@@ -70,7 +70,7 @@ describe('circulation', () => {
     expect(rows[2]!.flow).toBe(Math.max(rows[0]!.flow, rows[1]!.flow));
   });
 
-  it('lets oxygen ask only when oxygen in and out are both known', () => {
+  it('uses oxygen only if oxygen in and out are both known', () => {
     expect(loadFlows({ ...needs, oxygenIn: 9e-3 }).length).toBe(3);
     const rows = loadFlows({ ...needs, oxygenIn: 5.1e-3, oxygenOut: 5e-3 });
     expect(rows[2]!.flow).toBeCloseTo(0.4 / DAY / 1e-4, 12);

@@ -40,7 +40,7 @@ describe('what each stage carries, worked by hand', () => {
     expect(carries(farm, 'settling drums')).toBeCloseTo(129.6 / (0.04 - slurry), 9);
   });
 
-  it('pads: a change a day of 250 g', () => {
+  it('pads: one change a day of 250 g', () => {
     expect(carries(farm, 'pads')).toBeCloseTo(500 * (250 / (62.5 * (0.1 / 0.95 + 0.5 / 0.75))), 9);
   });
 
@@ -66,7 +66,7 @@ describe('the worst water', () => {
     expect(at(30)).toBeLessThan(at(20));
   });
 
-  it('leaves air nothing to do where the water cannot hold the oxygen wanted', () => {
+  it('gives air no capacity if the water cannot hold the oxygen wanted', () => {
     const row = rowOf({ ...farm, hottestWater: 38, oxygenAtPowerFailure: 0.007 }, 'air');
     expect([row.capacity, row.fish, row.shareInUse]).toEqual([0, 0, 'over']);
   });
@@ -86,7 +86,7 @@ describe('the worst water', () => {
     expect(cold.from.text).toContain('more flow does not help');
   });
 
-  it('does not touch what another stage carries', () => {
+  it('does not change what another stage carries', () => {
     const worst = { ...farm, mediaVolume: 0.4, coldestWater: 10, hottestWater: 28, highestPh: 8.5 };
     for (const stage of ['fish tank', 'circulation, ammonia', 'pads', 'plant beds']) {
       expect(carries(worst, stage)).toBeCloseTo(carries(farm, stage), 9);
@@ -95,7 +95,7 @@ describe('the worst water', () => {
 });
 
 describe('the first limit', () => {
-  it('is the one with the least capacity, and the next stands beside it', () => {
+  it('is the one with the least capacity, with the next beside it', () => {
     const { rows, first, next } = planLimit(planFarm(farm, factors));
     const known = rows.slice(0, -1).filter((row) => typeof row.capacity === 'number');
     const sorted = known.map((row) => row.capacity as number).sort((a, b) => a - b);
@@ -105,7 +105,7 @@ describe('the first limit', () => {
     expect(planResults(farm, factors).firstLimit).toBe('plant beds');
   });
 
-  it('is just in use to the full at the feed that it carries', () => {
+  it('is just fully used at the feed that it carries', () => {
     const { first } = planLimit(planFarm(farm, factors));
     const feed = first!.capacity as number;
     const row = rowOf({ ...farm, feed }, first!.stage);
@@ -127,7 +127,7 @@ describe('the first limit', () => {
     }
   });
 
-  it('is not given where nothing is', () => {
+  it('is not given if no stage is', () => {
     const bare: Scenario = {
       ...farm,
       tankVolume: undefined,
@@ -145,7 +145,7 @@ describe('the first limit', () => {
     expect(rows.find((row) => row.stage === 'biofilter')?.from.text).toBe('not given: media volume');
   });
 
-  it('has no count of fish where neither fish nor rate are given', () => {
+  it('has no count of fish if neither fish nor rate are given', () => {
     const fed = { ...farm, feed: 0.5 / DAY, fishCount: undefined, feedingRate: undefined };
     expect(rowOf(fed, 'biofilter').fish).toBe('not given');
     expect(rowOf({ ...fed, feedingRate: 0.02 }, 'biofilter').fish).toBe(150);
@@ -168,7 +168,7 @@ describe('a farm whose gravel beds catch the solids and nitrify', () => {
     expect(carries(farm, 'gravel beds, solids')).toBeCloseTo(500 * (200 / (62.5 * (0.05 / 0.95 + 0.25 / 0.75))), 6);
   });
 
-  it('says that nothing takes solids out where there are no beds either', () => {
+  it('says that nothing removes solids if there are no beds either', () => {
     const row = rowOf({ ...smallFarm, bedArea: 'none' }, 'circulation, solids');
     expect(row.capacity).toBe(0);
     expect(row.from.text).toContain('nothing removes {rising} % of the solids');

@@ -32,7 +32,8 @@ describe('a scenario worked by hand', () => {
     expect(results.turnover).toBeCloseTo(50 * 60, 9);
   });
 
-  // Half of 125 g settles. Each pass drums take 0.8 of that, pads half of the rest, beds half again: 0.8, 0.1 and 0.05 of
+  // Half of 125 g settles. Each pass drums take 0.8 of that, pads half of the rest, beds half again: 0.8, 0.1 and
+  // 0.05 of
   // 0.95. Of the other half pads take 0.5 and beds 0.25 of 0.75.
   it('catches at steady state far more than 40 % in one pass', () => {
     expect(results.solidsCaptured * DAY).toBeCloseTo((0.0625 * 0.8) / 0.95, 12);
@@ -137,11 +138,11 @@ describe('a farm whose gravel beds catch the solids and nitrify', () => {
     expect([small.solidsCaptured, small.slurryPerDay, small.gardenArea]).toEqual([0, 0, 0]);
   });
 
-  it('knows how long until the beds want cleaning: 6 kg held at 125 g a day', () => {
+  it('knows how long until the beds need cleaning: 6 kg held at 125 g a day', () => {
     expect((small.bedCleaningInterval as number) / DAY).toBeCloseTo(48, 9);
   });
 
-  it('needs for solids the flow of which gravel takes half in a pass', () => {
+  it('needs the flow for solids of which gravel removes half in a pass', () => {
     const byeAmmonia = planResults({ ...smallFarm, ammoniaLimit: 1 }, factors);
     expect(byeAmmonia.flowSetBy).toBe('solids');
     expect((byeAmmonia.flowNeeded as number) * DAY).toBeCloseTo(0.125 / 0.02 / 0.5, 9);
@@ -149,7 +150,7 @@ describe('a farm whose gravel beds catch the solids and nitrify', () => {
 });
 
 describe('what is not given', () => {
-  it('leaves results that rest on it not given, and the others whole', () => {
+  it('leaves results that depend on it not given, and gives the others', () => {
     const bare = planResults({ ...farm, tankVolume: undefined, power: undefined, padArea: undefined }, factors);
     expect([bare.stocking, bare.turnover, bare.oxygenTime, bare.powerCostPerMonth, bare.padsNeeded]).toEqual(
       Array(5).fill('not given'),
@@ -168,7 +169,7 @@ describe('what is not given', () => {
     expect(() => scenarioFeed({ ...farm, fishCount: undefined })).toThrow('feed');
   });
 
-  it('is told from what is absent and from a time without end', () => {
+  it('differs from an absent stage and from an endless time', () => {
     expect(figure([1, undefined], (a) => a)).toBe('not given');
     expect(figure([undefined, 'none'], (a) => a)).toBe('none');
     expect(durationOf([0], (a) => 1 / a)).toBe('never');

@@ -28,7 +28,7 @@ afterEach(async () => {
   await page.context().close();
 });
 
-test('a caution leads to its cell by the keyboard', async () => {
+test('the keyboard goes from a caution to its cell', async () => {
   await page.getByRole('button', { name: 'Go to Patterns!A16' }).focus();
   await page.keyboard.press('Enter');
   await page.waitForFunction(async () => (await window.paneTest.host.selection()).sheet === 'Patterns');
@@ -36,7 +36,7 @@ test('a caution leads to its cell by the keyboard', async () => {
   expect(range).toEqual({ row: 15, column: 0, rows: 1, columns: 1 });
 });
 
-test('what is new is found without asking, errors first, typed markup as text', async () => {
+test('new cautions appear by themselves, errors first, typed markup as text', async () => {
   await page.evaluate(() => {
     const { host } = window.paneTest;
     host.change('Start', 'Z1', '=SILT.UNIT.READ("US","dimension","<b>4</b> in")');
@@ -55,7 +55,7 @@ test('numbers typed in other units are the first thing to look at', async () => 
   await first.filter({ hasText: 'Numbers were typed in US but are read as metric' }).waitFor();
 });
 
-test('what can hurt is there by kind of work', async () => {
+test('dangers are listed by kind of work', async () => {
   expect(await page.locator('.safety dt').allTextContents()).toEqual([
     'Drums',
     'Dust and lime',

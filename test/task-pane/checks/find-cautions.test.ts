@@ -27,7 +27,7 @@ async function found(host: MemoryHost): Promise<readonly string[]> {
 const error = (code: string, message = '') => ({ error: { code, message } });
 
 describe('cautions of a workbook', () => {
-  test('every sentence of a check stands with its own cell', async () => {
+  test('every sentence of a check is with its own cell', async () => {
     const host = new Host({
       Cone: {
         A1: '=SILT.CONE.CHECK("US",22.5,4,9)',
@@ -45,7 +45,7 @@ describe('cautions of a workbook', () => {
     ]);
   });
 
-  test('a check inside another function counts, one that found nothing does not', async () => {
+  test('a check inside another function counts, but not one that found nothing', async () => {
     const host = new Host({
       S: { A1: '=LET(a,1,SILT.SETTLE.CHECK("US",a,2,3,4))', A3: '=SILT.SETTLE.CHECK("US",1,2,3,4)' },
     });
@@ -54,7 +54,7 @@ describe('cautions of a workbook', () => {
     expect(await found(host)).toEqual(['caution S!A1: Overflow is high.']);
   });
 
-  test('a water test cautions by its verdicts', async () => {
+  test('the verdicts of a water test become cautions', async () => {
     const values = [
       ['reading', 'value', 'low', 'high', 'verdict', 'note'],
       ['pH', 7.2, 6.5, 8.5, 'within limits', 'A note.'],
@@ -82,7 +82,7 @@ describe('cautions of a workbook', () => {
     expect(await found(host)).toEqual(['caution Cost!A1: valve: no price, so the total leaves it out.']);
   });
 
-  test('errors come first, say why, and stand together where they say the same', async () => {
+  test('errors come first, say why, and are grouped if they say the same', async () => {
     const host = new Host({
       S: {
         A1: '=SILT.CONE.CHECK("US",1,2,3)',
@@ -101,7 +101,7 @@ describe('cautions of a workbook', () => {
     ]);
   });
 
-  test('a host that keeps only the code of an error is told why by the function itself', async () => {
+  test('if a host keeps only the code of an error, the function itself gives the reason', async () => {
     const host = new Host({ S: { A1: 22.5, B1: '=1+SILT.CONE.ANGLE("US",4,A1,9)' } });
     host.give('S', 'B1', error('#VALUE!'));
     expect(await found(host)).toEqual([
@@ -118,7 +118,7 @@ describe('cautions of a workbook', () => {
     expect((await found(host))[0]).toMatch(sentence);
   });
 
-  test('a bad row inside a spill stands with its own cell', async () => {
+  test('a bad row inside a spill is with its own cell', async () => {
     const host = new Host({
       S: { A1: '=SILT.CONE.ANGLE("US",F1:F3,4,9)', A2: error('#VALUE!', 'top: 0 or blank'), A3: 45 },
     });
@@ -170,7 +170,7 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
     expect(wrong[1]).toMatch(/^wrong Drums!G6: Cone height, Moss is empty\. height: /);
   });
 
-  test('each row says its own fault, where it was typed', async () => {
+  test('each row has its own fault, at the cell that was typed', async () => {
     const lines = await typedInto('US/cone-cut-plan', { 'Drums!C5': '22,3', 'Drums!A8': 'Rush', 'Drums!C8': 'wide' });
     const wrong = lines.filter((one) => one.startsWith('wrong'));
     expect(wrong[0]).toMatch(/^wrong Drums!C5: Inside diameter, Fern holds “22,3”\. .*22,3.* \(Drums!K5 /);
@@ -178,7 +178,7 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
     expect(wrong.filter((one) => /Drums!C[58]/.test(one))).toHaveLength(2);
   });
 
-  test('an ammonia reading that kills is the first line, by its day', async () => {
+  test('a deadly ammonia reading is the first line, with its day', async () => {
     const [first] = await typedInto('US/water-book', { 'Tests!D12': 6.5, 'Tests!C12': 8.2 });
     expect(first).toMatch(/^danger Tests!D12 Tests!K12: Ammonia N, 2026-04-13: 6\.5\. Too much un-ionized/);
   });
@@ -191,7 +191,7 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
   });
 });
 
-test('what can hurt is said for every kind of work', () => {
+test('dangers are listed for every kind of work', () => {
   const said = safety.map(({ task, caution }) => `${task}: ${caution}`);
   for (const word of [
     'food-grade',

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { verdicts } from '../../../src/task-pane/checks/verdicts';
 
-it('lists the three figures most worth measuring, from what a result hangs on', () => {
+it('lists the three figures most worth measuring, those with the most influence on a result', () => {
   const line = (name: string, share: number) => [name, '', 0.1, 0.2, 0.3, 1, 2, share];
   const lines = [
     ['input', 'unit', 'low', 'plan', 'high', 'result at low', 'result at high', 'share of the variance'],

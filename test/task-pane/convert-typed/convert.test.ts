@@ -9,7 +9,7 @@ const change = (row: number, column: number, before: CellChange['before'], after
 });
 
 describe('changing cells', () => {
-  test('is one step, in which cells below each other go together', async () => {
+  test('is one step, with cells below each other in one write', async () => {
     const host = hostWith({ B5: 1, B6: 2, B7: '3 in', C5: '=SILT.TANK.GIRTH(SiltUnits,70)' });
     const changes = [
       change(5, 1, 2, 50.8),
@@ -25,7 +25,7 @@ describe('changing cells', () => {
     expect([host.at('Farm', 'B5'), host.at('Farm', 'C5')]).toEqual([1, '=SILT.TANK.GIRTH(SiltUnits,70)']);
   });
 
-  test('is refused whole where one cell no longer holds what it held', async () => {
+  test('is refused as a whole if one cell has changed', async () => {
     for (const now of [25.4, '1', '', '=1', { error: { code: '#N/A', message: '' } }]) {
       const host = hostWith({ B5: 1, B6: 2 });
       host.change('Farm', 'B5', now);
@@ -44,7 +44,7 @@ describe('changing cells', () => {
     expect(host.at('Farm', 'B5')).toBe(25.4);
   });
 
-  test('forgives a host the last digit of a number and the spelling of a formula', async () => {
+  test('allows the host to change the last digit of a number and the spelling of a formula', async () => {
     const host = hostWith({ B5: 0.1 + 0.2, C5: '=silt.x( SiltUnits, 1 )' });
     await makeChanges(host, [change(4, 1, 0.3, 1), change(4, 2, '=SILT.X(SiltUnits,1)', 2)]);
     expect(host.at('Farm', 'B5')).toBe(1);

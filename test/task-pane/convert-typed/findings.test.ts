@@ -21,7 +21,7 @@ describe('numbers that feed a function', () => {
     ).toEqual(['B5 22.5 in -> 571.5 mm', 'B6 68 °F -> 20 °C', 'C5 4 in -> 101.6 mm', 'D5 9.25 in -> 234.95 mm']);
   });
 
-  test('are found in ranges, on other sheets, behind names and whole columns', async () => {
+  test('are found in ranges, on other sheets, through names and whole columns', async () => {
     expect(await plain({ B5: 10, B6: 20, E5: '=SILT.TANK.GIRTH(SiltUnits,B5:B6)' })).toEqual([
       'B5 10 in -> 254 mm',
       'B6 20 in -> 508 mm',
@@ -33,7 +33,7 @@ describe('numbers that feed a function', () => {
     expect(await plain({ B1: 'girth', B2: 10, B3: 20, E5: '=SILT.TANK.GIRTH(SiltUnits,B:B)' })).toHaveLength(2);
   });
 
-  test('are left alone where they are counts, shares, words, formulas or text with a unit', async () => {
+  test('are not converted if they are counts, shares, words, formulas or text with a unit', async () => {
     expect(
       await plain({
         B5: '22 1/2 in',
@@ -48,14 +48,14 @@ describe('numbers that feed a function', () => {
     ).toEqual(['B6 2 lb/d -> 0.9071847 kg/d']);
   });
 
-  test('are converted where they are text without a unit, since that reads as a number', async () => {
+  test('are converted if they are text without a unit, because that reads as a number', async () => {
     expect(await plain({ B5: '22 1/2', C5: '7', E5: '=SILT.TANK.GIRTH(SiltUnits,B5:C5)' })).toEqual([
       'B5 22 1/2 in -> 571.5 mm',
       'C5 7 in -> 177.8 mm',
     ]);
   });
 
-  test('are found again the other way, and exactly', async () => {
+  test('are converted back exactly', async () => {
     const cells = { B5: 571.5, E5: '=SILT.TANK.GIRTH(SiltUnits,B5)' };
     expect(await plain(cells, { from: 'metric', to: 'US' })).toEqual(['B5 571.5 mm -> 22.5 in']);
     const [found] = (await look(cells, { from: 'metric', to: 'US' })).plain;
@@ -72,12 +72,12 @@ describe('numbers that feed a function', () => {
     expect(await plain({ B5: 10, E5: '=SILT.TANK.GIRTH("US",B5)' })).toEqual([]);
   });
 
-  test('are those of a call that takes its units from the cell by address, or from a cell that repeats it', async () => {
+  test('belong to a call that refers to the units cell by address, or to a cell that repeats it', async () => {
     expect(await plain({ B5: 10, E5: "=SILT.TANK.GIRTH('Silt units'!B3,B5)" })).toHaveLength(1);
     expect(await plain({ A1: '=SiltUnits', B5: 10, E5: '=SILT.TANK.GIRTH($A$1,B5)' })).toHaveLength(1);
   });
 
-  test('are found by the kind that a function is told', async () => {
+  test('are found by the kind in an argument of the function', async () => {
     expect(await plain({ B5: 10, E5: '=SILT.UNIT.READ(SiltUnits,"flow",B5)' })).toEqual([
       'B5 10 gpm -> 37.85412 L/min',
     ]);
@@ -86,7 +86,7 @@ describe('numbers that feed a function', () => {
     ]);
   });
 
-  test('are found in files’ own spelling of a call', async () => {
+  test('are found in a call as files spell it', async () => {
     expect(await plain({ B5: 10, E5: '=_xldudf_SILT_TANK_GIRTH(SiltUnits,B5)' })).toHaveLength(1);
   });
 });
@@ -145,7 +145,7 @@ describe('numbers on the way', () => {
     expect(await plain({ B5: 10, B6: 11, E5: '=SILT.TANK.GIRTH(SiltUnits,B5-B6)' })).toHaveLength(2);
   });
 
-  test('are listed apart where arithmetic might be a conversion by hand, or a sum of temperatures', async () => {
+  test('are listed separately if arithmetic might be a conversion by hand, or a sum of temperatures', async () => {
     expect(await apart({ B5: 10, E5: '=SILT.TANK.GIRTH(SiltUnits,B5*2)' })).toEqual([
       'B5 10 in -> 254 mm (used in a product in Farm!E5)',
     ]);
@@ -187,13 +187,13 @@ describe('numbers on the way', () => {
 });
 
 describe('cells with more than one reader', () => {
-  test('are listed apart where they are two kinds, with a choice for each that changes', async () => {
+  test('are listed separately if they have two kinds, with a choice for each that changes', async () => {
     expect(
       await apart({ B5: 10, D5: '=SILT.TANK.GIRTH(SiltUnits,B5)', E5: '=SILT.BED.AREA(SiltUnits,B5,"leafy")' }),
     ).toEqual(['B5 10 -> 254 mm | 4.535924 kg/d (used as dimension and as daily)']);
   });
 
-  test('are listed apart where another formula uses them, near or far', async () => {
+  test('are listed separately if another formula uses them, near or far', async () => {
     expect(await apart({ B5: 10, D5: '=SILT.TANK.GIRTH(SiltUnits,B5)', E5: '=B5*25.4' })).toEqual([
       'B5 10 in -> 254 mm (also used in Farm!E5)',
     ]);
@@ -204,7 +204,7 @@ describe('cells with more than one reader', () => {
     expect(await apart({ B5: 10, D5: '=SILT.TANK.GIRTH(SiltUnits,B5)', E5: '="girth "&B5' })).toHaveLength(1);
   });
 
-  test('are plain where others only ask whether something is there', async () => {
+  test('are clear if others only ask whether there is a value', async () => {
     expect(
       await plain({
         B5: 10,
@@ -220,7 +220,7 @@ describe('cells with more than one reader', () => {
 });
 
 describe('what cannot be followed', () => {
-  test('is left alone and named', async () => {
+  test('is not changed but named', async () => {
     expect(await byHand({ E5: '=SILT.TANK.GIRTH(SiltUnits,Drums[girth])' })).toEqual([
       'E5 Drums[girth] is a table or in another workbook',
     ]);

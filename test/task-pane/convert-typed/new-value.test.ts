@@ -20,7 +20,7 @@ describe('the new value of a typed number', () => {
     expect(newValue(value, kind, us, metric)).toEqual({ value: expect.closeTo(expected, 9) });
   });
 
-  test('is no new one for text with a unit, words, TRUE, and kinds that both measure alike', () => {
+  test('is unchanged for text with a unit, words, TRUE, and kinds with the same unit in both', () => {
     for (const text of ['22 1/2 in', '3-1/4"', '572 mm', 'n/a', '-', '', true]) {
       expect(newValue(text, 'dimension', us, metric)).toBe('same');
     }
@@ -31,19 +31,19 @@ describe('the new value of a typed number', () => {
     expect(newValue('2 mg/L as NO3', 'concentration', us, readProfile('US, concentration g/L'))).toBe('same');
   });
 
-  test('is that of the number where text is only a number', () => {
+  test('is that of the number if text is only a number', () => {
     expect(newValue('22 1/2', 'dimension', us, metric)).toEqual({ value: 571.5 });
     expect(newValue('1,250', 'volume', us, metric)).toEqual({ value: expect.closeTo(4731.76473, 6) });
   });
 
-  test('is refused where the old profile would not read the number, or its text says too little', () => {
+  test('is refused if the old profile would not read the number, or its text says too little', () => {
     expect(newValue(46_000, 'dimension', us, metric)).toEqual({ fault: expect.stringContaining('0 1/2') });
     expect(newValue('2 as NO3', 'concentration', us, readProfile('US, concentration g/L'))).toEqual({
       fault: expect.stringContaining('has no unit'),
     });
   });
 
-  test('means what the old one meant, whatever the kind, and comes back', () => {
+  test('has the same meaning for every kind, and converts back', () => {
     const measured = kinds.filter((kind) => !isUnitless(kind));
     fc.assert(
       fc.property(fc.constantFrom(...measured), fc.double({ min: 30, max: 3000, noNaN: true }), (kind, value) => {
@@ -60,7 +60,7 @@ describe('the new value of a typed number', () => {
     );
   });
 
-  test('a range without a unit is converted at both ends, one with a unit means the same', () => {
+  test('a range without a unit is converted at both ends, one with a unit keeps its meaning', () => {
     expect(newValue('8 to 16', 'fish', us, metric)).toEqual({ range: '226.796 to 453.592 g' });
     expect(newValue('350 ± 20', 'volume', metric, us)).toEqual({ range: '87.1768 to 97.7437 gal' });
     expect(newValue('8 to 12 oz', 'fish', us, metric)).toBe('same');

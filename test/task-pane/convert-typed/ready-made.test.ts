@@ -62,7 +62,7 @@ describe.each(readyMade)('the ready-made $id', ({ build }) => {
     },
   );
 
-  test('comes back from the other profile as it was', async () => {
+  test('is unchanged after conversion to the other profile and back', async () => {
     const host = await opened(build, 'US');
     const before = await host.readUsed();
     await convertAll(host, await look(host, 'US', 'metric'));

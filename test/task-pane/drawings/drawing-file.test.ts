@@ -40,7 +40,7 @@ describe('files of a drawing', () => {
     expect(file.name).toBe('drum-300-cone-pattern.pdf');
   });
 
-  test('a PDF fitted to one page is one page a pattern', async () => {
+  test('a PDF fitted to one page has one page per pattern', async () => {
     const file = await drawingFile(
       patterns('US', 24, 20),
       { format: 'pdf', paper: 'Letter', fullSize: false },
@@ -58,7 +58,7 @@ describe('files of a drawing', () => {
     expect(refused).toMatch(/full size needs .* of A4, and the limit is 20 pages; make it of more pieces/);
   });
 
-  test('work that is stopped makes no file', async () => {
+  test('stopped work makes no file', async () => {
     const stop = { step: () => Promise.reject(new Error('stopped')) };
     const wish = { format: 'svg', paper: 'A4', fullSize: true } as const;
     await expect(drawingFile(patterns('US', 24), wish, stop)).rejects.toThrow('stopped');

@@ -28,7 +28,7 @@ function patterns(): DrawingRequest {
   return { what: 'patterns', units: 'US', rows, names: ['<i>Fern</i>', 'Moss'] };
 }
 
-test('what was handed over is drawn and saved, names from cells never markup', async () => {
+test('a request in the address is drawn and saved, names from cells never markup', async () => {
   await show(await handOver(patterns()));
   await page.locator('figure svg').nth(1).waitFor();
   expect(await page.locator('h2').allTextContents()).toEqual([
@@ -62,7 +62,7 @@ test('a row whose numbers do not agree is refused in a sentence', async () => {
   await page.getByText('row 1 was not made with metric').waitFor();
 });
 
-test('another drawing in the same window takes the place of the first', async () => {
+test('another drawing in the same window replaces the first', async () => {
   await show(await handOver(patterns()));
   await page.locator('figure svg').first().waitFor();
   const drum = await handOver({ what: 'drum', units: 'metric', figures: { drumDiameter: 570, depth: 600 } });

@@ -59,7 +59,7 @@ describe('what is selected is drawn', () => {
     expect(await drawing().locator('text').allTextContents()).toContain('inner radius');
   });
 
-  test('several rows one at a time, turned over by the keyboard', async () => {
+  test('several rows one at a time, changed by the keyboard', async () => {
     await select('Patterns', 'B4:K8');
     await caption().waitFor();
     await page.getByRole('button', { name: 'Next pattern' }).focus();
@@ -69,7 +69,7 @@ describe('what is selected is drawn', () => {
     expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Next pattern');
   });
 
-  test('the next selection takes the place of the last, a drum fills its form', async () => {
+  test('the next selection replaces the last, and a drum fills its form', async () => {
     await select('Cut plan', 'C9');
     await page.getByText('Cut plan (Cut plan!A7:F11)').waitFor();
     await select('Drums', 'B5');
@@ -97,12 +97,12 @@ describe('what is selected is drawn', () => {
     expect(await drawing().locator('text').allTextContents()).toContain('first limit');
   });
 
-  test('what is nothing to draw is said in a sentence', async () => {
+  test('a sentence says that there is nothing to draw', async () => {
     await select('Start', 'A1');
     await page.getByText('Nothing here can be drawn: select a pattern row').waitFor();
   });
 
-  test('a row changed under the drawing is drawn anew', async () => {
+  test('a row that changes is drawn again', async () => {
     await select('Patterns', 'B5:K5');
     await caption().waitFor();
     await page.evaluate(() => window.paneTest.host.change('Patterns', 'C5', 99));
@@ -187,7 +187,7 @@ describe('files saved from the pane', () => {
     await page.getByText(/full size needs .* of Letter, and the limit is 20 pages; make it of more pieces/).waitFor();
   });
 
-  test('where the host cannot save, the drawing goes to a page that draws and saves it', async () => {
+  test('if the host cannot save, a separate page draws and saves it', async () => {
     await page.evaluate(() => {
       window.paneTest.host.downloads = false;
     });
@@ -210,7 +210,7 @@ function largePattern(top: number): Promise<(number | string)[]> {
 }
 
 describe('the marking-out table', () => {
-  test('goes on a sheet of its own, as a live formula, and can be taken back', async () => {
+  test('goes on a new sheet, as a live formula, and can be undone', async () => {
     await select('Patterns', 'B6');
     await caption().waitFor();
     await page.getByRole('button', { name: 'Insert marking-out table' }).click();
@@ -222,7 +222,7 @@ describe('the marking-out table', () => {
     await page.waitForFunction(async () => !(await window.paneTest.host.sheets()).includes('Marking out 2'));
   });
 
-  test('leaves no sheet behind where it cannot be written', async () => {
+  test('leaves no sheet behind if it cannot be written', async () => {
     await select('Patterns', 'B6');
     await caption().waitFor();
     await page.evaluate(() => window.paneTest.host.protectedSheets.add('Marking out 2'));
@@ -233,7 +233,7 @@ describe('the marking-out table', () => {
 });
 
 describe('the larger view', () => {
-  test('opens, goes nearer and closes by the keyboard, and gives the focus back', async () => {
+  test('opens, zooms and closes by the keyboard, and returns the focus', async () => {
     await select('Patterns', 'B5:K5');
     await caption().waitFor();
     await page.getByRole('button', { name: 'Larger' }).focus();

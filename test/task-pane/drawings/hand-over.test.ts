@@ -31,14 +31,14 @@ async function packed(data: unknown): Promise<string> {
 afterEach(() => vi.unstubAllGlobals());
 
 describe('a drawing handed over in an address', () => {
-  test('arrives from a browser that cannot pack', async () => {
+  test('arrives from a browser that cannot compress', async () => {
     vi.stubGlobal('CompressionStream', undefined);
     const code = await handOver(requests[0]!);
     vi.unstubAllGlobals();
     expect(await takeOver(code)).toEqual(requests[0]);
   });
 
-  test.each(requests)('arrives as it was: $what', async (request) => {
+  test.each(requests)('arrives unchanged: $what', async (request) => {
     const code = await handOver(request);
     expect(code).toMatch(/^[\w-]+$/);
     expect(await takeOver(code)).toEqual(request);
@@ -63,7 +63,7 @@ describe('a drawing handed over in an address', () => {
     }
   });
 
-  test('what would unpack to far more than a drawing is not unpacked', async () => {
+  test('data that would unpack to far more than a drawing are not unpacked', async () => {
     const bomb = 'a'.repeat(3_000_000);
     await expect(takeOver(await packed(bomb))).rejects.toThrow('did not arrive complete');
   });
@@ -86,7 +86,7 @@ describe('a drawing handed over in an address', () => {
     expect(() => readRequest(data)).toThrow('is not as the task pane sent it');
   });
 
-  test('nothing that was not asked for is taken along', () => {
+  test('unknown fields are dropped', () => {
     expect(readRequest({ ...requests[2], more: 1 })).toEqual(requests[2]);
   });
 });

@@ -60,14 +60,14 @@ describe('pattern rows of the cone-cut-plan workbook', async () => {
     expect(note).toMatch(/^Row 2 was not made with US, or was changed since: .*; it is not drawn\.$/);
   });
 
-  test('a workbook without units is read as the profile that makes sense of the numbers', async () => {
+  test('a workbook without units is read in the profile in which the numbers agree', async () => {
     const host = new MemoryHost({ P: row(22.5) });
     host.choose('P', 'A1');
     const recognition = await recognize(await host.selection(), { host, functionLibrary, names: [], units: undefined });
     expect(recognition).toMatchObject({ recognized: { request: { units: 'US' } } });
   });
 
-  test.each(['A14', 'A1', 'M40'])('%s is no pattern', async (address) => {
+  test.each(['A14', 'A1', 'M40'])('%s is not a pattern', async (address) => {
     expect(await said(host, 'Patterns', address)).toBe(whatToSelect);
   });
 });
@@ -90,7 +90,7 @@ describe('a cut plan', async () => {
     expect(drawingsOf(request)[0]!.notes[0]).toMatch(/^4 pieces of 3 patterns on 1 sheet\./);
   });
 
-  test('that shows an error says which', async () => {
+  test('with an error says which', async () => {
     const broken = await sampleHost('US/cone-cut-plan');
     broken.give('Cut plan', 'A7', { error: { code: '#VALUE!', message: 'gap: give less' } });
     expect(await said(broken, 'Cut plan', 'A7')).toBe(
@@ -98,7 +98,7 @@ describe('a cut plan', async () => {
     );
   });
 
-  test('whose patterns come from where nothing is followed says so', async () => {
+  test('whose patterns cannot be followed says so', async () => {
     const cells = { A1: '=SILT.CUT.PLAN("US",OFFSET(C1,0,0,1,10),96,48)' };
     const host = new MemoryHost({ Plan: cells });
     host.spill('Plan', 'A1:F1');
@@ -138,7 +138,7 @@ describe('scenarios', async () => {
     expect(others!.titles).toEqual((await recognized(host, 'Compare', 'D8')).others!.titles);
   });
 
-  test('the list of inputs is no scenario, though it has their names', async () => {
+  test('the list of inputs is not a scenario, although it has their names', async () => {
     expect(await said(host, 'Inputs', 'C12')).toBe(whatToSelect);
   });
 
@@ -150,7 +150,7 @@ describe('scenarios', async () => {
   });
 });
 
-describe('a cut plan beside which a bad drum is named', () => {
+describe('a cut plan with a bad drum', () => {
   test('is drawn with the pieces of the good ones', async () => {
     const made = readyMade.find(({ id }) => id === 'cone-cut-plan')?.build('US');
     if (made === undefined) throw new Error('there is no such workbook');
@@ -163,7 +163,7 @@ describe('a cut plan beside which a bad drum is named', () => {
     expect(drawingsOf(request)[0]?.notes[0]).toMatch(/^2 pieces of 2 patterns on 1 sheet\./);
   });
 
-  test('is drawn where a piece is too large for the sheet', async () => {
+  test('is drawn even if a piece is too large for the sheet', async () => {
     const made = readyMade.find(({ id }) => id === 'cone-cut-plan')?.build('US');
     if (made === undefined) throw new Error('there is no such workbook');
     const sheets = made.sheets.map((sheet) => ({

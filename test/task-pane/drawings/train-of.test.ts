@@ -43,13 +43,15 @@ describe('the train of a scenario', () => {
     ]);
   });
 
-  // By hand: feed 100 × 0.25 kg × 1 % = 0.25 kg/d, a quarter of it solids, 62.5 g. With a settleable share of 45 %, 28.125 g
-  // settle: each pass the drums take 0.4 / 0.45 of that, pads 0.6 of the rest and of the other 34.375 g; beds and decay none.
+  // By hand: feed 100 × 0.25 kg × 1 % = 0.25 kg/d, a quarter of it solids, 62.5 g. With a settleable share of 45 %,
+  // 28.125 g
+  // settle: each pass the drums take 0.4 / 0.45 of that, pads 0.6 of the rest and of the other 34.375 g; beds and
+  // decay none.
   const settled = 0.4 / 0.45;
   const cleared = 1 - (1 - settled) * 0.4;
   const still = { 'bed capture': 'none', 'solids decay': 'none' };
 
-  test('takes at each stage what it takes at steady state', () => {
+  test('removes at each stage what it removes at steady state', () => {
     const stages = stagesOf(still);
     const drums = (0.028125 * settled) / cleared;
     expect(stages.get('Settling drums')!.taken).toBe(`solids pulled ${Number(drums.toPrecision(3))} kg/d`);
@@ -65,19 +67,19 @@ describe('the train of a scenario', () => {
     expect(stages.get('Biofilter')!.solids).toBe(stages.get('Pads')!.solids);
   });
 
-  test('turns ammonia into nitrate at the biofilter: 35 % of it in a pass', () => {
+  test('turns 35 % of the ammonia into nitrate at the biofilter in each pass', () => {
     const stages = stagesOf();
     const [before, after] = ['Pads', 'Biofilter'].map((name) => Number.parseFloat(stages.get(name)!.ammonia!));
     expect(after! / before!).toBeCloseTo(0.65, 2);
     expect(stages.get('Biofilter')!.nitrate).toMatch(/mg\/L$/);
   });
 
-  test('says that solids build up where nothing takes the fine ones', () => {
+  test('says that solids build up if nothing removes the fine ones', () => {
     const stages = stagesOf({ ...still, pads: 'none' });
     expect(stages.get('Fish tank')!.solids).toBe('without limit');
   });
 
-  test('shows the flow of the pump, or the flow needed where none is given', () => {
+  test('shows the flow of the pump, or the flow needed if none is given', () => {
     expect(stagesOf().get('Fish tank')!.flow).toBe('40 L/min');
     const without = train({ 'pump flow': '' });
     expect(without.stages[0]!.flow).toMatch(/^\d[\d.]* L\/min$/);

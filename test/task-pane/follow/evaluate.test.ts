@@ -19,7 +19,7 @@ async function worked(formula: string) {
   return evaluate(readFormula(formula)!, scopeOf(home), { host, functionLibrary, names: await host.names() });
 }
 
-describe('what the argument of a cell formula stands for', () => {
+describe('the values of an argument of a cell formula', () => {
   test.each([
     ['=B1', [[22.5]]],
     [
@@ -77,7 +77,7 @@ describe('what the argument of a cell formula stands for', () => {
   });
 });
 
-describe('what is not followed is said, never guessed', () => {
+describe('what cannot be followed is reported, never guessed', () => {
   test.each([
     ['=OFFSET(A1,1,1)', 'uses OFFSET'],
     ['=B:B', 'reads whole rows or columns, B:B'],
@@ -90,7 +90,7 @@ describe('what is not followed is said, never guessed', () => {
     await expect(worked(formula)).rejects.toThrow(why);
   });
 
-  test('a name that leads back to itself ends', async () => {
+  test('a name that refers to itself ends the search', async () => {
     const looping = new MemoryHost({ Sheet1: { A1: 1 } }, { Loop: 'Loop+1' });
     const home = { sheet: 'Sheet1', row: 0, column: 0, value: '', formula: '=Loop', source: undefined };
     const around = { host: looping, functionLibrary, names: await looping.names() };

@@ -17,7 +17,7 @@ describe('what is typed into a field', () => {
     ]);
   });
 
-  test('is cells where it begins with =, on the selected sheet unless another is named', () => {
+  test('is cells if it begins with =, on the selected sheet unless another is named', () => {
     const range = { row: 4, column: 1, rows: 2, columns: 1 };
     expect(field('=B5:B6')).toEqual({ is: 'cells', place: { sheet: 'Farm', range } });
     expect(field("='It''s'!B5:B6")).toEqual({ is: 'cells', place: { sheet: "It's", range } });
@@ -34,7 +34,7 @@ describe('what is typed into a field', () => {
 });
 
 describe('the cell formula', () => {
-  test('leaves out what was left out, and names sheets only where they are others', () => {
+  test('leaves out blank arguments, and names only other sheets', () => {
     expect(formula('70', '')).toBe('=SILT.TANK.GIRTH(SiltUnits,70)');
     expect(formula('', '0.125')).toBe('=SILT.TANK.GIRTH(SiltUnits,,0.125)');
     expect(formula('=B5', "='Silt units'!A1")).toBe("=SILT.TANK.GIRTH(SiltUnits,B5,'Silt units'!A1)");

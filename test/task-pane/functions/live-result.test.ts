@@ -23,7 +23,7 @@ describe('the result of a form', () => {
     expect(several).toMatchObject({ rows: { length: 2 } });
   });
 
-  test('is the message that the cell would carry', () => {
+  test('is the message that the cell would show', () => {
     expect(ask('CONE.ANGLE', 'US', 22.5, 24, 9.25)).toMatchObject({
       is: 'fault',
       code: '#VALUE!',
@@ -41,7 +41,7 @@ describe('the result of a form', () => {
 
 describe('the words beside a field', () => {
   const us = readProfile('US');
-  test('say unit, bounds and what stands for a blank', () => {
+  test('show unit, bounds and default', () => {
     const temperature = argument('PIPE.LOSS', 'temperature');
     expect([
       unitOf(temperature, us),
@@ -52,7 +52,7 @@ describe('the words beside a field', () => {
     expect(defaultText(solidsShare, us, functionLibrary)).toMatch(/^0\.\d+, the usual solids share$/);
   });
 
-  test('are there for every argument of every function', () => {
+  test('exist for every argument of every function', () => {
     for (const { name, arguments: specs } of catalogue) {
       for (const [key, spec] of Object.entries(specs)) {
         expect(acceptedValues(spec, us), `${name} ${key}`).not.toBe('');

@@ -30,13 +30,13 @@ function cell(workbook: Awaited<ReturnType<typeof prepared>>['workbook'], sheet:
 }
 
 describe('a ready-made workbook made to fit', () => {
-  test('brings its units along where the workbook has none', async () => {
+  test('brings its own units if the workbook has none', async () => {
     const { workbook, clashes } = await prepared(new Host(), 'US');
     expect(clashes.size).toBe(0);
     expect(workbook).toEqual(coneCutPlan.build('US'));
   });
 
-  test('follows the units that the workbook has', async () => {
+  test('follows the units of the workbook', async () => {
     const { workbook } = await prepared(withUnits('US'), 'metric');
     const built = coneCutPlan.build('US');
     expect(workbook.names).toEqual([]);
@@ -47,7 +47,7 @@ describe('a ready-made workbook made to fit', () => {
   });
 
   // The inch is 25.4 mm, so 2.54 cm (international yard and pound agreement of 1959).
-  test('has its numbers turned into the units of exceptions, text with a unit left alone', async () => {
+  test('has its numbers converted to the units of exceptions, but not text with a unit', async () => {
     const { workbook, byHand } = await prepared(withUnits('US, dimension cm'));
     expect(byHand).toEqual([]);
     const before = coneCutPlan.build('US');
@@ -57,14 +57,14 @@ describe('a ready-made workbook made to fit', () => {
     expect(cell(workbook, 'Drums', 4, 7)!.value).toBe(1);
   });
 
-  test.each(readyMade)('$title leaves nothing to be turned by hand', async (ready) => {
+  test.each(readyMade)('$title leaves nothing to convert by hand', async (ready) => {
     const exceptions = 'metric, dimension cm, run ft, volume gal, mass lb, flow gpm, temperature F';
     const { byHand, workbook } = await prepared(withUnits(exceptions), 'metric', ready);
     expect(byHand).toEqual([]);
     expect(workbook.sheets.length).toBeGreaterThan(1);
   });
 
-  test('gets new names for sheets that are there already, and follows them', async () => {
+  test('gets new names for sheets that exist already, and uses them', async () => {
     const host = new Host({ drums: { A1: 'mine' }, Start: {} });
     const { workbook, clashes } = await prepared(host, 'US');
     expect([...clashes]).toEqual([
@@ -103,7 +103,7 @@ describe('inserting', () => {
     return { sheets: await host.sheets(), used: await host.readUsed(), names: await host.names() };
   }
 
-  test('leaves the workbook as it was where it is stopped halfway', async () => {
+  test('leaves the workbook unchanged if it is stopped halfway', async () => {
     const host = new Host({ Sheet1: { A1: 'mine' } });
     const before = await contents(host);
     let steps = 0;
@@ -116,7 +116,7 @@ describe('inserting', () => {
     expect(await contents(host)).toEqual(before);
   });
 
-  test('stopped inside a host that words every failure itself is still a stop', async () => {
+  test('stopping counts as a stop even if the host reports every failure in its own words', async () => {
     const host = new Host({ Sheet1: { A1: 'mine' } });
     const plain = host.insert;
     host.insert = (workbook, step) =>
@@ -127,7 +127,7 @@ describe('inserting', () => {
     await expect(insertSheets(host, coneCutPlan.build('US'), { step: stop })).rejects.toThrow(RangeError);
   });
 
-  test('takes away what a host left behind when it failed', async () => {
+  test('removes what a host left behind when it failed', async () => {
     const host = new Host({ Sheet1: { A1: 'mine' } });
     const before = await contents(host);
     host.insert = async ({ sheets, names }) => {
@@ -140,7 +140,7 @@ describe('inserting', () => {
     expect(await contents(host)).toEqual(before);
   });
 
-  test('never takes away a sheet that was there before', async () => {
+  test('never removes a sheet that existed before', async () => {
     const host = new Host({ Start: { A1: 'mine' } });
     await expect(insertSheets(host, coneCutPlan.build('US'), patient)).rejects.toThrow('Start already exists');
     expect(host.at('Start', 'A1')).toBe('mine');

@@ -36,7 +36,7 @@ test.each([
   expect(formulaAfter(formula)).toBe(expected);
 });
 
-test('lists of choices, conditions, charts, names, tables and the open sheet follow', () => {
+test('lists of choices, conditions, charts, names, tables and the open sheet use the new names', () => {
   const workbook: WorkbookData = {
     sheets: [
       {

@@ -92,7 +92,7 @@ describe('a values-only copy', () => {
 });
 
 describe('ready-made sheets', () => {
-  test('are chosen and inserted by the keyboard, behind what is there', async () => {
+  test('are chosen and inserted by the keyboard, after the existing sheets', async () => {
     await page.getByLabel('Cone cut plan').focus();
     await page.keyboard.press('Space');
     await page.keyboard.press('Tab');
@@ -116,7 +116,7 @@ describe('ready-made sheets', () => {
     expect(await sheets()).not.toContain('Silt units');
   });
 
-  test('whose names are taken come under new ones, or not at all', async () => {
+  test('get new names if theirs exist already, or are not inserted', async () => {
     await open({ Drums: { A1: 'mine' } });
     await insert('Cone cut plan');
     await page.getByText('A sheet called Drums exists already.').waitFor();
@@ -138,7 +138,7 @@ describe('ready-made sheets', () => {
     expect(await sheets()).toEqual(['U']);
   });
 
-  test('stopped halfway leave the workbook as it was', async () => {
+  test('leave the workbook unchanged when they are stopped halfway', async () => {
     await page.evaluate(() => {
       const { host } = window.paneTest;
       const plain = host.insert;

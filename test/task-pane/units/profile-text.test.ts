@@ -3,8 +3,8 @@ import { choiceOf, choosableKinds, textOf, unitsToChoose } from '../../../src/ta
 import { sameUnits } from '../../../src/task-pane/workbook-units';
 import { readProfile } from '../../../src/units/profile';
 
-describe('a profile as it is chosen', () => {
-  test('comes back from its text, for every unit of every kind that is offered', () => {
+describe('a chosen profile', () => {
+  test('is read back from its text, for every unit of every kind that is offered', () => {
     for (const name of ['metric', 'US'] as const) {
       for (const kind of choosableKinds) {
         for (const symbol of unitsToChoose(kind, name, undefined)) {
@@ -23,12 +23,12 @@ describe('a profile as it is chosen', () => {
     expect(unitsToChoose('flow', 'US', 'L/s')).toContain('L/s');
   });
 
-  test('says nothing of units that are the profile’s own', () => {
+  test('does not name units that the profile has anyway', () => {
     expect(textOf({ name: 'US', exceptions: new Map([['flow', 'gpm']]) })).toBe('US');
     expect(textOf({ name: 'metric', exceptions: new Map([['flow', 'gpm']]) })).toBe('metric, flow gpm');
   });
 
-  test('leaves masses a day and an hour to the unit of mass', () => {
+  test('lets masses per day and per hour follow the unit of mass', () => {
     expect(choosableKinds).not.toContain('daily');
     expect(readProfile(textOf({ name: 'metric', exceptions: new Map([['mass', 'g']]) })).units.daily.symbol).toBe(
       'g/d',

@@ -19,7 +19,7 @@ describe('putting units into a workbook', () => {
     expect(unitsCaution(now)).toBeUndefined();
   });
 
-  test('names the cells again where only the names are gone', async () => {
+  test('names the cells again if only the names are gone', async () => {
     const host = new MemoryHost();
     await putUnitCells(host, us);
     for (const name of ['SiltUnits', 'SiltTypedIn']) await host.removeName(name);
@@ -28,7 +28,7 @@ describe('putting units into a workbook', () => {
     expect((await readWorkbookUnits(host)).units?.text).toBe('metric');
   });
 
-  test('leaves nothing behind where it fails half way', async () => {
+  test('leaves nothing behind if it fails halfway', async () => {
     for (const failing of ['setName', 'insert'] as const) {
       const host = new MemoryHost({ Sheet1: { A1: 7 } }, { SiltTypedIn: 'Sheet1!$A$1' });
       const before = await named(host);
@@ -41,7 +41,7 @@ describe('putting units into a workbook', () => {
     }
   });
 
-  test('gives a workbook with SiltUnits alone the second cell, in a blank one', async () => {
+  test('adds the second cell to a workbook with only SiltUnits, in a blank cell', async () => {
     const host = new MemoryHost({ Setup: { B2: 'US', B3: 'mine' } }, { SiltUnits: 'Setup!$B$2' });
     const { units } = await readWorkbookUnits(host);
     await putTypedIn(host, units!, 'US');
@@ -49,7 +49,7 @@ describe('putting units into a workbook', () => {
     expect(host.at('Setup', 'B4')).toBe('US');
   });
 
-  test('does not type over a formula that the units are worked out by', async () => {
+  test('does not overwrite a formula that gives the units', async () => {
     const host = new MemoryHost(
       { Setup: { B2: '=C2', B3: 'US' } },
       { SiltUnits: 'Setup!$B$2', SiltTypedIn: 'Setup!$B$3' },
@@ -72,13 +72,13 @@ describe('the caution about units', () => {
     return unitsCaution(await readWorkbookUnits(host));
   };
 
-  test('stands while numbers are read otherwise than they were typed', async () => {
+  test('is shown while numbers are read in other units than they were typed in', async () => {
     expect(await caution('metric', 'US')).toContain('typed in US but are read as metric');
     expect(await caution('US', 'US, flow L/min')).toContain('convert them');
     expect(await caution('us', ' US')).toBeUndefined();
   });
 
-  test('stands where a cell holds no profile', async () => {
+  test('is shown if a cell holds no profile', async () => {
     expect(await caution(22.5, 'US')).toContain('22.5 is not a profile');
     expect(await caution('US', 'imperial')).toContain('SiltTypedIn');
   });

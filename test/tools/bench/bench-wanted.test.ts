@@ -9,7 +9,7 @@ it('says what is wanted of a figure and whether it is met', () => {
   expect(verdictText(5, {})).toBe('');
 });
 
-it('never calls a figure that is no number met', () => {
+it('never counts NaN as met', () => {
   expect(isMet(Number.NaN, { atLeast: 1 })).toBe(false);
   expect(isMet(Number.NaN, { below: 1 })).toBe(false);
 });

@@ -15,7 +15,7 @@ describe('the browser for the tests', () => {
     expect(installedBrowser('linux', { SILTSTEAD_BROWSER: chrome, PATH: '' })).toBe(chrome);
   });
 
-  it('must be there if it is named', () => {
+  it('must exist if it is named', () => {
     const missing = join(folder, 'missing');
     expect(() => installedBrowser('linux', { SILTSTEAD_BROWSER: missing })).toThrow(`names ${missing}`);
   });
@@ -25,7 +25,7 @@ describe('the browser for the tests', () => {
     expect(installedBrowser('linux', { PATH: '/nowhere' })).toBeUndefined();
   });
 
-  it('is looked for where each system installs it', () => {
+  it('is searched where each system installs it', () => {
     expect(usualPlaces('darwin', {})).toContain('/Applications/Chromium.app/Contents/MacOS/Chromium');
     expect(usualPlaces('win32', { PROGRAMFILES: 'C:\\Program Files' })).toContain(
       'C:\\Program Files\\Microsoft\\Edge\\Application\\msedge.exe',

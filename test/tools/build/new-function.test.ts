@@ -25,7 +25,7 @@ describe('the stubs of a new function', () => {
     expect(() => exports.pipeReynolds!(1)).toThrow('SILT.PIPE.REYNOLDS is not written yet');
   });
 
-  test('stand at the end of the catalogue’s list', () => {
+  test('are at the end of the catalogue’s list', () => {
     const list = withRows(readFileSync('src/catalogue/all.ts', 'utf8'), 'PIPE.REYNOLDS');
     expect(list).toContain("import { pipeReynoldsRows } from './rows/pipe-reynolds';");
     expect(list.trimEnd().endsWith('  ...pipeReynoldsRows,\n];')).toBe(true);

@@ -53,7 +53,7 @@ describe('looking at a hosted site', () => {
     expect(faults).toHaveLength(2);
   });
 
-  test('names each file that is missing or comes as something else', async () => {
+  test('names each file that is missing or has the wrong type', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'hosted-'));
     writeFileSync(join(folder, 'functions.json'), '<!doctype html>');
     const server = await serveSite({ folder, port: 4890, morePorts: 20 });
