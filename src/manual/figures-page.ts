@@ -9,13 +9,13 @@ export function figuresPage(): string {
   return page(
     'Figures behind the defaults',
     `<h1>Figures behind the defaults</h1>
-<p class="lead">Every figure that a function takes where you give none. Give your own wherever you have measured it. Where published figures spread by more than a fifth the range is shown, and no single figure in it is the right one.</p>
+<p class="lead">Functions use these figures if you give none. Give your own figure if you have measured it. If published figures differ by more than a fifth, the range is shown; no single figure in it is the right one.</p>
 ${topics.map((topic) => `<h2>${topic}</h2>${table(coefficients.filter((one) => one.topic === topic))}`).join('\n')}`,
   );
 }
 
 function table(rows: readonly Coefficient[]): string {
-  const heads = ['name', 'taken', 'published range', 'what it is', 'source', 'how known'];
+  const heads = ['name', 'used', 'published range', 'what it is', 'source', 'how known'];
   const head = heads.map((title) => `<th>${title}</th>`).join('');
   return `<div class="wide" tabindex="0"><table><thead><tr>${head}</tr></thead><tbody>${rows.map(line).join('\n')}</tbody></table></div>`;
 }

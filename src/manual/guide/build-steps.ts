@@ -31,7 +31,7 @@ export const buildSteps: readonly Step[] = [
     ],
     wrong: [
       'A drum that held oil, solvent, pesticide or cleaner: washing cannot make it fit for fish or food. Do not use it.',
-      'A drum that is out of round: measure it twice, across and across again; the sheet takes the girth as well.',
+      'A drum that is out of round: measure it twice, the second time at right angles to the first, or measure the girth; the sheet accepts it too.',
     ],
     cautions: [
       'Never heat or cut a closed drum, or one that held anything that burns.',
@@ -63,7 +63,7 @@ export const buildSteps: readonly Step[] = [
     ],
     wrong: [
       'Measuring over the rolled rim: it is wider than the bore by twice its own thickness.',
-      'Reading a tape that starts at its hook for an inside measure. Measure a known box first.',
+      'A tape with a bent or loose hook reads inside measures wrong. Measure a known box first.',
     ],
     cautions: [],
   },
@@ -73,7 +73,7 @@ export const buildSteps: readonly Step[] = [
     what: 'Before anything is cut, see whether the wall is steep enough to let solids slide, and whether the blank fits your sheet.',
     why: [
       'Fish sludge slides off a smooth wall only if it is steep enough. A steeper wall works better but needs more height. The check knows both limits.',
-      'The check reports everything it finds, so that you can change one measure and look again.',
+      'The check reports everything it finds. Change one measure and look again.',
     ],
     sheet:
       'The column What to check of the sheet Drums names a size that cannot be right. The sheet Patterns lists what to check first for the drum that you choose.',
@@ -156,7 +156,7 @@ export const buildSteps: readonly Step[] = [
         table: true,
       },
     ],
-    wrong: ['Galvanized rivets and brass valves: zinc and copper harm fish. Stainless steel or plastic.'],
+    wrong: ['Galvanized rivets and brass valves: zinc and copper harm fish. Use stainless steel or plastic.'],
     cautions: [],
   },
   {

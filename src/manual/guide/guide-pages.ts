@@ -7,7 +7,7 @@ type SiteFile = readonly [path: string, content: string];
 
 const fileOf = ({ slug }: Step): string => `${slug}.html`;
 
-/** Every page of the guide, a step of the job each, with a first page that lists them. */
+/** Every page of the guide, one for each step of the job, with a first page that lists them. */
 export function guidePages(): readonly SiteFile[] {
   return [
     ['guide/index.html', page('Guide', contents())] as const,
@@ -21,7 +21,7 @@ function contents(): string {
       `<li><a href="${fileOf(step)}">${step.title}</a> <span class="quiet">${withResults(step.what)}</span></li>`,
   );
   return `<h1>From second-hand drums to the first picking</h1>
-<p class="lead">Each page is a step of the job: what to do and why, what Siltstead does for it, what can go wrong. The numbers are computed by the functions when these pages are made; type the same formulas into the workbench and change them.</p>
+<p class="lead">Each page is one step of the job: what to do and why, how Siltstead helps, and what can go wrong. The numbers are computed by the functions when these pages are made; type the same formulas into the workbench and change them.</p>
 <ol class="steps">${items.join('\n')}</ol>`;
 }
 

@@ -57,7 +57,7 @@ export const plantSteps: readonly Step[] = [
     title: 'Change pads, feed the biofilter',
     what: 'Pads catch the solids that leave the drums; bacteria on media turn ammonia into nitrate and use up oxygen and alkalinity.',
     why: [
-      'Write down how heavy a pad is, dry, before and after: your own figure is better than any table.',
+      'Weigh a dry pad before and after use, and write both down: your own figure is better than any table.',
       'The plan says in how many days the pads are full and the beds need cleaning. The daily page takes these intervals from the sheet Compare and lists what is due.',
     ],
     sheet:
@@ -80,7 +80,7 @@ export const plantSteps: readonly Step[] = [
   {
     slug: 'daily-pull',
     title: 'Pull solids and test the water',
-    what: 'Every day open the valve until the water runs clear, and write down the liters. Every week write down the water test.',
+    what: 'Open the valve every day until the water runs clear, and write down the liters. Write down the water test every week.',
     why: [
       'The daily page, on a phone at the tank, takes both and says at once what is wrong. It works without a network and keeps the entries on the phone.',
     ],
