@@ -27,8 +27,8 @@ function runAgain(): Promise<End> {
       stdio: ['inherit', 'inherit', 'pipe'],
       env: { ...process.env, [insideVariable]: '1' },
     });
-    let said = '';
-    child.stderr.on('data', (data: Buffer) => (said += data.toString()));
+    let output = '';
+    child.stderr.on('data', (data: Buffer) => (output += data.toString()));
     let isLate = false;
     const timer = setTimeout(() => {
       isLate = true;
@@ -40,7 +40,7 @@ function runAgain(): Promise<End> {
     child.on('close', (code, signal) => {
       clearTimeout(timer);
       for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.off(signal, stop);
-      if (code !== null && code >= 0 && code <= 3) process.stderr.write(said);
+      if (code !== null && code >= 0 && code <= 3) process.stderr.write(output);
       resolve({ code, signal, isLate });
     });
   });

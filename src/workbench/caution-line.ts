@@ -13,9 +13,9 @@ export function showCautionLine(host: SheetHost, cautions: CautionWatch, openChe
     // The line stays until the next search ends; for another workbook it is blank at first.
     if (!isCurrent && findings.length > 0) return;
     const [worst] = findings;
-    const said = JSON.stringify([isCurrent, worst, findings.length, fault]);
-    if (said === before) return;
-    before = said;
+    const state = JSON.stringify([isCurrent, worst, findings.length, fault]);
+    if (state === before) return;
+    before = state;
     line.dataset.tone = worst?.tone ?? 'none';
     if (worst === undefined) {
       replace(line, fault ?? (isCurrent ? 'No cautions in this workbook.' : 'Checking the workbook…'));

@@ -49,7 +49,7 @@ const frustumCall = adapt(frustum, makeError);
 const ratioCall = adapt(ratio, makeError);
 const totalCall = adapt(total, makeError);
 
-function says(implementation: Adapted, ...values: unknown[]): string {
+function outcomeOf(implementation: Adapted, ...values: unknown[]): string {
   try {
     implementation(...values);
     return '';
@@ -69,38 +69,42 @@ describe('the adapter reads arguments', () => {
   });
 
   it('names the argument, what was given and what is allowed', () => {
-    expect(says(frustumCall, 'US', 22.5, 24)).toBe(
+    expect(outcomeOf(frustumCall, 'US', 22.5, 24)).toBe(
       '#VALUE! bottom: 24 in is not allowed; give a length from 0 up to top (22.5 in)',
     );
-    expect(says(frustumCall, 'US', -3, 1)).toBe('#VALUE! top: -3 in is not allowed; give a length of more than 0 in');
-    expect(says(frustumCall, 'US', 0, 1)).toContain('top: 0 or blank is not allowed');
-    expect(says(frustumCall, 'US', null, 1)).toContain('top: blank is not allowed; give a length of more than 0 in');
-    expect(says(frustumCall, 'US', 2, 1, 2.5)).toContain('pieces: 2.5 is not allowed; give a whole number');
-    expect(says(frustumCall, 'US', 2, 1, 1, 'insde')).toContain(
+    expect(outcomeOf(frustumCall, 'US', -3, 1)).toBe(
+      '#VALUE! top: -3 in is not allowed; give a length of more than 0 in',
+    );
+    expect(outcomeOf(frustumCall, 'US', 0, 1)).toContain('top: 0 or blank is not allowed');
+    expect(outcomeOf(frustumCall, 'US', null, 1)).toContain(
+      'top: blank is not allowed; give a length of more than 0 in',
+    );
+    expect(outcomeOf(frustumCall, 'US', 2, 1, 2.5)).toContain('pieces: 2.5 is not allowed; give a whole number');
+    expect(outcomeOf(frustumCall, 'US', 2, 1, 1, 'insde')).toContain(
       'measured: "insde" is not allowed; give fit, inside or outside',
     );
   });
 
   it('says what a number where the profile belongs means', () => {
-    expect(says(frustumCall, 22.5, 4, 9)).toBe(
+    expect(outcomeOf(frustumCall, 22.5, 4, 9)).toBe(
       '#VALUE! 22.5 is not a profile; put "US", "metric" or the cell SiltUnits first',
     );
   });
 
   it('refuses arguments beyond the last, but not the object that Excel adds', () => {
-    expect(says(ratioCall, 'US', 1, 2)).toContain('takes at most 2 arguments: units, length');
-    expect(says(ratioCall, 'US', 1, {})).toBe('');
+    expect(outcomeOf(ratioCall, 'US', 1, 2)).toContain('takes at most 2 arguments: units, length');
+    expect(outcomeOf(ratioCall, 'US', 1, {})).toBe('');
   });
 
   it('gives a message instead of a number that is not finite', () => {
-    expect(says(ratioCall, 'metric', 1e-200)).toBe(
+    expect(outcomeOf(ratioCall, 'metric', 1e-200)).toBe(
       '#VALUE! length: these numbers are too large or too small to compute with; check their units',
     );
   });
 
   it('reads a range of nothing as a blank, and says what a cell of another sort is not', () => {
-    expect(says(ratioCall, 'US', [[]])).toContain('length: blank is not allowed');
-    expect(says(ratioCall, 'US', { type: 'Entity', basicType: 'Error' })).toContain(
+    expect(outcomeOf(ratioCall, 'US', [[]])).toContain('length: blank is not allowed');
+    expect(outcomeOf(ratioCall, 'US', { type: 'Entity', basicType: 'Error' })).toContain(
       'length: something that is neither a number nor',
     );
     expect(ratioCall('metric', { type: 'Entity', text: '1 m' })).toEqual([[1]]);
@@ -167,29 +171,29 @@ describe('the adapter spreads over ranges', () => {
       [405, 505, 605],
     ]);
     expect(call(grid, grid)[1]).toEqual([404, 505, 606]);
-    expect(says(call, grid, [[1], [2], [3]])).toContain('second: 3 rows do not fit the 2 rows');
-    expect(says(call, grid, [[1, 2]])).toContain('second: 2 columns do not fit the 3 columns');
+    expect(outcomeOf(call, grid, [[1], [2], [3]])).toContain('second: 3 rows do not fit the 2 rows');
+    expect(outcomeOf(call, grid, [[1, 2]])).toContain('second: 2 columns do not fit the 3 columns');
   });
 
   it('gives a million values or ten thousand stacked rows, and says so where it would be more', () => {
     const column = (count: number) => Array.from({ length: count }, () => ['']);
     expect(ratioCall('metric', column(1_000_000)).length).toBe(1_000_000);
-    expect(says(ratioCall, 'metric', column(1_000_001))).toBe(
+    expect(outcomeOf(ratioCall, 'metric', column(1_000_001))).toBe(
       '#VALUE! length: the result would be 1000001 values; give smaller ranges',
     );
     expect(frustumCall('metric', column(10_000), 1).length).toBe(10_000);
-    expect(says(frustumCall, 'metric', column(10_001), 1)).toContain('top: the result would be 10001 values');
+    expect(outcomeOf(frustumCall, 'metric', column(10_001), 1)).toContain('top: the result would be 10001 values');
     const lengths = (count: number) => Array.from({ length: count }, (_, i) => [`a${i}`, 1]);
     expect(totalCall('metric', lengths(10_000)).length).toBe(10_000);
-    expect(says(totalCall, 'metric', lengths(10_001))).toBe(
+    expect(outcomeOf(totalCall, 'metric', lengths(10_001))).toBe(
       '#VALUE! table: the result would be 10001 rows; the limit is 10000, so ask for fewer',
     );
   });
 
   it('combines a column with a single value and refuses sizes that do not fit', () => {
     expect(frustumCall('US', [[2], [4]], 1)).toHaveLength(2);
-    expect(says(frustumCall, 'US', [[2], [4]], [[1], [1], [1]])).toContain('bottom: 3 rows do not fit the 2 rows');
-    expect(says(frustumCall, 'US', [[2], [4]], [[1, 1]])).toContain(
+    expect(outcomeOf(frustumCall, 'US', [[2], [4]], [[1], [1], [1]])).toContain('bottom: 3 rows do not fit the 2 rows');
+    expect(outcomeOf(frustumCall, 'US', [[2], [4]], [[1, 1]])).toContain(
       'top or bottom: ranges of 2 rows and 2 columns do not stack',
     );
   });
@@ -198,13 +202,13 @@ describe('the adapter spreads over ranges', () => {
     const bad = { code: '#DIV/0!', message: '' };
     const block = ratioCall('metric', [[1000], [bad]]);
     expect((block[1]![0] as CellError).code).toBe('#DIV/0!');
-    expect(says(ratioCall, 'metric', [[bad]])).toContain('#DIV/0!');
-    expect(says(ratioCall, 'metric', { type: 'Error', basicValue: '#N/A', basicType: 'Error' })).toContain('#N/A');
+    expect(outcomeOf(ratioCall, 'metric', [[bad]])).toContain('#DIV/0!');
+    expect(outcomeOf(ratioCall, 'metric', { type: 'Error', basicValue: '#N/A', basicType: 'Error' })).toContain('#N/A');
   });
 
   it('puts a heading row with units on top when asked', () => {
     expect(frustumCall('US', 2, 1, null, null, true)[0]).toEqual(['difference (in)', 'ratio']);
-    expect(says(frustumCall, 'US', 2, 1, null, null, 'yes')).toContain('headings: "yes" is not allowed');
+    expect(outcomeOf(frustumCall, 'US', 2, 1, null, null, 'yes')).toContain('headings: "yes" is not allowed');
   });
 });
 
@@ -221,12 +225,12 @@ describe('the adapter reads tables', () => {
 
   it('names the row and the column at fault', () => {
     expect(
-      says(totalCall, 'US', [
+      outcomeOf(totalCall, 'US', [
         ['a', 2],
         ['b', -1],
       ]),
     ).toContain('table: row 2, length: -1 in is not allowed');
-    expect(says(totalCall, 'US', 5)).toContain('table: 5 is not allowed; give rows of name, length');
-    expect(says(totalCall, 'US', [['', '']])).toContain('table: no rows were given');
+    expect(outcomeOf(totalCall, 'US', 5)).toContain('table: 5 is not allowed; give rows of name, length');
+    expect(outcomeOf(totalCall, 'US', [['', '']])).toContain('table: no rows were given');
   });
 });

@@ -43,7 +43,7 @@ const choose = (address: string) => page.evaluate((cells) => window.paneTest.hos
 const field = (name: string) => page.getByRole('textbox', { name: new RegExp(`^${name}\\b`) });
 const result = () => page.locator('.result');
 const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
-const said = (text: string | RegExp) => page.locator('.message', { hasText: text }).waitFor();
+const messageShown = (text: string | RegExp) => page.locator('.message', { hasText: text }).waitFor();
 
 test('a question in words finds the function and its description', async () => {
   await open({});
@@ -75,7 +75,7 @@ test('in a workbook without units, the form asks for them', async () => {
   await page.getByLabel('units', { exact: true }).selectOption('US');
   await result().getByText('62.3').waitFor();
   await press('Insert at Farm!A1');
-  await said('Inserted');
+  await messageShown('Inserted');
   expect(await at('A1')).toEqual(['=SILT.WATER.DENSITY("US",68)']);
 });
 
@@ -94,7 +94,7 @@ test('cells come from the selection, are read live, and are in the formula that 
   await choose('F5');
   await page.getByLabel('heading row on top').check();
   await press('Insert at Farm!F5');
-  await said('Inserted in Farm!F5:O7');
+  await messageShown('Inserted in Farm!F5:O7');
   expect(await at('F5')).toEqual(['=SILT.CONE.PATTERN(SiltUnits,B5:B6,C5,D5,,,,,,TRUE)']);
 });
 
@@ -117,11 +117,11 @@ test('asks before it overwrites cells, and a formula never reads its own cell', 
     .getByRole('alertdialog', { name: /The result needs A8:J8, and some of these cells are not empty/ })
     .getByRole('button', { name: 'Insert it' })
     .click();
-  await said('Inserted');
+  await messageShown('Inserted');
   expect(await at('A8', 'G8')).toEqual(['=SILT.CONE.PATTERN(SiltUnits,B5,4,9.25)', 1]);
   await choose('B5');
   await press('Insert at Farm!B5');
-  await said('B5 is one of the cells that the formula reads');
+  await messageShown('B5 is one of the cells that the formula reads');
   expect(await at('B5')).toEqual([22.5]);
 });
 
@@ -139,7 +139,7 @@ test('accepts words, tables and choices, and puts text into the formula in quote
   await result().getByText('not measured').first().waitFor();
   await choose('E1');
   await press('Insert at Farm!E1');
-  await said('Inserted');
+  await messageShown('Inserted');
   expect(await at('E1')).toEqual(['=SILT.WATER.CHECK(SiltUnits,"tilapia","80 °F",7,,,"40 mg/L as NO3")']);
 });
 
@@ -151,7 +151,7 @@ test('formulas that show #NAME? are entered again, and no other', async () => {
   });
   await page.getByText('Cells show #NAME?').click();
   await press('Re-enter SILT formulas');
-  await said('1 cell formula was entered again');
+  await messageShown('1 cell formula was entered again');
   expect(await at('A1', 'A2', 'A3')).toEqual([
     '=SILT.TANK.GIRTH(SiltUnits,70)',
     '=SILT.TANK.GIRTH(SiltUnits,71)',
@@ -211,6 +211,6 @@ test('a function is found, filled in and inserted by keyboard alone', async () =
     await page.keyboard.press('Tab');
   }
   await page.keyboard.press('Enter');
-  await said('Inserted');
+  await messageShown('Inserted');
   expect(await at('A1')).toEqual(['=SILT.TANK.GIRTH(SiltUnits,70)']);
 });

@@ -28,7 +28,7 @@ afterEach(() => {
 });
 
 const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
-const said = (text: string | RegExp) => page.locator('.message', { hasText: text }).waitFor();
+const messageShown = (text: string | RegExp) => page.locator('.message', { hasText: text }).waitFor();
 const typed = { sheet: 'Drums', row: 5, column: 2, rows: 1, columns: 1 };
 const diameter = { ...typed, column: 10 };
 const slant = { sheet: 'Patterns', row: 4, column: 2, rows: 3, columns: 1 };
@@ -47,7 +47,7 @@ test('a sample in US units is converted whole: typed numbers and results', async
   await page.getByRole('heading', { name: 'Typed numbers' }).waitFor();
   expect(await page.getByRole('heading', { name: /Not converted|by hand/ }).count()).toBe(0);
   await press(/^Change units and convert \d+$/);
-  await said('cells were converted');
+  await messageShown('cells were converted');
   await cells(page, typed, near([21.75 * 25.4]));
   await cells(page, diameter, near([21.75 * 25.4]));
   await cells(page, slant, near(before.map((value) => value * 25.4)));
@@ -57,7 +57,7 @@ test('a sample in US units is converted whole: typed numbers and results', async
 
 test('the pane undoes it, and the grid is as before', async () => {
   await page.locator('.message').getByRole('button', { name: 'Undo' }).click();
-  await said('as they were before');
+  await messageShown('as they were before');
   await cells(page, typed, near([21.75]));
   await cells(page, slant, near(before));
   expect(await page.locator('.banner .profile').textContent()).toBe('US');
@@ -67,7 +67,7 @@ test('the spreadsheet’s own undo undoes it too, in one step', async () => {
   await page.getByRole('radio', { name: /^Metric/ }).check();
   await press('Change units');
   await press(/^Change units and convert \d+$/);
-  await said('cells were converted');
+  await messageShown('cells were converted');
   await cells(page, typed, near([21.75 * 25.4]));
   await page.evaluate(() => window.workbench.spreadsheet.api.undo());
   await cells(page, typed, near([21.75]));
@@ -96,7 +96,7 @@ test('a function is inserted beside the data and computed by the grid', async ()
     window.workbench.host.select({ sheet: 'Drums', range: { row: 40, column: 1, rows: 1, columns: 1 } }),
   );
   await press('Insert at Drums!B41');
-  await said('Inserted in Drums!B41');
+  await messageShown('Inserted in Drums!B41');
   const { values } = await cells(
     page,
     { ...typed, row: 40, column: 1 },

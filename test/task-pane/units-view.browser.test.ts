@@ -44,13 +44,13 @@ const at = (sheet: string, ...addresses: string[]) =>
   ] as const);
 const steps = () => page.evaluate(() => window.paneTest.host.steps.length);
 const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
-const said = (text: string | RegExp) => page.locator('.message', { hasText: text }).waitFor();
+const messageShown = (text: string | RegExp) => page.locator('.message', { hasText: text }).waitFor();
 
 test('a workbook without units gets them in a visible cell', async () => {
   await open({}, null, {});
   await page.getByRole('radio', { name: /^US/ }).check();
   await press('Add units to this workbook');
-  await said('The sheet Silt units was added');
+  await messageShown('The sheet Silt units was added');
   expect(await at('Silt units', 'B4', 'B5', 'A7')).toEqual(['US', 'US', '=SILT.UNIT.LIST(SiltUnits,TRUE)']);
   const names = await page.evaluate(() => window.paneTest.host.names());
   expect(Object.fromEntries(names.map(({ name, refersTo }) => [name, refersTo]))).toEqual(unitsNames);
@@ -66,12 +66,12 @@ test('a change of units lists the typed numbers, converts them in one step, and 
     expect.stringMatching(/C5\s+Farm\s+4 in\s+101\.6 mm/),
   ]);
   await press('Change units and convert 2');
-  await said('2 cells were converted');
+  await messageShown('2 cells were converted');
   expect(await at('Farm', 'B5', 'C5', 'D5')).toEqual([571.5, 101.6, '9 1/4 in']);
   expect(await at('Silt units', 'B4', 'B5')).toEqual(['metric', 'metric']);
   expect(await steps()).toBe(1);
   await page.locator('.message').getByRole('button', { name: 'Undo' }).click();
-  await said('as they were before');
+  await messageShown('as they were before');
   expect(await at('Farm', 'B5', 'C5')).toEqual([22.5, 4]);
   expect(await at('Silt units', 'B4', 'B5')).toEqual(['US', 'US']);
   expect(await steps()).toBe(2);
@@ -85,7 +85,7 @@ test('only ticked numbers are converted; a cell with two uses is not ticked', as
   expect(await page.getByRole('checkbox', { name: 'Convert Farm!C5' }).isChecked()).toBe(true);
   await page.locator('.why', { hasText: 'also used in Farm!F5' }).waitFor();
   await press('Change units and convert 1');
-  await said('one cell was converted');
+  await messageShown('one cell was converted');
   expect(await at('Farm', 'B5', 'C5')).toEqual([22.5, 101.6]);
 });
 
@@ -96,7 +96,7 @@ test('a number that changed since it was listed stops the whole conversion', asy
   await page.getByRole('button', { name: /convert 2/ }).waitFor();
   await page.evaluate(() => window.paneTest.host.change('Farm', 'C5', 101.6));
   await press(/convert 2/);
-  await said('Farm!C5 has changed since it was listed, so nothing was changed');
+  await messageShown('Farm!C5 has changed since it was listed, so nothing was changed');
   expect(await at('Farm', 'B5', 'C5')).toEqual([22.5, 101.6]);
   expect(await at('Silt units', 'B4')).toEqual(['US']);
 });
@@ -107,7 +107,7 @@ test('a protected sheet is named, and the workbook stays as it was', async () =>
   await page.getByRole('radio', { name: /^Metric/ }).check();
   await press('Change units');
   await press(/convert 2/);
-  await said('The sheet Farm is protected; remove the protection');
+  await messageShown('The sheet Farm is protected; remove the protection');
   expect(await at('Farm', 'B5')).toEqual([22.5]);
   expect(await at('Silt units', 'B4', 'B5')).toEqual(['US', 'US']);
 });
@@ -117,7 +117,7 @@ test('units changed by hand in their cell give a caution, and converting removes
   await page.locator('.caution', { hasText: 'Numbers were typed in US but are read as metric' }).waitFor();
   await press('Look for typed numbers');
   await press('Convert 2');
-  await said('2 cells were converted');
+  await messageShown('2 cells were converted');
   expect(await at('Farm', 'B5')).toEqual([571.5]);
   expect(await at('Silt units', 'B5')).toEqual(['metric']);
   await expect.poll(() => page.locator('.caution').count()).toBe(0);
@@ -141,7 +141,7 @@ test('exceptions are chosen kind by kind and are text in the cell', async () => 
   await page.getByLabel('flow', { exact: true }).selectOption('L/min');
   await press('Change units');
   await press(/convert 1/);
-  await said('one cell was converted');
+  await messageShown('one cell was converted');
   expect(await at('Silt units', 'B4', 'B5')).toEqual(['US, flow L/min', 'US, flow L/min']);
   expect((await at('Farm', 'B5', 'C5')).map(Number)).toEqual([expect.closeTo(37.85411784, 9), 20]);
 });
@@ -154,7 +154,7 @@ test('a name that the workbook uses for something else is redefined only after a
   expect(await page.evaluate(() => window.paneTest.host.sheets())).toEqual(['Farm']);
   await press('Add units to this workbook');
   await question.getByRole('button', { name: 'Use it for the units' }).click();
-  await said('The sheet Silt units was added');
+  await messageShown('The sheet Silt units was added');
   const names = await page.evaluate(() => window.paneTest.host.names());
   expect(names.find(({ name }) => name === 'SiltUnits')?.refersTo).toBe("'Silt units'!$B$4");
 });
@@ -162,7 +162,7 @@ test('a name that the workbook uses for something else is redefined only after a
 test('another sheet with that name is not changed', async () => {
   await open({ A1: 7 }, { A1: 'my own list' }, {});
   await press('Add units to this workbook');
-  await said('rename it, then set the units again');
+  await messageShown('rename it, then set the units again');
   expect(await at('Silt units', 'A1', 'B4')).toEqual(['my own list', '']);
 });
 
@@ -200,7 +200,7 @@ test('a long search shows progress, and stopping it changes nothing', async () =
   await expect.poll(share).toBeGreaterThan(0);
   await press('Stop');
   await held.release();
-  await said('stopped, nothing was changed');
+  await messageShown('stopped, nothing was changed');
   expect(await steps()).toBe(0);
 });
 
@@ -246,6 +246,6 @@ test('the whole change works by keyboard alone, with a visible focus at every st
     'Change units and convert 1',
   ]);
   await page.keyboard.press('Enter');
-  await said('one cell was converted');
+  await messageShown('one cell was converted');
   expect(await at('Farm', 'B5', 'C5')).toEqual([571.5, 4]);
 });

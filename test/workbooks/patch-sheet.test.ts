@@ -5,25 +5,29 @@ import { scanSheet } from '../../src/workbooks/sheet-scan';
 const sheet = (data: string, dimension = 'A1:C3'): string =>
   `<?xml version="1.0"?>\r\n<worksheet xmlns="urn:x"><dimension ref="${dimension}"/><!-- <c r="Z9"/> --><sheetData>${data}</sheetData><extLst/></worksheet>\n`;
 
-const one = (row: number, column: number, value: number | string | boolean) => ({ row, column, values: [[value]] });
+const resultAt = (row: number, column: number, value: number | string | boolean) => ({
+  row,
+  column,
+  values: [[value]],
+});
 
 describe('results written into a sheet', () => {
   it('change the value of a formula cell and nothing else', () => {
     const before = sheet('<row r="1" spans="1:2"><c r="A1" s="3"><f>1+1</f><v>1</v></c><c r="B1"><v>7</v></c></row>');
-    expect(patchSheet(before, [one(0, 0, 2)])).toBe(before.replace('<v>1</v>', '<v>2</v>'));
+    expect(patchSheet(before, [resultAt(0, 0, 2)])).toBe(before.replace('<v>1</v>', '<v>2</v>'));
   });
 
   it('do not touch a cell whose value is already right, in any notation', () => {
     const before = sheet("<row r='1'><c   r='A1' ><f>1+1</f><v>2</v></c></row>");
-    expect(patchSheet(before, [one(0, 0, 2)])).toBe(before);
+    expect(patchSheet(before, [resultAt(0, 0, 2)])).toBe(before);
   });
 
   it('have their type: text, logical, error', () => {
     const before = sheet('<row r="1"><c r="A1" t="e" vm="1"><f>A2</f><v>#VALUE!</v></c></row>');
-    expect(patchSheet(before, [one(0, 0, 'a < "b" & c')])).toContain(
+    expect(patchSheet(before, [resultAt(0, 0, 'a < "b" & c')])).toContain(
       '<c r="A1" t="str"><f>A2</f><v>a &lt; &quot;b&quot; &amp; c</v></c>',
     );
-    expect(patchSheet(before, [one(0, 0, true)])).toContain('<c r="A1" t="b"><f>A2</f><v>1</v></c>');
+    expect(patchSheet(before, [resultAt(0, 0, true)])).toContain('<c r="A1" t="b"><f>A2</f><v>1</v></c>');
     const error = { row: 0, column: 0, values: [[{ error: { code: '#N/A', message: 'why' } }]] };
     expect(patchSheet(before, [error])).toContain('<c r="A1" t="e"><f>A2</f><v>#N/A</v></c>');
   });

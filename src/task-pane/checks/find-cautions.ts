@@ -143,12 +143,12 @@ class Search {
     const about = isOfRow ? rowWord(this.book, first) : first === undefined ? '' : placeWords(this.book, first);
     const value = first === undefined ? '' : (this.book.cell(first)?.value ?? '');
     const { sentence, rank } = verdict;
-    const worded = verdict.ofValue && about !== '' ? `${about}: ${quoteValue(value)}. ${sentence}` : sentence;
-    const draft = this.draft(`${worded} ${verdict.ofValue ? keyOf(first ?? spot) : ''}`, {
+    const fullSentence = verdict.ofValue && about !== '' ? `${about}: ${quoteValue(value)}. ${sentence}` : sentence;
+    const draft = this.draft(`${fullSentence} ${verdict.ofValue ? keyOf(first ?? spot) : ''}`, {
       tone: rank === 4 ? 'danger' : 'caution',
       rank,
       about: verdict.ofValue ? '' : about,
-      sentence: worded,
+      sentence: fullSentence,
     });
     if (first !== undefined) draft.spots.set(keyOf(first), first);
     draft.spots.set(keyOf(spot), spot);

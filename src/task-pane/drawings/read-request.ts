@@ -62,8 +62,8 @@ function stage(data: unknown): TrainStage {
   const given = record(data, 'stage');
   const passing = Object.fromEntries(
     (['flow', 'solids', 'nitrogen', 'taken'] as const).flatMap((name) => {
-      const said = optional(given[name], name);
-      return said === undefined ? [] : [[name, said]];
+      const words = optional(given[name], name);
+      return words === undefined ? [] : [[name, words]];
     }),
   );
   return {

@@ -16,10 +16,10 @@ export interface ScenarioFigures {
   /** An input as it was typed, or `` where it was not given. */
   readonly given: (name: string) => CellResult;
   /** An input as text with its unit; undefined if it is not given or `none`. */
-  readonly worded: (name: string) => string | undefined;
+  readonly inputText: (name: string) => string | undefined;
   readonly result: (name: string) => number | undefined;
   /** A result as text with its unit; undefined if there is none. */
-  readonly said: (name: string) => string | undefined;
+  readonly resultText: (name: string) => string | undefined;
   /** The rows of `SILT.PLAN.LIMIT` except the last. */
   readonly stages: readonly { readonly stage: string; readonly feed: CellResult; readonly fish: CellResult }[];
   /** The first limit, as `SILT.PLAN.LIMIT` calls it. */
@@ -60,9 +60,9 @@ export function scenarioFigures(
   const first = /^first limit: (?!not given)(.+)$/.exec(String(last[0]))?.[1];
   return {
     given,
-    worded: (name) => wordedInput(given(name), kindOfInput(kinds, name), units),
+    inputText: (name) => textOfInput(given(name), kindOfInput(kinds, name), units),
     result,
-    said: (name) => {
+    resultText: (name) => {
       const value = result(name);
       return value === undefined ? undefined : `${threeDigits(value)} ${results.get(name)?.unit ?? ''}`.trimEnd();
     },
@@ -79,7 +79,7 @@ export function inputKinds(functionLibrary: FunctionLibrary) {
   return spec !== undefined && 'inputs' in spec ? (spec.inputs ?? {}) : {};
 }
 
-function wordedInput(value: CellResult, kind: Kind | undefined, units: string): string | undefined {
+function textOfInput(value: CellResult, kind: Kind | undefined, units: string): string | undefined {
   if (isLacking(value) || /^(none|-)$/i.test(String(value).trim())) return undefined;
   return kind === undefined ? String(value) : wordGiven(readProfile(units), kind, value);
 }

@@ -18,9 +18,9 @@ interface Box {
 
 /** The train of one scenario from the fish to the pump, with what flows from each stage to the next. */
 export function trainOf(figures: ScenarioFigures, title: string): TrainRequest {
-  const { worded, said } = figures;
+  const { inputText, resultText } = figures;
   const boxes = boxesOf(figures).filter(({ present }) => present);
-  const flow = worded('pump flow') ?? said('flow needed');
+  const flow = inputText('pump flow') ?? resultText('flow needed');
   const limiting = boxes.find(({ limits }) => figures.first !== undefined && limits.test(figures.first));
   let after: Place = 'tank';
   const stages = boxes.map((box): TrainStage => {
@@ -38,7 +38,9 @@ export function trainOf(figures: ScenarioFigures, title: string): TrainRequest {
     };
   });
   const needed =
-    worded('pump flow') === undefined ? 'The flow shown is the flow needed, because no pump flow is given.' : undefined;
+    inputText('pump flow') === undefined
+      ? 'The flow shown is the flow needed, because no pump flow is given.'
+      : undefined;
   return {
     what: 'train',
     units: figures.units,
@@ -60,21 +62,25 @@ function levels({ water }: ScenarioFigures, after: Place): Pick<TrainStage, 'sol
 }
 
 function boxesOf(figures: ScenarioFigures): readonly Box[] {
-  const { given, worded, said } = figures;
-  const has = (name: string): boolean => worded(name) !== undefined;
+  const { given, inputText, resultText } = figures;
+  const has = (name: string): boolean => inputText(name) !== undefined;
   const isAbsent = (name: string): boolean => /^none$/i.test(String(given(name)).trim());
   const drums = !isAbsent('drums');
   const pads = has('pads');
   const fish = [
-    worded('fish count') && `${worded('fish count')} fish`,
-    worded('fish mass') && `of ${worded('fish mass')}`,
+    inputText('fish count') && `${inputText('fish count')} fish`,
+    inputText('fish mass') && `of ${inputText('fish mass')}`,
   ];
-  const tank = worded('tank volume');
+  const tank = inputText('tank volume');
   return [
     {
       name: 'Fish tank',
       present: true,
-      words: [fish.filter((one) => one).join(' ') || undefined, tank, said('feed') && `feed ${said('feed')}`],
+      words: [
+        fish.filter((one) => one).join(' ') || undefined,
+        tank,
+        resultText('feed') && `feed ${resultText('feed')}`,
+      ],
       limits: /^(fish tank|air)$/,
     },
     {
@@ -82,11 +88,11 @@ function boxesOf(figures: ScenarioFigures): readonly Box[] {
       present: drums,
       words: [
         has('drums')
-          ? joined(worded('drums'), 'drums', worded('drum diameter'))
-          : said('drums needed') && `${said('drums needed')} needed`,
-        said('overflow rate') && `overflow ${said('overflow rate')}`,
+          ? joined(inputText('drums'), 'drums', inputText('drum diameter'))
+          : resultText('drums needed') && `${resultText('drums needed')} needed`,
+        resultText('overflow rate') && `overflow ${resultText('overflow rate')}`,
       ],
-      taken: said('solids captured') && `solids pulled ${said('solids captured')}`,
+      taken: resultText('solids captured') && `solids pulled ${resultText('solids captured')}`,
       after: 'drums',
       limits: /^settling drums$/,
     },
@@ -94,17 +100,19 @@ function boxesOf(figures: ScenarioFigures): readonly Box[] {
       name: 'Pads',
       present: pads,
       words: [
-        joined(worded('pads'), 'pads', worded('pad area')),
-        said('pad change interval') && `changed every ${said('pad change interval')}`,
+        joined(inputText('pads'), 'pads', inputText('pad area')),
+        resultText('pad change interval') && `changed every ${resultText('pad change interval')}`,
       ],
-      taken: said('solids to pads') && `solids held ${said('solids to pads')}`,
+      taken: resultText('solids to pads') && `solids held ${resultText('solids to pads')}`,
       after: 'pads',
       limits: /^pads$/,
     },
     {
       name: 'Biofilter',
       present: !isAbsent('media volume'),
-      words: [worded('media volume') ?? (said('media volume') && `${said('media volume')} of media needed`)],
+      words: [
+        inputText('media volume') ?? (resultText('media volume') && `${resultText('media volume')} of media needed`),
+      ],
       after: 'biofilter',
       limits: /^biofilter$/,
     },
@@ -112,17 +120,17 @@ function boxesOf(figures: ScenarioFigures): readonly Box[] {
       name: 'Plant beds',
       present: !isAbsent('bed area'),
       words: [
-        worded('bed area') ?? (said('bed area') && `${said('bed area')} needed`),
-        said('bed cleaning interval') && `cleaned every ${said('bed cleaning interval')}`,
+        inputText('bed area') ?? (resultText('bed area') && `${resultText('bed area')} needed`),
+        resultText('bed cleaning interval') && `cleaned every ${resultText('bed cleaning interval')}`,
       ],
-      taken: said('solids to beds') && `solids held ${said('solids to beds')}, nutrients to plants`,
+      taken: resultText('solids to beds') && `solids held ${resultText('solids to beds')}, nutrients to plants`,
       after: 'beds',
       limits: /bed/,
     },
     {
       name: 'Pump',
       present: !isAbsent('pump flow'),
-      words: [worded('pump flow') ?? 'not given'],
+      words: [inputText('pump flow') ?? 'not given'],
       limits: /^circulation/,
     },
   ];

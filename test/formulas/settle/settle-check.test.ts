@@ -26,14 +26,14 @@ describe('settleOverflow', () => {
 });
 
 describe('the measured rate', () => {
-  const said = (flow: number) =>
+  const cautionsAt = (flow: number) =>
     settleCheck({ ...bank, flow, diameter: 0.3048 * Math.sqrt(4 / Math.PI), count: 1, bore: 0.02 }).map(
       ({ text }) => text,
     );
 
   it('is not faster than itself, however it is printed, and a faster one is', () => {
-    for (const gpm of [4.56, 4.6]) expect(said(gpm * GPM).join(' ')).not.toContain('faster than');
-    expect(said(4.7 * GPM).join(' ')).toContain('faster than');
+    for (const gpm of [4.56, 4.6]) expect(cautionsAt(gpm * GPM).join(' ')).not.toContain('faster than');
+    expect(cautionsAt(4.7 * GPM).join(' ')).toContain('faster than');
   });
 
   it('does not take an inlet as wide as the drum', () => {

@@ -9,7 +9,7 @@ describe('a function gets the arguments of a cell formula as Excel would give th
     host = await openHeadless(exampleFunctions);
   });
   afterAll(() => host.dispose());
-  const seen = async (argument: string): Promise<unknown> => {
+  const argumentOf = async (argument: string): Promise<unknown> => {
     const [json] = await host.evaluate([`=SILT.TEST.SEEN("US",${argument})`]);
     return JSON.parse(json as string)[1];
   };
@@ -28,7 +28,7 @@ describe('a function gets the arguments of a cell formula as Excel would give th
     ['IFERROR("3/4",1)', '3/4'],
     ['LET(a,"1/2",a)', '1/2'],
   ])('quoted text %s stays text', async (argument, text) => {
-    expect(await seen(argument)).toEqual([[text]]);
+    expect(await argumentOf(argument)).toEqual([[text]]);
   });
 
   it.each([
@@ -38,7 +38,7 @@ describe('a function gets the arguments of a cell formula as Excel would give th
     ['32%', 0.32],
     ['.5', 0.5],
   ])('the number %s is a number', async (argument, number) => {
-    expect(await seen(argument)).toEqual([[number]]);
+    expect(await argumentOf(argument)).toEqual([[number]]);
   });
 
   it.each([
@@ -61,7 +61,7 @@ describe('a function gets the arguments of a cell formula as Excel would give th
     ],
     ['{1,2;3}', [[1, 2], [3]]],
   ])('the array constant %s keeps its cells', async (argument, rows) => {
-    expect(await seen(argument)).toEqual(rows);
+    expect(await argumentOf(argument)).toEqual(rows);
   });
 
   it('leaves the engine’s own date functions able to read dates in quotes', async () => {

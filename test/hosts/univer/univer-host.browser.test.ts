@@ -20,8 +20,8 @@ afterAll(async () => {
 });
 beforeEach(() => openBlank(page));
 
-/** One wish of the pane; a refusal comes back as its reason and sentence. */
-function wish<K extends keyof SheetHost>(name: K, ...args: readonly unknown[]): Promise<unknown> {
+/** Calls the host as the pane does; a refusal is returned as its reason and sentence. */
+function callHost<K extends keyof SheetHost>(name: K, ...args: readonly unknown[]): Promise<unknown> {
   return page.evaluate(
     async ([method, given]) => {
       try {
@@ -40,14 +40,14 @@ const range = (row: number, column: number, rows = 1, columns = 1) => ({ row, co
 
 describe('the workbench as the task pane sees it', () => {
   it('writes values, text and formulas as what they are, and reads them back', async () => {
-    await wish('write', [{ sheet, row: 0, column: 0, cells: [[1.5, '3/4', true, '=A1*2', '1e3', '']] }]);
+    await callHost('write', [{ sheet, row: 0, column: 0, cells: [[1.5, '3/4', true, '=A1*2', '1e3', '']] }]);
     const block = await cells(page, { sheet, ...range(0, 0, 1, 6) }, ({ values }) => values[0]![3] !== '');
     expect(block.values).toEqual([[1.5, '3/4', true, 3, '1e3', '']]);
     expect(block.formulas[0]![3]).toBe('=A1*2');
   });
 
   it('does not change cells that a write skips', async () => {
-    await wish('write', [{ sheet, row: 0, column: 0, cells: [['a', 'b', 'c']] }]);
+    await callHost('write', [{ sheet, row: 0, column: 0, cells: [['a', 'b', 'c']] }]);
     await page.evaluate(() =>
       window.workbench.host.write([{ sheet: 'Sheet 1', row: 0, column: 0, cells: [['x', undefined, '']] }]),
     );
@@ -55,8 +55,8 @@ describe('the workbench as the task pane sees it', () => {
   });
 
   it('undoes several blocks with formats in one step', async () => {
-    await wish('write', [{ sheet, row: 0, column: 0, cells: [['before']] }]);
-    await wish('write', [
+    await callHost('write', [{ sheet, row: 0, column: 0, cells: [['before']] }]);
+    await callHost('write', [
       { sheet, row: 0, column: 0, cells: [['after', 2]], numberFormat: '0.00', bold: true, widths: [30] },
       { sheet, row: 4, column: 0, cells: [['more']] },
     ]);
@@ -70,13 +70,13 @@ describe('the workbench as the task pane sees it', () => {
   });
 
   it('brings what it selects into view, on another sheet too', async () => {
-    await wish('addSheet', 'Far');
+    await callHost('addSheet', 'Far');
     for (const [name, row] of [
       ['Far', 400],
       [sheet, 300],
       [sheet, 0],
     ] as const) {
-      await wish('select', { sheet: name, range: range(row, 15) });
+      await callHost('select', { sheet: name, range: range(row, 15) });
       await expect
         .poll(() =>
           page.evaluate(
@@ -95,9 +95,9 @@ describe('the workbench as the task pane sees it', () => {
   });
 
   it('refuses to change part of a spill, and then writes nothing', async () => {
-    await wish('write', [{ sheet, row: 0, column: 0, cells: [['={1;2;3}']] }]);
+    await callHost('write', [{ sheet, row: 0, column: 0, cells: [['={1;2;3}']] }]);
     await cells(page, { sheet, ...range(0, 0, 3) }, ({ values }) => values[2]![0] === 3);
-    const refusal = await wish('write', [
+    const refusal = await callHost('write', [
       { sheet, row: 0, column: 5, cells: [['not this']] },
       { sheet, row: 1, column: 0, cells: [['nor this']] },
     ]);
@@ -112,10 +112,10 @@ describe('the workbench as the task pane sees it', () => {
   });
 
   it('reads the used cells of every sheet, spills included', async () => {
-    await wish('write', [{ sheet, row: 2, column: 1, cells: [['={1,2;3,4}']] }]);
+    await callHost('write', [{ sheet, row: 2, column: 1, cells: [['={1,2;3,4}']] }]);
     await cells(page, { sheet, ...range(2, 1, 2, 2) }, ({ values }) => values[1]![1] === 4);
-    await wish('addSheet', 'Empty');
-    expect(await wish('readUsed')).toMatchObject([
+    await callHost('addSheet', 'Empty');
+    expect(await callHost('readUsed')).toMatchObject([
       {
         sheet,
         range: range(2, 1, 2, 2),
@@ -129,25 +129,25 @@ describe('the workbench as the task pane sees it', () => {
   });
 
   it('adds and removes sheets, and says if a name is in use or missing', async () => {
-    await wish('addSheet', 'Plan');
-    expect(await wish('sheets')).toEqual([sheet, 'Plan']);
-    expect(await wish('addSheet', 'Plan')).toMatchObject({ reason: 'taken' });
-    await wish('removeSheet', 'Plan');
-    expect(await wish('sheets')).toEqual([sheet]);
-    expect(await wish('removeSheet', 'Plan')).toMatchObject({ reason: 'missing' });
-    expect(await wish('read', { sheet: 'Plan', range: range(0, 0) })).toMatchObject({ reason: 'missing' });
+    await callHost('addSheet', 'Plan');
+    expect(await callHost('sheets')).toEqual([sheet, 'Plan']);
+    expect(await callHost('addSheet', 'Plan')).toMatchObject({ reason: 'taken' });
+    await callHost('removeSheet', 'Plan');
+    expect(await callHost('sheets')).toEqual([sheet]);
+    expect(await callHost('removeSheet', 'Plan')).toMatchObject({ reason: 'missing' });
+    expect(await callHost('read', { sheet: 'Plan', range: range(0, 0) })).toMatchObject({ reason: 'missing' });
   });
 
   it('sets, changes and removes names that formulas use', async () => {
-    await wish('write', [{ sheet, row: 0, column: 0, cells: [['US', 'metric', '=SiltUnits']] }]);
-    await wish('setName', { name: 'SiltUnits', refersTo: "'Sheet 1'!$A$1" });
+    await callHost('write', [{ sheet, row: 0, column: 0, cells: [['US', 'metric', '=SiltUnits']] }]);
+    await callHost('setName', { name: 'SiltUnits', refersTo: "'Sheet 1'!$A$1" });
     await cells(page, { sheet, ...range(0, 2) }, ({ values }) => values[0]![0] === 'US');
-    await wish('setName', { name: 'SiltUnits', refersTo: "'Sheet 1'!$B$1" });
-    expect(await wish('names')).toEqual([{ name: 'SiltUnits', refersTo: "'Sheet 1'!$B$1" }]);
+    await callHost('setName', { name: 'SiltUnits', refersTo: "'Sheet 1'!$B$1" });
+    expect(await callHost('names')).toEqual([{ name: 'SiltUnits', refersTo: "'Sheet 1'!$B$1" }]);
     await cells(page, { sheet, ...range(0, 2) }, ({ values }) => values[0]![0] === 'metric');
-    await wish('removeName', 'SiltUnits');
-    expect(await wish('names')).toEqual([]);
-    expect(await wish('removeName', 'SiltUnits')).toMatchObject({ reason: 'missing' });
+    await callHost('removeName', 'SiltUnits');
+    expect(await callHost('names')).toEqual([]);
+    expect(await callHost('removeName', 'SiltUnits')).toMatchObject({ reason: 'missing' });
   });
 
   it('inserts whole sheets with their styles, names and notes', async () => {
@@ -165,7 +165,7 @@ describe('the workbench as the task pane sees it', () => {
       ],
       names: [{ name: 'Height', refersTo: "'Ready made'!$A$2" }],
     };
-    await wish('insert', workbook);
+    await callHost('insert', workbook);
     await cells(page, { sheet: 'Ready made', ...range(0, 1) }, ({ values }) => values[0]![0] === 18.5);
     const saved = await page.evaluate(() => window.workbench.spreadsheet.save());
     expect(saved.sheets[1]).toMatchObject({
@@ -177,8 +177,8 @@ describe('the workbench as the task pane sees it', () => {
         { value: 9.25, style: { numberFormat: '0.0' } },
       ],
     });
-    expect(await wish('insert', workbook)).toMatchObject({ reason: 'taken' });
-    expect(await wish('sheets')).toEqual([sheet, 'Ready made']);
+    expect(await callHost('insert', workbook)).toMatchObject({ reason: 'taken' });
+    expect(await callHost('sheets')).toEqual([sheet, 'Ready made']);
   });
 
   it('reports selections and changed cells until it is stopped', async () => {

@@ -13,7 +13,7 @@ import { sampleHost, sampleWorkbook } from '../sample-host';
 import { hostOfData } from '../workbook-host';
 
 /** Findings as `caution Patterns!A16: sentence`, with what they spoil behind. */
-async function found(host: MemoryHost): Promise<readonly string[]> {
+async function linesFor(host: MemoryHost): Promise<readonly string[]> {
   const [blocks, names] = await Promise.all([host.readUsed(), host.names()]);
   const findings = await findCautions({ blocks, names, functionLibrary }, async () => undefined);
   const placed = (spots: readonly Spot[]) =>
@@ -38,7 +38,7 @@ describe('cautions of a workbook', () => {
     });
     host.give('Cone', 'A1', 'blank is larger than the sheet');
     host.spill('Cone', 'A1:A3');
-    expect(await found(host)).toEqual([
+    expect(await linesFor(host)).toEqual([
       'caution Cone!A1: Blank is larger than the sheet.',
       'caution Cone!A2: Wall is under 45 degrees.',
       'caution Cone!A3: Wet mix lifts the cone.',
@@ -51,7 +51,7 @@ describe('cautions of a workbook', () => {
     });
     host.give('S', 'A1', 'overflow is high');
     host.give('S', 'A3', 'nothing was found');
-    expect(await found(host)).toEqual(['caution S!A1: Overflow is high.']);
+    expect(await linesFor(host)).toEqual(['caution S!A1: Overflow is high.']);
   });
 
   test('the verdicts of a water test become cautions', async () => {
@@ -69,7 +69,7 @@ describe('cautions of a workbook', () => {
     });
     host.give('Water', 'A1', 'reading');
     host.spill('Water', 'A1:F4');
-    expect(await found(host)).toEqual([
+    expect(await linesFor(host)).toEqual([
       'danger Water!A3: nitrite: too high. Stop feeding.',
       'caution Water!A4: oxygen: not measured.',
     ]);
@@ -79,7 +79,7 @@ describe('cautions of a workbook', () => {
     const host = new Host({ Cost: { A1: '=SILT.COST.LINES(G1:H2,J1:L2)', B1: 2, C1: 'no price', D1: '' } });
     host.give('Cost', 'A1', 'valve');
     host.spill('Cost', 'A1:D1');
-    expect(await found(host)).toEqual(['caution Cost!A1: valve: no price, so the total leaves it out.']);
+    expect(await linesFor(host)).toEqual(['caution Cost!A1: valve: no price, so the total leaves it out.']);
   });
 
   test('errors come first, say why, and are grouped if they say the same', async () => {
@@ -95,7 +95,7 @@ describe('cautions of a workbook', () => {
     host.give('S', 'B1', error('#VALUE!', 'bottom: 22.5 in is not allowed'));
     host.give('S', 'B2', error('#VALUE!', 'bottom: 22.5 in is not allowed'));
     host.give('S', 'C1', error('#DIV/0!'));
-    expect(await found(host)).toEqual([
+    expect(await linesFor(host)).toEqual([
       'wrong S!B1 S!B2: #VALUE! bottom: 22.5 in is not allowed; give a length from 0 up to top (4 in)',
       'caution S!A1: A caution.',
     ]);
@@ -104,7 +104,7 @@ describe('cautions of a workbook', () => {
   test('if a host keeps only the code of an error, the function itself gives the reason', async () => {
     const host = new Host({ S: { A1: 22.5, B1: '=1+SILT.CONE.ANGLE("US",4,A1,9)' } });
     host.give('S', 'B1', error('#VALUE!'));
-    expect(await found(host)).toEqual([
+    expect(await linesFor(host)).toEqual([
       'wrong S!A1: A1 holds 22.5. bottom: 22.5 in is not allowed; give a length from 0 up to top (4 in). (S!B1)',
     ]);
   });
@@ -115,7 +115,7 @@ describe('cautions of a workbook', () => {
   ])('%s says what to do', async (code, sentence) => {
     const host = new Host({ S: { A1: '=SILT.CONE.ANGLE("US",22.5,4,9)' } });
     host.give('S', 'A1', error(code));
-    expect((await found(host))[0]).toMatch(sentence);
+    expect((await linesFor(host))[0]).toMatch(sentence);
   });
 
   test('a bad row inside a spill is with its own cell', async () => {
@@ -124,7 +124,7 @@ describe('cautions of a workbook', () => {
     });
     host.give('S', 'A1', 45);
     host.spill('S', 'A1:A3');
-    expect(await found(host)).toEqual(['wrong S!A2: #VALUE! top: 0 or blank']);
+    expect(await linesFor(host)).toEqual(['wrong S!A2: #VALUE! top: 0 or blank']);
   });
 
   test.each([
@@ -134,7 +134,7 @@ describe('cautions of a workbook', () => {
     'metric/harvest-book',
     'US/materials-sheet',
   ])('the sample workbook %s shows no errors', async (path) => {
-    expect((await found(await sampleHost(path))).filter((one) => one.startsWith('wrong'))).toEqual([]);
+    expect((await linesFor(await sampleHost(path))).filter((one) => one.startsWith('wrong'))).toEqual([]);
   });
 });
 
@@ -152,7 +152,7 @@ async function typedInto(path: string, typed: Readonly<Record<string, CellScalar
     return { ...sheet, cells: [...kept, ...places.filter(({ value }) => value !== '')] };
   });
   const computed = await calculateWorkbook(await sourceFunctions(), { ...workbook, sheets });
-  return found(hostOfData(computed));
+  return linesFor(hostOfData(computed));
 }
 
 function parseCell(place: string): { row: number; column: number } {

@@ -21,7 +21,7 @@ async function recognized(...asked: Parameters<typeof look>): Promise<Recognized
   return recognition.recognized;
 }
 
-async function said(...asked: Parameters<typeof look>): Promise<string> {
+async function sentenceFor(...asked: Parameters<typeof look>): Promise<string> {
   const recognition = await look(...asked);
   if (!('sentence' in recognition)) throw new Error(JSON.stringify(recognition));
   return recognition.sentence;
@@ -48,7 +48,7 @@ describe('pattern rows of the cone-cut-plan workbook', async () => {
   });
 
   test('a row made under other units is refused in a sentence', async () => {
-    expect(await said(new MemoryHost({ P: row(22.5) }), 'P', 'A1:J1', 'metric')).toBe(
+    expect(await sentenceFor(new MemoryHost({ P: row(22.5) }), 'P', 'A1:J1', 'metric')).toBe(
       'P!A1:J1 was not made with metric, or was changed since: its area does not go with its lengths; make the row again with SILT.CONE.PATTERN and select it again.',
     );
   });
@@ -68,7 +68,7 @@ describe('pattern rows of the cone-cut-plan workbook', async () => {
   });
 
   test.each(['A14', 'A1', 'M40'])('%s is not a pattern', async (address) => {
-    expect(await said(host, 'Patterns', address)).toBe(whatToSelect);
+    expect(await sentenceFor(host, 'Patterns', address)).toBe(whatToSelect);
   });
 });
 
@@ -93,7 +93,7 @@ describe('a cut plan', async () => {
   test('with an error says which', async () => {
     const broken = await sampleHost('US/cone-cut-plan');
     broken.give('Cut plan', 'A7', { error: { code: '#VALUE!', message: 'gap: give less' } });
-    expect(await said(broken, 'Cut plan', 'A7')).toBe(
+    expect(await sentenceFor(broken, 'Cut plan', 'A7')).toBe(
       'This cannot be drawn, because its formula gives #VALUE!: gap: give less.',
     );
   });
@@ -102,7 +102,7 @@ describe('a cut plan', async () => {
     const cells = { A1: '=SILT.CUT.PLAN("US",OFFSET(C1,0,0,1,10),96,48)' };
     const host = new MemoryHost({ Plan: cells });
     host.spill('Plan', 'A1:F1');
-    expect(await said(host, 'Plan', 'B1')).toBe('This cannot be drawn, because its formula uses OFFSET.');
+    expect(await sentenceFor(host, 'Plan', 'B1')).toBe('This cannot be drawn, because its formula uses OFFSET.');
   });
 });
 
@@ -139,12 +139,12 @@ describe('scenarios', async () => {
   });
 
   test('the list of inputs is not a scenario, although it has their names', async () => {
-    expect(await said(host, 'Inputs', 'C12')).toBe(whatToSelect);
+    expect(await sentenceFor(host, 'Inputs', 'C12')).toBe(whatToSelect);
   });
 
   test('a scenario that does not compute says why', async () => {
     const cells = { A1: 'fish count', B1: 'many', A2: 'fish mass', B2: 8, A3: 'feeding rate', B3: 0.01 };
-    expect(await said(new MemoryHost({ S: cells }), 'S', 'B2')).toMatch(
+    expect(await sentenceFor(new MemoryHost({ S: cells }), 'S', 'B2')).toMatch(
       /^The scenario in S!A1:B3 cannot be drawn: .*fish count: many is not allowed/,
     );
   });

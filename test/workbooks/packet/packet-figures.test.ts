@@ -225,8 +225,8 @@ describe.each(['US', 'metric'] as const)('each figure of a packet under %s', { t
 
       const [aggregate, cement, bags] = spill('CONE.MIX', units, mixed[i]?.[1], 6, 0.1, bag)[0] as number[];
       const step5 = sheet.map(([text]) => String(text)).find((text) => text.startsWith('Pour the base')) ?? '';
-      const said = (step5.match(/\d[\d.]*(?= (ft3|L|lb|kg|bag))/g) ?? []).map(Number);
-      expect(said).toEqual([expect.closeTo(aggregate ?? 0, 1), expect.closeTo(cement ?? 0, 1), bags]);
+      const figuresShown = (step5.match(/\d[\d.]*(?= (ft3|L|lb|kg|bag))/g) ?? []).map(Number);
+      expect(figuresShown).toEqual([expect.closeTo(aggregate ?? 0, 1), expect.closeTo(cement ?? 0, 1), bags]);
       const printed = page.texts.map(({ text }) => text).join(' ');
       for (const word of step5.slice(0, step5.indexOf('Wet mix')).trim().split(' ')) expect(printed).toContain(word);
     });
