@@ -49,7 +49,7 @@ export function startIntervals({ rows, plans, every }: Parts, changed: (sentence
     set({ ...schedule, every: { ...schedule.every, [id]: days } });
     changed();
   };
-  const usePlan = (): void => {
+  const applyPlan = (): void => {
     const plan = found[plans.selectedIndex];
     if (plan === undefined) return;
     set({ every: { ...schedule.every, ...plan.schedule.every }, notes: plan.schedule.notes });
@@ -68,9 +68,9 @@ export function startIntervals({ rows, plans, every }: Parts, changed: (sentence
     plans.replaceChildren(...found.map(({ title }, i) => new Option(title || `Column ${i + 1}`)));
     if (plans.parentElement) plans.parentElement.hidden = found.length < 2;
     rows.value = '';
-    usePlan();
+    applyPlan();
   });
-  plans.addEventListener('change', usePlan);
+  plans.addEventListener('change', applyPlan);
   show();
   return { schedule: () => schedule };
 }
