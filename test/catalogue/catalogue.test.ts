@@ -47,6 +47,14 @@ describe('every function in the catalogue', () => {
     }
   });
 
+  it('has all the texts that `npm run new` leaves to be written', () => {
+    const unwritten = catalogue.filter((row) => JSON.stringify(row).toLowerCase().includes('to be written'));
+    expect(
+      unwritten.map(({ name }) => name),
+      'fill in each text “to be written” of the row',
+    ).toEqual([]);
+  });
+
   it('has names of arguments that Excel shows whole', () => {
     for (const row of catalogue) {
       for (const name of argumentNames(row)) expect(name, row.name).toMatch(/^[a-z][A-Za-z0-9]{1,30}$/);
