@@ -46,6 +46,7 @@ export const loadRows = [
     formula: 'solids = feed × solids share',
     notes: [spread],
     sources: [timmons, 'Clark, Harman and Forster, Journal of Fish Biology 27:381 (1985)'],
+    unpublished: 'A product of feed and a share; LOAD.TABLE is checked against the published shares.',
     example: { formula: '=SILT.LOAD.SOLIDS("metric",10)', gives: '2.5' },
   }),
   define({
@@ -89,6 +90,7 @@ export const loadRows = [
     formula: 'oxygen = feed × ratio',
     notes: ['Fish alone use 0.25 to 0.5, a whole system about 1.25: choose which you mean.'],
     sources: [timmons, 'Boyd: 1.25 kg of oxygen per kg of feed, whole system'],
+    unpublished: 'A product of feed and a ratio, whose published range REF.VALUE gives with its source.',
     example: { formula: '=SILT.LOAD.OXYGEN("metric",4,"system")', gives: '5' },
   }),
   define({

@@ -20,7 +20,6 @@ export const references = {
   'blower-practice-europe-cubic': 'Blower practice in Europe: a cubic meter of air at 20 °C carries 0.28 kg of oxygen',
   'bower-bidwell-fisheries-research':
     'Bower and Bidwell, Journal of the Fisheries Research Board of Canada 35:1012 (1978), as a test-kit manual reprints it',
-  'boyd-oxygen-demand-feed': 'Boyd, on the oxygen demand of feed in a whole system',
   'boyd-water-quality-otr':
     'Boyd, Water Quality: OTR = SOTR x (Cs - C)/9.09 x 1.024^(T - 20) x alpha, Cs 7.54 mg/L at 30 °C',
   'builder-mechanic-chestofbooks-com': 'Builder Mechanic (chestofbooks.com), Rule for striking out a cone or frustum',
