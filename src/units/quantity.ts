@@ -1,7 +1,7 @@
 import { serialOfDate } from './date';
 import { kindOfUnit, unitOfKind } from './kind-units';
 import type { Kind } from './kinds';
-import { splitNitrogenForm } from './nitrogen-form';
+import { nitrogenShare, splitNitrogenForm } from './nitrogen-form';
 import { notRead } from './not-read';
 import { numberAtHead } from './number-text';
 import { judgeBare } from './plain-number';
@@ -93,8 +93,10 @@ function refusal(profile: Profile, kind: Kind, value: string, rest: string): Unr
   if (isPieces && !kindOfUnit(rest)) return notRead(profile, kind, value);
   const split = splitNitrogenForm(` ${rest}`);
   if (kind === 'concentration' && split.as) {
+    const share = nitrogenShare[split.as];
+    const nitrogen = share < 1 ? ` (its nitrogen is ${(100 * share).toFixed(1)} % of it)` : '';
     return new Unreadable(
-      `${wordText(value)} says what it is measured as, which this argument does not use; give the number and its unit`,
+      `${wordText(value)} says what it is measured as, which this argument does not use; give the number and its unit${nitrogen}`,
     );
   }
   return new Unreadable(wrongUnit(kind, value, rest, unitsRead(profile, kind)));

@@ -41,7 +41,10 @@ describe('a concentration that says what it is measured as', () => {
   });
 
   it('is refused where that is not asked for, and where it is something else', () => {
-    expect(() => readQuantity(US, 'concentration', '40 mg/L as NO3')).toThrow(/says what it is measured as/);
+    expect(() => readQuantity(US, 'concentration', '40 mg/L as NO3')).toThrow(
+      /says what it is measured as.*its nitrogen is 22.6 % of it/,
+    );
+    expect(() => readQuantity(US, 'concentration', '9 mg/L as N')).toThrow(/give the number and its unit$/);
     expect(() => readConcentration(US, '40 mg/L as PO4')).toThrow(/^mg\/L as PO4 is not a unit/);
     expect(() => readConcentration(US, '40 gal as NO3')).toThrow(/is a volume; give a concentration/);
     expect(() => readConcentration(US, 'as NO3')).toThrow(/is not allowed; give a concentration/);
