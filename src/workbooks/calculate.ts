@@ -1,7 +1,7 @@
 import { cellName, parseRange } from '../hosts/address';
 import type { HostFunction } from '../hosts/univer/function-set';
 import { type Headless, openHeadless } from '../hosts/univer/headless';
-import type { CellData, SheetData, WorkbookData } from './workbook-model';
+import type { CellData, SheetData, WorkbookData } from '../hosts/workbook-model';
 
 function calculatedSheet(host: Headless, sheet: SheetData): SheetData {
   const cells = new Map<string, CellData>(sheet.cells.map((cell) => [cellName(cell.row, cell.column), cell]));

@@ -1,6 +1,6 @@
 import { isRingMessage } from '../hosts/univer/ring-cells';
+import type { CellResult } from '../hosts/workbook-model';
 import type { ScannedCell } from './sheet-scan';
-import type { CellResult } from './workbook-model';
 
 /** Errors by which the engine says that it could not compute, rather than what a formula gives. */
 const engineErrors: ReadonlySet<string> = new Set([

@@ -1,5 +1,5 @@
 import { parseRange } from '../hosts/address';
-import type { CellResult } from './workbook-model';
+import type { CellResult } from '../hosts/workbook-model';
 
 /** An array formula of the older kind fills the cells it was entered into, whatever the size of its result. */
 export function fitted(values: readonly (readonly CellResult[])[], ref: string): CellResult[][] {

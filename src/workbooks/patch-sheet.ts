@@ -1,8 +1,8 @@
 import { type CellRange, cellName, contains, parseRange, rangeName } from '../hosts/address';
+import type { CellResult } from '../hosts/workbook-model';
 import { applyEdits, type Edit } from './saving/xml-elements';
 import { type ScannedCell, type ScannedRow, type ScannedSheet, scanSheet } from './sheet-scan';
 import { markup, storedResult } from './stored-value';
-import type { CellResult } from './workbook-model';
 
 /** What a formula cell gives now: its own value first, then, where it spills, every row of the spill. */
 export interface FormulaResult {

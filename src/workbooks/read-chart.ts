@@ -1,5 +1,5 @@
+import type { ChartData, ChartSeries, OtherChart } from '../hosts/workbook-model';
 import { nodeAt, nodesNamed, type XmlNode } from './reading/xml-tree';
-import type { ChartData, ChartSeries, OtherChart } from './workbook-model';
 
 /** A chart of a file: of a kind that the model holds, or another by its name. */
 export type FileChart = { readonly chart: Omit<ChartData, 'place'> } | { readonly other: OtherChart };

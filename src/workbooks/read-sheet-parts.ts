@@ -1,7 +1,7 @@
 import type { Worksheet as FileSheet } from '@cj-tech-master/excelts';
+import type { CellStyle, PrintSetup, SheetData, TableData, Validation } from '../hosts/workbook-model';
 import type { SheetCharts } from './reading/chart-parts';
 import { typedFormula } from './typed-formula';
-import type { CellStyle, PrintSetup, SheetData, TableData, Validation } from './workbook-model';
 import { serial } from './xlsx-date';
 import { readStyle } from './xlsx-style';
 

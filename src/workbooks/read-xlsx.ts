@@ -1,11 +1,11 @@
 import { type Cell as FileCell, type Worksheet as FileSheet, Workbook as FileWorkbook } from '@cj-tech-master/excelts';
 import { installChartSupport } from '@cj-tech-master/excelts/chart';
+import type { CellData, CellResult, DefinedName, SheetData, WorkbookData } from '../hosts/workbook-model';
 import { readSheetParts } from './read-sheet-parts';
 import { chartsInFile, type SheetCharts } from './reading/chart-parts';
 import { checkFile } from './reading/file-limits';
 import { typedFormula } from './typed-formula';
 import { withUsualNames } from './usual-names';
-import type { CellData, CellResult, DefinedName, SheetData, WorkbookData } from './workbook-model';
 import { serial } from './xlsx-date';
 import { readStyle } from './xlsx-style';
 

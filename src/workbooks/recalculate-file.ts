@@ -1,12 +1,12 @@
 import { cellName, parseRange } from '../hosts/address';
 import type { HostFunction } from '../hosts/univer/function-set';
 import { type Headless, openHeadless } from '../hosts/univer/headless';
+import type { CellData, WorkbookData } from '../hosts/workbook-model';
 import { beyondEngine, unusable } from './engine-limits';
 import { fitted } from './older-array';
 import { type FormulaResult, patchSheet } from './patch-sheet';
 import { readWorkbook } from './read-xlsx';
 import { type ScannedCell, scanSheet } from './sheet-scan';
-import type { CellData, WorkbookData } from './workbook-model';
 import { DamagedWorkbook, type SheetPart, sheetParts } from './workbook-parts';
 import { readZip, repack, unpack, type ZipEntry } from './zip-container';
 import { writeZip } from './zip-writer';

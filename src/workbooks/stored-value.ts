@@ -1,4 +1,4 @@
-import type { CellResult } from './workbook-model';
+import type { CellResult } from '../hosts/workbook-model';
 
 /** A formula's result as a file stores it: the text of `<v>` and the type, none for a number. */
 export interface StoredResult {

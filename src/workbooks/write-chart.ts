@@ -1,6 +1,6 @@
 import type { Worksheet as FileSheet } from '@cj-tech-master/excelts';
 import { cellName, parseRange } from '../hosts/address';
-import type { ChartData, ChartSeries, TableData } from './workbook-model';
+import type { ChartData, ChartSeries, TableData } from '../hosts/workbook-model';
 
 const isReference = (text: string): boolean => /!\$?[A-Z]{1,3}\$?\d+/i.test(text);
 /** Colors that most people with color blindness can tell apart (Okabe and Ito, 2008, "Color universal design"). */

@@ -1,10 +1,10 @@
 import type { Worksheet as FileSheet, CellValue as FileValue } from '@cj-tech-master/excelts';
 import { cellName } from '../hosts/address';
+import type { CellData, CellResult, PrintSetup, SheetData, Validation } from '../hosts/workbook-model';
 import { isDynamic } from './array-flag';
 import { conditionStyle, fileStyle } from './file-style';
 import { storedFormula } from './stored-formula';
 import { storedError } from './stored-value';
-import type { CellData, CellResult, PrintSetup, SheetData, Validation } from './workbook-model';
 import { addChart, addTable } from './write-chart';
 
 /** Points: room for a sentence or two beside a cell. */

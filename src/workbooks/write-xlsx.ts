@@ -1,9 +1,9 @@
 import { Workbook as FileWorkbook } from '@cj-tech-master/excelts';
 import { installChartSupport } from '@cj-tech-master/excelts/chart';
 import { parseRange, splitSheet } from '../hosts/address';
+import type { CellResult, SheetData, WorkbookData } from '../hosts/workbook-model';
 import { type FormulaResult, patchSheet } from './patch-sheet';
 import { storedFormula } from './stored-formula';
-import type { CellResult, SheetData, WorkbookData } from './workbook-model';
 import { writeSheet } from './write-sheet';
 import { newEntry, readZip, unpack } from './zip-container';
 import { writeZip } from './zip-writer';

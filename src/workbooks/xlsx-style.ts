@@ -1,5 +1,5 @@
 import type { Border as FileBorder, Style as FileStyle } from '@cj-tech-master/excelts';
-import type { Border, CellStyle } from './workbook-model';
+import type { Border, CellStyle } from '../hosts/workbook-model';
 
 type FileColor = { argb?: string; theme?: number; tint?: number } | undefined;
 

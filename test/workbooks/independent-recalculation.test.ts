@@ -5,10 +5,10 @@ import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { afterAll, describe, expect, it } from 'vitest';
 import { cellName, parseRange } from '../../src/hosts/address';
 import { sourceFunctions } from '../../src/hosts/univer/source-functions';
+import type { CellData, WorkbookData } from '../../src/hosts/workbook-model';
 import { convertWithOffice } from '../../src/tools/office/find-libreoffice';
 import { calculateWorkbook } from '../../src/workbooks/calculate';
 import { readyMade } from '../../src/workbooks/sheets/ready-made';
-import type { CellData, WorkbookData } from '../../src/workbooks/workbook-model';
 import { writeWorkbook } from '../../src/workbooks/write-xlsx';
 import { openPackage, storedCells } from './package-parts';
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
+import type { ChartData } from '../../src/hosts/workbook-model';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
-import type { ChartData } from '../../src/workbooks/workbook-model';
 import { writeWorkbook } from '../../src/workbooks/write-xlsx';
 import { all, openPackage } from './package-parts';
 

@@ -1,7 +1,7 @@
 import { Workbook } from '@cj-tech-master/excelts';
 import { describe, expect, it } from 'vitest';
+import type { WorkbookData } from '../../src/hosts/workbook-model';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
-import type { WorkbookData } from '../../src/workbooks/workbook-model';
 import { writeWorkbook } from '../../src/workbooks/write-xlsx';
 
 const full: WorkbookData = {

@@ -4,11 +4,11 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { parseRange } from '../../src/hosts/address';
 import { asOpened } from '../../src/hosts/univer/from-snapshot';
 import { sourceFunctions } from '../../src/hosts/univer/source-functions';
+import type { CellData, SheetData, WorkbookData } from '../../src/hosts/workbook-model';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { recalculateFile } from '../../src/workbooks/recalculate-file';
 import { saveIntoFile } from '../../src/workbooks/saving/save-into-file';
 import { readyMade } from '../../src/workbooks/sheets/ready-made';
-import type { CellData, SheetData, WorkbookData } from '../../src/workbooks/workbook-model';
 import { all, openPackage, storedCells } from './package-parts';
 
 /** Made by openpyxl 3.0.9 (make-with-openpyxl.py) and by LibreOffice 7.4 (from pull-log.fods), beside them. */

@@ -1,7 +1,7 @@
 import { rangeName } from '../../hosts/address';
+import type { ChartData, OtherChart } from '../../hosts/workbook-model';
 import { readChart } from '../read-chart';
 import { WorkbookPackage } from '../saving/package';
-import type { ChartData, OtherChart } from '../workbook-model';
 import { nodeAt, nodesNamed, type XmlNode, xmlTree } from './xml-tree';
 
 export interface SheetCharts {

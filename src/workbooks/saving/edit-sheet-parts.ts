@@ -1,5 +1,5 @@
 import { cellName } from '../../hosts/address';
-import type { SheetData } from '../workbook-model';
+import type { SheetData } from '../../hosts/workbook-model';
 import {
   applyEdits,
   attributesText,

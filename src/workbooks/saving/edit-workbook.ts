@@ -1,6 +1,6 @@
+import type { DefinedName, WorkbookData } from '../../hosts/workbook-model';
 import { storedFormula } from '../stored-formula';
 import { markup } from '../stored-value';
-import type { DefinedName, WorkbookData } from '../workbook-model';
 import {
   applyEdits,
   attributesText,

@@ -1,7 +1,7 @@
 import { parseRange, splitSheet } from '../../hosts/address';
+import type { CellStyle, SheetData, WorkbookData } from '../../hosts/workbook-model';
 import { writeCells } from '../patch-sheet';
 import { scanSheet } from '../sheet-scan';
-import type { CellStyle, SheetData, WorkbookData } from '../workbook-model';
 import { writeWorkbook } from '../write-xlsx';
 import { arrayFlag } from './array-flag-part';
 import { editSheetParts, elementEdit } from './edit-sheet-parts';

@@ -1,6 +1,6 @@
+import type { CellResult } from '../../hosts/workbook-model';
 import { key, type WantedCell, writeCells } from '../patch-sheet';
 import { type ScannedCell, scanSheet } from '../sheet-scan';
-import type { CellResult } from '../workbook-model';
 import { WorkbookPackage } from './package';
 import { applyEdits, childNamed, childrenNamed, elementTree, innerText } from './xml-elements';
 

@@ -1,10 +1,10 @@
 import { type CellRange, cellName, parseRange } from '../../hosts/address';
+import type { CellData, CellResult, CellStyle, SheetData } from '../../hosts/workbook-model';
 import { isDynamic } from '../array-flag';
 import { fitted } from '../older-array';
 import { type FormulaResult, key, type WantedCell, wantedValues } from '../patch-sheet';
 import type { ScannedCell, ScannedSheet } from '../sheet-scan';
 import { storedFormula } from '../stored-formula';
-import type { CellData, CellResult, CellStyle, SheetData } from '../workbook-model';
 
 export interface CellContext {
   /** The number of a cell style in the file. */

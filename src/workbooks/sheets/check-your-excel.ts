@@ -1,4 +1,4 @@
-import type { CellScalar, SheetData, WorkbookData } from '../workbook-model';
+import type { CellScalar, SheetData, WorkbookData } from '../../hosts/workbook-model';
 import { SheetDraft } from './sheet-draft';
 import { unitsNames, unitsSheet } from './units-sheet';
 

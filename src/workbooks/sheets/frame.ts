@@ -1,5 +1,5 @@
 import { columnName } from '../../hosts/address';
-import type { PrintSetup } from '../workbook-model';
+import type { PrintSetup } from '../../hosts/workbook-model';
 import { type ReadyProfile, SheetDraft } from './sheet-draft';
 
 /** Shown on every sheet while numbers that were typed in one profile are read in another. */

@@ -1,4 +1,4 @@
-import type { WorkbookData } from '../workbook-model';
+import type { WorkbookData } from '../../hosts/workbook-model';
 import { coneCutPlan } from './cone-cut-plan/workbook';
 import { harvestBook } from './harvest-book/workbook';
 import { materialsWorkbook } from './materials-sheet/workbook';

@@ -1,5 +1,5 @@
 import { type CellRange, cellName, parseRange } from '../../hosts/address';
-import type { CellData, CellScalar, CellStyle, SheetData, Validation } from '../workbook-model';
+import type { CellData, CellScalar, CellStyle, SheetData, Validation } from '../../hosts/workbook-model';
 import { alarmed, type StyleName, styles } from './styles';
 
 /** A profile that ready-made sheets are written for. */

@@ -1,5 +1,5 @@
 import { numberFormats } from '../../catalogue/number-formats';
-import type { Border, CellStyle } from '../workbook-model';
+import type { Border, CellStyle } from '../../hosts/workbook-model';
 
 const hair: Border = { style: 'thin', color: 'BFBFBF' };
 const boxed = { borderTop: hair, borderRight: hair, borderBottom: hair, borderLeft: hair } as const;

@@ -1,4 +1,4 @@
-import type { DefinedName, SheetData } from '../workbook-model';
+import type { DefinedName, SheetData } from '../../hosts/workbook-model';
 import { columnWidths, framed, print } from './frame';
 import type { ReadyProfile } from './sheet-draft';
 

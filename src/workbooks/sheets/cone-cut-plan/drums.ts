@@ -1,4 +1,4 @@
-import type { SheetData } from '../../workbook-model';
+import type { SheetData } from '../../../hosts/workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print, withUnit } from '../frame';
 import { cautionWord, type Likely, likelyNote, readAs } from '../likely';

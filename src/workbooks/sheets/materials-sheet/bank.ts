@@ -1,5 +1,5 @@
+import type { SheetData } from '../../../hosts/workbook-model';
 import type { Kind } from '../../../units/kinds';
-import type { SheetData } from '../../workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf } from '../frame';
 import { cautionWord, type Likely, likelyNote, readAs } from '../likely';

@@ -1,4 +1,4 @@
-import type { SheetData } from '../../workbook-model';
+import type { SheetData } from '../../../hosts/workbook-model';
 import { cautions, weightCautions } from '../cautions';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';

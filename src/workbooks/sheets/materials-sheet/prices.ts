@@ -1,5 +1,5 @@
+import type { SheetData } from '../../../hosts/workbook-model';
 import type { Kind } from '../../../units/kinds';
-import type { SheetData } from '../../workbook-model';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';

@@ -1,4 +1,4 @@
-import type { SheetData } from '../../workbook-model';
+import type { SheetData } from '../../../hosts/workbook-model';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile, SheetDraft } from '../sheet-draft';
 import { formatted, styles } from '../styles';

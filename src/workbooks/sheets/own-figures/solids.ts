@@ -1,4 +1,4 @@
-import type { SheetData } from '../../workbook-model';
+import type { SheetData } from '../../../hosts/workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';

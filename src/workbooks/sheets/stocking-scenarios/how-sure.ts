@@ -1,6 +1,6 @@
 import { numberFormats } from '../../../catalogue/number-formats';
 import { figureResults } from '../../../catalogue/plan/plan-sure';
-import type { SheetData } from '../../workbook-model';
+import type { SheetData } from '../../../hosts/workbook-model';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formatted, styles } from '../styles';

@@ -1,7 +1,7 @@
 import { numberFormats } from '../../../catalogue/number-formats';
 import { compareRows, type ResultKey, resultKeys, scenarioResults } from '../../../catalogue/plan/scenario-results';
 import { balancePlaces } from '../../../formulas/plan/plan-balance';
-import type { ChartData, SheetData } from '../../workbook-model';
+import type { ChartData, SheetData } from '../../../hosts/workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';

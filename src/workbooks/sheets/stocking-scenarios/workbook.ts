@@ -1,4 +1,4 @@
-import type { WorkbookData } from '../../workbook-model';
+import type { WorkbookData } from '../../../hosts/workbook-model';
 import { cautions, weightCautions } from '../cautions';
 import type { ReadyProfile } from '../sheet-draft';
 import { startSheet } from '../start-sheet';
