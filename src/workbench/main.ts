@@ -7,9 +7,12 @@ import './workbench.css';
 import './charts/charts.css';
 import type { FunctionLibrary, FunctionLibraryHolder } from '../functions/function-library';
 import type { SheetHost } from '../hosts/sheet-host';
+import { ConditionColors } from '../hosts/univer/condition-colors';
 import { showReasonsOnHover } from '../hosts/univer/error-popup';
-import { createSpreadsheet } from '../hosts/univer/spreadsheet';
+import { loadFunctionWords } from '../hosts/univer/function-words';
+import { createSpreadsheet, type Spreadsheet } from '../hosts/univer/spreadsheet';
 import { univerHost } from '../hosts/univer/univer-host';
+import { debounced } from '../task-pane/debounced';
 import { mountPane, type Pane } from '../task-pane/pane';
 import { builtFunctions } from './built-functions';
 import { showCautionLine } from './caution-line';
@@ -35,14 +38,26 @@ async function start(): Promise<void> {
   await followSelection(host, [(selection) => showCellLine(spreadsheet, selection)]);
   const charts = new ChartPanel(spreadsheet, () => darkness.matches);
   await charts.start(host);
+  const conditions = await followConditions(spreadsheet, host);
   const pane = showPane(host, functionLibrary);
   spreadsheet.onOpened(pane.forget);
   showCautionLine(host, pane.cautions, () => pane.show('checks'));
   document.body.dataset.ready = 'true';
+  void attempt('Descriptions of functions', () => loadFunctionWords(spreadsheet));
   if (process.env.NODE_ENV === 'development') reloadOnBuild();
   else keepForOffline(() => unsaved.hasChanges());
   // For the browser tests, which use the grid through the same interface as the pane.
-  Object.assign(window, { workbench: { host, spreadsheet, charts } });
+  Object.assign(window, { workbench: { host, spreadsheet, charts, conditions } });
+}
+
+/** Colors of cautions in the grid, some moments after the cells that they depend on. */
+async function followConditions(spreadsheet: Spreadsheet, host: SheetHost): Promise<ConditionColors> {
+  const conditions = new ConditionColors(spreadsheet);
+  const update = debounced(() => void attempt('Colors of cautions', () => conditions.update()), 150);
+  await host.onCellsChanged(update);
+  await host.onSelectionChanged(() => void attempt('Colors of cautions', () => conditions.updateIfOther()));
+  update();
+  return conditions;
 }
 
 /** The reference is beside the page's own folder; copies of everything else that the pane needs are in it. */

@@ -1,9 +1,9 @@
 import type { Worksheet as FileSheet } from '@cj-tech-master/excelts';
-import type { CellStyle, PrintSetup, SheetData, TableData, Validation } from '../hosts/workbook-model';
+import type { PrintSetup, SheetData, TableData, Validation } from '../hosts/workbook-model';
 import type { SheetCharts } from './reading/chart-parts';
 import { typedFormula } from './typed-formula';
 import { serial } from './xlsx-date';
-import { readStyle } from './xlsx-style';
+import { readConditionStyle } from './xlsx-style';
 
 /** A formula inside a rule, without `=`; a date is its serial number. */
 function ruleFormula(formula: unknown): string {
@@ -42,8 +42,8 @@ function readConditions(sheet: FileSheet): NonNullable<SheetData['conditions']> 
   return (sheet.conditionalFormattings ?? []).flatMap(({ ref, rules }) =>
     rules.flatMap((rule) => {
       if (rule.type !== 'expression' || rule.formulae?.[0] === undefined) return [];
-      const style: CellStyle = readStyle(rule.style) ?? {};
-      return [{ range: ref, formula: typedFormula(String(rule.formulae[0])), style }];
+      const formula = typedFormula(String(rule.formulae[0]));
+      return [{ range: ref, formula, style: readConditionStyle(rule.style) }];
     }),
   );
 }

@@ -87,3 +87,9 @@ export function readStyle(file: Partial<FileStyle> | undefined): CellStyle | und
   const set = Object.entries(entries).filter(([, value]) => value !== undefined);
   return set.length === 0 ? undefined : (Object.fromEntries(set) as CellStyle);
 }
+
+/** A style laid over others by a condition: its fill is the background color, whatever pattern it names. */
+export function readConditionStyle(file: Partial<FileStyle> | undefined): CellStyle {
+  const fill = file?.fill?.type === 'pattern' ? color(file.fill.bgColor) : undefined;
+  return { ...readStyle(file), ...(fill === undefined ? {} : { fill }) };
+}

@@ -2,6 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { vi } from 'vitest';
 import { type RunningServer, serveSite } from '../../src/command-line/serve-site';
 import type { Block, SheetHost } from '../../src/hosts/sheet-host';
+import type { ConditionColors } from '../../src/hosts/univer/condition-colors';
 import type { Spreadsheet } from '../../src/hosts/univer/spreadsheet';
 import type { ChartPanel } from '../../src/workbench/charts/chart-panel';
 import { pagePatience } from '../harness/browser';
@@ -9,7 +10,12 @@ import { pagePatience } from '../harness/browser';
 /** What the page leaves for tests. */
 declare global {
   interface Window {
-    workbench: { readonly host: SheetHost; readonly spreadsheet: Spreadsheet; readonly charts: ChartPanel };
+    workbench: {
+      readonly host: SheetHost;
+      readonly spreadsheet: Spreadsheet;
+      readonly charts: ChartPanel;
+      readonly conditions: ConditionColors;
+    };
   }
 }
 

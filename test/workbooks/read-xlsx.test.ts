@@ -30,7 +30,9 @@ const full: WorkbookData = {
           errorStyle: 'stop',
         },
       ],
-      conditions: [{ range: 'A3:A9', formula: '=$B$3<>$B$4', style: { bold: true, fontColor: '9B2C1F' } }],
+      conditions: [
+        { range: 'A3:A9', formula: '=$B$3<>$B$4', style: { bold: true, fontColor: '9B2C1F', fill: 'FDE0E0' } },
+      ],
       print: {
         landscape: true,
         paper: 9,

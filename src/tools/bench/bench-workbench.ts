@@ -4,6 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { serveSite } from '../../command-line/serve-site';
 import { textTable } from '../../command-line/text-table';
 import type { SheetHost } from '../../hosts/sheet-host';
+import type { ConditionColors } from '../../hosts/univer/condition-colors';
 import type { Spreadsheet } from '../../hosts/univer/spreadsheet';
 import type { CellData, WorkbookData } from '../../hosts/workbook-model';
 import type { ChartPanel } from '../../workbench/charts/chart-panel';
@@ -13,7 +14,12 @@ import { timesRow } from './bench-wanted';
 
 declare global {
   interface Window {
-    workbench: { readonly host: SheetHost; readonly spreadsheet: Spreadsheet; readonly charts: ChartPanel };
+    workbench: {
+      readonly host: SheetHost;
+      readonly spreadsheet: Spreadsheet;
+      readonly charts: ChartPanel;
+      readonly conditions: ConditionColors;
+    };
   }
 }
 

@@ -1,5 +1,6 @@
 /** Measures speed and size: `npm run bench`, or some of it, `npm run bench -- cut size`. */
 import { compareCutPlans, cutComparisonTable } from './bench-cut';
+import { firstCellTable } from './bench-first-cell';
 import { paneTable } from './bench-pane';
 import { planTable, rangeTable } from './bench-plan';
 import { referenceTable } from './bench-reference';
@@ -25,6 +26,7 @@ const parts: Readonly<Record<string, Part>> = {
   size: { title: 'What Excel loads', table: sizeTable },
   pane: { title: 'The task pane, in a browser', table: paneTable },
   workbench: { title: 'The workbench, in a browser', table: workbenchTable },
+  'first-cell': { title: 'Time from opening the workbench to its first computed cell', table: firstCellTable },
   start: { title: 'Time from opening a page to the result of its first function, in a browser', table: startTable },
 };
 

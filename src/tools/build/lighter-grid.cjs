@@ -1,6 +1,6 @@
 /**
  * What the embedded spreadsheet brings along for documents of prose in any language, which a grid of cells never asks
- * for, replaced by nothing: 5 of its 12 MB are hyphenation patterns.
+ * for, replaced by nothing: 5 of its 12 MB are hyphenation patterns. And what only later work needs, which is loaded later.
  */
 const path = require('node:path');
 const webpack = require('webpack');
@@ -21,6 +21,11 @@ function lighterGrid() {
   return [
     replaceIn(isInRenderer, /^\.\/[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/, 'no-patterns.js'),
     replaceIn(isInRenderer, /^franc-min$/, 'no-language.js'),
+    replaceIn(
+      isIn('@univerjs/preset-sheets-core/'),
+      /^@univerjs\/sheets-formula\/locale\/en-US$/,
+      'no-function-words.cjs',
+    ),
     replaceIn(isInRenderer, /^opentype\.js$/, 'no-font-files.js'),
   ];
 }

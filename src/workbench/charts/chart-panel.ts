@@ -44,7 +44,8 @@ export class ChartPanel {
 
   /** Redraws from now on when sheet, cells or theme change, and for printing. */
   async start(host: SheetHost): Promise<void> {
-    this.open(matchMedia('(min-width: 761px) and (min-height: 760px)').matches);
+    // A smaller page would have too few rows left.
+    this.open(matchMedia('(min-width: 761px) and (min-height: 900px)').matches);
     this.toggle.addEventListener('click', () => this.open(this.toggle.getAttribute('aria-expanded') !== 'true'));
     const update = debounced(() => void attempt('Charts', () => this.update()), 40);
     await host.onSelectionChanged(update);

@@ -35,6 +35,12 @@ function chartsOf(page: Page, sheet: string): Promise<{ title: string; values: s
   }, sheet);
 }
 
+/** Opens the strip, which starts open only on a tall page. */
+async function openCharts(page: Page): Promise<void> {
+  const toggle = page.locator('#charts-toggle');
+  if ((await toggle.getAttribute('aria-expanded')) === 'false') await toggle.dispatchEvent('click');
+}
+
 async function numbersAt(page: Page, reference: string): Promise<(number | undefined)[]> {
   const { sheet = '', rest } = splitSheet(reference);
   const range = parseRange(rest)!;
@@ -82,6 +88,7 @@ const edits = [
 
 it('plots in every chart of the samples the numbers of its cells, also after an edit', async () => {
   const { page, faults } = await openWorkbench(browser, server.address);
+  await openCharts(page);
   for (const [sample, sheet, cell, value, charted] of edits) {
     await chooseSample(page, sample);
     const before = new Map<string, (number | undefined)[]>();
@@ -102,6 +109,7 @@ it('plots in every chart of the samples the numbers of its cells, also after an 
 
 it('names a chart of a kind that it does not draw, and saving keeps it', async () => {
   const { page, faults } = await openWorkbench(browser, server.address);
+  await openCharts(page);
   const file = 'test/workbooks/files/drum-store.xlsx';
   await withoutSaving(page, () => page.setInputFiles('#open', file));
   await page.locator('#charts').getByText('“Volume by drum” of the kind “pie” is not drawn here').waitFor();
@@ -136,6 +144,7 @@ function dots(page: Page, color: string): Promise<number> {
 
 it('draws for the dark, for paper and for 200 %, each with its numbers as a table', async () => {
   const { page, faults } = await openWorkbench(browser, server.address, true);
+  await openCharts(page);
   await chooseSample(page, 'US/water-book.xlsx');
   await showSheet(page, 'Tests');
   await agreed(page, 'Tests');
