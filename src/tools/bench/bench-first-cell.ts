@@ -1,8 +1,8 @@
 import type { Browser, BrowserContext } from 'playwright-core';
 import { serveSite } from '../../command-line/serve-site';
 import { textTable } from '../../command-line/text-table';
-import { inBrowser, median } from './bench-browser';
-import { figure, judged } from './bench-wanted';
+import { inBrowser } from './bench-browser';
+import { timesRow } from './bench-wanted';
 
 /**
  * Drums!L6, the height of a cone at 45 degrees for the second drum: half of 21.75 in less 4 in. It is filled by a spill of
@@ -53,7 +53,7 @@ async function firstCell(context: BrowserContext, address: string, { network, sl
   return milliseconds;
 }
 
-async function measured(browser: Browser, address: string, given: Conditions): Promise<string[][]> {
+async function measured(browser: Browser, address: string, given: Conditions): Promise<(readonly string[])[]> {
   const open = () => browser.newContext({ viewport: { width: 1280, height: 800 }, serviceWorkers: 'block' });
   const times: { readonly cold: number[]; readonly warm: number[] } = { cold: [], warm: [] };
   for (let i = 0; i < openings; i++) {
@@ -63,12 +63,9 @@ async function measured(browser: Browser, address: string, given: Conditions): P
     times.warm.push(await firstCell(context, address, given));
     await context.close();
   }
-  return (['cold', 'warm'] as const).map((cache) => [
-    `${given.name}, ${cache}`,
-    figure(median(times[cache])),
-    figure(Math.max(...times[cache])),
-    judged(median(times[cache]), { atMost: given.wanted[cache] }, 'ms'),
-  ]);
+  return (['cold', 'warm'] as const).map((cache) =>
+    timesRow(`${given.name}, ${cache}`, times[cache], { atMost: given.wanted[cache] }),
+  );
 }
 
 /** Time from opening the workbench to the first computed cell, over a fast and a slow connection and machine. */
@@ -76,7 +73,7 @@ export async function firstCellTable(): Promise<string> {
   const server = await serveSite({ folder: 'dist', port: 4770, morePorts: 20 });
   try {
     return await inBrowser(async (browser) => {
-      const rows: string[][] = [];
+      const rows: (readonly string[])[] = [];
       for (const given of conditions) rows.push(...(await measured(browser, server.address, given)));
       return textTable(['first cell of the workbench', 'ms, median of 10', 'slowest', 'wanted'], rows);
     });

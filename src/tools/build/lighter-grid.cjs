@@ -11,6 +11,7 @@ const isIn =
   ({ context = '' }) =>
     context.replaceAll('\\', '/').includes(`/node_modules/${folder}`);
 const isInRenderer = isIn('@univerjs/engine-render/');
+const isInPreset = isIn('@univerjs/preset-sheets-core/');
 
 /** Plugins that replace the modules. The names of the pattern files end in eight signs of their content. */
 function lighterGrid() {
@@ -21,11 +22,10 @@ function lighterGrid() {
   return [
     replaceIn(isInRenderer, /^\.\/[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/, 'no-patterns.js'),
     replaceIn(isInRenderer, /^franc-min$/, 'no-language.js'),
-    replaceIn(
-      isIn('@univerjs/preset-sheets-core/'),
-      /^@univerjs\/sheets-formula\/locale\/en-US$/,
-      'no-function-words.cjs',
-    ),
+    replaceIn(isInPreset, /^@univerjs\/sheets-formula\/locale\/en-US$/, 'no-function-words.cjs'),
+    replaceIn(isInPreset, /^@univerjs\/network$/, 'no-network.js'),
+    replaceIn(isInPreset, /^@univerjs\/network\/lib\/facade$/, 'nothing.js'),
+    replaceIn(isIn('@univerjs/ui/'), /^localforage$/, 'no-storage.cjs'),
     replaceIn(isInRenderer, /^opentype\.js$/, 'no-font-files.js'),
   ];
 }
