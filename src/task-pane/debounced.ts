@@ -5,12 +5,12 @@ export interface Debounced {
 }
 
 /** Calls once for a burst of events, when nothing more has happened for a while. */
-export function debounced(call: () => void, quietMs = 80): Debounced {
+export function debounced(call: () => void, quietMs: number | (() => number) = 80): Debounced {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let canceled = false;
   const later = (): void => {
     clearTimeout(timer);
-    if (!canceled) timer = setTimeout(call, quietMs);
+    if (!canceled) timer = setTimeout(call, typeof quietMs === 'number' ? quietMs : quietMs());
   };
   return Object.assign(later, {
     cancel: () => {

@@ -26,8 +26,10 @@ export interface CautionWatch {
 
 /** The page responds at least this often, in milliseconds. */
 const sliceMs = 40;
-/** The search waits until cells have not changed for this long; a workbook that takes long is searched less often. */
+/** The search reads every used cell, so it waits until cells have not changed for this long… */
 const quietMs = 250;
+/** …and for this many times as long as the last search took: a large workbook is searched less often. */
+const restPerSearch = 3;
 
 const nothing: Cautions = { isCurrent: false, findings: [] };
 
@@ -41,6 +43,7 @@ export function watchCautions(
   const listeners = new Set<(cautions: Cautions) => void>();
   let now = nothing;
   let run = 0;
+  let lastSearchMs = 0;
   let stopChanges: Promise<() => void> | undefined;
 
   const publish = (next: Cautions): void => {
@@ -50,7 +53,8 @@ export function watchCautions(
 
   const recheck = async (mine: number): Promise<void> => {
     if (host === undefined) return;
-    let last = performance.now();
+    const began = performance.now();
+    let last = began;
     const step = async (): Promise<void> => {
       if (performance.now() - last > sliceMs) {
         await new Promise((resolve) => setTimeout(resolve, 0));
@@ -76,7 +80,7 @@ export function watchCautions(
     run += 1;
     void recheck(run);
   };
-  const afterChange = debounced(lookAgain, quietMs);
+  const afterChange = debounced(lookAgain, () => Math.max(quietMs, restPerSearch * lastSearchMs));
   const changed = (): void => {
     if (now.isCurrent) publish({ ...now, isCurrent: false });
     afterChange();
@@ -102,6 +106,7 @@ export function watchCautions(
     lookAgain,
     forget: () => {
       run += 1;
+      lastSearchMs = 0;
       publish(nothing);
       afterChange();
     },
