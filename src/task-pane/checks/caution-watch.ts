@@ -67,6 +67,7 @@ export function watchCautions(
       await step();
       const found = await findCautions({ blocks, names, functionLibrary }, step);
       await step();
+      lastSearchMs = performance.now() - began;
       publish({ isCurrent: true, findings: [...unitsFinding(units), ...found] });
     } catch (error) {
       if (mine === run && !(error instanceof Superseded)) {
