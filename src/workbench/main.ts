@@ -19,6 +19,7 @@ import { showCautionLine } from './caution-line';
 import { followSelection, helpWhileTyping, showCellLine } from './cell-line';
 import { ChartPanel } from './charts/chart-panel';
 import { startFiles } from './files';
+import { nameGridControls } from './grid-names';
 import { attempt, part } from './page-parts';
 import { moveBetweenRegions } from './regions';
 import { reloadOnBuild } from './reload-on-build';
@@ -33,6 +34,7 @@ async function start(): Promise<void> {
   const functionLibrary = loadedLibrary();
   const unsaved = await startFiles(spreadsheet, host, functionLibrary);
   moveBetweenRegions(spreadsheet);
+  nameGridControls(part('grid'));
   showReasonsOnHover(spreadsheet);
   helpWhileTyping(spreadsheet, functions);
   await followSelection(host, [(selection) => showCellLine(spreadsheet, selection)]);
