@@ -75,6 +75,16 @@ describe('the functions script', () => {
   });
 });
 
+describe('the workbench', () => {
+  test('needs for its first cell at most 1.6 MB of scripts as they travel', () => {
+    const named = Array.from(file('workbench/index.html').matchAll(/<script src="([^"]+)"/g), ([, name]) => name!);
+    expect(named).toContain('workbench.js');
+    // The page's own script asks for the functions.
+    const scripts = [...named, 'functions.js'].map((name) => gzipSync(file(`workbench/${name}`), { level: 9 }).length);
+    expect(scripts.reduce((sum, size) => sum + size)).toBeLessThanOrEqual(1_600_000);
+  });
+});
+
 describe('the metadata', () => {
   test('is the catalogue’s own, within 125 kB', () => {
     const built = file('functions.json');

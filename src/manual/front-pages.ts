@@ -64,6 +64,7 @@ export function supportPage(): string {
     `<h1>Help</h1>
 <h2>In the workbench</h2>
 <p>Press <em>Functions</em> in the pane beside the grid and type what you want to know: how many drums, when may I pick. Select a cell with an error to read what is allowed.</p>
+<p>By the keyboard, <kbd>F6</kbd> goes from the bar to the sheet, to the charts of the sheet if it has some, and to the pane; <kbd>Shift</kbd>+<kbd>F6</kbd> goes back. Inside the sheet every other key belongs to the sheet. The charts of a sheet are in the strip under it; press its title to open or close it, and <em>Numbers</em> under a chart to read its numbers as a table.</p>
 <h2>Load it in Excel</h2>
 <p>You need Excel for Microsoft 365 on Windows or Mac, or the free Excel for the web, and the file <a href="manifest.xml" download>manifest.xml</a> of this site.</p>
 <h3>Excel on the web</h3>
