@@ -39,16 +39,15 @@ async function firstCell(context: BrowserContext, address: string, { network, sl
   }
   await tools.send('Emulation.setCPUThrottlingRate', { rate: slower });
   await page.goto(`${address}workbench/`, { waitUntil: 'commit' });
-  const shown = await page.waitForFunction(
-    async ({ sheet, range, height }) => {
-      if (!window.workbench) return undefined;
-      const { values } = await window.workbench.host.read({ sheet, range });
-      return Math.abs(Number(values[0]?.[0]) - height) < 1e-9 ? performance.now() : undefined;
-    },
-    named,
-    { timeout: 120_000 },
-  );
-  const milliseconds = Number(await shown.jsonValue());
+  const milliseconds = await page.evaluate(async ({ sheet, range, height }) => {
+    const isShown = async (): Promise<boolean> => {
+      if (!window.workbench) return false;
+      const { values } = await window.workbench.host.read({ sheet, range }).catch(() => ({ values: [] }));
+      return Math.abs(Number(values[0]?.[0]) - height) < 1e-9;
+    };
+    while (!(await isShown())) await new Promise(requestAnimationFrame);
+    return performance.now();
+  }, named);
   await page.close();
   return milliseconds;
 }
