@@ -122,6 +122,7 @@ function addIn(mode, site) {
       functions: { import: './src/functions/associate.ts', layer: functionsLayer },
       'task-pane': './src/task-pane/main.ts',
       drawing: './src/task-pane/drawing-page.ts',
+      'cut-search': './src/task-pane/drawings/cut-search-worker.ts',
     },
     experiments: { layers: true },
     module: { rules: [{ oneOf: [{ issuerLayer: functionsLayer, ...functionsScript }, typescript] }] },
@@ -148,7 +149,11 @@ function workbench(mode) {
     name: 'workbench',
     dependencies: ['add-in'],
     folder: 'workbench',
-    entry: { workbench: './src/workbench/main.ts', drawing: './src/task-pane/drawing-page.ts' },
+    entry: {
+      workbench: './src/workbench/main.ts',
+      drawing: './src/task-pane/drawing-page.ts',
+      'cut-search': './src/task-pane/drawings/cut-search-worker.ts',
+    },
     module: {
       rules: [typescript, { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] }, characterClasses],
     },

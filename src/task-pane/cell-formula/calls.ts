@@ -12,13 +12,16 @@ export interface SiltCall {
   readonly name: string;
   readonly given: readonly (Part | null)[];
   readonly scope: Scope;
+  /** Place in the formula's text after its closing bracket. */
+  readonly end: number | undefined;
 }
 
 /** Every call of our functions in a formula, the outermost first. */
 export function* siltCalls(part: Part, scope: Scope): Iterable<SiltCall> {
   if (part.type === 'CallExpression' && part.callee.type === 'Identifier') {
     const name = siltName(part.callee.name);
-    if (name !== undefined) yield { name, given: part.arguments as readonly (Part | null)[], scope };
+    if (name !== undefined)
+      yield { name, given: part.arguments as readonly (Part | null)[], scope, end: part.loc?.[1] };
   }
   for (const [child, inner] of childrenOf(part, scope)) yield* siltCalls(child, inner);
 }
@@ -27,6 +30,7 @@ export function* siltCalls(part: Part, scope: Scope): Iterable<SiltCall> {
 export interface Source {
   readonly sheet: string;
   readonly range: CellRange;
+  readonly formula: string;
   readonly calls: readonly SiltCall[];
 }
 
@@ -50,5 +54,5 @@ export async function sourceAt(host: Pick<SheetHost, 'read'>, place: Place): Pro
     formula,
     source: undefined,
   };
-  return { sheet: place.sheet, range, calls: [...siltCalls(part, scopeOf(cell))] };
+  return { sheet: place.sheet, range, formula, calls: [...siltCalls(part, scopeOf(cell))] };
 }

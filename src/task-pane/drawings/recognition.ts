@@ -11,6 +11,19 @@ export interface Recognized {
   readonly note?: string;
   /** If one of several is drawn: their titles, and a function that recognizes another. */
   readonly others?: Others;
+  /** Of a cut plan: what a longer search needs. */
+  readonly cutSearch?: CutSearch;
+}
+
+/** A cell that lays out a cut plan, for a longer search of the same plan. */
+export interface CutSearch {
+  readonly place: { readonly sheet: string; readonly row: number; readonly column: number };
+  readonly formula: string;
+  /** The cell's formula with another effort; undefined where its effort is no plain number. */
+  readonly formulaWith: (effort: number) => string | undefined;
+  /** Units, patterns, sheet length, sheet width and gap as the cell has them. */
+  readonly arguments: readonly unknown[];
+  readonly effort: number;
 }
 
 export interface Others {

@@ -1,8 +1,10 @@
+import type { CellScalar } from '../../hosts/workbook-model';
 import type { SiltCall, Source } from '../cell-formula/calls';
 import { argument, unitsOf, withoutErrors } from '../follow/arguments';
 import { first } from '../follow/grid';
 import { UserError } from '../user-error';
 import { planWidth } from './drawings-of';
+import { effortPlace, withEffort } from './effort-argument';
 import type { Recognition, SelectionContext } from './recognition';
 
 /** A cut plan in the sheet, with the pattern rows and sheet sizes of its formula. */
@@ -19,24 +21,30 @@ export async function recognizeCutPlan(
       `${from} shows only part of a cut plan; give SILT.CUT.PLAN a cell of its own and room to spill.`,
     );
   }
-  const [units, patterns, length, width] = await Promise.all([
-    unitsOf(call, around),
-    argument(call, 1, around),
-    argument(call, 2, around),
-    argument(call, 3, around),
-  ]);
-  const [sheetLength, sheetWidth] = [length, width].map((grid) => first(withoutErrors(grid)));
+  const units = await unitsOf(call, around);
+  const given = async (at: number) => withoutErrors(await argument(call, at, around));
+  const patterns = await given(1);
+  const [sheetLength, sheetWidth, gap, effort] = await Promise.all(
+    [2, 3, 4, effortPlace].map(async (at) => first(await given(at)) as CellScalar),
+  );
   return {
     recognized: {
       request: {
         what: 'cut plan',
         units,
         plan,
-        patterns: withoutErrors(patterns),
-        sheetLength: sheetLength as string | number | boolean,
-        sheetWidth: sheetWidth as string | number | boolean,
+        patterns,
+        sheetLength: sheetLength ?? '',
+        sheetWidth: sheetWidth ?? '',
       },
       from,
+      cutSearch: {
+        place: { sheet: source.sheet, row: source.range.row, column: source.range.column },
+        formula: source.formula,
+        formulaWith: (more) => withEffort(source.formula, call, more),
+        arguments: [units, patterns, sheetLength, sheetWidth, gap],
+        effort: Number(effort || 1),
+      },
     },
   };
 }

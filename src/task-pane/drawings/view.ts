@@ -9,6 +9,7 @@ import { drawingsOf } from './drawings-of';
 import { createDrumForm } from './drum-form';
 import { handOver } from './hand-over';
 import { jobPacket, type PacketFormat } from './job-packet';
+import { longerPlan } from './longer-plan';
 import { insertMarkingOut, removeMarkingOut } from './marking-out';
 import type { Recognition, Recognized } from './recognition';
 import { recognize } from './recognize';
@@ -33,7 +34,9 @@ function build(context: PaneContext): ViewPart {
   const saving = createSavePanel(notify, work);
   const outside = makeButton('Open in the browser', () => void openOutside());
   const marking = makeButton('Insert marking-out table', () => void markOut());
-  const more = make('div', { class: 'buttons' }, outside, marking);
+  const longer = makeButton('Search longer', () => void searchMore());
+  longer.title = 'Search for a shorter cut plan at up to 64 times the effort';
+  const more = make('div', { class: 'buttons' }, outside, marking, longer);
   const actions = make('div', { hidden: true }, saving.element, more);
   const packet = packetButtons((format) => void savePacket(format));
   packet.hidden = host === undefined || host.downloads === false;
@@ -56,6 +59,7 @@ function build(context: PaneContext): ViewPart {
     saving.element.hidden = host?.downloads === false;
     marking.hidden =
       host === undefined || recognized.request.what !== 'patterns' || recognized.request.rows.length !== 1;
+    longer.hidden = host === undefined || recognized.cutSearch === undefined;
     saving.offer(drawings);
   };
 
@@ -144,6 +148,11 @@ function build(context: PaneContext): ViewPart {
         press: () => void work('Removing the marking-out table', () => removeMarkingOut(host, sheet, recognized.from)),
       });
     });
+  };
+
+  const searchMore = async (): Promise<void> => {
+    const search = lastShown?.cutSearch;
+    if (host !== undefined && search !== undefined) await longerPlan(search, { ...context, host });
   };
 
   const savePacket = async (format: PacketFormat): Promise<void> => {

@@ -29,7 +29,6 @@ const policies = {
     'script-src': `'self' ${officeLibrary}`,
     'connect-src': `'self' ${officeLibrary}`,
     'frame-src': officeLibrary,
-    'worker-src': "'none'",
   }),
   /** The grid's style sheet brings its own typefaces along. */
   workbench: policyOf({ ...own, 'font-src': "'self' data:" }),

@@ -1,0 +1,58 @@
+import type { SheetHost } from '../../hosts/sheet-host';
+import { UserError } from '../user-error';
+import type { PaneContext } from '../view';
+import { type CutSearchAnswer, type SearchWorker, searchLonger } from './longer-search';
+import type { CutSearch } from './recognition';
+
+type Context = Pick<PaneContext, 'work' | 'notify' | 'page'> & { readonly host: SheetHost };
+
+/** Searches longer for the plan of a cell, and writes the effort that gave a shorter plan into its formula. */
+export async function longerPlan(
+  search: CutSearch,
+  { host, work, notify, page }: Context,
+  makeWorker: (address: string) => SearchWorker = newWorker,
+): Promise<void> {
+  const { place, formula, formulaWith } = search;
+  await work('Searching for a shorter cut plan', async (progress) => {
+    const { before, best } = await searchLonger(search, () => makeWorker(page('cut-search.js')), progress);
+    if (best === before) {
+      notify('note', 'No shorter plan was found at up to 64 times the effort; the cell stays as it is.');
+      return;
+    }
+    progress.finishing();
+    const gain =
+      best.sheets < before.sheets
+        ? `${best.sheets} sheets in place of ${before.sheets}`
+        : `${((1 - best.lengthUsed / before.lengthUsed) * 100).toFixed(1)} % less of the last sheet`;
+    const next = formulaWith(best.effort);
+    if (next === undefined) {
+      notify(
+        'done',
+        `Effort ${best.effort} gives ${gain}; type it where the formula of the plan takes its effort from.`,
+      );
+      return;
+    }
+    const write = (text: string) => host.write([{ ...place, cells: [[text]] }]);
+    await write(next);
+    notify('done', `Effort ${best.effort} gives ${gain}; give SILT.CUT.SHEETS the same effort.`, {
+      label: 'Undo',
+      press: () => void work('Putting the effort back', () => write(formula)),
+    });
+  });
+}
+
+function newWorker(address: string): SearchWorker {
+  const worker = new Worker(address);
+  return {
+    search: (order) =>
+      new Promise((resolve, reject) => {
+        worker.onmessage = ({ data }: MessageEvent<CutSearchAnswer>) => resolve(data);
+        worker.onerror = (event) => {
+          event.preventDefault();
+          reject(new UserError('The search cannot run here; reload the page and try again.'));
+        };
+        worker.postMessage(order);
+      }),
+    end: () => worker.terminate(),
+  };
+}

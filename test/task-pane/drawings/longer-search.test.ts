@@ -1,0 +1,144 @@
+import { describe, expect, test } from 'vitest';
+import { conePattern } from '../../../src/formulas/cone/cone-pattern';
+import { siltCalls } from '../../../src/task-pane/cell-formula/calls';
+import { readFormula } from '../../../src/task-pane/cell-formula/read-formula';
+import { scopeOf } from '../../../src/task-pane/cell-formula/scope';
+import { withEffort } from '../../../src/task-pane/drawings/effort-argument';
+import { longerPlan } from '../../../src/task-pane/drawings/longer-plan';
+import { type CutSearchAnswer, type SearchWorker, searchLonger } from '../../../src/task-pane/drawings/longer-search';
+import type { CutSearch } from '../../../src/task-pane/drawings/recognition';
+import type { Progress } from '../../../src/task-pane/work';
+import { MemoryHost } from '../memory-host';
+
+function changed(formula: string, effort: number): string | undefined {
+  const cell = { sheet: 'P', row: 0, column: 0, value: '', formula, source: undefined };
+  const call = [...siltCalls(readFormula(formula)!, scopeOf(cell))].find(({ name }) => name === 'CUT.PLAN')!;
+  return withEffort(formula, call, effort);
+}
+
+describe('the effort in a formula', () => {
+  test.each([
+    ['=SILT.CUT.PLAN("US",A1:J3,96,48)', '=SILT.CUT.PLAN("US",A1:J3,96,48,,16)'],
+    ['=SILT.CUT.PLAN("US",A1:J3,96,48,0.25)', '=SILT.CUT.PLAN("US",A1:J3,96,48,0.25,16)'],
+    ['=SILT.CUT.PLAN("US",A1:J3,96,48,0.25,1)', '=SILT.CUT.PLAN("US",A1:J3,96,48,0.25,16)'],
+    ['=SILT.CUT.PLAN("US",A1:J3,96,48,0.25,4,TRUE)', '=SILT.CUT.PLAN("US",A1:J3,96,48,0.25,16,TRUE)'],
+    ['=SILT.CUT.PLAN("US",A1:J3,96,48,0.25,,TRUE)', '=SILT.CUT.PLAN("US",A1:J3,96,48,0.25,16,TRUE)'],
+    ['=SORT(SILT.CUT.PLAN("US",A1:J3,96,48),3)', '=SORT(SILT.CUT.PLAN("US",A1:J3,96,48,,16),3)'],
+  ])('%s becomes %s', (before, after) => {
+    expect(changed(before, 16)).toBe(after);
+  });
+
+  test('stays where it comes from another cell, which others may use too', () => {
+    expect(changed('=SILT.CUT.PLAN("US",A1:J3,96,48,0,B1)', 16)).toBeUndefined();
+  });
+});
+
+const row = conePattern({
+  top: 0.5,
+  bottom: 0.1,
+  height: 0.2,
+  pieces: 2,
+  lap: 0,
+  thickness: 0,
+  measured: 'middle',
+  clearance: 0,
+});
+const search = (effort: number, more: Partial<CutSearch> = {}): CutSearch => ({
+  place: { sheet: 'P', row: 0, column: 0 },
+  formula: '=SILT.CUT.PLAN("SI",B1:K1,2.5,1.25)',
+  formulaWith: (next) => changed('=SILT.CUT.PLAN("SI",B1:K1,2.5,1.25)', next),
+  arguments: ['SI', [Object.values(row)], 2.5, 1.25, 0],
+  effort,
+  ...more,
+});
+
+/** A worker that answers from a list of lengths by effort. */
+function worker(lengths: Readonly<Record<number, number>>, asked: number[] = []): SearchWorker & { ended: boolean } {
+  return {
+    ended: false,
+    search: async ({ effort }): Promise<CutSearchAnswer> => {
+      asked.push(effort);
+      return { effort, sheets: 1, lengthUsed: lengths[effort]! };
+    },
+    end() {
+      this.ended = true;
+    },
+  };
+}
+
+const goOn: Progress = { step: async () => {}, finishing: () => {} };
+
+describe('a longer search', () => {
+  test('takes the least effort that gives the shortest plan', async () => {
+    const asked: number[] = [];
+    const made = worker({ 1: 2, 4: 1.8, 16: 1.7, 64: 1.7 }, asked);
+    const { before, best } = await searchLonger(search(1), () => made, goOn);
+    expect(asked).toEqual([1, 4, 16, 64]);
+    expect([before.lengthUsed, best.effort]).toEqual([2, 16]);
+    expect(made.ended).toBe(true);
+  });
+
+  test('begins above the effort that the cell has', async () => {
+    const asked: number[] = [];
+    const { before, best } = await searchLonger(search(16), () => worker({ 16: 1.7, 64: 1.7 }, asked), goOn);
+    expect(asked).toEqual([16, 64]);
+    expect(best).toBe(before);
+  });
+
+  test('ends its worker when it is told to stop, though the worker never answers', async () => {
+    const made = { ...worker({}), search: () => new Promise<CutSearchAnswer>(() => {}) };
+    const stop: Progress = { ...goOn, step: () => Promise.reject(new Error('stopped')) };
+    await expect(searchLonger(search(1), () => made, stop)).rejects.toThrow('stopped');
+    expect(made.ended).toBe(true);
+  });
+
+  test('says what the function refuses', async () => {
+    const made: SearchWorker = {
+      search: async ({ effort }) => ({ effort, refused: 'gap: give less than half the sheet’s width' }),
+      end: () => {},
+    };
+    await expect(searchLonger(search(1), () => made, goOn)).rejects.toThrow('gap: give less');
+  });
+});
+
+describe('what a longer search leaves in the sheet', () => {
+  async function run(lengths: Readonly<Record<number, number>>, more: Partial<CutSearch> = {}) {
+    const host = new MemoryHost({ P: { A1: search(1).formula } });
+    const said: string[] = [];
+    let undo: (() => void) | undefined;
+    await longerPlan(
+      search(1, more),
+      {
+        host,
+        page: (path) => path,
+        work: (_title, job) => job(goOn),
+        notify: (_kind, sentence, action) => {
+          said.push(sentence);
+          undo = action?.press;
+        },
+      },
+      () => worker(lengths),
+    );
+    return { host, said, undo };
+  }
+
+  test('is the effort that paid, and Undo takes it back', async () => {
+    const { host, said, undo } = await run({ 1: 2, 4: 1.9, 16: 1.9, 64: 1.9 });
+    expect(host.at('P', 'A1')).toBe('=SILT.CUT.PLAN("SI",B1:K1,2.5,1.25,,4)');
+    expect(said).toEqual(['Effort 4 gives 5.0 % less of the last sheet; give SILT.CUT.SHEETS the same effort.']);
+    undo?.();
+    await expect.poll(() => host.at('P', 'A1')).toBe(search(1).formula);
+  });
+
+  test('is nothing where no effort paid', async () => {
+    const { host, said } = await run({ 1: 2, 4: 2, 16: 2, 64: 2.1 });
+    expect(host.at('P', 'A1')).toBe(search(1).formula);
+    expect(said[0]).toMatch(/^No shorter plan was found/);
+  });
+
+  test('is a sentence where the effort comes from another cell', async () => {
+    const { host, said } = await run({ 1: 2, 4: 1, 16: 1, 64: 1 }, { formulaWith: () => undefined });
+    expect(host.at('P', 'A1')).toBe(search(1).formula);
+    expect(said[0]).toMatch(/^Effort 4 gives 50\.0 % less of the last sheet; type it where/);
+  });
+});
