@@ -1,8 +1,11 @@
 /** The task pane's page: beside the sheet in Excel, or opened by itself. */
 import type { FunctionLibraryHolder } from '../functions/function-library';
 import { findExcel } from '../hosts/excel/find-excel';
+import type { SheetHost } from '../hosts/sheet-host';
 import { make, replace } from './dom';
+import { firstJobView } from './first-job/view';
 import { mountPane, type Pane } from './pane';
+import { readWorkbookUnits } from './workbook-units';
 
 const aloneSentence =
   'This page has no spreadsheet beside it: you can look up and calculate functions here; reading or changing a sheet needs Excel.';
@@ -33,7 +36,14 @@ function start(root: HTMLElement): void {
     if (host === undefined) return alone();
     pane?.close();
     pane = mountPane(root, { host, functionLibrary });
+    void leadNewcomer(host, pane);
   });
+}
+
+/** Shows the first job in a workbook that has no units yet, which is one that nobody has used the add-in in. */
+async function leadNewcomer(host: SheetHost, pane: Pane): Promise<void> {
+  const { units } = await readWorkbookUnits(host).catch(() => ({ units: true }));
+  if (units === undefined) pane.show(firstJobView.id);
 }
 
 const root = document.getElementById('pane');

@@ -5,6 +5,7 @@ import { checksView } from './checks/view';
 import { debounced } from './debounced';
 import { make, makeButton, makeSvg, replace } from './dom';
 import { drawingsView } from './drawings/view';
+import { firstJobView } from './first-job/view';
 import { fetchTexts } from './function-texts';
 import { functionsView } from './functions-view';
 import { createMessages, sentenceOf } from './messages';
@@ -17,7 +18,7 @@ import { createWork } from './work';
 import { unitsCaution } from './workbook-units';
 
 /** The views in the order of their tabs. */
-const everyView: readonly View[] = [unitsView, functionsView, drawingsView, sheetsView, checksView];
+const everyView: readonly View[] = [unitsView, functionsView, drawingsView, sheetsView, checksView, firstJobView];
 
 export interface PaneParts {
   /** Undefined where the page stands alone. */

@@ -19,6 +19,7 @@ import { showCautionLine } from './caution-line';
 import { followSelection, helpWhileTyping, showCellLine } from './cell-line';
 import { ChartPanel } from './charts/chart-panel';
 import { startFiles } from './files';
+import { leadToFirstJob } from './first-job';
 import { nameGridControls } from './grid-names';
 import { attempt, part } from './page-parts';
 import { moveBetweenRegions } from './regions';
@@ -43,6 +44,7 @@ async function start(): Promise<void> {
   const conditions = await followConditions(spreadsheet, host);
   const pane = showPane(host, functionLibrary);
   spreadsheet.onOpened(pane.forget);
+  leadToFirstJob(spreadsheet, host, pane);
   showCautionLine(host, pane.cautions, () => pane.show('checks'));
   document.body.dataset.ready = 'true';
   void attempt('Descriptions of functions', () => loadFunctionWords(spreadsheet));

@@ -1,13 +1,14 @@
 import { ILayoutService } from '@univerjs/preset-sheets-core';
 import type { Spreadsheet } from '../hosts/univer/spreadsheet';
+import { FocusKeeper } from './keep-focus';
 import { part } from './page-parts';
 
 type Region = 'bar' | 'grid' | 'charts' | 'pane';
 
 const order: readonly Region[] = ['bar', 'grid', 'charts', 'pane'];
 
-/** The part in front if there is no room for both: the grid or the pane. */
-function bringForward(front: 'grid' | 'pane'): void {
+/** Puts a part in front if there is no room for both: the grid or the pane. */
+export function bringForward(front: 'grid' | 'pane'): void {
   document.body.dataset.front = front;
   part('switch').textContent = front === 'pane' ? 'Show the sheet' : 'Show the pane';
 }
@@ -19,6 +20,7 @@ function bringForward(front: 'grid' | 'pane'): void {
  */
 export function moveBetweenRegions(spreadsheet: Spreadsheet): void {
   const layout = spreadsheet.injector.get(ILayoutService);
+  const keeper = new FocusKeeper(part('grid'));
   const focus: Readonly<Record<Region, () => void>> = {
     bar: () => part('samples').focus(),
     grid: () => {
@@ -26,6 +28,7 @@ export function moveBetweenRegions(spreadsheet: Spreadsheet): void {
       const toggle = part('charts-toggle');
       const coverGrid = getComputedStyle(part('charts')).position === 'absolute';
       if (coverGrid && toggle.getAttribute('aria-expanded') === 'true') toggle.click();
+      keeper.letIn();
       layout.focus();
     },
     charts: () => {

@@ -39,6 +39,8 @@ export interface Spreadsheet {
   readonly current: () => OpenWorkbook;
   /** Calculates a formula as if it were on a sheet, after any running calculation. */
   readonly evaluate: (sheet: string, formula: string) => Promise<Evaluated>;
+  /** Resolves once what was last changed has been calculated, or has nothing that depends on it. */
+  readonly settled: () => Promise<void>;
   /** The workbook as it is now, with the results of formulas. */
   readonly save: () => WorkbookData;
   /** The workbook as it was opened, in the form that `save` would have given then. */
@@ -114,6 +116,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
       if (!sheet) throw new Error(`there is no sheet ${name}`);
       return evaluate({ injector, workbook }, sheet, formula);
     },
+    settled: () => injector.get(FormulaCalculationSessionService).waitForLatestApplied(longestCalculation),
     save: () => fromSnapshot(current()),
     opened: () => asOpened(current().opened),
     setDark: (isDark) => api.toggleDarkMode(isDark),

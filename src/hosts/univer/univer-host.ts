@@ -119,6 +119,7 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
             return range === undefined ? [] : [block(sheet, range)];
           }),
       ),
+    settled: () => asHostError(() => spreadsheet.settled()),
     onCellsChanged: async (listener) => {
       const watched: ReadonlySet<string> = new Set([SetRangeValuesMutation.id, SetFormulaCalculationResultMutation.id]);
       const listening = commands().onCommandExecuted((command) => {

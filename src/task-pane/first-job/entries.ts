@@ -1,0 +1,59 @@
+import type { CellScalar } from '../../hosts/workbook-model';
+import { dateOfSerial } from '../../units/date';
+import { numberAtHead } from '../../units/number-text';
+import type { Profile } from '../../units/profile';
+import { readQuantity } from '../../units/quantity';
+import { tidyText } from '../../units/text';
+import type { Field } from './field';
+import { cellOf, type FieldId, fields, heightWays, type Ways, widthWays } from './fields';
+import type { JobCells } from './job-cells';
+
+/** What a person typed as its cell holds it: a number where it is only a number, fractions included, else the text. */
+function asCell({ kind }: Field, text: string): CellScalar {
+  const typed = text.trim();
+  if (kind === undefined) return typed.replace(/^[=\s]+/, '');
+  const head = numberAtHead(tidyText(typed));
+  // A date is text, so that no program reads it in another order of day and month.
+  return head !== undefined && 'value' in head && head.rest === '' && kind !== 'date' ? head.value : typed;
+}
+
+/** The content of a field's cell for what was typed. Throws Unreadable where the sheets would not read it. */
+export function contentOf(id: FieldId, text: string, row: number, profile: Profile): CellScalar {
+  const field = fields[id];
+  const value = asCell(field, text);
+  if (value === '') return '';
+  if (field.kind !== undefined) readQuantity(profile, field.kind, value);
+  if (field.worked === undefined) return value;
+  return field.worked.formula(typeof value === 'string' ? `"${value.replaceAll('"', '""')}"` : String(value), row);
+}
+
+/** What a person typed into a field, from its cell; blank where the cell was filled in another way. */
+export function typedIn(cells: JobCells, id: FieldId, row: number): string {
+  const { sheet, worked, kind } = fields[id];
+  const content = cells.content(sheet, cellOf(id, row));
+  const entry = worked?.entry.exec(content)?.[1];
+  if (worked !== undefined) return entry === undefined ? '' : entry.replace(/^"|"$/g, '').replaceAll('""', '"');
+  // A formula of the person's own in a cell is shown as what it gives.
+  if (!content.startsWith('=')) return kind === 'date' && Number(content) > 0 ? dateOfSerial(Number(content)) : content;
+  const value = cells.value(sheet, cellOf(id, row));
+  return isWorkedElsewhere(content) || typeof value === 'object' ? '' : String(value);
+}
+
+function isWorkedElsewhere(content: string): boolean {
+  return Object.values(fields).some(({ worked }) => worked?.entry.test(content));
+}
+
+/** The way of a measurement that stands in the cells; the first where nothing does. */
+export function wayInUse(cells: JobCells, { ways }: Ways, row: number): number {
+  const used = ways.findIndex(({ asks: [first] }) => first !== undefined && typedIn(cells, first, row) !== '');
+  return Math.max(0, used);
+}
+
+/** The fields whose cells must be empty once one of another way is filled: the sheet prefers a diameter to a girth. */
+export function replacedBy(id: FieldId): readonly FieldId[] {
+  const others = [widthWays, heightWays].flatMap(({ ways }) => {
+    const mine = ways.find(({ asks }) => asks.includes(id));
+    return mine === undefined ? [] : ways.filter((way) => way !== mine).flatMap(({ asks }) => asks);
+  });
+  return others.filter((other) => fields[other].cell !== fields[id].cell);
+}

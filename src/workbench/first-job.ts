@@ -1,0 +1,20 @@
+import type { SheetHost } from '../hosts/sheet-host';
+import type { Spreadsheet } from '../hosts/univer/spreadsheet';
+import { firstJobName } from '../task-pane/first-job/job-name';
+import { firstJobView } from '../task-pane/first-job/view';
+import type { Pane } from '../task-pane/pane';
+import { attempt, part } from './page-parts';
+import { bringForward } from './regions';
+
+/** The button that begins a first job, and the way back to one in a workbook that is opened with it. */
+export function leadToFirstJob(spreadsheet: Spreadsheet, host: SheetHost, pane: Pane): void {
+  const show = (): void => {
+    pane.show(firstJobView.id);
+    bringForward('pane');
+  };
+  const resume = async (): Promise<void> => {
+    if ((await host.names()).some(({ name }) => name === firstJobName)) show();
+  };
+  part('first-job').addEventListener('click', show);
+  spreadsheet.onOpened(() => void attempt('First job', resume));
+}
