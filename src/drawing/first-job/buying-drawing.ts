@@ -1,7 +1,7 @@
 import { drawing } from '../drawing';
 import type { Drawing, Entity } from '../drawing-model';
 import { callouts } from '../level-callouts';
-import { circle, closed, corners, line, polyline } from '../shapes';
+import { circle, closedPolyline, corners, line, polyline } from '../shapes';
 
 const h = 0.062;
 
@@ -17,7 +17,7 @@ export function buyingDrawing(units: Drawing['units']): Drawing {
       name: 'sheet',
       words: 'for the cone',
       at: 1.62,
-      shape: closed('mark', 'outline', [
+      shape: closedPolyline('mark', 'outline', [
         { x: -0.3, y: 1.56 },
         { x: 0.2, y: 1.56 },
         { x: 0.3, y: 1.7 },
@@ -54,7 +54,7 @@ function cone(foot: number): readonly Entity[] {
     circle('mark', 'thin', { x: 0.07 + 0.17 * share, y: foot + 0.18 * share - 0.012 }, 0.008),
   );
   return [
-    ...closed('mark', 'outline', [
+    ...closedPolyline('mark', 'outline', [
       { x: -0.06, y: foot },
       { x: 0.06, y: foot },
       { x: 0.28, y: foot + 0.2 },
@@ -67,7 +67,7 @@ function cone(foot: number): readonly Entity[] {
 function drum(floor: number): readonly Entity[] {
   const rib = (y: number): Entity => line('mark', 'thin', { x: -0.3, y }, { x: 0.3, y });
   return [
-    ...closed('mark', 'outline', corners(-0.3, floor, 0.3, floor + 0.4)),
+    ...closedPolyline('mark', 'outline', corners(-0.3, floor, 0.3, floor + 0.4)),
     rib(floor + 0.13),
     rib(floor + 0.27),
     circle('mark', 'outline', { x: -0.18, y: floor + 0.2 }, 0.03),
@@ -77,7 +77,7 @@ function drum(floor: number): readonly Entity[] {
 
 function bags(floor: number): readonly Entity[] {
   return [-0.17, 0.05].flatMap((x) => [
-    ...closed('mark', 'outline', [
+    ...closedPolyline('mark', 'outline', [
       { x, y: floor },
       { x: x + 0.14, y: floor },
       { x: x + 0.15, y: floor + 0.14 },
@@ -89,23 +89,23 @@ function bags(floor: number): readonly Entity[] {
 
 function fitting(low: number): readonly Entity[] {
   return [
-    ...closed('mark', 'outline', corners(-0.1, low + 0.03, 0.1, low + 0.055)),
-    ...closed('mark', 'outline', corners(-0.04, low - 0.03, 0.04, low + 0.03)),
+    ...closedPolyline('mark', 'outline', corners(-0.1, low + 0.03, 0.1, low + 0.055)),
+    ...closedPolyline('mark', 'outline', corners(-0.04, low - 0.03, 0.04, low + 0.03)),
   ];
 }
 
 function stand(low: number): readonly Entity[] {
   return [
-    ...closed('mark', 'outline', corners(-0.3, low + 0.18, 0.3, low + 0.215)),
-    ...closed('mark', 'outline', corners(-0.29, low, -0.24, low + 0.18)),
-    ...closed('mark', 'outline', corners(0.24, low, 0.29, low + 0.18)),
+    ...closedPolyline('mark', 'outline', corners(-0.3, low + 0.18, 0.3, low + 0.215)),
+    ...closedPolyline('mark', 'outline', corners(-0.29, low, -0.24, low + 0.18)),
+    ...closedPolyline('mark', 'outline', corners(0.24, low, 0.29, low + 0.18)),
   ];
 }
 
 function pail(floor: number): readonly Entity[] {
   const valve = floor + 0.25;
   return [
-    ...closed('mark', 'outline', [
+    ...closedPolyline('mark', 'outline', [
       { x: -0.05, y: valve + 0.03 },
       { x: 0.05, y: valve - 0.03 },
       { x: 0.05, y: valve + 0.03 },

@@ -1,5 +1,5 @@
 import { type Entity, type Point, polar, quarterTurn } from '../drawing-model';
-import { circle, closed, corners, line, text } from '../shapes';
+import { circle, closedPolyline, corners, line, text } from '../shapes';
 
 /** A measuring tape laid from one point to another: its hook, its blade with marks, and its case at the far end. */
 export function tape(from: Point, to: Point, h: number): readonly Entity[] {
@@ -14,7 +14,7 @@ export function tape(from: Point, to: Point, h: number): readonly Entity[] {
   });
   return [
     { shape: 'area', layer: 'mark', boundary: blade, tone: 0.22 },
-    ...closed('mark', 'outline', blade),
+    ...closedPolyline('mark', 'outline', blade),
     ...marks,
     line('mark', 'outline', at(0, -1.6 * half), at(0, 1.6 * half)),
     line('mark', 'outline', at(long, -1.6 * half), at(long, 1.6 * half)),
@@ -33,7 +33,7 @@ export function letter(at: Point, sign: string, words: string, h: number): reado
 /** A drum cut down its middle: wall and floor as a band, with the hole of the drain left open. */
 export function drumWall(radius: number, height: number, bore: number, wall: number): readonly Entity[] {
   return [-1, 1].flatMap((side) => [
-    ...closed('mark', 'outline', [
+    ...closedPolyline('mark', 'outline', [
       { x: side * (bore / 2), y: 0 },
       { x: side * radius, y: 0 },
       { x: side * radius, y: height },
@@ -56,7 +56,7 @@ export function waterLine(radius: number, level: number, h: number): readonly En
   const x = -0.55 * radius;
   return [
     line('mark', 'thin', { x: -radius, y: level }, { x: radius, y: level }),
-    ...closed('mark', 'thin', [
+    ...closedPolyline('mark', 'thin', [
       { x, y: level },
       { x: x - 0.5 * h, y: level + 0.9 * h },
       { x: x + 0.5 * h, y: level + 0.9 * h },

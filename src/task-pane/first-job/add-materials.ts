@@ -62,10 +62,17 @@ export async function withMaterials(around: Around, job: Job, today: string, pro
   return { ...next, sheets: findJobSheets(await host.readUsed(), job.sheets.drums) ?? sheets };
 }
 
-/** A bank that was made for another drum of the job is turned to this one. */
+/** Turns a bank that was linked to another drum to this one; whatever a person put in place of a link stays. */
 async function linkedTo({ host }: Around, job: Job, progress: Progress): Promise<Job> {
+  const bank = job.sheets.bank ?? '';
+  const { formulas } = await host.read({ sheet: bank, range: { row: 0, column: 1, rows: 23, columns: 1 } });
+  const withoutRow = (formula: unknown): string => String(formula).replace(/\d+$/, '');
+  const writes = linkWrites(job).filter(({ row, cells }) => {
+    const [before, link] = [formulas[row]?.[0], cells[0]?.[0]];
+    return before !== link && withoutRow(before) === withoutRow(link);
+  });
   progress.finishing();
-  await host.write(linkWrites(job));
+  if (writes.length > 0) await host.write(writes);
   return job;
 }
 

@@ -15,8 +15,8 @@ interface Mark {
   /** Labels, and functions that cells must call, by address: a sheet whose rows were moved is not one of ours. */
   readonly labels: Readonly<Record<string, string>>;
   readonly calls: Readonly<Record<string, string>>;
-  /** The sheet that a formula of this one must refer to. */
-  readonly refersTo?: readonly [address: string, role: SheetRole];
+  /** The sheet that a formula in one of these cells must refer to. */
+  readonly refersTo?: readonly [addresses: string, role: SheetRole];
 }
 
 const marks: Readonly<Record<SheetRole, Mark>> = {
@@ -29,7 +29,7 @@ const marks: Readonly<Record<SheetRole, Mark>> = {
     refersTo: ['B5', 'drums'],
   },
   stand: { labels: { A16: 'Height of the pail' }, calls: { B4: 'TANK.WEIGHT' }, refersTo: ['B4', 'baseMix'] },
-  bank: { labels: { A5: 'drums', A23: 'legs' }, calls: {}, refersTo: ['B6', 'drums'] },
+  bank: { labels: { A5: 'drums', A23: 'legs' }, calls: {}, refersTo: ['B6 B8 B9 B10 B11 B14', 'drums'] },
   parts: { labels: {}, calls: { A4: 'PLAN.PARTS' }, refersTo: ['A4', 'bank'] },
   materials: { labels: { A6: 'Your own parts' }, calls: { A17: 'COST.LINES' }, refersTo: ['A17', 'parts'] },
   calendar: { labels: { A4: 'First leak test on' }, calls: { A10: 'PLAN.DATES' } },
@@ -62,8 +62,8 @@ function isA(role: SheetRole, block: Block, found: Partial<Record<SheetRole, str
   if (!Object.entries(labels).every(([address, label]) => valueAt(block, address) === label)) return false;
   if (!Object.entries(calls).every(([address, name]) => callsOurs(formulaAt(block, address), name))) return false;
   if (refersTo === undefined) return true;
-  const [address, other] = refersTo;
-  return refersToSheet(formulaAt(block, address), found[other]);
+  const [addresses, other] = refersTo;
+  return addresses.split(' ').some((address) => refersToSheet(formulaAt(block, address), found[other]));
 }
 
 export function valueAt({ range, values }: Block, address: string): CellResult {

@@ -1,8 +1,8 @@
 import { makeButton } from '../dom';
-import { saveFile } from '../drawings/drawing-file';
 import { jobPacket } from '../drawings/job-packet';
+import { saveFile } from '../save-file';
 import { sentenceIn } from '../user-error';
-import type { GuideContext } from './guide';
+import type { GuideContext } from './context';
 
 /** What can be done once every step is through: papers for the shop, and the next drum. */
 export function finishButtons(
@@ -14,7 +14,7 @@ export function finishButtons(
     () =>
       void work('Making the job packet', async ({ finishing }) => {
         try {
-          const file = await jobPacket(host, functionLibrary, units.profileText());
+          const file = await jobPacket(host, functionLibrary, units.profileText(), 'pdf');
           finishing();
           saveFile(file);
           notify('done', `Saved ${file.name}. Print it at 100 % and measure the bars first.`);

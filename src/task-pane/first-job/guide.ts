@@ -1,35 +1,26 @@
-import type { Drawing } from '../../drawing/drawing-model';
 import { parseRange } from '../../hosts/address';
-import type { SheetHost } from '../../hosts/sheet-host';
 import type { Profile } from '../../units/profile';
 import type { ReadyProfile } from '../../workbooks/sheets/sheet-draft';
 import { debounced } from '../debounced';
-import { make, makeButton, replace } from '../dom';
-import { createSavePanel } from '../drawings/save-panel';
+import { make, replace } from '../dom';
 import { sentenceOf } from '../messages';
-import { sentenceIn } from '../user-error';
-import type { PaneContext, ViewPart } from '../view';
-import type { Progress } from '../work';
-import { unitsCaution } from '../workbook-units';
+import type { ViewPart } from '../view';
 import { withMaterials } from './add-materials';
+import { Attempts } from './attempts';
 import type { BoundField } from './bound-field';
+import type { GuideContext } from './context';
 import { addressIn } from './facts';
 import { FieldFiller } from './field-filler';
 import { type FieldId, fields } from './fields';
-import { finishButtons } from './finish';
 import { introOf } from './intro';
 import { findJob, goToStep, type Job, JobLost, sheetOf } from './job';
-import { readJobCells } from './job-cells';
+import { openPanel } from './open-panel';
+import { readState } from './read-state';
 import { lookAround, nextDrum, startJob } from './start-job';
 import { showNames } from './step-names';
-import { createStepPanel, type StepPanel, type StepState } from './step-panel';
-import { type StepId, stepOf, steps } from './steps';
-import { verdictOf } from './stops';
-import { openStep, stopsOf } from './where';
-
-export interface GuideContext extends PaneContext {
-  readonly host: SheetHost;
-}
+import type { StepPanel, StepState } from './step-panel';
+import { type StepId, stepAsking, steps } from './steps';
+import { today } from './today';
 
 /** The guide through a first job, beside the cells that it fills. */
 export function createGuide(context: GuideContext): ViewPart {
@@ -51,18 +42,20 @@ class Guide {
   private state: StepState | undefined;
   private panel: StepPanel | undefined;
   private readonly filler: FieldFiller;
+  private readonly attempts: Attempts;
   private run = 0;
   private stops: (() => void)[] = [];
 
   constructor(context: GuideContext) {
     this.context = context;
     this.filler = new FieldFiller(context.host);
+    this.attempts = new Attempts(context);
     replace(this.element, make('h2', {}, 'First job'), make('nav', { 'aria-label': 'Steps' }, this.names), this.body);
   }
 
   shown(): void {
     const { host, notify } = this.context;
-    const changed = debounced(() => void this.attempt(() => this.refresh()), 120);
+    const changed = debounced(() => void this.attempts.attempt(() => this.refresh()), 120);
     const watching = host.onCellsChanged(changed);
     this.stops = [
       () => {
@@ -83,7 +76,7 @@ class Guide {
     this.state = undefined;
     this.panel = undefined;
     this.run += 1;
-    if (this.stops.length > 0) void this.attempt(() => this.load());
+    if (this.stops.length > 0) void this.attempts.attempt(() => this.load());
   }
 
   /** Finds the job in the workbook and goes on where it was left. */
@@ -114,10 +107,12 @@ class Guide {
   }
 
   private async start(profile: ReadyProfile): Promise<void> {
-    const job = await this.working('Preparing the sheets', (progress) => startJob(this.context, profile, progress));
+    const job = await this.attempts.working('Preparing the sheets', (progress) =>
+      startJob(this.context, profile, progress),
+    );
     if (job === undefined) return;
     this.job = job;
-    await this.attempt(() => this.refresh());
+    await this.attempts.attempt(() => this.refresh());
     this.panel?.focusHeading();
   }
 
@@ -128,65 +123,33 @@ class Guide {
     const mine = this.run;
     // A host that is still at work calls again when it is done.
     if (await host.isCalculating?.()) return;
-    const cells = await readJobCells(host, this.job.sheets);
+    const state = await readState(host, this.job, units.now());
     if (mine !== this.run || this.job === undefined) return;
-    const { profile } = units.now().units ?? {};
-    const caution = unitsCaution(units.now());
-    if (profile === undefined || caution !== undefined) {
-      this.showIntro(make('p', { class: 'step-caution' }, caution ?? 'The workbook has no units; add them in Units.'));
+    if (typeof state === 'string') {
+      this.showIntro(make('p', { class: 'step-caution' }, state));
       return;
     }
-    const verdict = verdictOf(cells, this.job, profile);
-    const step = openStep(cells, this.job, verdict);
-    this.job = { ...this.job, step };
-    this.state = {
-      cells,
-      job: this.job,
-      profile,
-      verdict,
-      stops: stopsOf(step, cells, this.job, { verdict, profile }),
-    };
-    if (this.panel?.step.id !== step) this.open(step, profile);
+    this.job = state.job;
+    this.state = state;
+    const { step } = state.job;
+    if (this.panel?.step.id !== step) this.open(step, state.profile);
     this.panel?.show(this.state);
-    showNames(this.names, this.state, (id) => void this.attempt(() => this.goTo(id)));
+    showNames(this.names, this.state, (id) => void this.attempts.attempt(() => this.goTo(id)));
   }
 
   private open(id: StepId, profile: Profile): void {
     const isMoving = this.panel !== undefined;
-    const step = stepOf(id);
-    const saving = createSavePanel(this.context.notify, this.context.work);
-    saving.element.hidden = true;
-    const canSave = (id === 'pattern' || id === 'cut') && this.context.host.downloads;
-    const drawn = (drawing: Drawing | undefined): void => {
-      saving.element.hidden = !canSave || drawing === undefined;
-      if (drawing !== undefined) saving.offer([drawing]);
-    };
-    const panel = createStepPanel(
-      step,
-      profile,
-      {
-        changed: (field) => this.saveSoon(field),
-        next: () => void this.next(),
-        toField: (field) => void this.toField(field),
-        drawn,
-      },
-      { below: canSave ? [saving.element] : [], above: this.buttons(id) },
-    );
+    const panel = openPanel(this.context, id, profile, {
+      changed: (field) => this.saveSoon(field),
+      next: () => void this.next(),
+      toField: (field) => void this.toField(field),
+      goTo: (step) => void this.attempts.attempt(() => this.goTo(step)),
+      another: () => void this.attempts.attempt(() => this.another()),
+      showCells: () => void this.attempts.attempt(() => this.showCells()),
+    });
     this.panel = panel;
     replace(this.body, panel.element);
     if (isMoving) panel.focusHeading();
-  }
-
-  private buttons(id: StepId): HTMLElement {
-    const at = steps.findIndex((step) => step.id === id);
-    const [before, after] = [steps[at - 1], steps[at + 1]];
-    const place = makeButton('Show the cells', () => void this.attempt(() => this.showCells()));
-    const back = before === undefined ? [] : [makeButton('Back', () => void this.attempt(() => this.goTo(before.id)))];
-    const next =
-      after === undefined
-        ? finishButtons(this.context, () => void this.attempt(() => this.another()))
-        : [make('button', { type: 'submit', class: 'primary' }, `Next: ${after.title}`)];
-    return make('div', { class: 'buttons' }, ...next, ...back, place);
   }
 
   /** A cell is written after the focus has moved on: the grid may take the focus while it is written to. */
@@ -199,22 +162,15 @@ class Guide {
   private save(field: BoundField): Promise<boolean> {
     const { job, state } = this;
     if (job === undefined || state === undefined) return Promise.resolve(false);
-    return this.attempt(() => this.filler.fill(field, job, state.profile)).then((filled) => filled ?? false);
+    return this.attempts.attempt(() => this.filler.fill(field, job, state.profile)).then((filled) => filled ?? false);
   }
 
   private async next(): Promise<void> {
     await this.filler.filled();
     const { panel } = this;
     if (panel === undefined) return;
-    for (const field of panel.asked()) {
-      if (field.isBehind() && !(await this.save(field))) return field.focus();
-      const { isNeeded, label } = fields[field.id];
-      if (isNeeded && field.text().trim() === '') {
-        field.complain(`Give this: ${label.toLowerCase()}.`);
-        return field.focus();
-      }
-    }
-    await this.attempt(async () => {
+    if (!(await this.allFilled(panel))) return;
+    await this.attempts.attempt(async () => {
       await this.filler.settled();
       await this.refresh();
     });
@@ -226,18 +182,34 @@ class Guide {
       return this.context.notify('note', 'The sheet has no answer yet; press Next again when it has calculated.');
     }
     if (after.id === 'buy') await this.addMaterials();
-    if (after.id !== 'buy' || this.job?.sheets.bank !== undefined) await this.attempt(() => this.goTo(after.id));
+    if (after.id !== 'buy' || this.job?.sheets.bank !== undefined)
+      await this.attempts.attempt(() => this.goTo(after.id));
+  }
+
+  /** Fills what was typed and not left yet; goes to the first field that is missing or cannot be read. */
+  private async allFilled(panel: StepPanel): Promise<boolean> {
+    for (const field of panel.asked()) {
+      const { isNeeded, label } = fields[field.id];
+      const isMissing = isNeeded === true && field.text().trim() === '';
+      if (isMissing) field.complain(`Give this: ${label.toLowerCase()}.`);
+      if (!isMissing && (!field.isBehind() || (await this.save(field)))) continue;
+      field.focus();
+      return false;
+    }
+    return true;
   }
 
   private async addMaterials(): Promise<void> {
     const { job } = this;
     if (job === undefined) return;
-    const next = await this.working('Adding the materials sheets', (progress) =>
-      withMaterials(this.context, job, dayOf(new Date()), progress),
+    const next = await this.attempts.working('Adding the materials sheets', (progress) =>
+      withMaterials(this.context, job, today(), progress),
     );
     if (next === undefined) return;
     this.job = next;
-    await this.attempt(() => this.context.host.select({ sheet: sheetOf(next, 'materials'), range: firstCell }));
+    await this.attempts.attempt(() =>
+      this.context.host.select({ sheet: sheetOf(next, 'materials'), range: firstCell }),
+    );
   }
 
   private async goTo(step: StepId): Promise<void> {
@@ -258,13 +230,9 @@ class Guide {
   }
 
   private async toField(id: FieldId): Promise<void> {
-    const step = steps.find(({ asks }) =>
-      asks.some((asked) =>
-        typeof asked === 'string' ? asked === id : asked.ways.some((way) => way.asks.includes(id)),
-      ),
-    );
+    const step = stepAsking(id);
     if (step === undefined) return;
-    if (step.id !== this.panel?.step.id) await this.attempt(() => this.goTo(step.id));
+    if (step.id !== this.panel?.step.id) await this.attempts.attempt(() => this.goTo(step.id));
     this.panel?.go(id);
   }
 
@@ -275,33 +243,6 @@ class Guide {
     const range = parseRange(addressIn(cell, state.cells, job));
     if (range !== undefined) await this.context.host.select({ sheet: sheetOf(job, sheet), range });
   }
-
-  private working<T>(title: string, job: (progress: Progress) => Promise<T>): Promise<T | undefined> {
-    return this.context.work(title, (progress) =>
-      job(progress).catch((error: unknown) => {
-        const sentence = sentenceIn(error);
-        if (sentence === undefined) throw error;
-        this.context.notify('fault', sentence);
-        return undefined;
-      }),
-    );
-  }
-
-  /** Does something and says in the pane's line what went wrong. */
-  private async attempt<T>(work: () => Promise<T>): Promise<T | undefined> {
-    try {
-      return await work();
-    } catch (error) {
-      this.context.notify('fault', sentenceIn(error) ?? sentenceOf(error));
-      return undefined;
-    }
-  }
 }
 
 const firstCell = { row: 0, column: 0, rows: 1, columns: 1 };
-
-/** The day as a person counts it where they are: `2027-03-20`. */
-function dayOf(date: Date): string {
-  const two = (value: number): string => String(value).padStart(2, '0');
-  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
-}

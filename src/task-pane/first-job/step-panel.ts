@@ -49,7 +49,7 @@ export function createStepPanel(
   step: Step,
   profile: Profile,
   events: StepEvents,
-  { above, below }: { readonly above: HTMLElement; readonly below: readonly HTMLElement[] },
+  below: readonly HTMLElement[],
 ): StepPanel {
   const number = steps.indexOf(step) + 1;
   const heading = make('h3', { tabindex: '-1' }, `${number}. ${step.title}`);
@@ -103,7 +103,6 @@ export function createStepPanel(
     facts,
     notes,
     ...below,
-    above,
   );
   element.addEventListener('submit', (event) => {
     event.preventDefault();

@@ -131,3 +131,10 @@ export function stepOf(id: StepId): Step {
   if (step === undefined) throw new Error(`there is no step ${id}`);
   return step;
 }
+
+/** The step that asks for a field. */
+export function stepAsking(id: FieldId): Step | undefined {
+  const asksFor = (asked: FieldId | Ways): boolean =>
+    typeof asked === 'string' ? asked === id : asked.ways.some(({ asks }) => asks.includes(id));
+  return steps.find(({ asks }) => asks.some(asksFor));
+}
