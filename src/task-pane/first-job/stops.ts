@@ -62,7 +62,11 @@ export function verdictOf(cells: JobCells, job: Job, profile: Profile): Verdict 
     ...(slant === undefined ? [] : [slant]),
     ...own.map((words) => stopFor(field(words), words, cells, job, profile)),
   ];
-  const once = stops.filter((stop, at) => stops.findIndex((one) => one.field === stop.field) === at);
+  const width = wayOf(cells, job, widthWays);
+  // Whatever else is wrong with a drum whose width cannot be right may come from that width.
+  const once = [...stops.filter(({ field }) => field === width), ...stops].filter(
+    (stop, at, all) => all.findIndex(({ field }) => field === stop.field) === at,
+  );
   return {
     stops: once,
     notes: checks.filter((line) => !isRefusal(line)),
