@@ -66,7 +66,17 @@ const minimizer = [
     include: functionsFile,
     parallel: false,
     extractComments: false,
-    minimizerOptions: { compress: { passes: 2, hoist_funs: true, reduce_funcs: false } },
+    // Each of these makes the script smaller as it travels.
+    minimizerOptions: {
+      compress: {
+        passes: 2,
+        hoist_funs: true,
+        inline: 1,
+        lhs_constants: false,
+        pure_getters: true,
+        reduce_funcs: false,
+      },
+    },
   }),
   new EsbuildPlugin({ exclude: functionsFile, target: 'es2020', css: true, legalComments: 'none' }),
 ];
