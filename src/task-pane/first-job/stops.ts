@@ -56,6 +56,9 @@ export function verdictOf(cells: JobCells, job: Job, profile: Profile): Verdict 
     // The function's own words about a figure that it was given.
     if (typeof value === 'object' && value.error.message !== '') own.unshift(value.error.message);
   }
+  // The sheet cannot say this while its own formula of faults is in error.
+  const across = cells.value('drums', `K${job.row}`);
+  if (typeof across === 'number' && !isDrumWidth(across * profile.units.dimension.scale)) own.unshift(noSuchWidth);
   // What the sheet itself found about a row says more than the function that then has no result.
   if (own.length === 0 && slant === undefined && typeof pattern === 'object') own.push(pattern.error.message);
   const stops = [
@@ -72,6 +75,13 @@ export function verdictOf(cells: JobCells, job: Job, profile: Profile): Verdict 
     notes: checks.filter((line) => !isRefusal(line)),
     isDone: typeof pattern === 'number' && once.length === 0,
   };
+}
+
+const noSuchWidth = 'No drum has this diameter: check the number and its unit.';
+
+/** In meters; the same bounds as the sheet's own. */
+function isDrumWidth(width: number): boolean {
+  return width >= 0.15 && width <= 1.5;
 }
 
 function isRefusal(line: string): boolean {
