@@ -12,7 +12,7 @@ export const versions: readonly Version[] = [
     version: '0.1.0',
     changes: [
       'The first version: worksheet functions from the cone pattern to the harvest, ready-made workbooks in US and metric units, drawings as PDF, DXF and SVG.',
-      'The workbench is a page of the site; after the first visit it works without a network, and a new version is installed only when your work is saved.',
+      'The workbench is a page of the site; after the first visit it works without a network, as do the reference pages that you have opened, and a new version is installed only when your work is saved.',
       'First job, a view of the pane, leads from the tape measure to the leak test in seven steps and fills the ready-made sheets with the sizes of your own drum.',
       'The pane waits while Excel is calculating, and Excel starts the add-in with workbooks that use it.',
       'Where blank and 0 mean different things, the cell asks which one you mean instead of using a default.',

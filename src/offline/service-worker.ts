@@ -16,6 +16,11 @@ interface WorkerScope {
   };
   skipWaiting(): Promise<void>;
   addEventListener(type: 'message', listener: (event: MessageEvent & ExtendableEvent) => void): void;
+  addEventListener(type: 'fetch', listener: (event: FetchEvent) => void): void;
+}
+interface FetchEvent {
+  readonly request: Request;
+  respondWith(response: Promise<Response>): void;
 }
 interface ExtendableEvent {
   waitUntil(work: Promise<unknown>): void;
@@ -24,6 +29,33 @@ declare const self: WorkerScope;
 
 precacheAndRoute(self.__filesToKeep, { cleanURLs: false, ignoreURLParametersMatching: [/./] });
 clientsClaim();
+
+/**
+ * A reference page as it is on the network, or else as it was when it was last looked at. The pages are too many to fetch
+ * all of them on a first visit.
+ */
+async function referencePage(request: Request): Promise<Response> {
+  const kept = await caches.open('reference-pages');
+  try {
+    const response = await fetch(request);
+    if (response.ok) await kept.put(request, response.clone());
+    return response;
+  } catch {
+    return (await kept.match(request, { ignoreSearch: true })) ?? notKept();
+  }
+}
+
+function notKept(): Response {
+  const sentence =
+    'This reference page was not opened before, so it needs the network. Pages that you have opened stay.';
+  return new Response(sentence, { status: 503, headers: { 'Content-Type': 'text/plain; charset=utf-8' } });
+}
+
+self.addEventListener('fetch', (event) => {
+  const reference = new URL('reference/', self.registration.scope).href;
+  const { method, url } = event.request;
+  if (method === 'GET' && url.startsWith(reference)) event.respondWith(referencePage(event.request));
+});
 
 /** Changes versions where only the asking page would notice: two pages of the workbench must not be of two versions. */
 async function update(): Promise<UpdateReply> {

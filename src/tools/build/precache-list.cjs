@@ -6,10 +6,10 @@ const webpack = require('webpack');
 
 /**
  * What Excel loads comes from the network alone, so that it never gets a mixture of two versions. Samples are
- * kept as files; of their built data, only what the workbench starts with.
+ * kept as files; of their built data, only what the workbench starts with. Reference pages are kept once looked at.
  */
 const kept =
-  /^(index\.html|(privacy|support|changes)\.html|site\.css|offline\.js|site\.webmanifest|licenses\.txt|icons\/.+|(workbench|guide|reference|daily)\/.+|sample-workbooks\/(list\.json|US\/cone-cut-plan\.json|(US|metric)\/.+\.xlsx))$/;
+  /^(index\.html|(privacy|support|changes)\.html|site\.css|offline\.js|site\.webmanifest|licenses\.txt|icons\/.+|(workbench|guide|daily)\/.+|sample-workbooks\/(list\.json|US\/cone-cut-plan\.json|(US|metric)\/.+\.xlsx))$/;
 
 const marked = (url, content) => ({ url, revision: createHash('sha256').update(content).digest('hex').slice(0, 16) });
 
