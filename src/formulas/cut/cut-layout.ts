@@ -17,10 +17,6 @@ export interface Recipe {
   readonly order: readonly number[];
   readonly choices: readonly (readonly Rows[])[];
   readonly rule: Rule;
-  /** The row that each piece lay on before; it is looked for room near that, which is quick. Without one it may go anywhere. */
-  readonly near?: readonly (number | undefined)[];
-  /** Of equal places the upper one is taken. */
-  readonly upward?: boolean;
 }
 
 /** A piece laid: the lower-left corner of its box, from the corner of the usable area. */
@@ -99,19 +95,14 @@ export function lay(
     const turns = recipe.choices[item] as readonly Rows[];
     let spot: Spot | undefined;
     const name = turns[0] !== undefined && turns.length === 1 ? turns[0] : turns;
-    const near = recipe.near?.[item];
-    for (let sheet = near === undefined ? (openSheets.get(name) ?? 0) : 0; spot === undefined; sheet++) {
+    for (let sheet = openSheets.get(name) ?? 0; spot === undefined; sheet++) {
       const room = Math.min(job.length, limits.length - sheet * job.length);
       if (room <= 0 || limits.budget.spent > limits.mostSteps) return undefined;
       const on = sheets[sheet] ?? emptySheet(job.rowCount);
       sheets[sheet] = on;
-      const most = room * (1 + 1e-12);
-      const found =
-        near === undefined
-          ? bestPlace(on, turns, recipe.rule, most, limits.budget)
-          : nearPlace(on, turns, near, recipe.upward === true, most, limits.budget);
+      const found = bestPlace(on, turns, recipe.rule, room * (1 + 1e-12), limits.budget);
       if (found === undefined) continue;
-      if (near === undefined) openSheets.set(name, sheet);
+      openSheets.set(name, sheet);
       occupy(on, job.grown(found.rows), found.x, found.row, limits.budget);
       spot = { item, rows: found.rows, sheet, x: found.x, y: found.row * job.rowHeight };
     }
@@ -190,39 +181,6 @@ function bestPlace(
       place = { rows, x, row };
       if (x === lowest) break;
     }
-  }
-  return place;
-}
-
-/** How far from its row before a piece is looked for room. */
-const nearRows = 3;
-
-/** The place farthest left within a few rows of where the piece was, at the first of its turns. */
-function nearPlace(
-  sheet: Sheet,
-  turns: readonly Rows[],
-  near: number,
-  upward: boolean,
-  room: number,
-  budget: StepBudget,
-): Place | undefined {
-  const [rows] = turns;
-  if (rows === undefined) return undefined;
-  let place: Place | undefined;
-  const last = sheet.taken.length - rows.count;
-  const low = Math.max(0, Math.min(last, near - nearRows));
-  const high = Math.min(last, near + nearRows);
-  const bounds = boundsOf(sheet, rows);
-  let most = room - rows.length;
-  for (let i = low; i <= high; i++) {
-    const row = upward ? high - (i - low) : i;
-    const bound = bounds.at(row);
-    if (bound > most) continue;
-    const x = leftmost(sheet, rows, row, bound, most, budget);
-    bounds.set(row, x);
-    if (x > most) continue;
-    most = x - 1e-9;
-    place = { rows, x, row };
   }
   return place;
 }

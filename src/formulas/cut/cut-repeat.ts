@@ -11,8 +11,6 @@ import { likelyStarts, recipeFor, type Start } from './cut-starts';
 const stepsAnEffort = 8e6;
 /** The share of the effort for the rest after the full sheets, and for the search of all pieces. */
 const shareOfRest = 0.4;
-/** What a look for one more piece on a sheet may take of an effort. */
-const shareOfFuller = 1;
 const bestStarts = 8;
 /** With more equal pieces than this, a good repeated sheet leaves the search little to improve. */
 const fewPieces = 40;
@@ -106,7 +104,7 @@ function withMorePieces(job: Job, waiting: number, filled: readonly Spot[], effo
   let found = filled;
   for (let more = filled.length + 1; more <= waiting; more++) {
     if (more * shape.area > job.length * job.width) break;
-    const layout = shortestLayout(subJob(job, [...job.pieces.keys()].slice(0, more)), effort * shareOfFuller, 1);
+    const layout = shortestLayout(subJob(job, [...job.pieces.keys()].slice(0, more)), effort, 1);
     if (layout.sheets > 1) break;
     found = layout.spots;
   }

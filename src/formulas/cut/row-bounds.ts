@@ -42,10 +42,6 @@ export class RowBounds {
     return place - leaves;
   }
 
-  at(row: number): number {
-    return this.tree[(this.tree.length >> 1) + row] as number;
-  }
-
   set(row: number, x: number): void {
     const { tree } = this;
     let place = (tree.length >> 1) + row;
