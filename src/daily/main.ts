@@ -1,7 +1,9 @@
 /** The daily page: the day's pull and the week's water test on a phone, and what to do when. */
+
 import { fishKinds } from '../formulas/water/water-species';
 import { make, replace } from '../task-pane/dom';
 import { saveFile } from '../task-pane/save-file';
+import { today } from '../task-pane/today';
 import { calendarOf, choresOf, nextDue } from './chores';
 import { type Entry, entriesOf, fileOf, merged, readings, rowsToPaste } from './entries';
 import { type Intervals, startIntervals } from './intervals';
@@ -24,12 +26,6 @@ function part<T extends HTMLElement>(id: string): T {
   return element as T;
 }
 const input = (id: string): HTMLInputElement => part<HTMLInputElement>(id);
-
-/** The day here, as the clock on the wall has it. */
-function today(): string {
-  const now = new Date();
-  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
-}
 
 let entries = keptEntries();
 let intervals: Intervals | undefined;

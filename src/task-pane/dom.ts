@@ -43,6 +43,13 @@ export function replace(element: Element, ...children: readonly Child[]): void {
   element.replaceChildren(...children);
 }
 
+/** The same only where they differ, so that neither focus nor reading is disturbed. */
+export function replaceIfChanged(element: Element, ...children: readonly Element[]): void {
+  const isSame =
+    children.length === element.children.length && children.every((one, at) => element.children[at]?.isEqualNode(one));
+  if (!isSame) replace(element, ...children);
+}
+
 let given = 0;
 
 /** An id that no other element has. */

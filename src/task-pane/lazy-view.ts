@@ -7,19 +7,19 @@ export function lazyView(id: string, label: string, load: () => Promise<View['bu
     id,
     label,
     build: (context) => {
-      const place = make('div', { class: id });
+      const place = make('div', {});
       let part: ViewPart | undefined;
       let isFront = false;
       const fetchPart = async (): Promise<void> => {
-        try {
-          const build = await load();
-          if (part !== undefined) return;
-          part = build(context);
-          replace(place, part.element);
-          if (isFront) part.shown?.();
-        } catch {
+        const build = await load().catch(() => undefined);
+        if (build === undefined) {
           context.notify('fault', `${label} did not load; check the network, then choose the view again.`);
+          return;
         }
+        if (part !== undefined) return;
+        part = build(context);
+        replace(place, part.element);
+        if (isFront) part.shown?.();
       };
       return {
         element: place,

@@ -63,3 +63,8 @@ export function wordList(items: readonly string[], last = 'or'): string {
 export function withArticle(word: string): string {
   return `${/^[aeio]/i.test(word) ? 'an' : 'a'} ${word}`;
 }
+
+/** With its first letter as a sentence begins. */
+export function capitalized(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

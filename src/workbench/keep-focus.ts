@@ -1,6 +1,7 @@
 /**
  * The grid gives the focus to its editor each time the selected cell changes, also when it is the pane that changes it.
- * Somebody who works in the pane or the bar keeps the focus there; the grid gets it by a click in it, or when asked for.
+ * Somebody who works in the pane or the bar keeps the focus there; the grid gets it by a click in it, by Tab, or when
+ * asked for.
  */
 export class FocusKeeper {
   private readonly grid: HTMLElement;
@@ -9,6 +10,7 @@ export class FocusKeeper {
   constructor(grid: HTMLElement) {
     this.grid = grid;
     grid.addEventListener('pointerdown', () => this.letIn(), { capture: true });
+    addEventListener('keydown', ({ key }) => key === 'Tab' && this.letIn(), { capture: true });
     addEventListener('focusin', ({ target }) => this.follow(target), { capture: true });
   }
 

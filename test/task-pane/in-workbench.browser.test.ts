@@ -5,6 +5,7 @@ import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { readDxf } from '../drawing/read-dxf';
 import { readPdf } from '../drawing/read-pdf';
 import { launchBrowser } from '../harness/browser';
+import { until } from '../harness/until';
 import { chooseSample, openWorkbench, serveWorkbench } from '../workbench/open-workbench';
 
 let browser: Browser;
@@ -17,7 +18,7 @@ beforeAll(async () => {
   browser = await launchBrowser();
   ({ page, faults } = await openWorkbench(browser, server.address));
   await chooseSample(page, 'US/cone-cut-plan.xlsx');
-  await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Cut plan'));
+  await until(page, async () => (await window.workbench.host.sheets()).includes('Cut plan'));
 });
 
 afterAll(async () => {
@@ -111,13 +112,13 @@ test('the papers of the whole job are saved as pages and as a workbook', async (
 test('a marking-out table computes in the grid, and can be undone', async () => {
   await page.getByRole('button', { name: 'Insert marking-out table' }).click();
   await page.getByText('The marking-out table is on the sheet Marking out 2.').waitFor();
-  await page.waitForFunction(async () => {
+  await until(page, async () => {
     const range = { row: 3, column: 0, rows: 2, columns: 7 };
     const { values } = await window.workbench.host.read({ sheet: 'Marking out 2', range });
     return values[0]![0] === 'mark' && values[1]![2] !== '';
   });
   await page.locator('.message').getByRole('button', { name: 'Undo' }).click();
-  await page.waitForFunction(async () => !(await window.workbench.host.sheets()).includes('Marking out 2'));
+  await until(page, async () => !(await window.workbench.host.sheets()).includes('Marking out 2'));
 });
 
 test('ready-made sheets are added to the existing ones, and every formula in them computes', async () => {
@@ -127,7 +128,7 @@ test('ready-made sheets are added to the existing ones, and every formula in the
   await page.getByRole('button', { name: 'Keep both; name the new Start 2' }).click();
   await page.getByText(/Stocking scenarios: \d sheets inserted\./).waitFor();
   expect(await sheets()).toEqual(expect.arrayContaining(['Start', 'Drums', 'Start 2', 'Scenarios', 'Compare']));
-  await page.waitForFunction(async () => {
+  await until(page, async () => {
     const blocks = await window.workbench.host.readUsed();
     const compare = blocks.find(({ sheet }) => sheet === 'Compare');
     const words = compare?.values.flat() ?? [];
@@ -148,7 +149,7 @@ test('ready-made sheets are added to the existing ones, and every formula in the
 test('cautions lead to their cells', async () => {
   await open('Checks');
   await page.getByRole('button', { name: 'Go to Patterns!A16' }).click();
-  await page.waitForFunction(async () => {
+  await until(page, async () => {
     const { sheet, range } = await window.workbench.host.selection();
     return sheet === 'Patterns' && range.row === 15;
   });
@@ -173,7 +174,7 @@ test('cautions are those of the open workbook in its present state', async () =>
     window.workbench.host.select({ sheet: 'Start', range: { row: 0, column: 0, rows: 1, columns: 1 } }),
   );
   await alarm.getByRole('button', { name: 'Go to Tests!D17' }).click();
-  await page.waitForFunction(async () => {
+  await until(page, async () => {
     const { sheet, range } = await window.workbench.host.selection();
     return sheet === 'Tests' && range.row === 16 && range.column === 3;
   });
@@ -184,13 +185,13 @@ test('cautions are those of the open workbook in its present state', async () =>
 
 test('a question about one workbook disappears when another is opened, and nothing is done', async () => {
   await chooseSample(page, 'US/water-book.xlsx');
-  await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Verdict'));
+  await until(page, async () => (await window.workbench.host.sheets()).includes('Verdict'));
   await open('Sheets');
   await page.getByLabel('Harvest book').check();
   await page.getByRole('button', { name: 'Insert', exact: true }).click();
   await page.getByText('called Start').waitFor();
   await chooseSample(page, 'US/cone-cut-plan.xlsx');
-  await page.waitForFunction(async () => (await window.workbench.host.sheets()).includes('Cut plan'));
+  await until(page, async () => (await window.workbench.host.sheets()).includes('Cut plan'));
   await page.getByRole('alertdialog').waitFor({ state: 'detached' });
   expect(await sheets()).not.toContain('Pulls');
 });

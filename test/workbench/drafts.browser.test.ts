@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchBrowser } from '../harness/browser';
+import { until } from '../harness/until';
 import { cells, serveWorkbench } from './open-workbench';
 
 let browser: Browser;
@@ -107,7 +108,7 @@ test('F6 goes from bar to sheet to pane and Shift+F6 back; a narrow page changes
   // The keys reach the sheet again.
   const before = await page.evaluate(async () => (await window.workbench.host.selection()).range.row);
   await page.keyboard.press('ArrowDown');
-  await page.waitForFunction(async (row) => (await window.workbench.host.selection()).range.row === row + 1, before);
+  await until(page, async (row) => (await window.workbench.host.selection()).range.row === row + 1, before);
 
   // 1280 pixels at 200 %.
   await page.setViewportSize({ width: 640, height: 360 });

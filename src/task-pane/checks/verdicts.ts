@@ -1,4 +1,5 @@
 import type { CellResult } from '../../hosts/workbook-model';
+import { capitalized } from '../../units/text';
 
 /** 4: can hurt fish or people; 3: no result; 2: a caution; 1: not known, or worth watching. */
 export type Rank = 1 | 2 | 3 | 4;
@@ -92,6 +93,6 @@ export function typedVerdicts(lines: Lines): readonly Verdict[] {
 /** Text as a sentence: with a capital, unless it continues another, and a full stop. */
 export function asSentence(sentence: string, isWhole = true): string {
   const plain = sentence.trim();
-  const begun = isWhole ? `${plain.charAt(0).toUpperCase()}${plain.slice(1)}` : plain;
+  const begun = isWhole ? capitalized(plain) : plain;
   return /[.!?]$/.test(begun) ? begun : `${begun}.`;
 }

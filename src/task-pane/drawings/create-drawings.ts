@@ -1,18 +1,18 @@
 import type { Block } from '../../hosts/sheet-host';
-import { debounced } from '../debounced';
 import { make, makeButton, replace } from '../dom';
 import { sentenceOf } from '../messages';
-import { saveFile } from '../save-file';
 import { sentenceIn } from '../user-error';
 import type { PaneContext, ViewPart } from '../view';
+import { watchCells } from '../watch-cells';
 import { drawingsOf } from './drawings-of';
 import { createDrumForm } from './drum-form';
 import { handOver } from './hand-over';
-import { jobPacket, type PacketFormat } from './job-packet';
+import type { PacketFormat } from './job-packet';
 import { longerPlan } from './longer-plan';
 import { insertMarkingOut, removeMarkingOut } from './marking-out';
 import type { Recognition, Recognized } from './recognition';
 import { recognize } from './recognize';
+import { savePacket } from './save-packet';
 import { createSavePanel } from './save-panel';
 import { createShownDrawing } from './shown-drawing';
 
@@ -36,7 +36,7 @@ export function createDrawings(context: PaneContext): ViewPart {
   longer.title = 'Search for a shorter cut plan at up to 64 times the effort';
   const more = make('div', { class: 'buttons' }, outside, marking, longer);
   const actions = make('div', { hidden: true }, saving.element, more);
-  const packet = packetButtons((format) => void savePacket(format));
+  const packet = packetButtons((format) => host && void savePacket(context, host, format));
   packet.hidden = host === undefined || host.downloads === false;
   const form = createDrumForm(units.profileText(), () => drawForm());
 
@@ -153,17 +153,6 @@ export function createDrawings(context: PaneContext): ViewPart {
     if (host !== undefined && search !== undefined) await longerPlan(search, { ...context, host });
   };
 
-  const savePacket = async (format: PacketFormat): Promise<void> => {
-    if (host === undefined) return;
-    await work('Making the job packet', async ({ finishing }) => {
-      const file = await jobPacket(host, context.functionLibrary, units.profileText(), format);
-      finishing();
-      saveFile(file);
-      const advice = format === 'pdf' ? ' Print it at 100 % and measure the bars first.' : '';
-      notify('done', `Saved ${file.name}.${advice}`);
-    });
-  };
-
   const lookAgain = (): void => {
     if (host === undefined) return;
     host.selection().then(recognizeSelection, () => undefined);
@@ -182,7 +171,7 @@ export function createDrawings(context: PaneContext): ViewPart {
     ),
     shown: () => {
       stops = [context.onSelection((selection) => void recognizeSelection(selection)), units.onChanged(lookAgain)];
-      stops.push(watchCells(context, lookAgain));
+      if (host !== undefined) stops.push(watchCells(host, lookAgain, 300));
     },
     hidden: () => {
       for (const stop of stops) stop();
@@ -198,14 +187,4 @@ function packetButtons(save: (format: PacketFormat) => void): HTMLElement {
   const workbook = makeButton('Save job packet as a workbook', () => save('xlsx'));
   workbook.title = 'The tables of the packet as an .xlsx file of values, without formulas';
   return make('div', { class: 'buttons' }, pages, workbook);
-}
-
-/** Calls back when cells have stopped changing. */
-function watchCells({ host }: PaneContext, changed: () => void): () => void {
-  const rested = debounced(changed, 300);
-  const watching = host?.onCellsChanged(rested);
-  return () => {
-    rested.cancel();
-    watching?.then((stop) => stop()).catch(() => undefined);
-  };
 }

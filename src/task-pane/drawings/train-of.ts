@@ -1,5 +1,6 @@
 import type { TrainStage } from '../../drawing/train-drawing';
 import type { Place } from '../../formulas/balance/water-on-its-way';
+import { capitalized } from '../../units/text';
 import type { TrainRequest } from './request';
 import type { ScenarioFigures } from './scenario-figures';
 
@@ -149,5 +150,5 @@ function joined(count: string | undefined, what: string, each: string | undefine
 }
 
 function capital(words: string): string {
-  return words === '' ? '' : `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  return words === '' ? '' : `${capitalized(words)}.`;
 }

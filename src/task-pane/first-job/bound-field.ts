@@ -9,7 +9,7 @@ export interface BoundField {
   readonly text: () => string;
   /** Whether something was typed that is not in the cell yet. */
   readonly isBehind: () => boolean;
-  /** Shows what its cell holds, unless somebody is typing into it. */
+  /** Shows what its cell holds, unless something was typed that is not in the cell yet. */
   readonly show: (text: string, profile: Profile) => void;
   /** Takes a text as what its cell holds now. */
   readonly taken: (text: string) => void;
@@ -49,8 +49,8 @@ export function createBoundField(id: FieldId, changed: (field: BoundField) => vo
     isBehind: () => control.value !== last,
     show: (text, profile) => {
       replace(unit, kind === undefined ? '' : profile.units[kind].symbol);
-      const isTyping = document.activeElement === control && control.value !== last;
-      if (!isTyping && control.getAttribute('aria-invalid') !== 'true') control.value = text;
+      // Also once the focus has left: the cell is written a moment later.
+      if (!field.isBehind() && control.getAttribute('aria-invalid') !== 'true') control.value = text;
       last = text;
     },
     taken: (text) => {

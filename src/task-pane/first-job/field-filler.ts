@@ -13,6 +13,12 @@ export class FieldFiller {
   private filling: Promise<unknown> = Promise.resolve();
   /** Whether cells were filled whose results have not been waited for. */
   private isBehind = false;
+  private count = 0;
+
+  /** How many times a cell was filled: cells that were read before the last time are out of date. */
+  get fills(): number {
+    return this.count;
+  }
 
   constructor(host: SheetHost) {
     this.host = host;
@@ -25,6 +31,7 @@ export class FieldFiller {
       try {
         await fillField(this.host, job, field.id, { text, profile });
         this.isBehind = true;
+        this.count += 1;
         field.taken(text);
         field.complain('');
         return true;

@@ -1,10 +1,11 @@
 import { parseRange } from '../../hosts/address';
 import type { Profile } from '../../units/profile';
 import type { ReadyProfile } from '../../workbooks/sheets/sheet-draft';
-import { debounced } from '../debounced';
 import { make, replace } from '../dom';
 import { sentenceOf } from '../messages';
+import { today } from '../today';
 import type { ViewPart } from '../view';
+import { watchCells } from '../watch-cells';
 import { withMaterials } from './add-materials';
 import { Attempts } from './attempts';
 import type { BoundField } from './bound-field';
@@ -20,7 +21,6 @@ import { lookAround, nextDrum, startJob } from './start-job';
 import { showNames } from './step-names';
 import type { StepPanel, StepState } from './step-panel';
 import { type StepId, stepAsking, steps } from './steps';
-import { today } from './today';
 
 /** The guide through a first job, beside the cells that it fills. */
 export function createGuide(context: GuideContext): ViewPart {
@@ -44,7 +44,7 @@ class Guide {
   private readonly filler: FieldFiller;
   private readonly attempts: Attempts;
   private run = 0;
-  private stops: (() => void)[] = [];
+  private stopWatching: (() => void) | undefined;
 
   constructor(context: GuideContext) {
     this.context = context;
@@ -55,20 +55,13 @@ class Guide {
 
   shown(): void {
     const { host, notify } = this.context;
-    const changed = debounced(() => void this.attempts.attempt(() => this.refresh()), 120);
-    const watching = host.onCellsChanged(changed);
-    this.stops = [
-      () => {
-        changed.cancel();
-        watching.then((stop) => stop()).catch(() => undefined);
-      },
-    ];
+    this.stopWatching = watchCells(host, () => void this.attempts.attempt(() => this.refresh()), 120);
     this.load().catch((error: unknown) => notify('fault', sentenceOf(error)));
   }
 
   hidden(): void {
-    for (const stop of this.stops) stop();
-    this.stops = [];
+    this.stopWatching?.();
+    this.stopWatching = undefined;
   }
 
   forget(): void {
@@ -76,7 +69,7 @@ class Guide {
     this.state = undefined;
     this.panel = undefined;
     this.run += 1;
-    if (this.stops.length > 0) void this.attempts.attempt(() => this.load());
+    if (this.stopWatching !== undefined) void this.attempts.attempt(() => this.load());
   }
 
   /** Finds the job in the workbook and goes on where it was left. */
@@ -123,8 +116,10 @@ class Guide {
     const mine = this.run;
     // A host that is still at work calls again when it is done.
     if (await host.isCalculating?.()) return;
+    const { fills } = this.filler;
     const state = await readState(host, this.job, units.now());
     if (mine !== this.run || this.job === undefined) return;
+    if (fills !== this.filler.fills) return this.refresh();
     if (typeof state === 'string') {
       this.showIntro(make('p', { class: 'step-caution' }, state));
       return;

@@ -1,4 +1,5 @@
 import type { FunctionLibrary } from '../../functions/function-library';
+import { cellName, quoteSheet } from '../../hosts/address';
 import type { Block, SheetHost, Write } from '../../hosts/sheet-host';
 import type { SheetData, WorkbookData } from '../../hosts/workbook-model';
 import { mostDrums } from '../../workbooks/sheets/cone-cut-plan/drums';
@@ -13,7 +14,7 @@ import { typedInName, unitsCaution, unitsName, type WorkbookUnits } from '../wor
 import { fields } from './fields';
 import { findJobSheets, type JobSheets, valueAt } from './find-sheets';
 import { entryAt, type Job, markingWrites, nameJob } from './job';
-import { addressOf, isAsBuilt } from './untouched';
+import { isAsBuilt } from './untouched';
 
 export interface Around {
   readonly host: SheetHost;
@@ -82,7 +83,7 @@ export async function nextDrum({ host, units }: Around, job: Job): Promise<Job |
 /** What most first cones have, and what shows this drum where a sheet shows one at a time. */
 function usualEntries(sheets: JobSheets, row: number, profile: ReadyProfile): readonly Write[] {
   const { drums, patterns, stand } = sheets;
-  const name = `='${drums.replaceAll("'", "''")}'!A${row}`;
+  const name = `=${quoteSheet(drums)}!A${row}`;
   return [
     entryAt(drums, `A${row}`, 'My drum'),
     entryAt(drums, `G${row}`, fields.angle.worked?.formula('45', row) ?? ''),
@@ -104,7 +105,7 @@ function emptied({ asBuilt, units }: Ground, chosen: ReadyProfile, sheets: JobSh
         const was = old?.cells.find(({ row, column }) => row === cell.row && column === cell.column);
         if (cell.value === undefined || typeof cell.value === 'object' || was?.value === cell.value) continue;
         if (name === 'Silt units' || cell.formula !== undefined) continue;
-        writes.push(entryAt(name, addressOf(cell), cell.value));
+        writes.push(entryAt(name, cellName(cell.row, cell.column), cell.value));
       }
     }
     for (const cell of [units.units, units.typedIn]) {

@@ -1,4 +1,4 @@
-import { make, makeButton, replace } from '../dom';
+import { make, makeButton, replaceIfChanged } from '../dom';
 import type { StepState } from './step-panel';
 import { type StepId, steps } from './steps';
 import { openStep } from './where';
@@ -12,7 +12,5 @@ export function showNames(place: HTMLElement, { cells, job, verdict }: StepState
     button.disabled = !isHere && !isEarly && !(verdict.isDone && openStep(cells, job, verdict, id) === id);
     return make('li', {}, button);
   });
-  const isSame =
-    items.length === place.children.length && items.every((one, at) => place.children[at]?.isEqualNode(one));
-  if (!isSame) replace(place, ...items);
+  replaceIfChanged(place, ...items);
 }

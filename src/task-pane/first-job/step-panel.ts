@@ -1,6 +1,7 @@
 import type { Drawing } from '../../drawing/drawing-model';
 import type { Profile } from '../../units/profile';
-import { make, makeButton, replace } from '../dom';
+import { capitalized } from '../../units/text';
+import { make, makeButton, replace, replaceIfChanged } from '../dom';
 import { pictureOf, showLarger } from '../drawings/larger';
 import { sentenceIn } from '../user-error';
 import type { BoundField } from './bound-field';
@@ -120,21 +121,11 @@ export function createStepPanel(
       last = state;
       form.show(state.cells, state.job, state.profile);
       draw(state);
-      put(
-        stopBox,
-        state.stops.map((stop) => stopOf(stop, events)),
-      );
-      put(facts, factList(factsOf(step, state.cells, state.job, state.profile), step, state));
-      put(notes, step.id === 'check' ? noteList(state.verdict.notes) : []);
+      replaceIfChanged(stopBox, ...state.stops.map((stop) => stopOf(stop, events)));
+      replaceIfChanged(facts, ...factList(factsOf(step, state.cells, state.job, state.profile), step, state));
+      replaceIfChanged(notes, ...(step.id === 'check' ? noteList(state.verdict.notes) : []));
     },
   };
-}
-
-/** Puts children in place only where they differ, so that neither focus nor reading is disturbed. */
-function put(place: HTMLElement, children: readonly HTMLElement[]): void {
-  const isSame =
-    children.length === place.children.length && children.every((one, at) => place.children[at]?.isEqualNode(one));
-  if (!isSame) replace(place, ...children);
 }
 
 function figureOf(drawing: Drawing): HTMLElement {
@@ -172,8 +163,7 @@ function factList(facts: readonly Fact[], { id }: Step, { cells, profile }: Step
 }
 
 function noteList(notes: readonly string[]): readonly HTMLElement[] {
-  const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
   return notes.length === 0
     ? []
-    : [make('ul', { class: 'drawing-notes' }, ...notes.map((note) => make('li', {}, sentence(note))))];
+    : [make('ul', { class: 'drawing-notes' }, ...notes.map((note) => make('li', {}, `${capitalized(note)}.`)))];
 }

@@ -1,7 +1,9 @@
 import type { CellResult } from '../../hosts/workbook-model';
 import type { Profile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
+import { capitalized } from '../../units/text';
 import { Unreadable } from '../../units/unreadable';
+import { drumWidths, noSuchWidth } from '../../workbooks/sheets/cone-cut-plan/drum-widths';
 import { typedIn, wayInUse } from './entries';
 import { figure, placeRow } from './facts';
 import { type FieldId, fields, heightWays, widthWays } from './fields';
@@ -58,16 +60,17 @@ export function verdictOf(cells: JobCells, job: Job, profile: Profile): Verdict 
   }
   // The sheet cannot say this while its own formula of faults is in error.
   const across = cells.value('drums', `K${job.row}`);
-  if (typeof across === 'number' && !isDrumWidth(across * profile.units.dimension.scale)) own.unshift(noSuchWidth);
+  const width = typeof across === 'number' ? across * profile.units.dimension.scale : undefined;
+  if (width !== undefined && (width < drumWidths.least || width > drumWidths.most)) own.unshift(noSuchWidth);
   // What the sheet itself found about a row says more than the function that then has no result.
   if (own.length === 0 && slant === undefined && typeof pattern === 'object') own.push(pattern.error.message);
   const stops = [
     ...(slant === undefined ? [] : [slant]),
     ...own.map((words) => stopFor(field(words), words, cells, job, profile)),
   ];
-  const width = wayOf(cells, job, widthWays);
+  const widthField = wayOf(cells, job, widthWays);
   // Whatever else is wrong with a drum whose width cannot be right may come from that width.
-  const once = [...stops.filter(({ field }) => field === width), ...stops].filter(
+  const once = [...stops.filter(({ field }) => field === widthField), ...stops].filter(
     (stop, at, all) => all.findIndex(({ field }) => field === stop.field) === at,
   );
   return {
@@ -75,13 +78,6 @@ export function verdictOf(cells: JobCells, job: Job, profile: Profile): Verdict 
     notes: checks.filter((line) => !isRefusal(line)),
     isDone: typeof pattern === 'number' && once.length === 0,
   };
-}
-
-const noSuchWidth = 'No drum has this diameter: check the number and its unit.';
-
-/** In meters; the same bounds as the sheet's own. */
-function isDrumWidth(width: number): boolean {
-  return width >= 0.15 && width <= 1.5;
 }
 
 function isRefusal(line: string): boolean {
@@ -108,7 +104,7 @@ function reworded(words: string): string {
   const said = words
     .replace(/^\w+ cannot be that: |^[\w ]+: .*? is not allowed; /, '')
     .replace(/\btop \(/, 'the inside diameter (');
-  return said.charAt(0).toUpperCase() + said.slice(1);
+  return capitalized(said);
 }
 
 function ended(words: string): string {

@@ -1,4 +1,5 @@
 import type { Profile } from '../../units/profile';
+import { capitalized } from '../../units/text';
 import { typedIn } from './entries';
 import type { Job } from './job';
 import type { JobCells } from './job-cells';
@@ -29,6 +30,6 @@ export function stopsOf(
   if (typeof parts !== 'object' || typed === '') return [];
   const words = parts.error.message.replace(/^bank: /, '');
   const unit = Number.isFinite(Number(typed)) ? ` ${profile.units.dimension.symbol}` : '';
-  const sentence = `Height of the drum: ${typed}${unit}. ${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  const sentence = `Height of the drum: ${typed}${unit}. ${capitalized(words)}.`;
   return [{ field: 'drumHeight', sentence }];
 }

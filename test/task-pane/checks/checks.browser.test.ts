@@ -1,6 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { launchBrowser } from '../../harness/browser';
+import { until } from '../../harness/until';
 import { axeFindings } from '../axe';
 import { openPane } from '../pane-harness';
 import { sampleWorkbook } from '../sample-host';
@@ -31,7 +32,7 @@ afterEach(async () => {
 test('the keyboard goes from a caution to its cell', async () => {
   await page.getByRole('button', { name: 'Go to Patterns!A16' }).focus();
   await page.keyboard.press('Enter');
-  await page.waitForFunction(async () => (await window.paneTest.host.selection()).sheet === 'Patterns');
+  await until(page, async () => (await window.paneTest.host.selection()).sheet === 'Patterns');
   const { range } = await page.evaluate(() => window.paneTest.host.selection());
   expect(range).toEqual({ row: 15, column: 0, rows: 1, columns: 1 });
 });

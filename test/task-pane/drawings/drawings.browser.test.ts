@@ -4,6 +4,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } fr
 import { readDxf } from '../../drawing/read-dxf';
 import { readPdf } from '../../drawing/read-pdf';
 import { launchBrowser } from '../../harness/browser';
+import { until } from '../../harness/until';
 import { axeFindings } from '../axe';
 import { openPane } from '../pane-harness';
 import { sampleWorkbook } from '../sample-host';
@@ -219,7 +220,7 @@ describe('the marking-out table', () => {
       "=SILT.CONE.MARKS(SiltUnits,'Patterns'!$B$6:$K$6,15,TRUE)",
     );
     await page.getByRole('button', { name: 'Undo' }).click();
-    await page.waitForFunction(async () => !(await window.paneTest.host.sheets()).includes('Marking out 2'));
+    await until(page, async () => !(await window.paneTest.host.sheets()).includes('Marking out 2'));
   });
 
   test('leaves no sheet behind if it cannot be written', async () => {

@@ -4,6 +4,7 @@ import { columnWidths, framed, print, withUnit } from '../frame';
 import { cautionWord, type Likely, likelyNote, readAs } from '../likely';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
+import { drumWidths, noSuchWidth } from './drum-widths';
 
 /** Room for this many drums. */
 export const mostDrums = 8;
@@ -74,8 +75,8 @@ function drumFaults(): string {
     caution(`(${column('C')}="")*(${column('D')}="")`, 'Give the diameter, or the girth.'),
     caution(`ISERROR(${column('K')})`, 'The diameter cannot be read: see column K.'),
     caution(
-      `ISNUMBER(${column('K')})*((${diameter}<${bound('150 mm')})+(${diameter}>${bound('1500 mm')}))`,
-      'No drum has this diameter: check the number and its unit.',
+      `ISNUMBER(${column('K')})*((${diameter}<${bound(`${1000 * drumWidths.least} mm`)})+(${diameter}>${bound(`${1000 * drumWidths.most} mm`)}))`,
+      noSuchWidth,
     ),
     caution(missingOrZero('F'), 'A drain of 0 lets nothing out.'),
     caution(unread('F'), 'The drain bore cannot be read.'),

@@ -1,0 +1,12 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+/** Asks the page again and again until it agrees; a function that is awaited does not make `waitForFunction` wait. */
+export async function until<Given = undefined>(
+  page: Page,
+  agrees: (given: Given) => Promise<boolean>,
+  given?: Given,
+): Promise<void> {
+  // The page runs the function with what is given, as its own types cannot say.
+  await expect.poll(() => page.evaluate(agrees as (given: unknown) => Promise<boolean>, given)).toBe(true);
+}
