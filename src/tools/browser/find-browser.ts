@@ -6,7 +6,9 @@ import { installDebian, isDebianRoot } from '../install/debian';
 /** Names a browser for the tests by its path. */
 export const browserVariable = 'SILTSTEAD_BROWSER';
 
+/** The first opens a page in a third of the time that the whole browser takes. */
 const commandNames = [
+  'chromium-headless-shell',
   'chromium',
   'chromium-browser',
   'google-chrome-stable',
@@ -57,7 +59,7 @@ export async function findBrowser(): Promise<string> {
   if (found !== undefined) return found;
   if (!isDebianRoot()) throw new Error(`no browser for the browser tests: ${advice}`);
   process.stderr.write('No browser found; installing Chromium for the browser tests.\n');
-  installDebian('chromium', advice);
+  installDebian('chromium-headless-shell', advice);
   const installed = installedBrowser();
   if (installed === undefined) throw new Error(`Chromium was installed but is not on the path; ${advice}`);
   return installed;
