@@ -4,7 +4,8 @@ import { debounced } from '../debounced';
 import { sentenceOf } from '../messages';
 import type { UnitsWatch } from '../units-watch';
 import { unitsCaution } from '../workbook-units';
-import { type Finding, findCautions } from './find-cautions';
+import { type Finding, findCautions, type WorkbookCells } from './find-cautions';
+import type { FindMeasuring } from './worth-measuring';
 
 /** The workbook's cautions. While `isCurrent` is false, a new search is running. */
 export interface Cautions {
@@ -51,13 +52,21 @@ export function watchCautions(
     for (const listener of listeners) listener(now);
   };
 
+  let measuring: FindMeasuring | undefined;
+  const toMeasure = async (cells: WorkbookCells): Promise<readonly Finding[]> => {
+    const isPlan = cells.blocks.some(({ formulas }) => formulas.some((line) => line.some(comparesFarms)));
+    if (!isPlan) return [];
+    measuring ??= await loadMeasuring();
+    return measuring === undefined ? [] : measuring(cells, nextTurn);
+  };
+
   const recheck = async (mine: number): Promise<void> => {
     if (host === undefined) return;
     const began = performance.now();
     let last = began;
     const step = async (): Promise<void> => {
       if (performance.now() - last > sliceMs) {
-        await new Promise((resolve) => setTimeout(resolve, 0));
+        await nextTurn();
         last = performance.now();
       }
       if (mine !== run) throw new Superseded();
@@ -65,10 +74,13 @@ export function watchCautions(
     try {
       const [blocks, names] = await Promise.all([host.readUsed(), host.names(), units.refresh()]);
       await step();
-      const found = await findCautions({ blocks, names, functionLibrary }, step);
+      const cells = { blocks, names, functionLibrary };
+      const found = await findCautions(cells, step);
       await step();
+      const measured = await toMeasure(cells);
+      if (mine !== run) return;
       lastSearchMs = performance.now() - began;
-      publish({ isCurrent: true, findings: [...unitsFinding(units), ...found] });
+      publish({ isCurrent: true, findings: [...unitsFinding(units), ...found, ...measured] });
     } catch (error) {
       if (mine === run && !(error instanceof Superseded)) {
         publish({ isCurrent: true, findings: [], fault: sentenceOf(error) });
@@ -112,6 +124,27 @@ export function watchCautions(
       afterChange();
     },
   };
+}
+
+/**
+ * What to measure is searched in workbooks with a plan only, so its script loads with the first of them. Undefined
+ * without a network; the next search tries again.
+ */
+async function loadMeasuring(): Promise<FindMeasuring | undefined> {
+  try {
+    const { createMeasuring } = await import(/* webpackChunkName: "worth-measuring" */ './worth-measuring');
+    return createMeasuring();
+  } catch {
+    return undefined;
+  }
+}
+
+function comparesFarms(formula: string | undefined): boolean {
+  return formula !== undefined && /SILT[._]PLAN[._]COMPARE/i.test(formula);
+}
+
+function nextTurn(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 0));
 }
 
 /** If numbers are read in other units than they were typed in, nothing else can be trusted. */

@@ -1,5 +1,5 @@
 import type { FunctionLibrary } from '../../functions/function-library';
-import { cellName, contains, parseRange } from '../../hosts/address';
+import { cellName, parseRange } from '../../hosts/address';
 import type { Block } from '../../hosts/sheet-host';
 import type { CellResult, DefinedName } from '../../hosts/workbook-model';
 import { type BookCell, openBook, type Spot } from '../cell-formula/book';
@@ -9,6 +9,7 @@ import { scopeOf } from '../cell-formula/scope';
 import type { Surroundings } from '../follow/evaluate';
 import { NotFollowed } from '../follow/grid';
 import { atPlace, originsOf } from '../follow/origins';
+import { readerOf } from './block-reader';
 import { type Cause, type CauseFinder, createCauseFinder, keyOf } from './cause';
 import { placeWords, rowWord } from './place-words';
 import { asSentence, givesVerdicts, type Rank, typedVerdicts, type Verdict, verdicts } from './verdicts';
@@ -219,34 +220,6 @@ function quoteValue(value: CellResult): string {
   const text = typeof value === 'object' ? value.error.code : String(value);
   const cut = text.length > 60 ? `${text.slice(0, 60)}…` : text;
   return typeof value === 'string' ? `“${cut}”` : cut;
-}
-
-/** Reads cells that have been read already. */
-function readerOf(blocks: readonly Block[]): Surroundings['host'] {
-  return {
-    read: async ({ sheet, range }) => {
-      const block = blocks.find((one) => one.sheet.toLowerCase() === sheet.toLowerCase());
-      const each = <T>(grid: readonly (readonly T[])[] | undefined, otherwise: T): T[][] =>
-        Array.from({ length: range.rows }, (_, down) =>
-          Array.from({ length: range.columns }, (__, across) => {
-            const [row, column] = [
-              range.row + down - (block?.range.row ?? 0),
-              range.column + across - (block?.range.column ?? 0),
-            ];
-            return grid?.[row]?.[column] ?? otherwise;
-          }),
-        );
-      const isHere = (one: Block['range']): boolean =>
-        contains(range, one.row, one.column) || contains(one, range.row, range.column);
-      return {
-        sheet,
-        range,
-        values: each<CellResult>(block?.values, ''),
-        formulas: each<string | undefined>(block?.formulas, undefined),
-        spills: block?.spills.filter(isHere) ?? [],
-      };
-    },
-  };
 }
 
 /** A host that is still calculating is not an error. */

@@ -22,7 +22,7 @@ type Lines = readonly (readonly CellResult[])[];
 export function verdicts(names: readonly string[], lines: Lines): readonly Verdict[] {
   if (names.includes('WATER.CHECK')) return waterVerdicts(lines);
   if (names.some((name) => name.endsWith('.CHECK'))) return sentences(lines);
-  if (names.includes('PLAN.DRIVERS')) return worthMeasuring(lines);
+  if (names.includes('PLAN.DRIVERS')) return driverVerdicts(lines);
   return names.includes('COST.LINES') ? missingPrices(lines) : [];
 }
 
@@ -49,19 +49,28 @@ function waterVerdicts(lines: Lines): readonly Verdict[] {
   });
 }
 
-const mostWorth = 3;
+/** How many figures are named. */
+export const mostWorth = 3;
 
-/** The figures with the most influence, from the first rows of a result whose last column is the share explained. */
-function worthMeasuring(lines: Lines): readonly Verdict[] {
-  const explaining = lines.flatMap((line, row) => {
+/** The rows of PLAN.DRIVERS whose figure explains a part of the result that can be seen, those that explain most first. */
+export function explaining(
+  lines: Lines,
+): readonly { readonly row: number; readonly name: string; readonly share: number }[] {
+  return lines.flatMap((line, row) => {
     const share = line.at(-1);
-    return typeof share === 'number' && share >= 0.005 && line[0] !== 'together' ? [{ row, name: line[0], share }] : [];
+    const isFigure = typeof share === 'number' && share >= 0.005 && line[0] !== 'together';
+    return isFigure ? [{ row, name: String(line[0]), share }] : [];
   });
-  return explaining.slice(0, mostWorth).map(({ row, name, share }) => ({
-    row,
-    sentence: `Worth measuring on your own farm: ${name}. Alone it explains ${Math.round(100 * share)} % of the uncertainty of the result.`,
-    rank: 1,
-  }));
+}
+
+export function driverSentence(name: string, share: number, result: string): string {
+  return `Worth measuring on your own farm: ${name}. Alone it explains ${Math.round(100 * share)} % of the uncertainty of ${result}.`;
+}
+
+function driverVerdicts(lines: Lines): readonly Verdict[] {
+  return explaining(lines)
+    .slice(0, mostWorth)
+    .map(({ row, name, share }) => ({ row, sentence: driverSentence(name, share, 'the result'), rank: 1 }));
 }
 
 function missingPrices(lines: Lines): readonly Verdict[] {

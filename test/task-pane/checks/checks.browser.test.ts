@@ -56,6 +56,34 @@ test('numbers typed in other units are the first thing to look at', async () => 
   await first.filter({ hasText: 'Numbers were typed in US but are read as metric' }).waitFor();
 });
 
+test('the three figures most worth measuring are listed for a plan, at the cell where they belong', async () => {
+  await page.evaluate(() => {
+    const farm = [
+      ['input', 'Sedge farm'],
+      ['fish count', 350],
+      ['fish mass', 250],
+      ['feeding rate', 0.015],
+      ['pump flow', 120],
+      ['drums', 2],
+      ['drum diameter', 570],
+    ];
+    const typed = farm.flatMap(([name = '', value = ''], row) => [
+      [`A${row + 1}`, name],
+      [`B${row + 1}`, value],
+    ]);
+    window.paneTest.open({ Farm: { ...Object.fromEntries(typed), D1: '=SILT.PLAN.COMPARE("metric",A1:B7)' } });
+    window.paneTest.pane.show('checks');
+  });
+  const worth = page.locator('.findings li', { hasText: 'Worth measuring on your own farm' });
+  await worth.nth(2).waitFor();
+  expect(await worth.count()).toBe(3);
+  const first = await worth.first().textContent();
+  // The 350-fish farm: the share of feed that becomes solids is the least known of all.
+  expect(first).toMatch(/Sedge farm.*solids share\. Alone it explains \d+ % of the uncertainty of solids/);
+  await worth.first().getByRole('button', { name: 'Go to Farm!B1' }).click();
+  await until(page, async () => (await window.paneTest.host.selection()).range.column === 1);
+});
+
 test('dangers are listed by kind of work', async () => {
   expect(await page.locator('.safety dt').allTextContents()).toEqual([
     'Drums',
