@@ -26,6 +26,8 @@ const level = (food: number, ppm: number, tolerance: number, number: number): Pu
   known: 'read',
 });
 
+const forum = 'diy-aquaponics-forum-biofilter';
+
 export const loadPublished: readonly PublishedRow[] = [
   {
     call: ['LOAD.AMMONIA', 'metric', '200 g/d', 0.32, 0.0976],
@@ -68,6 +70,31 @@ export const loadPublished: readonly PublishedRow[] = [
   level(10, 0.15, 1e-6, 1),
   level(15, 0.23, 0.025, 2),
   level(35, 0.53, 0.012, 3),
+  {
+    call: ['LOAD.FLOW', 'US', '5 g/d', 0.1, 1],
+    expected: 50_000 / 3.785411784 / 1440,
+    tolerance: 1e-9,
+    source: forum,
+    place: '5 g of ammonia a day, at most 0.1 ppm: 50,000 liters a day through the filter',
+    known: 'read',
+  },
+  {
+    call: ['LOAD.FLOW', 'metric', '5 g/d', 0.1, 1],
+    expected: 37.7,
+    tolerance: 0.08,
+    source: forum,
+    place: '50,000 liters a day, printed as 37.7 liters a minute',
+    known: 'read',
+    disagrees: 'A slip of the page: 50,000 liters over 1,440 minutes are 34.7.',
+  },
+  {
+    call: ['LOAD.LEVEL', 'metric', '5 g/d', '50000 L/d', 1],
+    expected: 0.1,
+    tolerance: 1e-9,
+    source: forum,
+    place: 'the other way round: 5 g a day in 50,000 liters a day come to 0.1 ppm',
+    known: 'read',
+  },
   {
     call: ['LOAD.FLOW', 'US', 8.34, 1, 1],
     expected: 1e6 / 1440,

@@ -77,6 +77,16 @@ describe('the published figures together', () => {
     expect(all.length).toBeGreaterThanOrEqual(200);
   });
 
+  it.each([
+    ['the loop', /^(LOAD\.(FLOW|FLOWS|LEVEL|SHARES)|PLAN\.(COMPARE|LIMIT|BALANCE))$/],
+    ['the limits of species', /^STOCK\.SPECIES$/],
+    ['the carbonate system', /^WATER\.(CARBONDIOXIDE|AFTER|STEPS|DOSE)$/],
+  ])('hold %s to figures that were read, not remembered', (_, functions) => {
+    const read = all.filter(({ known, call }) => known === 'read' && functions.test(call[0]));
+    expect(read.length).toBeGreaterThanOrEqual(15);
+    expect(new Set(read.map(({ source }) => source)).size).toBeGreaterThanOrEqual(3);
+  });
+
   it('name sources of the list, each of which has a figure', () => {
     const named = new Set<string>(all.map((row) => row.source));
     expect(Object.keys(references).filter((key) => !named.has(key))).toEqual([]);

@@ -91,6 +91,18 @@ export const stockPublished: readonly PublishedRow[] = [
   ),
   species('US', 'barramundi', 1, 60.8, barramundi, 'fingerlings survive 16 to 35 °C'),
   species('metric', 'barramundi', 4, 33, 'katersky-carter-2007', 'growth and protein synthesis best from 27 to 33 °C'),
+  species('US', 'tilapia', 4, 86, 'el-sayed-tilapia-culture', 'section 4.2: optimum of about 25 to 30 °C'),
+  {
+    ...species('metric', 'tilapia', 9, 40, 'extension-org-question-162665', 'carbon dioxide should be under 40 mg/L'),
+    tolerance: 0.25,
+    disagrees: 'the tilapia manual puts the limit at 50 mg/L, which ours follows',
+  },
+  {
+    ...species('metric', 'rainbow trout', 9, (12.9 + 25.8) / 2, 'fao-ac183e-carbon-dioxide', ''),
+    absolute: (25.8 - 12.9) / 2,
+    place:
+      'salmonids cannot tolerate more than 5 to 10 mm Hg, which dissolve 12.9 to 25.8 mg/L at 15 °C (1.97 g/L at 1 atm); the middle, within the range',
+  },
   species('metric', 'warm-water', 3, 22, fao589, 'table 3.1, warm-water fish 22 to 32 °C'),
   species('metric', 'cold-water', 11, 8.5, fao589, 'table 3.1, pH 6 to 8.5'),
   {

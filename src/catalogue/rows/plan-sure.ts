@@ -15,6 +15,8 @@ const varying =
   'Two kinds of figure vary: coefficients left at their default, between low and high in REF.LIST, and inputs typed as a range. Limits, choices and inputs typed as one figure do not vary. Each has a triangular distribution with the typical value as its mode, on a logarithmic scale if the ends are more than five times apart. They vary independently.';
 const sample =
   'The sample is a Latin hypercube of 1,024 points. Each input’s name fixes its own random order: the same cells always give the same result, and adding a range does not change the draws of other inputs.';
+const limits =
+  'The band shows only how far published coefficients and typed ranges move the plan. It does not show what the model itself leaves out (see PLAN.COMPARE), and it is no wider for a farm that differs from those that were published.';
 
 const example =
   '{"fish count",350;"fish mass",225;"feeding rate",0.015;"tank volume",4200;"pump flow",94;"drums",2;"drum diameter",570;"pads",4;"pad area",0.28;"media volume",680;"bed area",26}';
@@ -41,6 +43,7 @@ export const planSureRows = [
     notes: [
       varying,
       sample,
+      limits,
       'Four of five draws fall in the band. The plan can fall outside it if the typical value of a coefficient is one of its ends. rises and never rank above every number. The last row counts the draws that a formula refuses.',
       'The chances of the stages add up to 1; if two stages have equal capacity, the earlier one is the first limit.',
     ],
@@ -78,6 +81,7 @@ export const planSureRows = [
     notes: [
       varying,
       sample,
+      limits,
       'Result at low and at high: that one input is at its end and all others are as planned. The last row is what no single input explains.',
     ],
     sources: [

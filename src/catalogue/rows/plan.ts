@@ -25,7 +25,7 @@ const worst =
 const steadyState =
   'The same water comes back every turnover, so a stage removes more in a day than its share per pass suggests. Drums remove nearly all that settles. What is too fine to settle builds up until pads, beds, decay or water let out remove it; rises means that nothing removes it. All of the pumped flow goes through every stage.';
 const uncertain =
-  'Most results depend on the solids share, for which published figures run from 0.04 to 0.7: measure it first. Four more figures are uncertain: how fast fine solids decay, what gravel beds remove in a pass, how much nitrogen denitrifies without a filter for it, and the settleable share. Sources differ by a factor of two to ten (REF.LIST). PLAN.RANGE shows how far the results move. Levels are those of a farm that has run for months: nitrate rise time says how long. The model leaves out nitrite, the peak of ammonia after each feeding, and the nutrients that solids lying in drums, pads and beds give back to the water.';
+  'Most results depend on the solids share, for which published figures run from 0.04 to 0.7: measure it first. Four more figures are uncertain: how fast fine solids decay, what gravel beds remove in a pass, how much nitrogen denitrifies without a filter for it, and the settleable share. Sources differ by a factor of two to ten (REF.LIST). PLAN.RANGE shows how far the results move. Levels are those of a farm that has run for months: nitrate rise time says how long. The model leaves out nitrite, the peak of ammonia after each feeding, and the nutrients that solids lying in drums, pads and beds give back to the water. It takes the tank as well mixed, and every share per pass as the same from the first day to the last: pads and beds that fill remove less.';
 const local = 'This is a plan, not a promise: makers’ sheets, local advice and licensed practice come first.';
 
 const scenario = {
@@ -119,6 +119,7 @@ export const planRows = [
       ...scenarioNotes,
       worst,
       'The capacity is the feed at which PLAN.COMPARE shows the stage at its limit. It assumes one pad change a day, gravel cleaned every 30 days (common practice, no source) and the day’s mean oxygen demand for air. Fish are whole fish, at today’s feed per fish.',
+      uncertain,
       local,
     ],
     sources: [stages],

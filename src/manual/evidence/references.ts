@@ -14,12 +14,16 @@ export const references = {
   'aquasearch-farmers-toolbox-tgc': 'Aquasearch, farmer’s toolbox: TGC',
   'aquasearch-farmers-toolbox-tgc-conversion':
     'Aquasearch, farmer’s toolbox: TGC; conversion 1.4 of tilapia, usual range',
+  'aquatic-plants-list-pka':
+    'Aquatic plants mailing list (fins.actwin.com, July 2002, message 166): pKa of carbonic acid by temperature',
   'asce-ewri-2-06': 'ASCE/EWRI 2-06, Measurement of Oxygen Transfer in Clean Water',
   'astm-d1785-pvc-plastic': 'ASTM D1785, PVC plastic pipe, schedules 40 and 80',
   'blank-1-mm-square': 'A blank 1 mm square that keeps 1 mm from the edge',
   'blower-practice-europe-cubic': 'Blower practice in Europe: a cubic meter of air at 20 °C carries 0.28 kg of oxygen',
   'bower-bidwell-fisheries-research':
     'Bower and Bidwell, Journal of the Fisheries Research Board of Canada 35:1012 (1978), as a test-kit manual reprints it',
+  'boyd-queiroz-nitrogen-phosphorus':
+    'Boyd and Queiroz, Nitrogen and phosphorus loads vary by system, Global Aquaculture Advocate (globalseafood.org)',
   'boyd-water-quality-otr':
     'Boyd, Water Quality: OTR = SOTR x (Cs - C)/9.09 x 1.024^(T - 20) x alpha, Cs 7.54 mg/L at 30 °C',
   'builder-mechanic-chestofbooks-com': 'Builder Mechanic (chestofbooks.com), Rule for striking out a cone or frustum',
@@ -45,10 +49,12 @@ export const references = {
   'davis-water-wastewater-engineering': 'Davis, Water and Wastewater Engineering (2010), example 10-1',
   'definition-detention-time-volume': 'Definition of detention time, volume over flow; drum of the row above',
   'definition-ph-ion-product': 'Definition of pH and the ion product of water, 1e-14 at 25 °C',
+  'diy-aquaponics-forum-biofilter': 'DIY Aquaponics forum (diyaquaponics.com), thread 128, Calculating your bio-filter',
   'dry-air-1-2929': 'Dry air of 1.2929 kg/m3 at 0 °C and 1 atm, 23.14 % oxygen by mass',
   'ebeling-timmons-bisogni-aquaculture': 'Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006)',
   'ebeling-timmons-bisogni-aquaculture-257':
     'Ebeling, Timmons and Bisogni, Aquaculture 257:346 (2006): 7.14 g alkalinity per g nitrogen',
+  'el-sayed-tilapia-culture': 'El-Sayed, Tilapia Culture, chapter 4, Environmental requirements',
   'emerson-fisheries-research-board':
     'Emerson et al., Journal of the Fisheries Research Board of Canada 32:2379 (1975)',
   'en-iso-1452-2': 'EN ISO 1452-2, PVC-U pipes for water supply',
@@ -56,6 +62,8 @@ export const references = {
   'epa-440-5-88': 'EPA 440/5-88-004, saltwater criteria (1989): pK 9.245 + 0.116 I',
   'equivalent-weights-soda-ash': 'Equivalent weights of soda ash and calcium carbonate, 52.99 and 50.04',
   'esaral-com-frustum-cone': 'esaral.com, frustum of a cone 9 cm thick',
+  'extension-org-question-162665': 'extension.org, question 162665, Water quality for tilapia',
+  'fao-ac183e-carbon-dioxide': 'FAO AC183E, section 6, Carbon dioxide',
   'fao-cultured-aquatic-species': 'FAO, cultured aquatic species, as quoted',
   'fao-fisheries-technical-paper': 'FAO Fisheries Technical Paper 589 (2014)',
   'fence-post-problem-timberonline': 'The fence post problem (timberonline.co.uk)',
