@@ -180,7 +180,7 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
 
   test('a deadly ammonia reading is the first line, with its day', async () => {
     const [first] = await typedInto('US/water-book', { 'Tests!D12': 6.5, 'Tests!C12': 8.2 });
-    expect(first).toMatch(/^danger Tests!D12 Tests!K12: Ammonia N, 2026-04-13: 6\.5\. Too much un-ionized/);
+    expect(first).toMatch(/^danger Tests!D12 Tests!I12: Ammonia N, 2026-04-13: 6\.5\. Too much un-ionized/);
   });
 
   test('an input of a bank by its name', async () => {

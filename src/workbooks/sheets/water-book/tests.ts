@@ -87,7 +87,7 @@ function verdicts(): string {
     const values = reading === 'temperature' ? `IFERROR(SILT.UNIT.READ(SiltUnits,"temperature",${typed}),"")` : typed;
     return `IF(ISNUMBER(${typed})*ISNUMBER(${bound})*(${values}${side}${bound}),"${words}, ","")`;
   };
-  const unionized = `I6:I${last}`;
+  const unionized = `J6:J${last}`;
   const allowed = 'Verdict!$B$6';
   const parts = [
     `IF(ISNUMBER(${unionized})*(${unionized}>${allowed}),"${tooMuch}, ","")`,
@@ -129,7 +129,8 @@ function chart(title: string, place: string, letters: readonly string[], more: P
 
 /** The weekly tests, and the un-ionized part of each ammonia reading. */
 export function testsSheet(profile: ReadyProfile): SheetData {
-  const widths = [11, 13, 6, 9, 8, 8, 8, 10, 10, 10, 22];
+  // The verdict is beside the typed readings, so that a window of 1280 pixels shows it whole.
+  const widths = [11, 12, 6, 9, 8, 8, 8, 10, 37, 10, 10];
   const draft = framed({
     name: 'Tests',
     title: 'Weekly water tests',
@@ -146,7 +147,7 @@ export function testsSheet(profile: ReadyProfile): SheetData {
     .put('B4', unitOf('temperature'), unitStyle)
     .put('H4', unitOf('alkalinity'), unitStyle)
     .height(4, 32);
-  for (const column of 'DEFGIJ') draft.put(`${column}4`, unitOf('concentration'), unitStyle);
+  for (const column of 'DEFGJK') draft.put(`${column}4`, unitOf('concentration'), unitStyle);
   draft
     .across(
       'A5',
@@ -159,18 +160,18 @@ export function testsSheet(profile: ReadyProfile): SheetData {
         'Nitrate N',
         'Oxygen',
         'Alkalinity',
+        'Verdict',
         'Un-ionized N',
         'Ammonia N limit',
-        'Verdict',
       ],
       'heading',
     )
     .height(5, 48)
     .fill(`A6:A${last}`, formatted('input', formats.date))
     .fill(`B6:H${last}`, 'input')
-    .fill(`I6:I${last}`, formatted('result', '0.0000'))
-    .fill(`J6:J${last}`, formatted('result', formats.two))
-    .fill(`K6:K${last}`, 'result');
+    .fill(`I6:I${last}`, 'result')
+    .fill(`J6:J${last}`, formatted('result', '0.0000'))
+    .fill(`K6:K${last}`, formatted('result', formats.two));
   weeks.forEach(([celsius, ...readings], index) => {
     const row = 6 + index;
     const temperature = profile === 'US' ? Math.round(celsius * 1.8 + 32) : celsius;
@@ -184,22 +185,22 @@ export function testsSheet(profile: ReadyProfile): SheetData {
       );
   });
   draft
+    .put('I6', `=${verdicts()}`, 'result')
     .put(
-      'I6',
+      'J6',
       `=IF(${missing},"",SILT.WATER.AMMONIA(SiltUnits,${testColumn('ammonia')},${testColumn('pH')},${testColumn('temperature')}))`,
       formatted('result', '0.0000'),
     )
     .put(
-      'J6',
+      'K6',
       `=IF(${anyBlank('pH', 'temperature')},"",SILT.WATER.LIMIT(SiltUnits,Verdict!$B$6,${testColumn('pH')},${testColumn('temperature')}))`,
       formatted('result', formats.two),
-    )
-    .put('K6', `=${verdicts()}`, 'result');
+    );
   for (const { column, words } of judged)
-    draft.alarm(`${column}6:${column}${last}`, `=ISNUMBER(SEARCH("${words}",$K6))`);
+    draft.alarm(`${column}6:${column}${last}`, `=ISNUMBER(SEARCH("${words}",$I6))`);
   draft
-    .alarm(`I6:I${last}`, `=ISNUMBER(SEARCH("${tooMuch}",$K6))`)
-    .alarm(`K6:K${last}`, '=ISNUMBER(SEARCH("too ",K6))');
+    .alarm(`J6:J${last}`, `=ISNUMBER(SEARCH("${tooMuch}",$I6))`)
+    .alarm(`I6:I${last}`, '=ISNUMBER(SEARCH("too ",I6))');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 5,
@@ -207,7 +208,7 @@ export function testsSheet(profile: ReadyProfile): SheetData {
     tabColor: 'E0B400',
     charts: [
       chart('Ammonia and nitrite', 'M4:U19', ['D', 'E'], { valueTitle: 'mg/L as N', valueFormat: '0.0' }),
-      chart('Un-ionized ammonia', 'M21:U36', ['I'], { valueTitle: 'mg/L as N', valueFormat: '0.000' }),
+      chart('Un-ionized ammonia', 'M21:U36', ['J'], { valueTitle: 'mg/L as N', valueFormat: '0.000' }),
     ],
     print: print(profile, `A1:K${last}`, { titleRows: '1:5' }),
   });
