@@ -1,3 +1,4 @@
+import { capitalHeight, wrapped } from '../../drawing/text-width';
 import { columnName } from '../../hosts/address';
 import type { PrintSetup } from '../../hosts/workbook-model';
 import { type ReadyProfile, SheetDraft } from './sheet-draft';
@@ -44,6 +45,18 @@ function headColumns(widths: readonly number[]): { readonly count: number; reado
 /** How many lines a text needs when it wraps at a width in characters. */
 function lines(text: string, characters: number): number {
   return Math.ceil(text.length / (characters * 1.05));
+}
+
+/** Width of a digit, in which column widths are counted, as a share of the type size. */
+const digit = 0.556;
+
+/**
+ * The height of a row for texts that wrap in its cells, each with its width: what a function spills does not make a row
+ * taller. A twentieth of the width is left, because other faces set wider.
+ */
+export function wrappedHeight(texts: readonly (readonly [text: string, characters: number])[]): number {
+  const counts = texts.map(([text, characters]) => wrapped(text, capitalHeight, 0.95 * characters * digit).length);
+  return 2 + 15 * Math.max(1, ...counts);
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { DefinedName, SheetData } from '../../hosts/workbook-model';
+import { kinds } from '../../units/kinds';
 import { columnWidths, framed, print } from './frame';
 import type { ReadyProfile } from './sheet-draft';
 
@@ -44,6 +45,6 @@ export function unitsSheet(profile: ReadyProfile): SheetData {
     columnWidths: columnWidths(widths),
     frozenRows: 5,
     tabColor: '7F7F7F',
-    print: print(profile, `A1:C${7 + kindRows}`, { landscape: false, titleRows: '7:7' }),
+    print: print(profile, `A1:C${7 + kinds.length}`, { landscape: false, fitToHeight: 1, titleRows: '7:7' }),
   });
 }

@@ -62,7 +62,8 @@ export function patternsSheet(profile: ReadyProfile): SheetData {
       `=SILT.CONE.RIVETS(SiltUnits,INDEX(Patterns!$C$5:$C$${last},C15),F26)`,
       formatted('result', formats.whole),
     )
-    .put('H26', `rivets. ${cautions.metals}`, 'note');
+    .put('H26', 'rivets', 'note')
+    .wide('A27:J27', `CAUTION: ${cautions.metals}`, 'caution', 32);
   chooser(draft, {
     what: 'drum',
     list: patternNames,
@@ -76,6 +77,6 @@ export function patternsSheet(profile: ReadyProfile): SheetData {
     columnWidths: columnWidths(widths),
     frozenRows: 4,
     tabColor: '1F7A8C',
-    print: print(profile, 'A1:K26'),
+    print: print(profile, 'A1:K27', { fitToHeight: 1 }),
   });
 }

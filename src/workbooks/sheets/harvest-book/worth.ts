@@ -119,7 +119,7 @@ export function gardenSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     tabColor: '6B8E23',
-    print: print(profile, 'A1:D28', { landscape: false, fitToHeight: 1, titleRows: '1:3' }),
+    print: print(profile, 'A1:E28', { landscape: false, fitToHeight: 1, titleRows: '1:3' }),
   });
 }
 

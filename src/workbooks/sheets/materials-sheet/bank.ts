@@ -104,7 +104,7 @@ export const partNames = `Parts!$A$5:$A$${lastPart}`;
 
 /** Everything to buy, with how each quantity was calculated. */
 export function partsSheet(profile: ReadyProfile): SheetData {
-  const widths = [22, 10, 8, 80];
+  const widths = [22, 10, 8, 81];
   const draft = framed({
     name: 'Parts',
     title: 'What the bank needs, and how each quantity was calculated',
@@ -123,6 +123,6 @@ export function partsSheet(profile: ReadyProfile): SheetData {
     columnWidths: columnWidths(widths),
     frozenRows: 4,
     tabColor: '1F7A8C',
-    print: print(profile, `A1:D${lastPart}`),
+    print: print(profile, `A1:D${lastPart}`, { fitToHeight: 1 }),
   });
 }

@@ -135,7 +135,7 @@ export function buildOrBuySheet(profile: ReadyProfile): SheetData {
 
 /** Build calendar: leak tests, cures, leaching, first fill. */
 export function calendarSheet(profile: ReadyProfile): SheetData {
-  const widths = [30, 14, 80];
+  const widths = [30, 14, 78];
   const draft = framed({
     name: 'Calendar',
     title: 'Build calendar',
@@ -163,6 +163,6 @@ export function calendarSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     tabColor: '8A6D3B',
-    print: print(profile, 'A1:C17'),
+    print: print(profile, 'A1:C17', { fitToHeight: 1 }),
   });
 }

@@ -71,7 +71,7 @@ export function fishSheet(profile: ReadyProfile): SheetData {
     columnWidths: columnWidths(widths),
     frozenRows: 5,
     tabColor: '1F7A8C',
-    print: print(profile, `A1:G${last}`, { titleRows: '1:5' }),
+    print: print(profile, `A1:G${last}`, { landscape: false, fitToHeight: 1, titleRows: '1:5' }),
   });
 }
 

@@ -64,7 +64,7 @@ export function filterSheet(profile: ReadyProfile): SheetData {
     columnWidths: columnWidths(widths),
     frozenRows: 5,
     tabColor: '6B8E23',
-    print: print(profile, `A1:I${last}`, { titleRows: '1:5' }),
+    print: print(profile, `A1:I${last}`, { landscape: false, fitToHeight: 1, titleRows: '1:5' }),
   });
 }
 
@@ -140,7 +140,7 @@ export function airSheet(profile: ReadyProfile): SheetData {
         valueFormat: '0.0',
       },
     ],
-    print: print(profile, `A1:H${last}`, { titleRows: '1:5' }),
+    print: print(profile, `A1:H${last}`, { landscape: false, fitToHeight: 1, titleRows: '1:5' }),
   });
 }
 

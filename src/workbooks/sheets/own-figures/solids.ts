@@ -84,7 +84,7 @@ export function solidsSheet(profile: ReadyProfile): SheetData {
     columnWidths: columnWidths(widths),
     frozenRows: 5,
     tabColor: '8A6D3B',
-    print: print(profile, `A1:I${last}`, { titleRows: '1:5' }),
+    print: print(profile, `A1:I${last}`, { landscape: false, fitToHeight: 1, titleRows: '1:5' }),
   });
 }
 

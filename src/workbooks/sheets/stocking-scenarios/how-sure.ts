@@ -8,13 +8,15 @@ import { chosenScenario, putScenarioChooser } from './scenarios';
 
 /** The last row of the longer of the two lists, which begin at row 10. */
 const last = 70;
+/** The last row on paper: each result, the chance of each of at most twelve stages, and the count of refused draws. */
+const lastPrinted = 9 + figureResults.length + 13;
 /** The chart shows this many drivers. */
 const charted = 8;
 const figures = '#,##0.0##';
 
 /** How sure the plan of a scenario is, which figure to measure first, and how often each stage is the first limit. */
 export function howSureSheet(profile: ReadyProfile): SheetData {
-  const widths = [44, 10, 11, 11, 11, 3, 24, 9, 10, 10, 10, 12, 12, 12];
+  const widths = [44, 9, 11, 11, 11, 2, 23, 8, 9, 9, 9, 11, 11, 11];
   const draft = framed({
     name: 'How sure',
     title: 'How sure is it, and what to measure first',
@@ -64,6 +66,6 @@ export function howSureSheet(profile: ReadyProfile): SheetData {
         valueFormat: '0%',
       },
     ],
-    print: print(profile, `A1:N${last}`, { fitToHeight: 1 }),
+    print: print(profile, `A1:N${lastPrinted}`, { titleRows: '9:9' }),
   });
 }

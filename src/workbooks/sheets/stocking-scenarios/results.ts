@@ -5,7 +5,7 @@ import type { ChartData, SheetData } from '../../../hosts/workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
-import { formatted } from '../styles';
+import { formatted, styles } from '../styles';
 import { chosenScenario, putScenarioChooser, scenarioRange } from './scenarios';
 
 /** The row of a result on the sheet Compare, counted from 1. */
@@ -30,7 +30,7 @@ function chart(title: string, place: string, keys: readonly ResultKey[], more: P
 
 /** Every result, side by side, with the first limit. */
 export function compareSheet(profile: ReadyProfile): SheetData {
-  const widths = [28, 12, 18, 18, 18, 18];
+  const widths = [26, 10, 20, 20, 20, 20];
   const draft = framed({
     name: 'Compare',
     title: 'The scenarios side by side',
@@ -44,6 +44,10 @@ export function compareSheet(profile: ReadyProfile): SheetData {
   }
   draft
     .fill(`A${resultRow('firstLimit')}:F${resultRow('firstLimit')}`, 'total')
+    // A scenario takes up to sixty defaults: small print, in a row that is tall enough for them.
+    .fill(`A${last}:B${last}`, 'tall')
+    .fill(`C${last}:F${last}`, { ...styles.result, wrap: true, vertical: 'top', fontSize: 8 })
+    .height(last, 232)
     .put('A4', `=SILT.PLAN.COMPARE(SiltUnits,${scenarioRange})`, 'heading');
   return draft.sheet({
     columnWidths: columnWidths(widths),
@@ -84,7 +88,7 @@ export function compareSheet(profile: ReadyProfile): SheetData {
 
 /** How many fish each stage of one farm carries, and the cautions for the farm. */
 export function limitSheet(profile: ReadyProfile): SheetData {
-  const widths = [40, 18, 14, 14, 70];
+  const widths = [36, 15, 11, 12, 46];
   const draft = framed({
     name: 'Limit',
     title: 'The first limit',
@@ -96,19 +100,21 @@ export function limitSheet(profile: ReadyProfile): SheetData {
   draft
     .put('A4', 'Scenario (number or name)', 'heading')
     .fill('A6:E6', 'heading')
-    .fill('A7:E20', 'result')
-    .fill('B7:B20', formatted('result', '#,##0.0##'))
-    .fill('C7:C20', formatted('result', '#,##0'))
-    .fill('D7:D20', formatted('result', '0%'))
+    .fill('A7:D20', 'tall')
+    .fill('E7:E20', { ...styles.tall, wrap: true })
+    .fill('B7:B20', formatted('tall', '#,##0.0##'))
+    .fill('C7:C20', formatted('tall', '#,##0'))
+    .fill('D7:D20', formatted('tall', '0%'))
     .put('A6', `=SILT.PLAN.LIMIT(SiltUnits,${chosen},TRUE)`, 'heading')
     .put('A22', 'Cautions for this scenario', 'section')
-    .sentences(`=SILT.PLAN.CHECK(SiltUnits,${chosen})`, 'G23', 'A23:D23', 20);
+    .sentences(`=SILT.PLAN.CHECK(SiltUnits,${chosen})`, 'G23', 'A23:E23', 20);
+  for (let row = 7; row <= 20; row += 1) draft.height(row, 32);
   putScenarioChooser(draft);
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
     tabColor: '1F7A8C',
-    print: print(profile, 'A1:E47', { fitToHeight: 1 }),
+    print: print(profile, 'A1:E42', { landscape: false }),
   });
 }
 

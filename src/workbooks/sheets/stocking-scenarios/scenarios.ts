@@ -1,15 +1,16 @@
 import { numberFormats } from '../../../catalogue/number-formats';
 import { type NamedInput, wordsOf } from '../../../catalogue/plan/named-input';
+import { planInputs } from '../../../catalogue/plan/plan-inputs';
 import { type InputKey, inputKeys, scenarioInputs } from '../../../catalogue/plan/scenario-inputs';
 import { inputName } from '../../../catalogue/reading/input-table';
 import type { SheetData } from '../../../hosts/workbook-model';
 import { readProfile } from '../../../units/profile';
 import { cautions } from '../cautions';
 import { chooser } from '../chooser';
-import { columnWidths, framed, print, unitOf } from '../frame';
+import { columnWidths, framed, print, unitOf, wrappedHeight } from '../frame';
 import { type Likely, unlikelyAmong } from '../likely';
 import type { ReadyProfile, SheetDraft } from '../sheet-draft';
-import { formatted } from '../styles';
+import { formatted, styles } from '../styles';
 
 type Entry = number | string;
 type Four = readonly [Entry, Entry, Entry, Entry];
@@ -102,7 +103,7 @@ export function putScenarioChooser(draft: SheetDraft): void {
 }
 
 export function scenariosSheet(profile: ReadyProfile): SheetData {
-  const widths = [11, 18, 14, 14, 14, 14, 2, 50];
+  const widths = [11, 18, 17, 17, 17, 17, 2, 50];
   const draft = framed({
     name: 'Scenarios',
     title: 'Scenarios: one column per farm',
@@ -141,7 +142,8 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
 
 /** Every input that a scenario can have, for users who need more rows. */
 export function inputsSheet(profile: ReadyProfile): SheetData {
-  const widths = [18, 14, 14, 20, 38, 90];
+  const widths = [23, 17, 13, 18, 48, 62];
+  const [, , , , sourceWidth = 0, meaningWidth = 0] = widths;
   const listed = 4 + inputKeys.length;
   const draft = framed({
     name: 'Inputs',
@@ -151,9 +153,17 @@ export function inputsSheet(profile: ReadyProfile): SheetData {
   });
   draft
     .fill('A4:F4', 'heading')
-    .fill(`A5:F${listed}`, 'result')
-    .fill(`D5:D${listed}`, formatted('result', '[>=10]0.0;[=0]0;0.0###'))
+    .fill(`A5:F${listed}`, 'tall')
+    .fill(`D5:D${listed}`, formatted('tall', '[>=10]0.0;[=0]0;0.0###'))
+    .fill(`E5:F${listed}`, { ...styles.tall, wrap: true })
     .put('A4', '=SILT.PLAN.INPUTS(SiltUnits,TRUE)', 'heading');
+  planInputs(readProfile(profile)).forEach(({ source, meaning }, index) => {
+    const texts = [
+      [source, sourceWidth],
+      [meaning, meaningWidth],
+    ] as const;
+    draft.height(5 + index, wrappedHeight(texts));
+  });
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,

@@ -26,7 +26,7 @@ const alkalis = [
 
 /** One test, with a verdict in words on each reading. */
 export function verdictSheet(profile: ReadyProfile): SheetData {
-  const widths = [22, 13, 9, 9, 14, 50];
+  const widths = [22, 12, 9, 9, 20, 48];
   const draft = framed({
     name: 'Verdict',
     title: 'One test, judged in words',
@@ -74,14 +74,15 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
     .put('H8', '=SILT.STOCK.SPECIES(SiltUnits,B4,TRUE)', 'heading')
     .choice('B4', species, 'the fish that you keep')
     .choiceFrom('B5', testColumn('date'), 'a day on the sheet Tests; for any other day the last test is shown');
-  // The advice about ammonia takes six lines, and a spill does not make its rows taller.
-  for (let row = 9; row <= 18; row += 1) draft.height(row, row === 11 || row === 12 ? 94 : 32);
+  // What a spill shows does not make its rows taller; the advice about ammonia is the longest.
+  const heights: Readonly<Record<number, number>> = { 9: 78, 11: 94, 12: 94, 18: 48 };
+  for (let row = 9; row <= 18; row += 1) draft.height(row, heights[row] ?? 48);
   draft.height(6, 32).alarm('E9:E18', '=AND(E9<>"",E9<>"within limits",E9<>"not measured")');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 8,
     tabColor: '1F7A8C',
-    print: print(profile, 'A1:F18', { titleRows: '1:3' }),
+    print: print(profile, 'A1:F18', { landscape: false, fitToHeight: 1, titleRows: '1:3' }),
   });
 }
 
@@ -162,6 +163,6 @@ export function careSheet(profile: ReadyProfile): SheetData {
   return draft.sheet({
     columnWidths: columnWidths(widths),
     tabColor: '8A6D3B',
-    print: print(profile, `A1:E${lastStep}`, { fitToHeight: 1, titleRows: '1:3' }),
+    print: print(profile, `A1:E${lastStep}`, { landscape: false, fitToHeight: 1, titleRows: '1:3' }),
   });
 }

@@ -1,0 +1,142 @@
+import { describe, expect, it } from 'vitest';
+import { capitalHeight, textWidth, wrapped } from '../../src/drawing/text-width';
+import { cellName, contains, parseRange } from '../../src/hosts/address';
+import { sourceFunctions } from '../../src/hosts/univer/source-functions';
+import type { CellData, CellStyle, SheetData } from '../../src/hosts/workbook-model';
+import { calculateWorkbook } from '../../src/workbooks/calculate';
+import { readyMade, readyProfiles } from '../../src/workbooks/sheets/ready-made';
+
+/**
+ * Column widths are counted in digits of the standard face at 11 points. By the font metrics of Adobe’s Core 14 a digit
+ * of Helvetica is 0.556 of the type size; Calibri’s letters are some 5 % narrower beside its digits (Calibri.ttf: digit
+ * 1038, a 981, e 1019, n 1076 of 2048 units).
+ */
+const digit = 0.556;
+const narrower = 0.95;
+const standardColumn = 8.43;
+const lineHeight = 15;
+
+/** Width of a text, in the characters in which column widths are counted. */
+function characters(text: string, { bold, fontSize = 11 }: CellStyle = {}): number {
+  return ((textWidth(text, capitalHeight) / digit) * narrower * (bold ? 1.06 : 1) * fontSize) / 11;
+}
+
+/** How many lines a text needs in a width in characters. */
+function linesOf(text: string, across: number, style: CellStyle = {}): number {
+  const perCharacter = characters('0', style);
+  return wrapped(text, capitalHeight, (across / perCharacter) * digit).length;
+}
+
+interface Fault {
+  readonly cell: string;
+  readonly text: string;
+  readonly needs: number;
+  readonly has: number;
+}
+
+class Printed {
+  private readonly sheet: SheetData;
+  private readonly filled: Set<string>;
+  private readonly lastColumn: number;
+
+  constructor(sheet: SheetData) {
+    this.sheet = sheet;
+    // A formula keeps text of its neighbor out, even where it shows nothing.
+    this.filled = new Set(
+      sheet.cells
+        .filter(({ formula, value, row, column }) => {
+          return formula !== undefined || (value ?? '') !== '' || this.isSpilled(row, column);
+        })
+        .map(({ row, column }) => cellName(row, column)),
+    );
+    const area = parseRange(sheet.print?.area ?? '');
+    this.lastColumn =
+      area === undefined ? Math.max(...sheet.cells.map(({ column }) => column)) : area.column + area.columns - 1;
+  }
+
+  private isSpilled(row: number, column: number): boolean {
+    return this.sheet.cells.some(({ spill }) => {
+      const range = parseRange(spill ?? '');
+      return range !== undefined && contains(range, row, column);
+    });
+  }
+
+  width(column: number): number {
+    return this.sheet.columnWidths?.[column] ?? standardColumn;
+  }
+
+  private widthOnPaper(column: number): number {
+    return column > this.lastColumn ? 0 : this.width(column);
+  }
+
+  /** How small the sheet is printed so that its width fits, and its height if it must be on one page. */
+  scale(): number {
+    const { print, rowHeights = {} } = this.sheet;
+    const area = parseRange(print?.area ?? '');
+    if (print === undefined || area === undefined) return 1;
+    const points = (characters: number): number => 5.25 * characters + 3.75;
+    const across = Array.from({ length: area.columns }, (_, at) => points(this.width(area.column + at)));
+    const down = Array.from({ length: area.rows }, (_, at) => rowHeights[area.row + at] ?? lineHeight);
+    const total = (sizes: readonly number[]): number => sizes.reduce((sum, size) => sum + size, 0);
+    // Letter or A4 with margins of 0.5 in at the sides and 0.6 in above and below.
+    const [short, long] = print.paper === 1 ? [612, 792] : [595, 842];
+    const [wide, high] = print.landscape ? [long - 72, short - 86] : [short - 72, long - 86];
+    return Math.min(1, wide / total(across), print.fitToHeight === 1 ? high / total(down) : 1);
+  }
+
+  /** The width from a cell to the next one that is filled, or to the edge of the paper. */
+  private room({ row, column }: CellData): number {
+    let across = this.width(column);
+    for (let next = column + 1; next <= this.lastColumn; next += 1) {
+      if (this.filled.has(cellName(row, next))) break;
+      across += this.width(next);
+    }
+    return across;
+  }
+
+  faults(): readonly Fault[] {
+    const { merges = [], cells, rowHeights = {} } = this.sheet;
+    const merged = merges.flatMap((merge) => parseRange(merge) ?? []);
+    return cells.flatMap((cell): readonly Fault[] => {
+      const { row, column, value: text, style = {} } = cell;
+      if (typeof text !== 'string' || text === '' || column > this.lastColumn) return [];
+      const merge = merged.find((one) => contains(one, row, column));
+      const across =
+        merge === undefined
+          ? this.width(column)
+          : Array.from({ length: merge.columns }, (_, at) => this.widthOnPaper(merge.column + at)).reduce(
+              (a, b) => a + b,
+            );
+      const height = rowHeights[row];
+      if (style.wrap) {
+        // A row does not grow with what a formula shows, so one without a height has room for one line.
+        const needs = linesOf(text, across, style) * lineHeight * ((style.fontSize ?? 11) / 11);
+        const has = height ?? lineHeight;
+        return needs <= has + 2 ? [] : [{ cell: cellName(row, column), text, needs, has }];
+      }
+      const has = merge === undefined ? this.room(cell) : across;
+      const needs = characters(text, style);
+      return needs <= has + 0.3 ? [] : [{ cell: cellName(row, column), text, needs, has }];
+    });
+  }
+}
+
+describe.each(readyProfiles)('on the printed sheets (%s)', (profile) => {
+  it.each(readyMade.map(({ id }) => id))('no text of %s is cut off', async (id) => {
+    const made = readyMade.find((one) => one.id === id)!;
+    const { sheets } = await calculateWorkbook(await sourceFunctions(), made.build(profile));
+    const faults = sheets.flatMap((sheet) =>
+      new Printed(sheet).faults().map((fault) => ({ sheet: sheet.name, ...fault })),
+    );
+    expect(faults).toEqual([]);
+  });
+
+  it.each(readyMade.map(({ id }) => id))('%s can be read', (id) => {
+    const made = readyMade.find((one) => one.id === id)!;
+    const scales = made
+      .build(profile)
+      .sheets.map((sheet) => ({ sheet: sheet.name, scale: new Printed(sheet).scale() }));
+    // Text of 11 points is then 6.6 points high or more, that of this sort of table in a book.
+    expect(scales.filter(({ scale }) => scale < 0.6)).toEqual([]);
+  });
+});
