@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { build } from 'esbuild';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { functionsMetadata } from '../../src/functions/metadata';
@@ -15,32 +16,33 @@ export interface OpenedPane {
   readonly complaints: string[];
 }
 
-let bundled: Promise<string> | undefined;
+let bundled: Promise<Readonly<Record<string, string>>> | undefined;
 
-/** The pane's script, bundled from the sources as they are. */
-function bundle(): Promise<string> {
+/** The pane's scripts by their addresses, bundled from the sources as they are; a view's own load when it is looked at. */
+function bundle(): Promise<Readonly<Record<string, string>>> {
   bundled ??= build({
-    entryPoints: ['test/task-pane/pane-page.ts'],
+    entryPoints: { 'task-pane': 'test/task-pane/pane-page.ts' },
     bundle: true,
+    splitting: true,
+    minifyWhitespace: true,
     write: false,
-    format: 'iife',
+    outdir: '/',
+    format: 'esm',
     target: 'es2022',
-  }).then(({ outputFiles }) => outputFiles[0]!.text);
+  }).then(({ outputFiles }) => Object.fromEntries(outputFiles.map(({ path, text }) => [`/${basename(path)}`, text])));
   return bundled;
 }
 
 /** Opens the pane's own page, at the width that a pane has, without a server. */
 export async function openPane(browser: Browser, options: BrowserContextOptions = {}): Promise<OpenedPane> {
-  const script = await bundle();
-  const markup = readFileSync('src/task-pane/task-pane.html', 'utf8').replace(
-    /<script src="(?:https:|functions)[^>]*><\/script>/g,
-    '',
-  );
+  const scripts = await bundle();
+  const markup = readFileSync('src/task-pane/task-pane.html', 'utf8')
+    .replace(/<script src="(?:https:|functions)[^>]*><\/script>/g, '')
+    .replace('<script src="task-pane.js"', '<script type="module" src="task-pane.js"');
   const files: Readonly<Record<string, readonly [type: string, body: string]>> = {
     '/task-pane.html': ['text/html', markup],
     '/task-pane.css': ['text/css', readFileSync('src/task-pane/task-pane.css', 'utf8')],
     '/drawings.css': ['text/css', readFileSync('src/task-pane/drawings.css', 'utf8')],
-    '/task-pane.js': ['text/javascript', script],
     '/functions.json': ['application/json', JSON.stringify(functionsMetadata())],
   };
   const context = await browser.newContext({ viewport: { width: 350, height: 720 }, ...options });
@@ -52,7 +54,9 @@ export async function openPane(browser: Browser, options: BrowserContextOptions 
   page.on('pageerror', (error) => complaints.push(String(error.stack)));
   await page.route(/.*/, (route) => {
     const address = new URL(route.request().url());
-    const file = address.origin === new URL(site).origin ? files[address.pathname] : undefined;
+    const script = scripts[address.pathname];
+    const own = script === undefined ? files[address.pathname] : (['text/javascript', script] as const);
+    const file = address.origin === new URL(site).origin ? own : undefined;
     if (file === undefined) {
       if (address.pathname !== '/favicon.ico') complaints.push(`asked for ${address}`);
       return route.fulfill({ status: 404 });
