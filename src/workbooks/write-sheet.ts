@@ -80,10 +80,13 @@ function writeView(sheet: FileSheet, data: SheetData): void {
       : [{ state: 'frozen', xSplit: columns, ySplit: rows, topLeftCell: cellName(rows, columns), ...grid }];
 }
 
+/** The file writer leaves out columns of this width, and then every program shows its own standard width instead. */
+const unwrittenWidth = 9;
+
 /** Writes one sheet's data into an empty sheet of the file. */
 export function writeSheet(sheet: FileSheet, data: SheetData, isRangeName: (name: string) => boolean): void {
   for (const [column, width] of Object.entries(data.columnWidths ?? {}))
-    sheet.getColumn(Number(column) + 1).width = width;
+    sheet.getColumn(Number(column) + 1).width = width === unwrittenWidth ? width + 0.001 : width;
   for (const [row, height] of Object.entries(data.rowHeights ?? {})) sheet.getRow(Number(row) + 1).height = height;
   for (const cell of data.cells) {
     const target = sheet.getCell(cell.row + 1, cell.column + 1);

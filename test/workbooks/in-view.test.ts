@@ -1,15 +1,18 @@
 import { describe, expect, it } from 'vitest';
+import { capitalHeight, textWidth } from '../../src/drawing/text-width';
 import { parseRange } from '../../src/hosts/address';
 import { readyMade, readyProfiles } from '../../src/workbooks/sheets/ready-made';
 
-/** What a window of 1280 pixels leaves for cells beside the row numbers and the task pane of the workbench. */
-const inView = 885;
+/** What a window of 1280 pixels leaves for cells beside the row numbers, the scroll bar and the task pane of the workbench. */
+const inView = 878;
 const pixels = (characters: number): number => 7 * characters + 5;
 
 /** Sheets with cells that warn, and the column in which they do it. */
 const warnings: readonly (readonly [id: string, sheet: string, lastColumn: number])[] = [
   ['water-book', 'Tests', 8],
   ['water-book', 'Verdict', 5],
+  ['own-figures', 'Figures', 8],
+  ['stocking-scenarios', 'Limit', 4],
   ['materials-sheet', 'Bank', 3],
   ['materials-sheet', 'Materials', 4],
 ];
@@ -35,6 +38,16 @@ describe.each(readyProfiles)('at 1280 pixels (%s)', (profile) => {
     let across = 0;
     for (let column = 0; column <= lastColumn; column += 1) across += pixels(widths[column] ?? 9);
     expect(across).toBeLessThanOrEqual(inView);
+  });
+
+  it('a size that is not likely is told of beside the scenarios in view', () => {
+    const book = readyMade.find((one) => one.id === 'stocking-scenarios')?.build(profile);
+    const widths = book?.sheets.find((one) => one.name === 'Scenarios')?.columnWidths ?? {};
+    let before = 0;
+    for (let column = 0; column <= 6; column += 1) before += pixels(widths[column] ?? 9);
+    // At 9 points, in the widths of Helvetica: 0.75 points to a pixel.
+    const told = textWidth('CAUTION: 350 fish: usual is 150 to 1,500 mm.', capitalHeight) * (9 / 0.75);
+    expect(before + told).toBeLessThanOrEqual(inView);
   });
 
   it('a dangerous reading colors the cell that was typed', () => {

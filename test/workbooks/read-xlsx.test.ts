@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { WorkbookData } from '../../src/hosts/workbook-model';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { writeWorkbook } from '../../src/workbooks/write-xlsx';
+import { readZip, unpack } from '../../src/workbooks/zip-container';
 
 const full: WorkbookData = {
   title: 'Drums',
@@ -119,5 +120,23 @@ describe('reading an .xlsx file', () => {
       'not a readable .xlsx workbook',
     );
     await expect(readWorkbook(new Uint8Array())).rejects.toThrow('not a readable .xlsx workbook');
+  });
+
+  it('writes every column width, that of nine characters too, which the file writer takes for not given', async () => {
+    const columnWidths = { 0: 9, 1: 8, 2: 9.5, 4: 9 };
+    const file = await writeWorkbook({ sheets: [{ name: 'Widths', columnWidths, cells: [] }] });
+    const sheet = readZip(file).find(({ name }) => name === 'xl/worksheets/sheet1.xml')!;
+    const text = new TextDecoder().decode(unpack(sheet));
+    const written = [...text.matchAll(/<col min="(\d+)" max="(\d+)" width="([\d.]+)"/g)].map(([, from, to, width]) => [
+      Number(from),
+      Number(to),
+      Math.round(10 * Number(width)) / 10,
+    ]);
+    expect(written).toEqual([
+      [1, 1, 9],
+      [2, 2, 8],
+      [3, 3, 9.5],
+      [5, 5, 9],
+    ]);
   });
 });

@@ -176,7 +176,7 @@ describe('sizes that must be a mistake', () => {
     const row = 1 + values('Scenarios', 'B1:B60').flat().indexOf('drum diameter');
     expect(value('Scenarios', `H${row}`)).toBe('');
     await type({ [`Scenarios!D${row}`]: 225 });
-    expect(value('Scenarios', `H${row}`)).toBe('CAUTION: 350 fish: not likely. Usual: 5.91 to 59 in.');
+    expect(value('Scenarios', `H${row}`)).toBe('CAUTION: 350 fish: usual is 5.91 to 59 in.');
   });
 });
 

@@ -7,18 +7,18 @@ import { calculateWorkbook } from '../../src/workbooks/calculate';
 import { readyMade, readyProfiles } from '../../src/workbooks/sheets/ready-made';
 
 /**
- * Column widths are counted in digits of the standard face at 11 points. By the font metrics of Adobe’s Core 14 a digit
- * of Helvetica is 0.556 of the type size; Calibri’s letters are some 5 % narrower beside its digits (Calibri.ttf: digit
- * 1038, a 981, e 1019, n 1076 of 2048 units).
+ * Column widths are counted in digits of Calibri at 11 points, 7 pixels each. Where it is not installed, programs and
+ * browsers take a face of the widths of Helvetica, whose digits are 0.556 of the type size (Adobe Core 14 font metrics):
+ * 8.155 pixels.
  */
 const digit = 0.556;
-const narrower = 0.95;
+const wider = 8.155 / 7;
 const standardColumn = 8.43;
 const lineHeight = 15;
 
 /** Width of a text, in the characters in which column widths are counted. */
 function characters(text: string, { bold, fontSize = 11 }: CellStyle = {}): number {
-  return ((textWidth(text, capitalHeight) / digit) * narrower * (bold ? 1.06 : 1) * fontSize) / 11;
+  return ((textWidth(text, capitalHeight) / digit) * wider * (bold ? 1.06 : 1) * fontSize) / 11;
 }
 
 /** How many lines a text needs in a width in characters. */

@@ -52,10 +52,10 @@ const digit = 0.556;
 
 /**
  * The height of a row for texts that wrap in its cells, each with its width: what a function spills does not make a row
- * taller. A twentieth of the width is left, because other faces set wider.
+ * taller. Where the sheet’s face is not installed, the one in its place sets a sixth wider.
  */
 export function wrappedHeight(texts: readonly (readonly [text: string, characters: number])[]): number {
-  const counts = texts.map(([text, characters]) => wrapped(text, capitalHeight, 0.95 * characters * digit).length);
+  const counts = texts.map(([text, characters]) => wrapped(text, capitalHeight, (characters * digit) / 1.165).length);
   return 2 + 15 * Math.max(1, ...counts);
 }
 

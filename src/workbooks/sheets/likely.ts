@@ -48,5 +48,5 @@ export function unlikelyAmong(cells: string, titles: string, kind: Kind, [least,
   const outside = `IFERROR((${size}<${bound(least)})+(${size}>${bound(most)})>0,FALSE)`;
   const isGiven = kind === 'temperature' ? `NOT(ISBLANK(${cells}))` : `NOT(ISBLANK(${cells}))*IFERROR(${size}>0,FALSE)`;
   const shown = (text: string): string => `ROUND(${bound(text)},IF(${bound(text)}<10,2,0))`;
-  return `=IF(SUM(${isGiven}*${outside})=0,"","${cautionWord}: "&TEXTJOIN(", ",TRUE,IF(${isGiven}*${outside},${titles},""))&": not likely. Usual: "&${shown(least)}&" to "&${shown(most)}&" "&SILT.UNIT.LABEL(SiltUnits,"${kind}")&".")`;
+  return `=IF(SUM(${isGiven}*${outside})=0,"","${cautionWord}: "&TEXTJOIN(", ",TRUE,IF(${isGiven}*${outside},${titles},""))&": usual is "&${shown(least)}&" to "&${shown(most)}&" "&SILT.UNIT.LABEL(SiltUnits,"${kind}")&".")`;
 }

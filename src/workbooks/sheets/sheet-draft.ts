@@ -76,7 +76,7 @@ export class SheetDraft {
    * Sentences that a function spills down from a cell. They are shown in merged cells with wrapped text, because a spill
    * cannot wrap over columns. `first` is the first of those rows.
    */
-  sentences(formula: string, spill: string, first: string, rows: number): this {
+  sentences(formula: string, spill: string, first: string, rows: number, height = 31): this {
     const from = parseRange(spill);
     const shown = parseRange(first);
     if (from === undefined || shown === undefined) return this;
@@ -85,7 +85,7 @@ export class SheetDraft {
       const source = cellName(from.row + down, from.column);
       const left = cellName(shown.row + down, shown.column);
       const right = cellName(shown.row + down, shown.column + shown.columns - 1);
-      this.wide(`${left}:${right}`, `=IF(${source}="","",${source})`, 'text', 31);
+      this.wide(`${left}:${right}`, `=IF(${source}="","",${source})`, 'text', height);
     }
     return this;
   }

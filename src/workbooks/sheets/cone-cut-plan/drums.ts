@@ -101,7 +101,7 @@ function drumFaults(): string {
 /** The measured drums, the cones to go into them, and the sheet stock. */
 export function drumsSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
-  const widths = [16, 16, 11, 10, 8, 9, 9, 8, 8, 10, 10, 10, 60];
+  const widths = [16, 16, 11, 10, 8, 9, 9, 8, 8, 11, 10, 10, 60];
   const draft = framed({
     name: 'Drums',
     title: 'Measured drums, and the cone that goes into each',
@@ -165,7 +165,7 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
     .put('D15', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')
     .put('A16', 'What you measured')
     .put('C16', 'fit', 'input', 'fit: the cone’s rim must go into the drum, and its foot must end at the drain’s bore.')
-    .put('E16', 'fit, inside, outside or middle: the surface of which you measured diameters and height', 'note')
+    .put('E16', 'the surface that you measured on: fit, inside, outside or middle', 'note')
     .put('A17', 'Gap at the rim')
     .put('C17', us ? 0.125 : 3, 'input')
     .put('D17', '=SILT.UNIT.LABEL(SiltUnits,"dimension")', 'note')

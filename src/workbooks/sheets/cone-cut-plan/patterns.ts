@@ -25,7 +25,7 @@ export function ofDrum(name: Parameters<typeof ofUsed>[0], place: string): strin
 
 /** One pattern row per drum, and the cautions for a chosen one. */
 export function patternsSheet(profile: ReadyProfile): SheetData {
-  const widths = [17, 11, 10, 10, 10, 11, 11, 11, 10, 8, 8];
+  const widths = [19, 11, 10, 10, 10, 11, 11, 11, 10, 8, 8];
   const draft = framed({
     name: 'Patterns',
     title: 'Pattern rows: what to mark and cut',

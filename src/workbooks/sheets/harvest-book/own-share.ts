@@ -8,7 +8,7 @@ import { totalOf } from './worth';
 /** The share of your feed that becomes solids, from the pulls in the book. */
 export function ownShareSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
-  const widths = [44, 18, 44];
+  const widths = [44, 18, 46];
   const draft = framed({
     name: 'Solids share',
     title: 'Solids from your own feed, for a scenario',

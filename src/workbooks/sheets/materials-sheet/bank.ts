@@ -4,7 +4,7 @@ import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf } from '../frame';
 import { cautionWord, type Likely, likelyNote, readAs } from '../likely';
 import type { ReadyProfile } from '../sheet-draft';
-import { formats, formatted } from '../styles';
+import { formats, formatted, styles } from '../styles';
 import { ownItems, ownRows } from './own-parts';
 
 type Entry = number | string;
@@ -116,6 +116,7 @@ export function partsSheet(profile: ReadyProfile): SheetData {
     .fill('A4:D4', 'heading')
     .fill(`A5:D${lastPart}`, 'result')
     .fill(`B5:B${lastPart}`, formatted('result', formats.two))
+    .fill(`D5:D${lastPart}`, { ...styles.result, fontSize: 9 })
     .put('A4', `=SILT.PLAN.PARTS(SiltUnits,${bankRange},TRUE)`, 'heading')
     .put(`A${lastOfBank + 1}`, `=${ownItems}`, 'result')
     .put(`D${lastOfBank + 1}`, `=IF(A${lastOfBank + 1}:A${lastPart}="","","your own: see Materials")`, 'result');

@@ -16,7 +16,7 @@ const ofLastRow = (letter: string): string =>
 
 /** The user's own parts, then the materials list with costs in whole packs. */
 export function materialsSheet(profile: ReadyProfile): SheetData {
-  const widths = [44, 14, 14, 14, 36];
+  const widths = [43, 14, 14, 14, 36];
   const draft = framed({
     name: 'Materials',
     title: 'Materials: needed, packs to buy, cost',

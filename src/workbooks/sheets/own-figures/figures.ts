@@ -97,7 +97,7 @@ const scenarioFirst = first + figures.length + 4;
 
 /** Every figure with its error beside the published range, and the scenario column that takes it. */
 export function figuresSheet(profile: ReadyProfile): SheetData {
-  const widths = [22, 11, 11, 10, 11, 11, 14, 28, 26];
+  const widths = [17, 9, 9, 9, 8, 10, 12, 24, 20];
   const draft = framed({
     name: 'Figures',
     title: 'Your own figures, beside the published ones',
@@ -120,7 +120,7 @@ export function figuresSheet(profile: ReadyProfile): SheetData {
       ],
       'heading',
     )
-    .height(4, 32);
+    .height(4, 48);
   figures.forEach((figure, index) => {
     putFigure(draft, figure, first + index);
   });
@@ -143,7 +143,7 @@ export function figuresSheet(profile: ReadyProfile): SheetData {
     `A${end + 2}:H${end + 2}`,
     'STOCK.GROW and STOCK.SCHEDULE take the growth coefficient as a number. PLAN.RANGE and PLAN.DRIVERS use your range instead of the published one, so that only figures you have not measured stay uncertain.',
     'text',
-    32,
+    47,
   );
   return draft.sheet({
     columnWidths: columnWidths(widths),

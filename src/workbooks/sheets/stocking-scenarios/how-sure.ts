@@ -16,7 +16,7 @@ const figures = '#,##0.0##';
 
 /** How sure the plan of a scenario is, which figure to measure first, and how often each stage is the first limit. */
 export function howSureSheet(profile: ReadyProfile): SheetData {
-  const widths = [44, 9, 11, 11, 11, 2, 23, 8, 9, 9, 9, 11, 11, 11];
+  const widths = [48, 9, 11, 11, 11, 2, 23, 8, 9, 9, 9, 11, 11, 11];
   const draft = framed({
     name: 'How sure',
     title: 'How sure is it, and what to measure first',

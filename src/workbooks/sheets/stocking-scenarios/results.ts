@@ -47,7 +47,7 @@ export function compareSheet(profile: ReadyProfile): SheetData {
     // A scenario takes up to sixty defaults: small print, in a row that is tall enough for them.
     .fill(`A${last}:B${last}`, 'tall')
     .fill(`C${last}:F${last}`, { ...styles.result, wrap: true, vertical: 'top', fontSize: 8 })
-    .height(last, 232)
+    .height(last, 300)
     .put('A4', `=SILT.PLAN.COMPARE(SiltUnits,${scenarioRange})`, 'heading');
   return draft.sheet({
     columnWidths: columnWidths(widths),
@@ -105,9 +105,10 @@ export function limitSheet(profile: ReadyProfile): SheetData {
     .fill('B7:B20', formatted('tall', '#,##0.0##'))
     .fill('C7:C20', formatted('tall', '#,##0'))
     .fill('D7:D20', formatted('tall', '0%'))
+    .height(6, 32)
     .put('A6', `=SILT.PLAN.LIMIT(SiltUnits,${chosen},TRUE)`, 'heading')
     .put('A22', 'Cautions for this scenario', 'section')
-    .sentences(`=SILT.PLAN.CHECK(SiltUnits,${chosen})`, 'G23', 'A23:E23', 20);
+    .sentences(`=SILT.PLAN.CHECK(SiltUnits,${chosen})`, 'G23', 'A23:E23', 20, 46);
   for (let row = 7; row <= 20; row += 1) draft.height(row, 32);
   putScenarioChooser(draft);
   return draft.sheet({

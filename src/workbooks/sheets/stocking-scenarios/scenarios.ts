@@ -103,7 +103,7 @@ export function putScenarioChooser(draft: SheetDraft): void {
 }
 
 export function scenariosSheet(profile: ReadyProfile): SheetData {
-  const widths = [11, 18, 17, 17, 17, 17, 2, 50];
+  const widths = [9, 18, 13, 13, 13, 13, 1, 42];
   const draft = framed({
     name: 'Scenarios',
     title: 'Scenarios: one column per farm',
@@ -112,7 +112,8 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
     widths,
   });
   draft.put('A4', 'unit', 'heading').put('B4', 'input', 'heading').across('C4', titles, 'heading');
-  draft.put('H4', 'What to check', 'heading');
+  // Titles may take two lines, so that what to check is in view beside the task pane.
+  draft.put('H4', 'What to check', 'heading').height(4, 32);
   keys.forEach((key, index) => {
     const row = 5 + index;
     const spec: NamedInput = scenarioInputs[key];
@@ -125,7 +126,10 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
     const sizes = likely[key];
     if ('kind' in spec && sizes !== undefined) {
       draft
-        .put(`H${row}`, unlikelyAmong(`C${row}:F${row}`, '$C$4:$F$4', spec.kind, sizes), 'note')
+        .put(`H${row}`, unlikelyAmong(`C${row}:F${row}`, '$C$4:$F$4', spec.kind, sizes), {
+          ...styles.note,
+          fontSize: 9,
+        })
         .alarm(`C${row}:F${row}`, `=ISNUMBER(SEARCH(C$4,$H${row}))`);
     }
     const words = wordsOf(spec);
@@ -142,7 +146,7 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
 
 /** Every input that a scenario can have, for users who need more rows. */
 export function inputsSheet(profile: ReadyProfile): SheetData {
-  const widths = [23, 17, 13, 18, 48, 62];
+  const widths = [23, 18, 13, 18, 48, 62];
   const [, , , , sourceWidth = 0, meaningWidth = 0] = widths;
   const listed = 4 + inputKeys.length;
   const draft = framed({

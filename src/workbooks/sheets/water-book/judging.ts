@@ -26,7 +26,7 @@ const alkalis = [
 
 /** One test, with a verdict in words on each reading. */
 export function verdictSheet(profile: ReadyProfile): SheetData {
-  const widths = [22, 12, 9, 9, 20, 48];
+  const widths = [22, 12, 9, 9, 22, 46];
   const draft = framed({
     name: 'Verdict',
     title: 'One test, judged in words',
@@ -77,7 +77,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
   // What a spill shows does not make its rows taller; the advice about ammonia is the longest.
   const heights: Readonly<Record<number, number>> = { 9: 78, 11: 94, 12: 94, 18: 48 };
   for (let row = 9; row <= 18; row += 1) draft.height(row, heights[row] ?? 48);
-  draft.height(6, 32).alarm('E9:E18', '=AND(E9<>"",E9<>"within limits",E9<>"not measured")');
+  draft.height(6, 32).height(7, 32).alarm('E9:E18', '=AND(E9<>"",E9<>"within limits",E9<>"not measured")');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 8,
@@ -158,7 +158,7 @@ export function careSheet(profile: ReadyProfile): SheetData {
       '=IF(B20>B21,SILT.WATER.STEPS(SiltUnits,B5,B21,B20,B22,B23,B15,0.2,B16,TRUE),"The water already has the alkalinity wanted.")',
       'heading',
     )
-    .put('C28', 'test every day; what nitrification uses meanwhile is not counted', 'note')
+    .put('C28', 'test every day; what nitrification uses is not counted', 'note')
     .choice('B15', alkalis, 'by its chemical name', false);
   return draft.sheet({
     columnWidths: columnWidths(widths),
