@@ -19,7 +19,7 @@ export function judgeBare(profile: Profile, kind: Kind, bare: number, atMost?: n
   const si = (bare + unit.shift) * unit.scale;
   if (!Number.isFinite(si)) throw notRead(profile, kind, bare);
   const given = wordGiven(profile, kind, bare);
-  if (kind === 'share' && bare > (atMost ?? 1)) throw new Unreadable(shareAdvice(bare));
+  if (kind === 'share' && bare > (atMost ?? 1)) throw new Unreadable(shareAdvice(bare, atMost ?? 1));
   if (kind === 'density' && bare > 0 && bare < (lightest[unit.symbol] ?? 0)) {
     throw new Unreadable(
       `${given} is lighter than any grain that sinks or mix that sets; write SG ${bare} if it is a specific gravity`,
@@ -41,9 +41,9 @@ export function judgeBare(profile: Profile, kind: Kind, bare: number, atMost?: n
 /** Above this a share is no percentage that lost its sign. */
 const MOST_PERCENT = 1e4;
 
-/** `32 reads as 3200 %; write 32 % or 0.32`. */
-function shareAdvice(bare: number): string {
+/** `32 reads as 3200 %, but at most 100 % is allowed; write 32 % or 0.32`. */
+function shareAdvice(bare: number, most: number): string {
   const tidy = (value: number) => Number(value.toPrecision(6));
   if (bare > MOST_PERCENT) return `${tidy(bare)} is not allowed; give a share such as 0.32 or 32 %`;
-  return `${tidy(bare)} reads as ${tidy(bare * 100)} %; write ${tidy(bare)} % or ${tidy(bare / 100)}`;
+  return `${tidy(bare)} reads as ${tidy(bare * 100)} %, but at most ${tidy(most * 100)} % is allowed; write ${tidy(bare)} % or ${tidy(bare / 100)}`;
 }

@@ -152,7 +152,11 @@ describe('a bad scenario', () => {
 
   it.each<readonly [string, Rows, string]>([
     ['text for a number', withRow('protein', '', 'rich'), 'column 2, protein: rich is not allowed'],
-    ['a per cent without its sign', withRow('protein', 0.3, 32), 'protein: 32 reads as 3200 %; write 32 % or 0.32'],
+    [
+      'a per cent without its sign',
+      withRow('protein', 0.3, 32),
+      'protein: 32 reads as 3200 %, but at most 100 % is allowed; write 32 % or 0.32',
+    ],
     ['a figure of the wrong kind', withRow('pump flow', 10, '3 kg'), 'column 2, pump flow: '],
     ['a figure out of bounds', withRow('temperature', 20, 90), 'temperature: 90 °C is not allowed; give a temperature'],
     [

@@ -57,7 +57,14 @@ const cases: readonly (readonly [title: string, says: string, name: string, ...v
   ['a lap wider than the piece', 'lap: 40 in is not allowed; give less than', 'CONE.PATTERN', 'US', 22, 4, 9, 6, 40],
   ['a lap that comes round to the other edge', 'lap: 3 in is not allowed', 'CONE.PATTERN', 'US', 22, 4, 1, 1, 3],
   ['a word that is not in the list', 'measured: "insde"', 'CONE.PATTERN', 'US', 22, 4, 9, 1, 0, 0, 'insde'],
-  ['a share over 1', '32 reads as 3200 %; write 32 % or 0.32', 'LOAD.AMMONIA', 'US', 2, 32],
+  [
+    'a share over 1',
+    '32 reads as 3200 %, but at most 100 % is allowed; write 32 % or 0.32',
+    'LOAD.AMMONIA',
+    'US',
+    2,
+    32,
+  ],
   [
     'water that is ice',
     'temperature: -1 °C is not allowed; give a temperature from 0 °C to 40 °C',
@@ -140,6 +147,7 @@ describe('where no published value covers the input', () => {
   it.each([
     ['a pipe size that is not made', 'PIPE.BORE', 'US', 2.7],
     ['a trout in water too warm for the chart', 'STOCK.FEEDRATE', 'metric', 'rainbow trout', 200, 25],
+    ['a fish without a feeding chart', 'STOCK.FEEDRATE', 'metric', 'barramundi', 100, 25],
     ['a grain too fast for Stokes’ law', 'SETTLE.STOKES', 'metric', 1, 2650, 20],
   ])('%s is #N/A with the reason', (_, name, ...values) => {
     expect(refusal(name, ...values)).toMatch(/^#N\/A .{20}/);

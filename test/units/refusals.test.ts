@@ -160,14 +160,14 @@ describe('a fraction that became a date', () => {
 
 describe('a bare share above 1', () => {
   it('is refused with both ways to write it', () => {
-    expect(advice(metric, 'share', 32)).toBe('32 reads as 3200 %; write 32 % or 0.32');
-    expect(advice(metric, 'share', '32')).toBe('32 reads as 3200 %; write 32 % or 0.32');
+    expect(advice(metric, 'share', 32)).toBe('32 reads as 3200 %, but at most 100 % is allowed; write 32 % or 0.32');
+    expect(advice(metric, 'share', '32')).toBe('32 reads as 3200 %, but at most 100 % is allowed; write 32 % or 0.32');
   });
 
   it('is read where the argument allows it', () => {
     expect(readQuantity(metric, 'share', 1.5, 3)).toBe(1.5);
-    expect(advice(metric, 'share', 1.5)).toBe('1.5 reads as 150 %; write 1.5 % or 0.015');
-    expect(advice(metric, 'share', 20, 3)).toBe('20 reads as 2000 %; write 20 % or 0.2');
+    expect(advice(metric, 'share', 1.5)).toBe('1.5 reads as 150 %, but at most 100 % is allowed; write 1.5 % or 0.015');
+    expect(advice(metric, 'share', 20, 3)).toBe('20 reads as 2000 %, but at most 300 % is allowed; write 20 % or 0.2');
   });
 });
 

@@ -1,6 +1,6 @@
 import { DAY } from '../../formulas/numeric/time';
 import { stockFeed, stockGrow, stockSample } from '../../formulas/stock/stock';
-import { chartedSpecies, stockFeedRate } from '../../formulas/stock/stock-feed-rate';
+import { stockFeedRate } from '../../formulas/stock/stock-feed-rate';
 import { stockSchedule } from '../../formulas/stock/stock-schedule';
 import { fishKinds } from '../../formulas/water/water-species';
 import { define } from '../define';
@@ -41,7 +41,7 @@ export const stockRows = [
     name: 'STOCK.FEEDRATE',
     summary: 'Feeding rate from a published chart; #N/A if no chart covers the fish or the water.',
     arguments: {
-      species: { choice: chartedSpecies, meaning: 'species with a published chart' },
+      species: { choice: fishKinds, meaning: 'rainbow trout or tilapia, which have a chart; #N/A for others' },
       fishMass,
       temperature: steadyTemperature,
     },

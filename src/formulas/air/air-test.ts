@@ -3,7 +3,7 @@
  */
 import { fitLine } from '../numeric/line';
 import { rootBetween } from '../numeric/root';
-import { Refusal } from '../refusal';
+import { type Figure, Refusal } from '../refusal';
 import { waterOxygen } from '../water/water-oxygen';
 import { THETA } from './air';
 
@@ -110,7 +110,8 @@ function turningPoints(gradient: (logRate: number) => number): readonly number[]
 }
 
 function refuseUnfit(log: readonly OxygenReading[], saturation: number): void {
-  const figures = { saturation: { value: saturation, like: 'concentration' } };
+  const level = (value: number): Figure => ({ value, like: 'concentration', digits: 3 });
+  const figures = { saturation: level(saturation) };
   if (log.length < 4) throw new Refusal('log', `${log.length} readings give no standard error; give at least four`);
   log.forEach(({ row, time, oxygen }, i) => {
     if (i > 0 && time <= (log[i - 1]?.time ?? 0)) {
@@ -137,8 +138,8 @@ function refuseUnfit(log: readonly OxygenReading[], saturation: number): void {
     {
       figures: {
         ...figures,
-        least: { value: saturation * FROM, like: 'concentration' },
-        most: { value: saturation * TO, like: 'concentration' },
+        least: level(saturation * FROM),
+        most: level(saturation * TO),
       },
     },
   );

@@ -2,26 +2,28 @@
  * Feeding rates out of published charts, as a share of body mass a day.
  */
 import { Refusal } from '../refusal';
+import type { FishKind } from '../water/water-species';
 import { classLengths, classMasses, firstFahrenheit, percentADay } from './trout-chart';
 
 /** Fish with a chart, or whose published figures are too coarse for one, which is said. */
 export const chartedSpecies = ['rainbow trout', 'tilapia', 'channel catfish'] as const;
-export type ChartedSpecies = (typeof chartedSpecies)[number];
 
 /**
  * Feeding rate from a published chart, share of body mass a day.
  *
  * Rainbow trout: class by mass of one, kg, temperature, °C, interpolated between the rows for each °F from 36 to 68
  * (Leitritz and Lewis 1980). Tilapia: between the rates at which each stage begins and ends, 0.02 to 450 g at 27.8 to
- * 30 °C (Rakocy, SRAC Publication 282). Not available outside a chart, where an entry is misprinted, or for channel
- * catfish, whose published rates go by life stage.
+ * 30 °C (Rakocy, SRAC Publication 282). Not available outside a chart, where an entry is misprinted, for channel
+ * catfish, whose published rates go by life stage, or for other fish.
  */
-export function stockFeedRate(species: ChartedSpecies, fishMass: number, temperature: number): number {
+export function stockFeedRate(species: FishKind, fishMass: number, temperature: number): number {
   if (species === 'rainbow trout') return troutRate(fishMass, temperature);
   if (species === 'tilapia') return tilapiaRate(fishMass, temperature);
   throw new Refusal(
     'species',
-    'published rates for channel catfish go by life stage, not by temperature: fry 6 to 10 %, fingerlings 2 to 5 %, brood fish 1 to 2 % of body mass a day (FAO AFFRIS); give your own feeding rate',
+    species !== 'channel catfish'
+      ? `no chart of ${species} is published here; give your own feeding rate`
+      : 'published rates for channel catfish go by life stage, not by temperature: fry 6 to 10 %, fingerlings 2 to 5 %, brood fish 1 to 2 % of body mass a day (FAO AFFRIS); give your own feeding rate',
     { reason: 'unavailable' },
   );
 }
