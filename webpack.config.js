@@ -1,9 +1,10 @@
 /**
- * Builds dist/, the whole site, in three parts, each after the one before it:
- *   add-in     what Excel loads: the functions' script and metadata, the pane, the icons, the manifest;
- *   workbench  the page with the embedded spreadsheet, in a folder with copies of the add-in's own files;
- *   site       what is written or copied rather than compiled: guide, reference, samples, licenses; and the script
- *              that keeps the site for use without a network.
+ * Builds dist/, the whole site, in three parts:
+ *   add-in     what Excel loads: the functions' script, the pane, the icons, the manifest;
+ *   workbench  the page with the embedded spreadsheet;
+ *   site       after both, what is written or copied rather than compiled: functions' metadata, guide, reference,
+ *              samples, licenses, the workbench's copies of the add-in's files; and the script that keeps the site
+ *              for use without a network. A thread of its own writes the pages while the other parts are bundled.
  * The site's address is given by --env site=… or SILTSTEAD_SITE, and is localhost while developing; only manifest.xml
  * and functions.json hold it.
  */
@@ -12,13 +13,14 @@ const path = require('node:path');
 const { EsbuildPlugin } = require('esbuild-loader');
 const MinimizerPlugin = require('minimizer-webpack-plugin');
 const MiniCssExtractPlugin = require('mini-css-extract-plugin');
-const { require: requireTypeScript } = require('tsx/cjs/api');
 const { dropDescriptions } = require('./src/tools/build/drop-descriptions.cjs');
 const { EmittedFiles } = require('./src/tools/build/emitted-files.cjs');
 const { CollectLicenses, licenseTexts } = require('./src/tools/build/licenses.cjs');
 const { characterClasses, lighterGrid } = require('./src/tools/build/lighter-grid.cjs');
+const { lighterXlsx } = require('./src/tools/build/lighter-xlsx.cjs');
 const { withPolicy } = require('./src/tools/build/page-policy.cjs');
 const { PrecacheList } = require('./src/tools/build/precache-list.cjs');
+const { WrittenPages } = require('./src/tools/build/written-pages.cjs');
 
 const developmentSite = 'https://localhost:3000';
 
@@ -46,13 +48,6 @@ function manifestFor(site) {
     .replace(/<Version>[^<]*</, `<Version>${version}.0<`);
 }
 
-/** The published figures that the tests hold the functions to, for the reference pages. */
-function publishedChecks() {
-  return filesIn(inProject('test/published'), '.ts')
-    .filter(([name]) => !/published-row|\.test\./.test(name))
-    .flatMap(([, file]) => Object.values(requireTypeScript(file, __filename)).flat());
-}
-
 /** Types are checked by tsc on its own, so that the build only leaves them out. */
 const typescript = { test: /\.ts$/, loader: 'esbuild-loader', options: { target: 'es2020' } };
 
@@ -64,7 +59,8 @@ const functionsFile = /^functions\.js$/;
 const minimizer = [
   new MinimizerPlugin({
     include: functionsFile,
-    parallel: false,
+    // In a process beside the bundler.
+    parallel: 1,
     extractComments: false,
     // Each of these makes the script smaller as it travels.
     minimizerOptions: {
@@ -113,19 +109,23 @@ class CleanFirst {
   }
 }
 
+/** What the functions' script is made of: the catalogue without what only people read, and everything else as it is. */
 const functionsLayer = 'functions';
-const functionsScript = {
-  test: /\.ts$/,
-  loader: 'ts-loader',
-  options: {
-    transpileOnly: true,
-    instance: functionsLayer,
-    getCustomTransformers: () => ({ before: [dropDescriptions] }),
+const functionsRules = [
+  {
+    issuerLayer: functionsLayer,
+    test: /[\\/]src[\\/]catalogue[\\/].*\.ts$/,
+    loader: 'ts-loader',
+    options: {
+      transpileOnly: true,
+      instance: functionsLayer,
+      getCustomTransformers: () => ({ before: [dropDescriptions] }),
+    },
   },
-};
+  { ...typescript, issuerLayer: functionsLayer, options: { target: 'es2022' } },
+];
 
 function addIn(mode, site) {
-  const { siteAddressFiles } = requireTypeScript('./src/manual/site-files.ts', __filename);
   return part(mode, {
     name: 'add-in',
     entry: {
@@ -133,14 +133,17 @@ function addIn(mode, site) {
       'task-pane': './src/task-pane/main.ts',
       drawing: './src/task-pane/drawing-page.ts',
       'cut-search': './src/task-pane/drawings/cut-search-worker.ts',
+      offline: './src/offline/register.ts',
+      'daily/daily': './src/daily/main.ts',
+      'reference/find': './src/manual/find-in-list.ts',
     },
     experiments: { layers: true },
-    module: { rules: [{ oneOf: [{ issuerLayer: functionsLayer, ...functionsScript }, typescript] }] },
+    module: { rules: [{ oneOf: [...functionsRules, typescript] }] },
     plugins: [
       new CleanFirst(),
       new CollectLicenses(),
+      lighterXlsx(),
       new EmittedFiles(() => [
-        ...siteAddressFiles(site),
         ...copies(filesIn(paneFolder, '.css').filter(([name]) => !name.includes('/'))),
         ...copies(filesIn(path.join(paneFolder, 'icons'), '.png'), 'icons/'),
         ['manifest.xml', manifestFor(site)],
@@ -151,13 +154,9 @@ function addIn(mode, site) {
   });
 }
 
-/** Files of the add-in that the workbench has copies of, so that Excel never gets a file out of the workbench's cache. */
-const shared = ['functions.js', 'functions.json', 'drawing.html', 'task-pane.css', 'drawings.css'];
-
 function workbench(mode) {
   return part(mode, {
     name: 'workbench',
-    dependencies: ['add-in'],
     folder: 'workbench',
     entry: {
       workbench: './src/workbench/main.ts',
@@ -171,42 +170,39 @@ function workbench(mode) {
       new MiniCssExtractPlugin(),
       new CollectLicenses(),
       ...lighterGrid(),
-      new EmittedFiles(() => [
-        ['index.html', pageAt(inProject('src/workbench/index.html'), 'workbench')],
-        ...copies(shared.map((name) => [name, path.join(dist, name)])),
-      ]),
+      lighterXlsx(),
+      new EmittedFiles(() => [['index.html', pageAt(inProject('src/workbench/index.html'), 'workbench')]]),
     ],
   });
 }
 
-function wholeSite(mode) {
+/** Files of the add-in that the workbench has copies of, so that Excel never gets a file out of the workbench's cache. */
+const shared = ['functions.js', 'drawing.html', 'task-pane.css', 'drawings.css'];
+
+function wholeSite(mode, site) {
+  const writtenPages = new WrittenPages(site);
   return part(mode, {
     name: 'site',
     dependencies: ['add-in', 'workbench'],
-    entry: {
-      offline: './src/offline/register.ts',
-      'service-worker': './src/offline/service-worker.ts',
-      'daily/daily': './src/daily/main.ts',
-      'reference/find': './src/manual/find-in-list.ts',
-    },
+    entry: { 'service-worker': './src/offline/service-worker.ts' },
     module: { rules: [typescript] },
     plugins: [
       new CollectLicenses(),
       new EmittedFiles(async () => {
-        const { sitePages } = requireTypeScript('./src/manual/site-files.ts', __filename);
-        const { sampleData } = requireTypeScript('./src/tools/build/sample-data.ts', __filename);
         const samples = filesIn(inProject('sample-workbooks'), '.xlsx');
+        const written = await writtenPages.next();
         return [
-          ...sitePages(publishedChecks()).map(([name, page]) => [
-            name,
-            name.endsWith('.html') ? withPolicy(page, 'own') : page,
-          ]),
+          ...written.map(([name, page]) => [name, name.endsWith('.html') ? withPolicy(page, 'own') : page]),
+          ...written.filter(([name]) => name === 'functions.json').map(([name, text]) => [`workbench/${name}`, text]),
+          ...copies(
+            shared.map((name) => [name, path.join(dist, name)]),
+            'workbench/',
+          ),
           ['daily/index.html', pageAt(inProject('src/daily/index.html'), 'own')],
           ['daily/daily.css', readFileSync(inProject('src/daily/daily.css'))],
           ['site.css', readFileSync(inProject('src/manual/site.css'))],
           ['site.webmanifest', readFileSync(inProject('src/offline/site.webmanifest'))],
           ...copies(samples, 'sample-workbooks/'),
-          ...(await sampleData(samples)),
           ['licenses.txt', licenseTexts(__dirname)],
         ];
       }),
@@ -218,5 +214,5 @@ function wholeSite(mode) {
 module.exports = (env = {}, { mode = 'production' } = {}) => {
   const site = (env.site || process.env.SILTSTEAD_SITE || developmentSite).replace(/\/+$/, '');
   if (!site.startsWith('https://')) throw new Error(`the site is ${site}; Excel loads add-ins over https only`);
-  return [addIn(mode, site), workbench(mode), wholeSite(mode)];
+  return [addIn(mode, site), workbench(mode), wholeSite(mode, site)];
 };

@@ -1,6 +1,6 @@
 /**
  * Writes gnu-units.ts, the factors that the units are checked against, by asking GNU units for each of them:
- * npx tsx test/units/write-gnu-units.ts
+ * node src/command-line/run.cjs ../../test/units/write-gnu-units
  */
 import { execFileSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';

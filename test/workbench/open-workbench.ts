@@ -6,6 +6,7 @@ import type { ConditionColors } from '../../src/hosts/univer/condition-colors';
 import type { Spreadsheet } from '../../src/hosts/univer/spreadsheet';
 import type { ChartPanel } from '../../src/workbench/charts/chart-panel';
 import { pagePatience } from '../harness/browser';
+import { until } from '../harness/until';
 
 /** What the page leaves for tests. */
 declare global {
@@ -89,7 +90,8 @@ export async function cellPoint(page: Page, row: number, column: number): Promis
 export async function clickCell(page: Page, row: number, column: number): Promise<void> {
   const { x, y } = await cellPoint(page, row, column);
   await page.mouse.click(x, y);
-  await page.waitForFunction(
+  await until(
+    page,
     async ([down, across]) => {
       const { range } = await window.workbench.host.selection();
       return range.row === down && range.column === across;

@@ -3,6 +3,8 @@
  * https://farm.example/siltstead`.
  */
 
+import { isStartedAs } from './started-as';
+
 type Fetch = (address: string, options?: RequestInit) => Promise<Response>;
 
 interface Expected {
@@ -23,6 +25,9 @@ const expected: readonly Expected[] = [
   { path: 'manifest.xml', type: /^(text|application)\/xml/ },
   { path: 'icons/icon-32.png', type: /^image\/png/ },
   { path: 'reference/index.html', type: /^text\/html/ },
+  { path: 'guide/index.html', type: /^text\/html/ },
+  { path: 'daily/index.html', type: /^text\/html/ },
+  { path: 'daily/daily.js', type: /^(text|application)\/javascript/ },
   { path: 'sample-workbooks/list.json', type: /^application\/json/ },
 ];
 
@@ -83,4 +88,4 @@ async function main(): Promise<void> {
   process.exitCode = faults.length === 0 ? 0 : 1;
 }
 
-if (process.argv[1]?.includes('check-site')) void main();
+if (isStartedAs('check-site.ts')) void main();

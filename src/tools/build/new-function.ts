@@ -4,6 +4,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { catalogue } from '../../catalogue/all';
+import { isStartedAs } from './started-as';
 
 const usage = 'Give the name of the function, such as: npm run new -- PIPE.REYNOLDS';
 
@@ -110,4 +111,4 @@ Then: a published check row in test/published, and npm run calc -- '=SILT.${name
 `);
 }
 
-if (process.argv[1]?.includes('new-function')) main();
+if (isStartedAs('new-function.ts')) main();

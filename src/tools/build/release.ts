@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Zippable, zipSync } from 'fflate';
+import { isStartedAs } from './started-as';
 
 export interface ReleaseFile {
   readonly path: string;
@@ -68,6 +69,19 @@ function filesOf(folder: string, prefix: string): ReleaseFile[] {
     }));
 }
 
+/** All files of a release: the site as it is built, the samples, what a person needs beside them, and their checksums. */
+export function releaseFiles(site: string, version: string, root = '.'): readonly ReleaseFile[] {
+  const at = (...names: readonly string[]): string => join(root, ...names);
+  const files = [
+    ...filesOf(at('dist'), 'site/'),
+    ...filesOf(at('sample-workbooks'), 'samples/'),
+    { path: 'manifest.xml', bytes: readFileSync(at('dist', 'manifest.xml')) },
+    { path: 'LICENSE', bytes: readFileSync(at('LICENSE')) },
+    { path: 'README.txt', bytes: new TextEncoder().encode(stepsFor(site, version)) },
+  ];
+  return [...files, { path: 'checksums.txt', bytes: new TextEncoder().encode(checksums(files)) }];
+}
+
 function main(): void {
   const site = (process.argv[2] ?? process.env.SILTSTEAD_SITE ?? '').replace(/\/+$/, '');
   if (!/^https:\/\/[^\s/]+/.test(site)) {
@@ -82,18 +96,11 @@ function main(): void {
     process.exitCode = 1;
     return;
   }
-  const files = [
-    ...filesOf('dist', 'site/'),
-    ...filesOf('sample-workbooks', 'samples/'),
-    { path: 'manifest.xml', bytes: readFileSync(join('dist', 'manifest.xml')) },
-    { path: 'LICENSE', bytes: readFileSync('LICENSE') },
-    { path: 'README.txt', bytes: new TextEncoder().encode(stepsFor(site, version)) },
-  ];
-  const sums = checksums(files);
+  const files = releaseFiles(site, version);
   mkdirSync('release', { recursive: true });
   const name = join('release', `siltstead-${version}.zip`);
-  writeFileSync(name, releaseZip([...files, { path: 'checksums.txt', bytes: new TextEncoder().encode(sums) }]));
-  process.stdout.write(`${name}: ${files.length + 1} files for ${site}\n`);
+  writeFileSync(name, releaseZip(files));
+  process.stdout.write(`${name}: ${files.length} files for ${site}\n`);
 }
 
-if (process.argv[1]?.includes('release')) main();
+if (isStartedAs('release.ts')) main();

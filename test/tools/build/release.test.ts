@@ -1,12 +1,13 @@
 import { createHash } from 'node:crypto';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { serveSite } from '../../../src/command-line/serve-site';
 import { faultsOf } from '../../../src/tools/build/check-site';
-import { checksums, releaseZip, stepsFor } from '../../../src/tools/build/release';
+import { checksums, releaseFiles, releaseZip, stepsFor } from '../../../src/tools/build/release';
+import { isStartedAs } from '../../../src/tools/build/started-as';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 
@@ -44,7 +45,48 @@ describe('the zip of a release', () => {
   });
 });
 
+describe('a release', () => {
+  test('holds the site, samples, manifest, license and steps, each with its checksum', () => {
+    const root = mkdtempSync(join(tmpdir(), 'release-'));
+    const put = (folder: string, path: string, content: string | Uint8Array) => {
+      const file = join(folder, path);
+      mkdirSync(dirname(file), { recursive: true });
+      writeFileSync(file, content);
+    };
+    for (const path of ['dist/index.html', 'dist/manifest.xml', 'sample-workbooks/US/a.xlsx', 'LICENSE'])
+      put(root, path, path);
+    const unpacked = unzipSync(releaseZip(releaseFiles('https://farm.example', '1.2.3', root)));
+    const paths = ['LICENSE', 'README.txt', 'checksums.txt', 'manifest.xml', 'samples/US/a.xlsx'];
+    expect(Object.keys(unpacked)).toEqual([...paths, 'site/index.html', 'site/manifest.xml']);
+    const lines = new TextDecoder().decode(unpacked['checksums.txt']).trimEnd().split('\n');
+    expect(lines).toHaveLength(6);
+    for (const line of lines) {
+      const [sum, path = ''] = line.split('  ');
+      expect(createHash('sha256').update(unpacked[path]!).digest('hex'), path).toBe(sum);
+    }
+    rmSync(root, { recursive: true });
+  });
+
+  test('is made only by its own command, wherever the project lies', () => {
+    expect(isStartedAs('release.ts', '/work/src/tools/build/release.ts')).toBe(true);
+    expect(isStartedAs('release.ts', '/siltstead-release.ts/node_modules/vitest/vitest.mjs')).toBe(false);
+  });
+});
+
 describe('looking at a hosted site', () => {
+  test('finds nothing wrong with the built site at the address that it was built for', async () => {
+    const built = /"helpUrl":"(https:.*?)\/reference\//.exec(readFileSync('dist/functions.json', 'utf8'))![1]!;
+    const server = await serveSite({ folder: 'dist', port: 4830, morePorts: 20 });
+    const asked: string[] = [];
+    const faults = await faultsOf(`${built}/`, (address) => {
+      asked.push(address);
+      return fetch(address.replace(`${built}/`, server.address));
+    });
+    await server.close();
+    expect(faults).toEqual([]);
+    expect(asked).toContain(`${built}/guide/index.html`);
+  });
+
   test('finds nothing wrong with the built site but that it was built for another address', async () => {
     const server = await serveSite({ folder: 'dist', port: 4870, morePorts: 20 });
     const faults = await faultsOf(server.address);
