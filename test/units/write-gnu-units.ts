@@ -4,6 +4,7 @@
  */
 import { execFileSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 
 const length = 'm';
 const volume = 'm^3';
@@ -162,7 +163,7 @@ const lines = asked.map(
 const warm = temperatures.map(([text, have]) => `  ['${text}', ${ask(have, 'tempC')}],`);
 
 writeFileSync(
-  new URL('./gnu-units.ts', import.meta.url),
+  join('test', 'units', 'gnu-units.ts'),
   `/** Computed by ${version}, \`units --terse --digits 15 HAVE WANT\`; written by write-gnu-units.ts. */
 
 /** Our unit, the unit asked for as GNU units writes it, the SI unit, the factor. */
