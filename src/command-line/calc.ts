@@ -1,11 +1,11 @@
 /** Computes cell formulas from the command line: `npm run -s calc -- '=SILT.CONE.PATTERN("US",22.5,4,9.25)'`. */
-import { existsSync, readFileSync } from 'node:fs';
 import { sourceFunctions } from '../hosts/univer/source-functions';
 import type { WorkbookData } from '../hosts/workbook-model';
 import { type CalcOutput, calcOutput } from './calc-output';
 import { type CalcRequest, readRequest } from './calc-request';
 import { plainResults } from './plain-calls';
-import { userPath } from './user-path';
+import { printSafely } from './print-safely';
+import { checkInput, readInput } from './read-file';
 import { withinLimits } from './within-limits';
 
 const usage = `usage: npm run -s calc -- [--json] [--workbook FILE.xlsx] FORMULA...
@@ -16,7 +16,7 @@ const usage = `usage: npm run -s calc -- [--json] [--workbook FILE.xlsx] FORMULA
 
 async function openWorkbook(path: string): Promise<WorkbookData> {
   const { readWorkbook } = await import('../workbooks/read-xlsx');
-  return readWorkbook(readFileSync(userPath(path))).catch((thrown: unknown) => {
+  return readWorkbook(readInput(path)).catch((thrown: unknown) => {
     throw new Error(`${path}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
   });
 }
@@ -43,13 +43,14 @@ async function runRequest(request: CalcRequest): Promise<void> {
     const results = plainResults(formulas.map(asTyped), await sourceFunctions());
     return results === undefined ? calculate(request) : print(calcOutput(formulas, results, json));
   }
-  if (!existsSync(userPath(workbook))) throw new Error(`${workbook}: no such file`);
+  checkInput(workbook);
   return withinLimits(workbook, () => calculate(request));
 }
 
 async function main(): Promise<void> {
   // The engine writes to the console about formulas that it cannot read; here the result carries the error instead.
   for (const method of ['log', 'info', 'warn', 'error', 'debug'] as const) console[method] = () => {};
+  printSafely();
   const request = readRequest(process.argv.slice(2));
   if (typeof request === 'string') {
     process.stderr.write(request === '' ? usage : `${request}\n${usage}`);

@@ -1,9 +1,8 @@
-import { readFileSync } from 'node:fs';
 import type { CellValue } from '../catalogue/argument';
 import { cellName, contains, parseRange, splitSheet } from '../hosts/address';
 import type { SheetData, WorkbookData } from '../hosts/workbook-model';
 import { DrawMistake } from './draw-request';
-import { userPath } from './user-path';
+import { readInput } from './read-file';
 
 /** The workbook cannot be read; the command line is not the cause. */
 export class UnreadableDrawn extends DrawMistake {}
@@ -12,9 +11,9 @@ export async function openDrawn(path: string): Promise<WorkbookData> {
   const { readWorkbook } = await import('../workbooks/read-xlsx');
   let bytes: Uint8Array;
   try {
-    bytes = readFileSync(userPath(path));
-  } catch {
-    throw new DrawMistake(`${path}: no such workbook, or it may not be read`);
+    bytes = readInput(path);
+  } catch (thrown) {
+    throw new DrawMistake(thrown instanceof Error ? thrown.message : String(thrown));
   }
   return readWorkbook(bytes).catch((thrown: unknown) => {
     throw new UnreadableDrawn(`${path}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);

@@ -5,6 +5,7 @@ import { type PaperName, papers } from '../drawing/tiling';
 import { requestedDrawings } from './draw-drawings';
 import { DrawMistake, type DrawRequest, drawUsage, readDrawRequest } from './draw-request';
 import { UnreadableDrawn } from './draw-workbook';
+import { printSafely } from './print-safely';
 import { userPath } from './user-path';
 import { withinLimits } from './within-limits';
 import { checkOutput, writeWhole } from './write-file';
@@ -51,23 +52,30 @@ function describeFile(file: string | Uint8Array, { format }: DrawRequest): strin
     : `${pages} pages, full size: print at 100 % and measure the check bars`;
 }
 
+const outputOf = ({ file }: DrawRequest) => ({ path: userPath(file), named: file });
+
 async function draw(request: DrawRequest): Promise<void> {
   const file =
     request.what === 'packet' ? await packet(request) : await contents(await requestedDrawings(request), request);
-  writeWhole(userPath(request.file), request.file, file);
+  await writeWhole(outputOf(request), file);
   process.stdout.write(`${request.file}: ${describeFile(file, request)}\n`);
 }
 
 async function main(): Promise<void> {
+  printSafely();
   try {
     const request = readDrawRequest(process.argv.slice(2));
     if (request === undefined) {
       process.stdout.write(drawUsage);
       return;
     }
-    checkOutput(userPath(request.file), request.file);
-    const { workbook } = request.given;
-    await (workbook === undefined ? draw(request) : withinLimits(workbook, () => draw(request)));
+    const { workbook, prices } = request.given;
+    const output = outputOf(request);
+    checkOutput(
+      output,
+      [workbook, prices].flatMap((input) => (input === undefined ? [] : [userPath(input)])),
+    );
+    await (workbook === undefined ? draw(request) : withinLimits(workbook, () => draw(request), output));
   } catch (thrown) {
     process.stderr.write(`${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
     process.exitCode = thrown instanceof UnreadableDrawn ? 2 : 1;

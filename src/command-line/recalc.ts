@@ -1,8 +1,9 @@
 /** Recalculates the formulas of a workbook file: `npm run -s recalc -- IN.xlsx OUT.xlsx`. */
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { printSafely } from './print-safely';
+import { checkInput, readInput } from './read-file';
 import { userPath } from './user-path';
 import { withinLimits } from './within-limits';
-import { checkOutput, isSameFile, writeWhole } from './write-file';
+import { checkOutput, writeWhole } from './write-file';
 
 const usage = `usage: npm run -s recalc -- [--values] IN.xlsx OUT.xlsx
   computes every formula of IN.xlsx and writes the results to OUT.xlsx; all else is copied as it is
@@ -37,22 +38,19 @@ const isOption = (word: string): boolean => word.startsWith('--');
 
 /** What can be refused without reading the workbook. */
 function checkPaths({ from, to }: Request): void {
-  const [input, output] = [userPath(from), userPath(to)];
-  if (!existsSync(input)) throw new Error(`${from}: no such file`);
-  if (!statSync(input).isFile()) throw new Error(`${from} is not a file`);
-  checkOutput(output, to);
-  if (isSameFile(input, output)) throw new Error(`${to} is the input workbook; give the output another name`);
+  checkInput(from);
+  checkOutput({ path: userPath(to), named: to }, [userPath(from)]);
 }
 
 async function recalc({ from, to, isValuesOnly }: Request): Promise<void> {
   const { sourceFunctions } = await import('../hosts/univer/source-functions');
   const { recalculateFile } = await import('../workbooks/recalculate-file');
-  const { bytes, formulas, kept } = await recalculateFile(await sourceFunctions(), readFileSync(userPath(from))).catch(
+  const { bytes, formulas, kept } = await recalculateFile(await sourceFunctions(), readInput(from)).catch(
     (thrown: unknown) => {
       throw new Error(`${from}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
     },
   );
-  writeWhole(userPath(to), to, isValuesOnly ? await valuesOnly(bytes) : bytes);
+  await writeWhole({ path: userPath(to), named: to }, isValuesOnly ? await valuesOnly(bytes) : bytes);
   process.stdout.write(`${formulas - kept.length} of ${formulas} formulas computed\n`);
   for (const { sheet, cell, formula, why } of kept) {
     const shown = formula.length > 200 ? `${formula.slice(0, 200)}…` : formula;
@@ -72,6 +70,7 @@ async function valuesOnly(bytes: Uint8Array): Promise<Uint8Array> {
 async function main(): Promise<void> {
   // The engine writes to the console about formulas that it cannot read; here the list reports them instead.
   for (const method of ['log', 'info', 'warn', 'error', 'debug'] as const) console[method] = () => {};
+  printSafely();
   const given = process.argv.slice(2);
   const request = readRequest(given);
   if (request === undefined) {
@@ -81,7 +80,7 @@ async function main(): Promise<void> {
   }
   try {
     checkPaths(request);
-    await withinLimits(request.from, () => recalc(request));
+    await withinLimits(request.from, () => recalc(request), { path: userPath(request.to), named: request.to });
   } catch (thrown) {
     process.stderr.write(`${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
     process.exitCode = 2;

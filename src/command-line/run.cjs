@@ -56,14 +56,15 @@ function translate() {
     'tsconfig.json',
     path.relative(root, __filename),
   ];
+  const unfinished = `${cache}.${process.pid}`;
   try {
     const stamps = Object.fromEntries(files.map((file) => [file, stamp(file)]));
     fs.mkdirSync(path.dirname(cache), { recursive: true });
-    const unfinished = `${cache}.${process.pid}`;
     fs.writeFileSync(unfinished, JSON.stringify({ stamps, code }));
     fs.renameSync(unfinished, cache);
   } catch {
-    // A folder that may not be written to costs only time.
+    // A folder that may not be written to, or a full disk, costs only time.
+    fs.rmSync(unfinished, { force: true });
   }
   return code;
 }

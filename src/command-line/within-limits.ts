@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { basename, dirname, join } from 'node:path';
+import { fileAt, removePartial, type UserFile } from './write-file';
 
 /** Set in the process that does the work, so that it does not start another. */
 const insideVariable = 'SILTSTEAD_WITHIN_LIMITS';
@@ -7,14 +8,22 @@ const insideVariable = 'SILTSTEAD_WITHIN_LIMITS';
 const seconds = Number(process.env.SILTSTEAD_SECONDS ?? 120);
 const megabytes = Number(process.env.SILTSTEAD_MEGABYTES ?? 2_048);
 
+const reasons = {
+  late: `took longer than ${seconds} s`,
+  interrupted: 'was interrupted',
+  'too large': `needs more than ${megabytes.toLocaleString('en-US')} MB of memory`,
+} as const;
+
 /** Long formulas are parsed recursively; systems other than Windows have a stack large enough for that. */
 const roomy = process.platform === 'win32' ? [] : ['--stack-size=3900'];
+
+const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
 /** How the process that did the work ended. */
 interface End {
   readonly code: number | null;
-  readonly signal: NodeJS.Signals | null;
-  readonly isLate: boolean;
+  readonly why: 'late' | 'interrupted' | 'too large' | 'done';
+  readonly pid: number;
 }
 
 function runAgain(): Promise<End> {
@@ -34,14 +43,22 @@ function runAgain(): Promise<End> {
       isLate = true;
       child.kill('SIGKILL');
     }, seconds * 1_000);
-    const stop = (signal: NodeJS.Signals): void => void child.kill(signal);
-    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, stop);
+    let isInterrupted = false;
+    const stop = (signal: NodeJS.Signals): void => {
+      isInterrupted = true;
+      child.kill(signal);
+    };
+    for (const signal of signals) process.on(signal, stop);
     child.on('error', reject);
-    child.on('close', (code, signal) => {
+    child.on('close', (code, by) => {
       clearTimeout(timer);
-      for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.off(signal, stop);
-      if (code !== null && code >= 0 && code <= 3) process.stderr.write(output);
-      resolve({ code, signal, isLate });
+      for (const signal of signals) process.off(signal, stop);
+      isInterrupted ||= signals.some((signal) => signal === by);
+      // What it had to say when it was interrupted depends on the moment.
+      const isDone = code === 0 || code === 3 || (code !== null && code < 3 && !isInterrupted && !isLate);
+      if (isDone) process.stderr.write(output);
+      const why = isDone ? 'done' : isLate ? 'late' : isInterrupted ? 'interrupted' : 'too large';
+      resolve({ code, why, pid: child.pid ?? 0 });
     });
   });
 }
@@ -72,20 +89,19 @@ async function workInside(what: string, work: () => Promise<void>): Promise<void
 
 /**
  * Works on a file from elsewhere in a separate process with limits on time and memory, so that no file can stop the
- * program without a message. `what` names the file in that message.
+ * program without a message. `what` names the file in that message; `output` is the file that is written.
  */
-export async function withinLimits(what: string, work: () => Promise<void>): Promise<void> {
+export async function withinLimits(what: string, work: () => Promise<void>, output?: UserFile): Promise<void> {
   if (process.env[insideVariable] !== undefined) return workInside(what, work);
-  const { code, signal, isLate } = await runAgain();
-  if (code !== null && code <= 3 && !isLate) {
-    process.exitCode = code;
+  const before = output && fileAt(output.path);
+  const { code, why, pid } = await runAgain();
+  if (why === 'done') {
+    process.exitCode = code ?? 2;
     return;
   }
-  const why = isLate
-    ? `took longer than ${seconds} s`
-    : signal === 'SIGINT' || signal === 'SIGTERM' || signal === 'SIGHUP'
-      ? 'was interrupted'
-      : `needs more than ${megabytes.toLocaleString('en-US')} MB of memory`;
-  process.stderr.write(`${what}: the work ${why} and was stopped; nothing was written\n`);
+  if (output !== undefined) removePartial(output.path, pid);
+  const isWritten = output !== undefined && fileAt(output.path) !== before;
+  const end = isWritten ? `${output.named} was written before that` : 'nothing was written';
+  process.stderr.write(`${what}: the work ${reasons[why]} and was stopped; ${end}\n`);
   process.exitCode = 2;
 }

@@ -122,7 +122,8 @@ export async function startFiles(
     );
   const openFile = (file: File): Promise<boolean> =>
     replaceBy(file.name, async () => {
-      const { readWorkbook } = await xlsx();
+      const { checkSize, readWorkbook } = await xlsx();
+      checkSize(file.size);
       const bytes = new Uint8Array(await file.arrayBuffer());
       show(await readWorkbook(bytes), { name: file.name, file: bytes });
     });

@@ -167,7 +167,7 @@ describe('draw on the command line', () => {
       ],
       /row 1/,
     ],
-    [['--workbook', 'missing.xlsx', '--range', 'A1:J2', 'x.pdf'], /missing.xlsx: no such workbook/],
+    [['--workbook', 'missing.xlsx', '--range', 'A1:J2', 'x.pdf'], /missing.xlsx: no such file/],
     [['--workbook', 'drums.xlsx', '--range', 'Nowhere!A1:J2', 'x.pdf'], /no sheet Nowhere; the workbook has/],
     [['--workbook', 'drums.xlsx', '--range', "'Drum''s patterns'!A9:J9", 'x.pdf'], /A9 holds #VALUE!/],
     [

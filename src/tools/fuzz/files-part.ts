@@ -1,6 +1,6 @@
 import type { CellData, CellScalar, WorkbookData } from '../../hosts/workbook-model';
 import { readWorkbook, UnreadableWorkbook } from '../../workbooks/read-xlsx';
-import { RefusedWorkbook } from '../../workbooks/reading/file-limits';
+import { RefusedWorkbook } from '../../workbooks/reading/file-size';
 import { DamagedWorkbook } from '../../workbooks/workbook-parts';
 import { writeWorkbook } from '../../workbooks/write-xlsx';
 import type { FuzzLog } from './fuzz-log';

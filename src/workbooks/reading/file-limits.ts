@@ -2,19 +2,11 @@ import { SaxesParser } from 'saxes';
 import { cellName, parseRange } from '../../hosts/address';
 import { sheetParts, workbookPart } from '../workbook-parts';
 import { DamagedZip, readZip, unpack, type ZipEntry } from '../zip-container';
+import { checkSize, RefusedWorkbook } from './file-size';
 import { checkNames } from './name-limits';
-
-/** The file is too large or too unusual to read; the message says where. */
-export class RefusedWorkbook extends Error {
-  constructor(message: string) {
-    super(message);
-    this.name = 'RefusedWorkbook';
-  }
-}
 
 /** Far above any workbook of a farm, far below what would stop a computer. */
 export const limits = {
-  packedBytes: 64e6,
   unpackedBytes: 300e6,
   files: 5_000,
   sheets: 500,
@@ -35,7 +27,7 @@ const lastColumn = 16_383;
 const count = (number: number): string => number.toLocaleString('en-US');
 
 function checkZip(bytes: Uint8Array): readonly ZipEntry[] {
-  if (bytes.length > limits.packedBytes) throw new RefusedWorkbook('the file is larger than 64 MB');
+  checkSize(bytes.length);
   const entries = readZip(bytes);
   if (entries.length > limits.files) throw new RefusedWorkbook(`the file holds more than ${count(limits.files)} parts`);
   const seen = new Set<string>();
