@@ -15,6 +15,10 @@ export class MemoryHost implements SheetHost {
   file?: () => Promise<Uint8Array>;
   openFile?: (file: Uint8Array) => Promise<void>;
   dark = false;
+  /** As of a spreadsheet whose cells can still show old results. */
+  holdsOldResults = false;
+  /** How often somebody asked whether it is calculating. */
+  askedWhetherCalculating = 0;
   readonly pages: string[] = [];
   /** Sheets that refuse to be written. */
   readonly protectedSheets = new Set<string>();
@@ -120,6 +124,17 @@ export class MemoryHost implements SheetHost {
     }
     return blocks;
   };
+
+  isCalculating = async (): Promise<boolean> => {
+    this.askedWhetherCalculating += 1;
+    return this.holdsOldResults;
+  };
+
+  /** Says that all is calculated, as a spreadsheet reports it. */
+  finishCalculating(): void {
+    this.holdsOldResults = false;
+    for (const listener of this.changeListeners) listener();
+  }
 
   onCellsChanged = async (listener: () => void): Promise<() => void> => listening(this.changeListeners, listener);
 

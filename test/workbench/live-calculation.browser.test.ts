@@ -10,7 +10,7 @@ import type { CellScalar } from '../../src/hosts/workbook-model';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { readyMade } from '../../src/workbooks/sheets/ready-made';
 import { launchBrowser } from '../harness/browser';
-import { type OpenPage, openWorkbench, serveWorkbench } from './open-workbench';
+import { cells, type OpenPage, openWorkbench, serveWorkbench, withoutSaving } from './open-workbench';
 
 let server: RunningServer;
 let browser: Browser;
@@ -83,6 +83,20 @@ it.each(readyMade.map(({ id }) => id))('the page computes the same as a new work
   }
   scratch.dispose();
   expect(open.faults).toEqual([]);
+});
+
+it('the workbook that checks Excel passes all its claims in the page and sums them up in a line', async () => {
+  const { page } = open;
+  await withoutSaving(page, () => page.setInputFiles('#open', 'sample-workbooks/check-your-excel.xlsx'));
+  expect(await page.textContent('#title')).toBe('check-your-excel.xlsx');
+  const line = async () =>
+    (await cells(page, { sheet: 'Check', row: 2, column: 0, rows: 1, columns: 1 })).values[0]?.[0];
+  await expect.poll(line).toBe('Siltstead check: 31 of 31 passed');
+  // The page has computed it, and not only read it from the file.
+  await page.evaluate(() => window.workbench.host.write([{ sheet: 'Check', row: 4, column: 7, cells: [[30]] }]));
+  await expect.poll(line).toMatch(/^Siltstead check: \d+ of 31 passed; not 2/);
+  await page.click('#undo');
+  await expect.poll(line).toBe('Siltstead check: 31 of 31 passed');
 });
 
 it('a bank with one drum less costs the sum of its parts, divided by the drums', async () => {

@@ -2,6 +2,7 @@ import type { FunctionLibrary } from '../../functions/function-library';
 import type { SheetHost } from '../../hosts/sheet-host';
 import { debounced } from '../debounced';
 import { sentenceOf } from '../messages';
+import { stillCalculating } from '../still-calculating';
 import type { UnitsWatch } from '../units-watch';
 import { unitsCaution } from '../workbook-units';
 import { type Finding, findCautions, type WorkbookCells } from './find-cautions';
@@ -11,7 +12,7 @@ import type { FindMeasuring } from './worth-measuring';
 export interface Cautions {
   readonly isCurrent: boolean;
   readonly findings: readonly Finding[];
-  /** Why the search failed. */
+  /** Why the search failed, or has not begun. */
   readonly fault?: string;
 }
 
@@ -72,6 +73,12 @@ export function watchCautions(
       if (mine !== run) throw new Superseded();
     };
     try {
+      const calculating = await stillCalculating(host, 'the checks follow when it is done');
+      if (calculating !== undefined) {
+        // The host calls again when it has calculated.
+        if (mine === run) publish({ isCurrent: false, findings: now.findings, fault: calculating });
+        return;
+      }
       const [blocks, names] = await Promise.all([host.readUsed(), host.names(), units.refresh()]);
       await step();
       const cells = { blocks, names, functionLibrary };
@@ -95,7 +102,7 @@ export function watchCautions(
   };
   const afterChange = debounced(lookAgain, () => Math.max(quietMs, restPerSearch * lastSearchMs));
   const changed = (): void => {
-    if (now.isCurrent) publish({ ...now, isCurrent: false });
+    if (now.isCurrent) publish({ isCurrent: false, findings: now.findings });
     afterChange();
   };
 

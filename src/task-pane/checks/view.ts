@@ -22,7 +22,7 @@ function build(context: PaneContext): ViewPart {
   const again = makeButton('Check again', () => cautions.lookAgain());
 
   const show = ({ isCurrent, findings, fault }: Cautions): void => {
-    replace(summary, isCurrent ? (fault ?? wordCount(findings.length)) : 'Checking the workbook…');
+    replace(summary, fault ?? (isCurrent ? wordCount(findings.length) : 'Checking the workbook…'));
     list.classList.toggle('outdated', !isCurrent);
     if (host === undefined) return;
     // Unchanged elements are kept, so that an edit does not move the focus.

@@ -1,6 +1,7 @@
 import type { Block } from '../../hosts/sheet-host';
 import { make, makeButton, replace } from '../dom';
 import { sentenceOf } from '../messages';
+import { stillCalculating } from '../still-calculating';
 import { sentenceIn } from '../user-error';
 import type { PaneContext, ViewPart } from '../view';
 import { watchCells } from '../watch-cells';
@@ -101,9 +102,10 @@ export function createDrawings(context: PaneContext): ViewPart {
     looks += 1;
     const mine = looks;
     try {
-      if (await host.isCalculating?.()) {
+      const calculating = await stillCalculating(host, 'the drawing appears when it is done');
+      if (calculating !== undefined) {
         // The host calls again when it has calculated, and the selection is recognized again.
-        if (mine === looks) forget(`${host.name} is still calculating; the drawing appears when it is done.`);
+        if (mine === looks) forget(calculating);
         return;
       }
       const names = await host.names();

@@ -42,3 +42,22 @@ it.each([
   await vi.advanceTimersByTimeAsync(150);
   expect(readUsed).toHaveBeenCalledTimes(2);
 });
+
+it('waits while the spreadsheet calculates, says so, and keeps what it found before', async () => {
+  const { host, readUsed, change } = slowHost(10);
+  let isCalculating = true;
+  const watch = watchCautions(
+    { ...host, name: 'Excel', isCalculating: async () => isCalculating },
+    functionLibrary,
+    units,
+  );
+  watch.follow(() => undefined);
+  await vi.advanceTimersByTimeAsync(1000);
+  expect(readUsed).not.toHaveBeenCalled();
+  const fault = expect.stringMatching(/^Excel is still calculating; the checks follow when it is done\./);
+  expect(watch.now()).toEqual({ isCurrent: false, findings: [], fault });
+  isCalculating = false;
+  change();
+  await vi.advanceTimersByTimeAsync(1000);
+  expect(watch.now()).toEqual({ isCurrent: true, findings: [] });
+});

@@ -110,6 +110,40 @@ describe('what is selected is drawn', () => {
     await page.getByText('make the row again with SILT.CONE.PATTERN').waitFor();
   });
 
+  test('nothing from old values while the spreadsheet calculates, and then from the new ones', async () => {
+    await select('Patterns', 'B5:K5');
+    await caption().waitFor();
+    // Another drum's row stands for the new results.
+    const asked = await page.evaluate(async () => {
+      const { host } = window.paneTest;
+      host.holdsOldResults = true;
+      const range = { row: 6, column: 1, rows: 1, columns: 10 };
+      const { values } = await host.read({ sheet: 'Patterns', range });
+      for (const [at, value] of values[0]!.entries()) host.change('Patterns', `${'BCDEFGHIJK'[at]}5`, value);
+      return host.askedWhetherCalculating;
+    });
+    const sentence =
+      'the test is still calculating; the drawing appears when it is done. If it calculates only when asked, press F9.';
+    await page.getByText(sentence, { exact: true }).waitFor();
+    expect(await drawing().count()).toBe(0);
+    expect(await page.getByRole('button', { name: 'Save PDF' }).isVisible()).toBe(false);
+    // It is asked again after another event, and still says so.
+    await select('Patterns', 'B5:K5');
+    await until(page, async (before) => window.paneTest.host.askedWhetherCalculating > before + 1, asked);
+    expect(await drawing().count()).toBe(0);
+    await page.getByText(sentence, { exact: true }).waitFor();
+
+    await page.getByRole('button', { name: 'Save job packet as PDF' }).click();
+    await page.getByText('the test is still calculating; save again when it is done.').waitFor();
+
+    await page.evaluate(() => window.paneTest.host.finishCalculating());
+    await caption().waitFor();
+    const texts = await drawing().locator('text').allTextContents();
+    await select('Patterns', 'B7:K7');
+    await caption().filter({ hasText: 'B7:K7' }).waitFor();
+    expect(await drawing().locator('text').allTextContents()).toEqual(texts);
+  });
+
   test('text from cells is never markup', async () => {
     const name = '<img src=x onerror="document.title=1">&amp;';
     await page.evaluate((text) => window.paneTest.host.change('Patterns', 'A5', text), name);

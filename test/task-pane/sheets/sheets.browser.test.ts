@@ -86,6 +86,15 @@ describe('a values-only copy', () => {
     await expectCopy(new Uint8Array(opened));
   });
 
+  test('is refused while the spreadsheet calculates', async () => {
+    await openSample(true);
+    await page.evaluate(() => {
+      window.paneTest.host.holdsOldResults = true;
+    });
+    await page.getByRole('button', { name: 'Save values only' }).click();
+    await page.getByText('the test is still calculating; save again when it is done.').waitFor();
+  });
+
   test('is not offered where the spreadsheet does not give its file', async () => {
     expect(await page.getByRole('button', { name: 'Save values only' }).count()).toBe(0);
   });

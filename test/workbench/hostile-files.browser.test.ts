@@ -1,0 +1,76 @@
+import { mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { launchBrowser } from '../harness/browser';
+import { hostile } from '../workbooks/hostile-table';
+import { cells, type OpenPage, openWorkbench, serveWorkbench, withoutSaving } from './open-workbench';
+
+const folder = mkdtempSync(join(tmpdir(), 'hostile-'));
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveWorkbench>>;
+let open: OpenPage;
+let page: Page;
+
+beforeAll(async () => {
+  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
+  open = await openWorkbench(browser, server.address);
+  page = open.page;
+  await type(10.5);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+  rmSync(folder, { recursive: true });
+});
+
+const height = { sheet: 'Drums', row: 4, column: 6, rows: 1, columns: 1 };
+const angle = { sheet: 'Patterns', row: 4, column: 1, rows: 1, columns: 1 };
+
+async function type(inches: number): Promise<void> {
+  await page.evaluate(
+    (value) => window.workbench.host.write([{ sheet: 'Drums', row: 4, column: 6, cells: [[value]] }]),
+    inches,
+  );
+}
+
+/** The wall's angle that the sheet computes from the height. */
+async function computed(): Promise<number> {
+  await page.evaluate(() => window.workbench.spreadsheet.settled());
+  const [[value] = []] = (await cells(page, angle)).values;
+  return Number(value);
+}
+
+/** The page says one sentence about the file, keeps what was open, unsaved work included, and still computes. */
+async function refused(name: string, sentence: RegExp): Promise<void> {
+  await page.evaluate(() => {
+    document.getElementById('notice')!.textContent = '';
+  });
+  const before = await page.evaluate(() => window.workbench.host.sheets());
+  await withoutSaving(page, () => page.setInputFiles('#open', join(folder, name)));
+  const said = (await page.textContent('#notice')) ?? '';
+  expect(said).toMatch(sentence);
+  expect(said.startsWith(`${name}: `)).toBe(true);
+  expect(said.length).toBeLessThan(300);
+  expect(await page.evaluate(() => window.workbench.host.sheets())).toEqual(before);
+  expect(await page.textContent('#title')).toBe('cone-cut-plan.xlsx, not saved');
+  expect(await page.inputValue('#samples')).toBe('US/cone-cut-plan.xlsx');
+  expect(open.faults).toEqual([]);
+}
+
+test.each(hostile)('a file with %s is refused, and the page goes on', async (_, make, sentence) => {
+  writeFileSync(join(folder, 'from elsewhere.xlsx'), make());
+  await refused('from elsewhere.xlsx', new RegExp(sentence.source.replace(/^\^/, '').replace(/\$$/, '')));
+  const [[now] = []] = (await cells(page, height)).values;
+  const before = await computed();
+  await type(Number(now) + 0.25);
+  await expect.poll(computed).toBeGreaterThan(before);
+});
+
+test('a file that is larger than memory is refused before it is read', async () => {
+  writeFileSync(join(folder, 'large.xlsx'), '');
+  truncateSync(join(folder, 'large.xlsx'), 20e9);
+  await refused('large.xlsx', /the file is larger than 64 MB/);
+});
