@@ -12,11 +12,13 @@ import { nextWorkbookId } from './engine';
 import { repairEngine } from './engine-repairs';
 import { type Evaluated, evaluate } from './evaluate';
 import { descriptions, executors } from './executor';
+import { finishBackwards } from './finish-backwards';
 import { asOpened, fromSnapshot } from './from-snapshot';
 import type { HostFunction } from './function-set';
 import { repairHeights } from './height-repairs';
 import { Notes } from './notes';
 import { sheetId, toSnapshot } from './snapshot';
+import { repairTab } from './tab-repairs';
 
 /** Milliseconds. */
 const longestCalculation = 30_000;
@@ -58,6 +60,7 @@ export interface SpreadsheetOptions {
 
 export function createSpreadsheet({ container, functions, dark }: SpreadsheetOptions): Spreadsheet {
   repairHeights();
+  repairTab();
   const univer = new Univer({
     theme: defaultTheme,
     darkMode: dark,
@@ -84,6 +87,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
   }
   const injector = univer.__getInjector();
   const api = FUniver.newAPI(univer);
+  finishBackwards(injector);
   const listeners = new Set<() => void>();
   let open: OpenWorkbook | undefined;
   const current = (): OpenWorkbook => {
