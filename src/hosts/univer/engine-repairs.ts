@@ -94,8 +94,13 @@ function repairConstants(): void {
   };
 }
 
+/** Would ask any address that stands in a file, and leaves empty text where it cannot show a picture. */
+const asksNetwork = ['IMAGE'];
+
 export function repairEngine(functions: IFunctionService): void {
   repairConstants();
+  functions.unregisterExecutors(...asksNetwork);
+  functions.unregisterDescriptions(...asksNetwork);
   repairDates(functions);
   for (const name of passingOn) {
     const executor = functions.getExecutor(name);

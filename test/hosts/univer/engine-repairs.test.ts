@@ -152,3 +152,12 @@ describe('a cell formula is calculated again in any place', () => {
     expect(value).toHaveProperty('error');
   });
 });
+
+describe('a function that would ask the network', () => {
+  it('does not exist, so that a saved result of it stays', async () => {
+    const host = await openHeadless(exampleFunctions);
+    const [picture] = await host.evaluate(['=IMAGE("https://elsewhere.invalid/a.png")']);
+    expect([host.knows('IMAGE'), picture]).toEqual([false, { error: expect.objectContaining({ code: '#NAME?' }) }]);
+    host.dispose();
+  });
+});
