@@ -112,6 +112,8 @@ class Printed {
         // A row does not grow with what a formula shows, so one without a height has room for one line.
         const needs = linesOf(text, across, style) * lineHeight * ((style.fontSize ?? 11) / 11);
         const has = height ?? lineHeight;
+        const longest = Math.max(...text.split(/[\s/-]+/).map((word) => characters(word, style)));
+        if (longest > across + 0.3) return [{ cell: cellName(row, column), text, needs: longest, has: across }];
         return needs <= has + 2 ? [] : [{ cell: cellName(row, column), text, needs, has }];
       }
       const has = merge === undefined ? this.room(cell) : across;

@@ -138,7 +138,8 @@ class Search {
   private caution(verdict: Verdict, spot: Spot, typed: readonly Spot[]): void {
     const others = typed.filter((one) => keyOf(one) !== keyOf(spot));
     // If there are several readings, the one that the sentence names.
-    const first = others.find((one) => this.isAbout(one, verdict)) ?? others[0];
+    const first =
+      others.find((one) => this.isNamed(one, verdict)) ?? others.find((one) => this.isAbout(one, verdict)) ?? others[0];
     const isOfRow = first !== undefined && !verdict.ofValue;
     // A check is about a whole drum or day, not about one figure.
     const about = isOfRow ? rowWord(this.book, first) : first === undefined ? '' : placeWords(this.book, first);
@@ -174,6 +175,12 @@ class Search {
       if (error instanceof NotFollowed) return [];
       throw error;
     }
+  }
+
+  /** Whether the sentence has the whole heading of the cell: `350 fish`. */
+  private isNamed(spot: Spot, { sentence, ofValue }: Verdict): boolean {
+    const [heading = ''] = placeWords(this.book, spot).split(',');
+    return ofValue === true && heading !== '' && sentence.toLowerCase().includes(heading.toLowerCase());
   }
 
   private isAbout(spot: Spot, { sentence, ofValue }: Verdict): boolean {

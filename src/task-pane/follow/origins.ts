@@ -88,7 +88,11 @@ async function ofCall(
     return asked === undefined ? combinedOrigins([by, then, otherwise]) : chosenOrigins(asked, by, then, otherwise);
   }
   const isCell = movers[plain];
-  if (isCell === undefined) return combinedOrigins(await Promise.all(parts.map((one) => of(one))));
+  if (isCell === undefined) {
+    const combined = combinedOrigins(await Promise.all(parts.map((one) => of(one))));
+    // The one text that it gives comes from every cell.
+    return plain === 'TEXTJOIN' ? [[combined.flat(2)]] : combined;
+  }
   const mover = sheetFunction(plain);
   if (mover === undefined) throw new NotFollowed(`uses ${plain}`);
   // Numbers in a list replace the values, so that they are moved as the values would be.

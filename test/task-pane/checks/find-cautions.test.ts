@@ -183,6 +183,13 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
     expect(first).toMatch(/^danger Tests!D12 Tests!I12: Ammonia N, 2026-04-13: 6\.5\. Too much un-ionized/);
   });
 
+  test('the column of the farm that the caution names', async () => {
+    const lines = await typedInto('US/stocking-scenarios', { 'Scenarios!D21': 225 });
+    const told = lines.filter((one) => one.includes('usual is'));
+    expect(told, lines.join('\n')).toHaveLength(1);
+    expect(told[0]).toMatch(/^caution Scenarios!D21 Scenarios!H21: 350 fish, drum diameter: 225\. 350 fish: usual is /);
+  });
+
   test('an input of a bank by its name', async () => {
     const lines = await typedInto('metric/materials-sheet', { 'Bank!B6': -5 });
     const wrong = lines.filter((one) => one.startsWith('wrong'));

@@ -97,7 +97,7 @@ const scenarioFirst = first + figures.length + 4;
 
 /** Every figure with its error beside the published range, and the scenario column that takes it. */
 export function figuresSheet(profile: ReadyProfile): SheetData {
-  const widths = [17, 9, 9, 9, 8, 10, 12, 24, 20];
+  const widths = [16, 9, 10, 10, 8, 12, 12, 24, 17];
   const draft = framed({
     name: 'Figures',
     title: 'Your own figures, beside the published ones',

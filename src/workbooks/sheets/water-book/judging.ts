@@ -26,7 +26,7 @@ const alkalis = [
 
 /** One test, with a verdict in words on each reading. */
 export function verdictSheet(profile: ReadyProfile): SheetData {
-  const widths = [22, 12, 9, 9, 22, 46];
+  const widths = [22, 12, 9, 9, 24, 44];
   const draft = framed({
     name: 'Verdict',
     title: 'One test, judged in words',
@@ -75,7 +75,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
     .choice('B4', species, 'the fish that you keep')
     .choiceFrom('B5', testColumn('date'), 'a day on the sheet Tests; for any other day the last test is shown');
   // What a spill shows does not make its rows taller; the advice about ammonia is the longest.
-  const heights: Readonly<Record<number, number>> = { 9: 78, 11: 94, 12: 94, 18: 48 };
+  const heights: Readonly<Record<number, number>> = { 9: 94, 11: 94, 12: 94, 18: 48 };
   for (let row = 9; row <= 18; row += 1) draft.height(row, heights[row] ?? 48);
   draft.height(6, 32).height(7, 32).alarm('E9:E18', '=AND(E9<>"",E9<>"within limits",E9<>"not measured")');
   return draft.sheet({
