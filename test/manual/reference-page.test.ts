@@ -48,6 +48,21 @@ describe('reference pages', () => {
     for (const row of catalogue) expect(index.split(`>SILT.${row.name}<`).length).toBe(2);
   });
 
+  it('says what a plan does not know, wherever one is read', () => {
+    const textOf = (name: string) => referencePage(catalogue.find((row) => row.name === name)!);
+    for (const name of ['PLAN.COMPARE', 'PLAN.LIMIT', 'PLAN.BALANCE'])
+      for (const words of [
+        'solids share',
+        'how fast fine solids decay',
+        'gravel beds',
+        'leaves out nitrite',
+        'well mixed',
+      ])
+        expect(textOf(name), name).toContain(words);
+    for (const name of ['PLAN.RANGE', 'PLAN.DRIVERS'])
+      expect(textOf(name)).toContain('what the model itself leaves out');
+  });
+
   it('shows every coefficient with its range, source, meaning and how it is known', () => {
     const text = tree(figuresPage()).documentElement?.textContent ?? '';
     for (const one of coefficients) {

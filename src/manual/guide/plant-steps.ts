@@ -9,7 +9,7 @@ export const plantSteps: readonly Step[] = [
     what: 'Start from the feed: it becomes solids, ammonia and carbon dioxide.',
     why: [
       'Every stage after the tank is sized by one of them, so the stage with the least room decides how many fish the farm carries.',
-      'No plan is exact. Published figures of the share of feed that becomes solids run from 0.04 to 0.7, and how fast fine solids decay, what gravel beds remove and how much nitrogen is lost as gas are hardly better known. The sheet How sure shows how far each result can be from the plan, and which figure to measure first. It does not show what the model leaves out: nitrite, the peak of ammonia after a feeding, and filters that fill.',
+      'No plan is exact. Published figures of the share of feed that becomes solids run from {=SILT.REF.VALUE("metric","solids share","low")} to {=SILT.REF.VALUE("metric","solids share","high")}, and how fast fine solids decay, what gravel beds remove and how much nitrogen is lost as gas are hardly better known. The sheet How sure shows how far each result can be from the plan, and which figure to measure first. It does not show what the model leaves out: nitrite, the peak of ammonia after a feeding, and filters that fill.',
     ],
     picture: 'PLAN.LIMIT',
     sheet:
