@@ -28,9 +28,9 @@ export default defineConfig({
           name: 'browser',
           include: ['test/**/*.browser.test.ts'],
           globalSetup: './test/harness/browser-setup.ts',
-          // After the unit tests, and one page at a time: two side by side on a small machine make each other late.
+          // After the unit tests, and two pages at a time: a page and its browser keep about one processor busy.
           sequence: { groupOrder: 1 },
-          fileParallelism: false,
+          maxWorkers: 2,
           isolate: false,
           expect: { poll: { timeout: patience / 2 } },
           testTimeout: patience,

@@ -59,7 +59,12 @@ export async function findBrowser(): Promise<string> {
   if (found !== undefined) return found;
   if (!isDebianRoot()) throw new Error(`no browser for the browser tests: ${advice}`);
   process.stderr.write('No browser found; installing Chromium for the browser tests.\n');
-  installDebian('chromium-headless-shell', advice);
+  try {
+    installDebian('chromium-headless-shell', advice);
+  } catch {
+    // Older systems have the whole browser only.
+    installDebian('chromium', advice);
+  }
   const installed = installedBrowser();
   if (installed === undefined) throw new Error(`Chromium was installed but is not on the path; ${advice}`);
   return installed;
