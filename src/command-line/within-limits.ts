@@ -11,7 +11,8 @@ const megabytes = Number(process.env.SILTSTEAD_MEGABYTES ?? 2_048);
 const reasons = {
   late: `took longer than ${seconds} s`,
   interrupted: 'was interrupted',
-  'too large': `needs more than ${megabytes.toLocaleString('en-US')} MB of memory`,
+  killed: 'was ended by the system, which may be short of memory,',
+  large: `needs more than ${megabytes.toLocaleString('en-US')} MB of memory`,
 } as const;
 
 /** Long formulas are parsed recursively; systems other than Windows have a stack large enough for that. */
@@ -22,7 +23,7 @@ const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 /** How the process that did the work ended. */
 interface End {
   readonly code: number | null;
-  readonly why: 'late' | 'interrupted' | 'too large' | 'done';
+  readonly why: 'done' | keyof typeof reasons;
   readonly pid: number;
 }
 
@@ -57,8 +58,12 @@ function runAgain(): Promise<End> {
       // What it had to say when it was interrupted depends on the moment.
       const isDone = code === 0 || code === 3 || (code !== null && code < 3 && !isInterrupted && !isLate);
       if (isDone) process.stderr.write(output);
-      const why = isDone ? 'done' : isLate ? 'late' : isInterrupted ? 'interrupted' : 'too large';
-      resolve({ code, why, pid: child.pid ?? 0 });
+      const pid = child.pid ?? 0;
+      if (isDone) resolve({ code, why: 'done', pid });
+      else if (isLate) resolve({ code, why: 'late', pid });
+      else if (isInterrupted) resolve({ code, why: 'interrupted', pid });
+      // Past its own limit the process aborts itself; a system that is short of memory kills it.
+      else resolve({ code, why: by === 'SIGKILL' ? 'killed' : 'large', pid });
     });
   });
 }

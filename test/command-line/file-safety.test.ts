@@ -202,7 +202,10 @@ describe('recalc, whose work is done in a process of its own, leaves the old fil
   });
 
   it('if that process is killed when half of the file is written', () => {
-    refusedWith(interrupted('write', 'SIGKILL'), /in\.xlsx: the work .* was stopped; nothing was written$/m);
+    refusedWith(
+      interrupted('write', 'SIGKILL'),
+      /in\.xlsx: the work was ended by the system, .* and was stopped; nothing was written$/m,
+    );
   });
 
   it('unless the new one is whole: then it says so', () => {

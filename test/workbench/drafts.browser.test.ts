@@ -17,8 +17,8 @@ afterAll(async () => {
   await server?.close();
 });
 
-async function openPage(): Promise<Page> {
-  const page = await context.newPage();
+async function openPage(where = context): Promise<Page> {
+  const page = await where.newPage();
   page.on('dialog', (dialog) => void dialog.accept());
   await page.goto(`${server.address}workbench/`);
   await page.waitForSelector('body[data-ready]');
@@ -64,6 +64,21 @@ test('a closed page and a reloaded page each leave their own work to be opened a
   await other.locator('#draft-delete').click();
   await other.locator('#draft').waitFor({ state: 'hidden' });
   await other.close();
+});
+
+test('a tab that was killed leaves its work to the next one', async () => {
+  const own = await browser.newContext({ viewport: { width: 1280, height: 720 }, serviceWorkers: 'block' });
+  const killed = await openPage(own);
+  await typeHeight(killed, 13.5);
+  const crashed = killed.waitForEvent('crash');
+  await killed.goto('chrome://crash').catch(() => undefined);
+  await crashed;
+  const page = await openPage(own);
+  await page.getByText('Work on cone-cut-plan.xlsx that was not saved is kept here').waitFor();
+  await page.locator('#draft-open').click();
+  await cells(page, height, ({ values }) => values[0]?.[0] === 13.5);
+  expect(await title(page)).toBe('cone-cut-plan.xlsx, not saved');
+  await own.close();
 });
 
 test('choosing another sample asks first, and staying keeps list, title and work', async () => {

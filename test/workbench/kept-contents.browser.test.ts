@@ -1,0 +1,54 @@
+import { readFileSync } from 'node:fs';
+import { unzipSync } from 'fflate';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { readWorkbook } from '../../src/workbooks/read-xlsx';
+import { launchBrowser } from '../harness/browser';
+import { openPackage } from '../workbooks/package-parts';
+import { type OpenPage, openWorkbench, serveWorkbench, withoutSaving } from './open-workbench';
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveWorkbench>>;
+let open: OpenPage;
+
+beforeAll(async () => {
+  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
+  open = await openWorkbench(browser, server.address);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+const sheetPart = /^xl\/worksheets\/sheet\d+\.xml$/;
+
+/** Everything of a sheet's part but its cells: rules, drop-downs, print settings, links to comments and pictures. */
+const besidesCells = (bytes: Uint8Array, part: string) =>
+  openPackage(bytes)
+    .xml(part)!
+    .children.filter(({ name }) => name !== 'sheetData');
+
+// Made by openpyxl 3.0.9 and by LibreOffice 7.4; between them a chart, a picture, a pivot table and comments.
+test.each(['drum-store.xlsx', 'pull-log.xlsx'])('%s keeps all that the page does not show', async (name) => {
+  const { page } = open;
+  const before = new Uint8Array(readFileSync(`test/workbooks/files/${name}`));
+  await withoutSaving(page, () => page.setInputFiles('#open', `test/workbooks/files/${name}`));
+  const sheet = await page.evaluate(async () => {
+    const { host, spreadsheet } = window.workbench;
+    const [first = ''] = await host.sheets();
+    await host.write([{ sheet: first, row: 2, column: 2, cells: [[40]] }]);
+    await spreadsheet.settled();
+    return first;
+  });
+  const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
+  const after = new Uint8Array(readFileSync(await download.path()));
+
+  const [was, is] = [unzipSync(before), unzipSync(after)];
+  expect(Object.keys(is).sort()).toEqual(Object.keys(was).sort());
+  const changed = Object.keys(was).filter((part) => Buffer.compare(was[part]!, is[part]!) !== 0);
+  expect(changed.filter((part) => !sheetPart.test(part))).toEqual([]);
+  for (const part of changed) expect(besidesCells(after, part)).toEqual(besidesCells(before, part));
+  const saved = (await readWorkbook(after)).sheets.find((one) => one.name === sheet);
+  expect(saved?.cells.find(({ row, column }) => row === 2 && column === 2)?.value).toBe(40);
+  expect(open.faults).toEqual([]);
+});
