@@ -3,7 +3,7 @@ import type { Profile } from '../units/profile';
 import { drawing } from './drawing';
 import type { Drawing, Entity } from './drawing-model';
 import { type DrumFigures, drumBody, drumLevels, pipeEnd } from './drum-body';
-import { wordAngle, wordLength } from './length-text';
+import { tapeLength, wordAngle, wordLength } from './length-text';
 import { callouts, type Level } from './level-callouts';
 import { textWidth } from './text-width';
 import { titled } from './titled';
@@ -29,22 +29,25 @@ export interface DrumSectionInput {
   /** How far the outlet of the valve is below the top of the stand. */
   readonly drainDrop?: number;
   readonly name?: string;
+  /** For a picture a hand wide: larger letters, and of each height only the one above the drum floor. */
+  readonly isSmall?: boolean;
 }
 
 /** A settling drum cut down its middle, with its cone, base, ports, stand and water line, and the height of each. */
 export function drumSectionDrawing(input: DrumSectionInput): Drawing {
-  const { profile, name } = input;
+  const { profile, name, isSmall = false } = input;
   const figures = figuresOf(input);
-  const levels = drumLevels(figures);
-  const h = Math.max(2.2 * figures.drumDiameter, levels.rim) / 46;
-  const lengthText = (meters: number) => wordLength(profile, meters);
+  const { rim } = drumLevels(figures);
+  const h = isSmall ? Math.max(figures.drumDiameter / 8.2, rim / 26) : Math.max(2.2 * figures.drumDiameter, rim) / 46;
+  const lengthText = (meters: number) => (isSmall ? tapeLength : wordLength)(profile, meters);
+  const heights = isSmall ? heightOverFloor : everyHeight;
   return drawing({
     title: titled(name, 'settling drum in section'),
     notes: notesFor(figures, profile),
     entities: [
       ...drumBody(figures, h, lengthText),
-      ...sizes(figures, h, lengthText),
-      ...callouts(levelList(figures, h, lengthText), figures.drumDiameter / 2 + 7 * h, h),
+      ...sizes(figures, h, lengthText, (isSmall ? 5.4 : 7) * h),
+      ...callouts(levelList(figures, h, heights(figures, lengthText)), figures.drumDiameter / 2 + 7 * h, h),
     ],
     textHeight: h,
     fullSize: false,
@@ -93,7 +96,7 @@ interface Height {
 }
 
 /** Inside diameter above the rim, and a chain of heights on the left with its text beside it, where there is always room. */
-function sizes(figures: DrumFigures, h: number, word: Worded): readonly Entity[] {
+function sizes(figures: DrumFigures, h: number, word: Worded, aside: number): readonly Entity[] {
   const radius = figures.drumDiameter / 2;
   const { floor, coneFoot, coneHead, water, rim } = drumLevels(figures);
   const heights: readonly Height[] = [
@@ -102,7 +105,6 @@ function sizes(figures: DrumFigures, h: number, word: Worded): readonly Entity[]
     { name: 'rise', bottom: floor, top: coneFoot },
     { name: 'stand', bottom: 0, top: floor },
   ].filter(({ bottom, top }) => top > bottom);
-  const aside = 7 * h;
   const across = `inside diameter ${word(figures.drumDiameter)}`;
   const named = heights.map(({ name, bottom, top }) => ({
     from: { x: -radius - aside, y: (bottom + top) / 2 },
@@ -130,16 +132,29 @@ function sizes(figures: DrumFigures, h: number, word: Worded): readonly Entity[]
   ];
 }
 
-function levelList(figures: DrumFigures, h: number, word: Worded): readonly Level[] {
-  const { ports, drumDiameter, coneHeight, stand } = figures;
+type HeightLines = (height: number) => readonly string[];
+
+function everyHeight(figures: DrumFigures, word: Worded): HeightLines {
+  const { floor, coneHead } = drumLevels(figures);
+  return (height) => [
+    ...(figures.coneHeight > 0 && height > coneHead ? [`${word(height - coneHead)} above cone top`] : []),
+    ...(height > floor ? [`${word(height - floor)} above floor`] : []),
+    ...(figures.stand > 0 && height > 0 ? [`${word(height)} above ground`] : []),
+  ];
+}
+
+function heightOverFloor({ stand }: DrumFigures, word: Worded): HeightLines {
+  return (height) => {
+    if (height > stand) return [word(height - stand), 'above floor'];
+    return stand > 0 ? [word(stand), 'above ground'] : [];
+  };
+}
+
+function levelList(figures: DrumFigures, h: number, linesAt: HeightLines): readonly Level[] {
+  const { ports, drumDiameter, coneHeight } = figures;
   const { floor, coneHead, water } = drumLevels(figures);
   const wall = drumDiameter / 2;
-  const above = (height: number): readonly string[] => [
-    ...(coneHeight > 0 && height > coneHead ? [`${word(height - coneHead)} above cone top`] : []),
-    ...(height > floor ? [`${word(height - floor)} above floor`] : []),
-    ...(stand > 0 && height > 0 ? [`${word(height)} above ground`] : []),
-  ];
-  const level = (name: string, y: number, x = wall): Level => ({ from: { x, y }, name, lines: above(y) });
+  const level = (name: string, y: number, x = wall): Level => ({ from: { x, y }, name, lines: linesAt(y) });
   return [
     level('water line', water),
     ...ports.map(({ port, aboveFloor }, i) => level(port, floor + aboveFloor, pipeEnd(wall, i === 0 ? -1 : 1, h))),

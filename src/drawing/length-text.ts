@@ -12,6 +12,12 @@ export function wordLength(profile: Profile, meters: number): string {
   return symbol === 'in' ? `${plain}${tape(value)}` : plain;
 }
 
+/** A length as a tape shows it: in inches only the nearest 1/32. */
+export function tapeLength(profile: Profile, meters: number): string {
+  const inches = profile.units.dimension.symbol === 'in' ? tape(toProfile(profile, 'dimension', meters)) : '';
+  return inches === '' ? wordLength(profile, meters) : `${inches.slice(2, -1)} in`;
+}
+
 /** The reading on a tape with 1/32 inch marks, if the decimal does not already show it. */
 function tape(inches: number): string {
   const parts = Math.round(inches * 32);

@@ -26,7 +26,8 @@ export function referencePage(row: CatalogueRow, published: readonly PublishedCh
   return page(
     title,
     [
-      `<h1>${title}</h1>`,
+      // A narrow page breaks a long name after a dot.
+      `<h1>${title.replaceAll('.', '.<wbr/>')}</h1>`,
       `<p class="lead">${markupSafe(row.summary)}</p>`,
       `<p><code>=${title}(${signature(row)})</code></p>`,
       '<h2>Arguments</h2>',

@@ -4,7 +4,7 @@ import { firstJobName } from '../task-pane/first-job/job-name';
 import { firstJobView } from '../task-pane/first-job/view';
 import type { Pane } from '../task-pane/pane';
 import { attempt, part } from './page-parts';
-import { bringForward } from './regions';
+import { bringForward, focusPane } from './regions';
 
 /** The button that begins a first job, and the way back to one in a workbook that is opened with it. */
 export function leadToFirstJob(spreadsheet: Spreadsheet, host: SheetHost, pane: Pane): void {
@@ -15,6 +15,10 @@ export function leadToFirstJob(spreadsheet: Spreadsheet, host: SheetHost, pane: 
   const resume = async (): Promise<void> => {
     if ((await host.names()).some(({ name }) => name === firstJobName)) show();
   };
-  part('first-job').addEventListener('click', show);
+  part('first-job').addEventListener('click', () => {
+    show();
+    // Somebody who pressed the button by a key goes on from there; the grid between bar and pane uses Tab itself.
+    focusPane();
+  });
   spreadsheet.onOpened(() => void attempt('First job', resume));
 }

@@ -13,6 +13,12 @@ export function bringForward(front: 'grid' | 'pane'): void {
   part('switch').textContent = front === 'pane' ? 'Show the sheet' : 'Show the pane';
 }
 
+/** Goes to the tab of the view in front; its controls come next by Tab. */
+export function focusPane(): void {
+  bringForward('pane');
+  part('pane').querySelector<HTMLElement>('[role=tab][aria-selected=true]')?.focus();
+}
+
 /**
  * F6 goes from the bar to the grid, its charts if it has some, and the pane, and back to the bar; Shift+F6 goes the
  * other way. The grid uses every other key itself. On a narrow page, which shows only the grid or the pane, a button
@@ -35,10 +41,7 @@ export function moveBetweenRegions(spreadsheet: Spreadsheet): void {
       bringForward('grid');
       part('charts-toggle').focus();
     },
-    pane: () => {
-      bringForward('pane');
-      part('pane').querySelector<HTMLElement>('[role=tab][aria-selected=true]')?.focus();
-    },
+    pane: focusPane,
   };
   const here = (): Region =>
     order.find((region) => region !== 'grid' && part(region).contains(document.activeElement)) ?? 'grid';

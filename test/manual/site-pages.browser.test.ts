@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type RunningServer, serveSite } from '../../src/command-line/serve-site';
@@ -40,6 +40,25 @@ describe.each(['light', 'dark'] as const)('in %s, 320 pixels wide', (colorScheme
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
     await context.close();
   });
+});
+
+test('no page of the site is wider than 320 pixels, as a page of 1280 is at 400 %', async () => {
+  const context = await browser.newContext({ viewport: { width: 320, height: 700 }, serviceWorkers: 'block' });
+  const page = await context.newPage();
+  const paths = readdirSync('dist', { recursive: true, encoding: 'utf8' })
+    .map((path) => path.replaceAll('\\', '/'))
+    .filter((path) => path.endsWith('.html') && !/^(task-pane|drawing|workbench)/.test(path));
+  expect(paths.length).toBeGreaterThan(100);
+  for (const path of paths) {
+    await page.goto(server.address + path);
+    const [width, heading] = await page.evaluate(() => [
+      document.documentElement.scrollWidth,
+      document.querySelector('h1')?.getBoundingClientRect().right ?? 0,
+    ]);
+    expect(width, path).toBeLessThanOrEqual(320);
+    expect(heading, path).toBeGreaterThan(0);
+  }
+  await context.close();
 });
 
 test('the list of functions shows those that have every typed word', async () => {

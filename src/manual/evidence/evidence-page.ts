@@ -45,7 +45,7 @@ export function evidencePage(): string {
     'What the functions are checked against',
     `<h1>What the functions are checked against</h1>
 <p class="lead">${markupSafe(evidenceTotals())}</p>
-<table><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`,
+<div class="wide" tabindex="0"><table><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table></div>`,
   );
 }
 

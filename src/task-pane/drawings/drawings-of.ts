@@ -62,7 +62,7 @@ function figure(name: string, value: CellValue, profile: Profile, bounds: Bounds
   return figureReader(name, { kind: 'dimension', meaning: name, ...bounds })(value, profile);
 }
 
-function drumDrawing({ figures, name }: DrumRequest, profile: Profile): Drawing {
+function drumDrawing({ figures, name, isSmall = false }: DrumRequest, profile: Profile): Drawing {
   const read: Partial<Record<DrumField, number>> = {};
   for (const [field, value] of Object.entries(figures) as [DrumField, CellValue][]) {
     const { label, mayBeNothing } = drumWords[field];
@@ -81,5 +81,5 @@ function drumDrawing({ figures, name }: DrumRequest, profile: Profile): Drawing 
   if (stand > 0 && drainDrop !== undefined && drainDrop >= stand) {
     throw new UserError('The valve would hang below the ground: give a taller stand or a shorter drop.');
   }
-  return drumSectionDrawing({ profile, drumDiameter, depth, ...rest, ...(name ? { name } : {}) });
+  return drumSectionDrawing({ profile, drumDiameter, depth, ...rest, isSmall, ...(name ? { name } : {}) });
 }

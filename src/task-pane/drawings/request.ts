@@ -44,6 +44,7 @@ export interface DrumRequest extends Asked {
   readonly what: 'drum';
   readonly figures: Readonly<Partial<Record<DrumField, CellScalar>>>;
   readonly name?: string;
+  readonly isSmall?: boolean;
 }
 
 /** A scenario's train, with every figure already as text. */

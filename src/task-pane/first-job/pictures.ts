@@ -20,6 +20,8 @@ export interface PictureInput {
   readonly cone: number;
   /** Whether the check has let the drum through. */
   readonly isDone: boolean;
+  /** For the width of the pane; otherwise with all its figures. */
+  readonly isSmall: boolean;
 }
 
 /** The picture of a step: where the tape goes, or the drum as its cells have it. Throws a sentence where it cannot be drawn. */
@@ -62,7 +64,10 @@ function plain(value: CellResult): CellScalar {
   return typeof value === 'object' ? '' : value;
 }
 
-function drumPicture({ cells, job, profile }: PictureInput, more: DrumRequest['figures']): Drawing | undefined {
+function drumPicture(
+  { cells, job, profile, isSmall }: PictureInput,
+  more: DrumRequest['figures'],
+): Drawing | undefined {
   const at = (letter: string): CellScalar => plain(cells.value('drums', `${letter}${job.row}`));
   const figures: DrumRequest['figures'] = {
     drumDiameter: at('K'),
@@ -73,7 +78,7 @@ function drumPicture({ cells, job, profile }: PictureInput, more: DrumRequest['f
     ...more,
   };
   const given = Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== ''));
-  return drawingsOf({ what: 'drum', units: profile.text, figures: given, name: String(at('A')) })[0];
+  return drawingsOf({ what: 'drum', units: profile.text, figures: given, name: String(at('A')), isSmall })[0];
 }
 
 function patternPicture(cells: JobCells, job: Job, profile: Profile): Drawing | undefined {

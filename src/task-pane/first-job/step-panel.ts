@@ -80,7 +80,7 @@ export function createStepPanel(
     let drawing: Drawing | undefined;
     let fault = 'The picture comes when the sheet has its figures.';
     try {
-      drawing = pictureFor(step.id, input);
+      drawing = pictureFor(step.id, { ...input, isSmall: true });
     } catch (error) {
       const sentence = sentenceIn(error);
       if (sentence === undefined) throw error;
@@ -89,8 +89,9 @@ export function createStepPanel(
     const from = JSON.stringify(drawing ?? fault);
     if (from === drawnFrom) return;
     drawnFrom = from;
-    replace(picture, ...(drawing === undefined ? [make('p', { class: 'faint' }, fault)] : [figureOf(drawing)]));
-    events.drawn(drawing);
+    const full = drawing && pictureFor(step.id, { ...input, isSmall: false });
+    replace(picture, ...(drawing === undefined ? [make('p', { class: 'faint' }, fault)] : [figureOf(drawing, full)]));
+    events.drawn(full);
   };
   const element = make(
     'form',
@@ -128,7 +129,7 @@ export function createStepPanel(
   };
 }
 
-function figureOf(drawing: Drawing): HTMLElement {
+function figureOf(drawing: Drawing, full: Drawing = drawing): HTMLElement {
   return make(
     'figure',
     { class: 'drawing' },
@@ -138,7 +139,7 @@ function figureOf(drawing: Drawing): HTMLElement {
       {},
       drawing.title,
       ' ',
-      makeButton('Larger', () => showLarger(drawing), { class: 'quiet' }),
+      makeButton('Larger', () => showLarger(full), { class: 'quiet' }),
     ),
   );
 }

@@ -1,0 +1,51 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { RunningServer } from '../../src/command-line/serve-site';
+import { launchBrowser } from '../harness/browser';
+import { openWorkbench, serveWorkbench } from './open-workbench';
+
+let browser: Browser;
+let server: RunningServer;
+beforeAll(async () => {
+  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+test('a window of 1280 by 800 at 200 % shows the sheet or the pane, all of each, and never scrolls sideways', async () => {
+  const { page, faults } = await openWorkbench(browser, server.address);
+  // A browser at 200 % lays the page out as one of half the size.
+  await page.setViewportSize({ width: 640, height: 400 });
+  const [grid, pane] = [page.locator('#grid'), page.locator('#pane')];
+  const isWhole = () =>
+    page.evaluate(() => {
+      const { scrollWidth, scrollHeight } = document.documentElement;
+      return scrollWidth <= innerWidth && scrollHeight <= innerHeight;
+    });
+  expect(await isWhole()).toBe(true);
+  expect(await pane.isVisible()).toBe(false);
+  // Before the layout for low pages the grid had 160 pixels.
+  expect((await grid.boundingBox())!.height).toBeGreaterThanOrEqual(230);
+  // Every control of the bar is on the page.
+  for (const control of await page.locator('#bar :is(button, select, label.button)').all()) {
+    const box = (await control.boundingBox())!;
+    expect(box.x, (await control.textContent()) ?? '').toBeGreaterThanOrEqual(0);
+    expect(box.x + box.width, (await control.textContent()) ?? '').toBeLessThanOrEqual(640);
+  }
+  await page.getByRole('button', { name: 'Show the pane' }).click();
+  expect(await pane.boundingBox()).toMatchObject({ x: 0, width: 640 });
+  expect((await pane.boundingBox())!.height).toBeGreaterThanOrEqual(250);
+  for (const tab of await pane.getByRole('tab').all()) {
+    await tab.click();
+    await pane.getByRole('tabpanel').locator('h2, label').first().waitFor();
+    const [inside, outside] = await pane.evaluate(({ scrollWidth, clientWidth }) => [scrollWidth, clientWidth]);
+    expect(inside, (await tab.textContent()) ?? '').toBeLessThanOrEqual(outside!);
+    expect(await isWhole()).toBe(true);
+  }
+  await page.getByRole('button', { name: 'Show the sheet' }).click();
+  expect(await pane.isVisible()).toBe(false);
+  expect(faults).toEqual([]);
+  await page.context().close();
+});
