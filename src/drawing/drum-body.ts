@@ -3,6 +3,7 @@ import { arrow } from './dimension-lines';
 import type { Entity, Point } from './drawing-model';
 import { hatched } from './hatch';
 import { closedPolyline, corners, line, polyline, text } from './shapes';
+import { textWidth } from './text-width';
 
 /** A drum in section, about its middle line; heights count from the ground. */
 export interface DrumFigures {
@@ -103,13 +104,18 @@ function coneAndBase(figures: DrumFigures, h: number): readonly Entity[] {
     { x: inner, y: coneFoot },
   ];
   const label = { x: -radius - 1.6 * h, y: floor + 0.35 * (coneHead - floor) };
+  const hasRoom = coneHead - floor > 4.5 * h;
   return [
     ...hatched(base, 0.75 * h, Math.PI / 4),
     ...hatched(mirrored(base), 0.75 * h, -Math.PI / 4),
     ...[sheet, mirrored(sheet)].flatMap((points) => polyline('mark', 'outline', points)),
     ...(rise > 0 ? [sump, mirrored(sump)].flatMap((points) => polyline('mark', 'outline', points)) : []),
-    line('text', 'thin', { x: -radius + 0.8 * h, y: label.y }, { x: label.x + 0.4 * h, y: label.y }),
-    text(label, 'base\nmix', h, { anchor: 'end' }),
+    ...(hasRoom
+      ? [
+          line('text', 'thin', { x: -radius + 0.8 * h, y: label.y }, { x: label.x + 0.4 * h, y: label.y }),
+          text(label, 'base\nmix', h, { anchor: 'end' }),
+        ]
+      : []),
   ];
 }
 
@@ -184,7 +190,7 @@ function standFrame({ drumDiameter, coneBottom, stand }: DrumFigures, h: number)
 
 /** The pipe down from the cone with its valve, and the pail if its height is given. */
 function drain(figures: DrumFigures, h: number, word: (meters: number) => string): readonly Entity[] {
-  const { stand, container, coneBottom, drainDrop } = figures;
+  const { drumDiameter, stand, container, coneBottom, drainDrop } = figures;
   const half = Math.max(Math.min(coneBottom / 2, 1.2 * h), 0.6 * h);
   const drop = Math.min(drainDrop ?? Math.min(5 * h, 0.5 * stand), 0.95 * stand);
   const end = stand - drop;
@@ -197,6 +203,10 @@ function drain(figures: DrumFigures, h: number, word: (meters: number) => string
     { x: -size, y: middle - size },
     { x: size, y: middle - size },
   ]);
+  // Words stand between the pipe and a leg, if there is room.
+  const leg = drumDiameter / 2 - 0.7 * h;
+  const words = coneBottom > 0 ? [word(coneBottom), 'drain'] : ['valve'];
+  const hasRoom = half + h + Math.max(...words.map((line) => textWidth(line, 0.85 * h))) < leg;
   const sides = [-half, half].map((x) => line('mark', 'outline', { x, y: start }, { x, y: end }));
   const pail =
     container === undefined
@@ -208,14 +218,14 @@ function drain(figures: DrumFigures, h: number, word: (meters: number) => string
             { x: 2.1 * h, y: 0 },
             { x: 2.6 * h, y: Math.min(container, end) },
           ]),
-          text({ x: 3.2 * h, y: Math.min(container, end) / 2 }, 'pail', h, { anchor: 'start' }),
+          hasRoom
+            ? text({ x: 3.2 * h, y: Math.min(container, end) / 2 }, 'pail', h, { anchor: 'start' })
+            : text({ x: 0, y: Math.min(container, end) / 2 }, 'pail', h),
         ];
   return [
     ...sides,
     ...valve,
-    text({ x: half + h, y: middle }, coneBottom > 0 ? `${word(coneBottom)}\ndrain` : 'valve', 0.85 * h, {
-      anchor: 'start',
-    }),
+    ...(hasRoom ? [text({ x: half + h, y: middle }, words.join('\n'), 0.85 * h, { anchor: 'start' })] : []),
     ...pail,
   ];
 }

@@ -105,7 +105,9 @@ function sizes(figures: DrumFigures, h: number, word: Worded, aside: number): re
     { name: 'rise', bottom: floor, top: coneFoot },
     { name: 'stand', bottom: 0, top: floor },
   ].filter(({ bottom, top }) => top > bottom);
-  const across = `inside diameter ${word(figures.drumDiameter)}`;
+  const size = word(figures.drumDiameter);
+  // Beside a small drum there is no room for words, and its picture stands among them.
+  const across = figures.drumDiameter < 10 * h ? size : `inside diameter ${size}`;
   const named = heights.map(({ name, bottom, top }) => ({
     from: { x: -radius - aside, y: (bottom + top) / 2 },
     name,

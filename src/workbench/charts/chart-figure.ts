@@ -22,23 +22,35 @@ function tableRows(plotted: PlottedChart): HTMLElement[] {
   return [make('thead', {}, first), make('tbody', {}, ...rows)];
 }
 
+/** Lying bars need a line of text each, or some would have no name; the axis is below them. */
+function heightOfBars({ categories, series }: PlottedChart): number {
+  return Math.max(190, 60 + categories.length * Math.max(20, 12 * series.length));
+}
+
 /** The place of one chart in the page: title, drawing, what is missing, and its numbers as a table. */
 export class ChartFigure {
   readonly canvas = make('canvas', { role: 'img' });
   private readonly title = make('figcaption');
+  /** What the values are in. Along its axis it would be turned, and cut off where the plot is low. */
+  private readonly unit = make('p', { class: 'chart-unit' });
+  private readonly plot = make('div', { class: 'chart-plot' }, this.canvas);
   private readonly missing = make('p', { class: 'chart-missing' });
   private readonly table = make('table');
   readonly element = make(
     'figure',
     { class: 'chart' },
     this.title,
-    make('div', { class: 'chart-plot' }, this.canvas),
+    this.unit,
+    this.plot,
     this.missing,
     make('details', {}, make('summary', {}, 'Numbers'), this.table),
   );
 
   show(plotted: PlottedChart): void {
     this.title.textContent = plotted.title;
+    this.unit.textContent = plotted.type === 'bar' ? '' : plotted.valueTitle;
+    this.unit.hidden = this.unit.textContent === '';
+    this.plot.style.height = plotted.type === 'bar' ? `${heightOfBars(plotted)}px` : '';
     this.canvas.setAttribute('aria-label', inWords(plotted));
     this.missing.hidden = plotted.missing.length === 0;
     this.missing.textContent = `Not drawn: ${plotted.missing.join(', ')} is not in this workbook.`;

@@ -9,8 +9,8 @@ type Configuration = ChartConfiguration<Kind>;
 const marks = ['circle', 'rect', 'triangle', 'rectRot', 'star', 'cross'] as const;
 const dashes = [[], [6, 3], [2, 2], [8, 3, 2, 3], [10, 4], [4, 4]];
 
-/** Characters in a line of a label, and of the title of an axis. */
-export const longestLabel = 12;
+/** Characters in a line of a label under a column, of one beside a lying bar, and of the title of an axis. */
+export const longestLabel = { column: 12, bar: 24 } as const;
 const longestTitle = 26;
 
 /** Breaks words into lines, so that labels stand upright and are read whole. */
@@ -71,7 +71,7 @@ export function options(plotted: PlottedChart, colors: ChartColors): NonNullable
   const isScatter = plotted.type === 'scatter';
   const isLying = plotted.type === 'bar';
   const format = (shown: (value: number) => string) => (value: number | string) => shown(Number(value));
-  const values = axisOptions(plotted.valueTitle, colors, true);
+  const values = axisOptions(isLying ? plotted.valueTitle : '', colors, true);
   const categories = axisOptions(plotted.categoryTitle, colors, isScatter);
   const valueAxis = { ...values, ticks: { ...values.ticks, callback: format(plotted.formatValue) } };
   const categoryAxis = isScatter
@@ -80,7 +80,7 @@ export function options(plotted: PlottedChart, colors: ChartColors): NonNullable
         type: 'linear' as const,
         ticks: { ...categories.ticks, callback: format(plotted.formatCategory) },
       }
-    : { ...categories, type: 'category' as const };
+    : { ...categories, type: 'category' as const, ticks: { ...categories.ticks, autoSkip: !isLying } };
   const scales: NonNullable<NonNullable<Configuration['options']>['scales']> = isLying
     ? { x: valueAxis, y: categoryAxis }
     : { x: categoryAxis, y: valueAxis };

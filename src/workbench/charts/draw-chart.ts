@@ -32,7 +32,7 @@ const kinds = { column: 'bar', bar: 'bar', line: 'line', scatter: 'scatter' } as
 
 export function drawChart(canvas: HTMLCanvasElement, first: PlottedChart, colors: ChartColors): DrawnChart {
   const data = (plotted: PlottedChart, inColors: ChartColors) => ({
-    labels: plotted.categories.map((name) => inLines(name, longestLabel)),
+    labels: plotted.categories.map((name) => inLines(name, longestLabel[plotted.type === 'bar' ? 'bar' : 'column'])),
     datasets: datasets(plotted, inColors),
   });
   const chart = new Chart<Kind>(canvas, {

@@ -149,6 +149,8 @@ it('draws for the dark, for paper and for 200 %, each with its numbers as a tabl
   await showSheet(page, 'Tests');
   await agreed(page, 'Tests');
   expect(await dots(page, inTheDark.series[0]!)).toBeGreaterThan(100);
+  // What the values are in stands upright above the plot, whole.
+  expect(await page.locator('#charts .chart-unit').allTextContents()).toEqual(['mg/L as N', 'mg/L as N']);
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
   await expect.poll(() => dots(page, onPaper.series[0]!)).toBeGreaterThan(100);
   expect(await page.locator('#pane').isVisible()).toBe(false);
