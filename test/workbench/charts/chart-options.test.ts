@@ -4,11 +4,11 @@ import { onPaper } from '../../../src/workbench/charts/chart-colors';
 import { inLines, longestLabel, options } from '../../../src/workbench/charts/chart-options';
 import { plotChart } from '../../../src/workbench/charts/plotted-chart';
 
-const plotted = (type: ChartData['type']) =>
-  plotChart(
-    { type, title: 'Solids', series: [{ name: 'solids', values: 'A!A1:A2' }], valueTitle: 'lb per day' } as ChartData,
-    () => [1, 2],
-  );
+const place = 'A1:D8';
+const plotted = (type: ChartData['type']) => {
+  const series = [{ name: 'solids', values: 'A!A1:A2' }];
+  return plotChart({ type, title: 'Solids', series, valueTitle: 'lb per day', place }, () => [1, 2]);
+};
 
 describe('the axes of a chart', () => {
   it.each(['column', 'line', 'scatter'] as const)('have no turned title beside a %s chart', (type) => {
