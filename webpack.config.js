@@ -16,7 +16,7 @@ const MiniCssExtractPlugin = require('mini-css-extract-plugin');
 const { dropDescriptions } = require('./src/tools/build/drop-descriptions.cjs');
 const { EmittedFiles } = require('./src/tools/build/emitted-files.cjs');
 const { CollectLicenses, licenseTexts } = require('./src/tools/build/licenses.cjs');
-const { characterClasses, lighterGrid } = require('./src/tools/build/lighter-grid.cjs');
+const { characterClasses, lighterGrid, noOwnComputer } = require('./src/tools/build/lighter-grid.cjs');
 const { lighterXlsx } = require('./src/tools/build/lighter-xlsx.cjs');
 const { withPolicy } = require('./src/tools/build/page-policy.cjs');
 const { PrecacheList } = require('./src/tools/build/precache-list.cjs');
@@ -164,7 +164,12 @@ function workbench(mode) {
       'cut-search': './src/task-pane/drawings/cut-search-worker.ts',
     },
     module: {
-      rules: [typescript, { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] }, characterClasses],
+      rules: [
+        typescript,
+        { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
+        characterClasses,
+        noOwnComputer,
+      ],
     },
     plugins: [
       new MiniCssExtractPlugin(),

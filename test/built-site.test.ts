@@ -38,6 +38,15 @@ function answer(call: Call, one: (name: string, values: readonly unknown[]) => u
   );
 }
 
+test('only the manifest and the metadata hold the address of the site, which is localhost while developing', () => {
+  const texts = readdirSync('dist', { recursive: true, encoding: 'utf8' }).filter((name) =>
+    /\.\w*(js|json|html|xml|css|txt|manifest)$/.test(name),
+  );
+  const holding = texts.filter((name) => file(name).includes('localhost')).map((name) => name.replaceAll('\\', '/'));
+  expect(texts.length).toBeGreaterThan(100);
+  expect(holding.sort()).toEqual(['functions.json', 'manifest.xml', 'workbench/functions.json']);
+});
+
 describe('the functions script', () => {
   test('associates every function of the metadata before it ends, and no other', () => {
     const metadata = JSON.parse(file('functions.json')) as { functions: { id: string }[] };

@@ -32,6 +32,7 @@ const open = async (cells: Cells, units: string | null = 'US') => {
   );
   await page.locator('.banner .profile', { hasText: units ?? 'no units' }).waitFor();
   await page.getByRole('tab', { name: 'Functions' }).click();
+  await page.getByRole('searchbox').waitFor();
 };
 const form = async (name: string) => {
   await page.getByRole('searchbox').fill(name);

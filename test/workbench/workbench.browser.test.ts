@@ -122,7 +122,8 @@ describe('the pane beside the grid', () => {
     await tab.click();
     expect(await tab.getAttribute('aria-selected')).toBe('true');
     const panel = page.locator(`#pane [role=tabpanel][id="${await tab.getAttribute('aria-controls')}"]`);
-    expect((await panel.textContent())?.length).toBeGreaterThan(40);
+    // A view's script loads when it is first looked at.
+    await expect.poll(async () => (await panel.textContent())?.length).toBeGreaterThan(40);
     expect(await page.locator('#pane [role=tabpanel]:visible').count()).toBe(1);
   });
 

@@ -35,7 +35,7 @@ export const noHost = `<h2>No web host at hand</h2>
 <p>The site is a folder of files; a server only has to send them, from any folder and any address.</p>
 <ul>
 <li><strong>A school’s own server.</strong> Unpack the zip of a release and copy its folder <code>site</code> to the server. Give the class the address of the folder <code>workbench</code> in it.</li>
-<li><strong>One computer.</strong> Unpack the zip, open a terminal in the folder <code>site</code>, and start any program that serves a folder, such as <code>python3 -m http.server</code>. On that computer the workbench is then at <code>http://localhost:8000/workbench/</code>, and it keeps working without a network.</li>
+<li><strong>One computer.</strong> Unpack the zip, open a terminal in the folder <code>site</code>, and start any program that serves a folder, such as <code>python3 -m http.server</code>. On that computer the workbench is then at <code>http://127.0.0.1:8000/workbench/</code>, and it keeps working without a network.</li>
 <li><strong>A room with one computer that serves.</strong> The others open the address of that computer. They need it all the time, because browsers keep a site for use without a network only if it comes over https.</li>
 </ul>
 <p>Opening the files straight from a disk or a stick does not work: browsers do not let a page from a disk load its own parts.</p>`;

@@ -37,4 +37,10 @@ const characterClasses = {
   type: 'javascript/esm',
 };
 
-module.exports = { lighterGrid, characterClasses };
+/** A loader's rule that takes the address of its own developers out of the grid. */
+const noOwnComputer = {
+  test: /[\\/]@univerjs[\\/]core[\\/]lib[\\/]es[\\/]index\.js$/,
+  loader: path.join(__dirname, 'lighter-grid', 'no-own-computer.cjs'),
+};
+
+module.exports = { lighterGrid, characterClasses, noOwnComputer };
