@@ -1,5 +1,6 @@
 import { make, makeButton, replace } from './dom';
 import { type Notify, sentenceOf } from './messages';
+import { nextTurn } from './next-turn';
 
 /**
  * Long work calls this between pieces: it shows progress, lets the page respond, and throws Stopped when the user
@@ -74,7 +75,7 @@ function showLater(element: HTMLElement, title: string): { readonly progress: Pr
         if (stopped) throw new Stopped();
         if (performance.now() - last < sliceMs) return;
         bar.value = share;
-        await new Promise((resolve) => setTimeout(resolve, 0));
+        await nextTurn();
         last = performance.now();
         if (stopped) throw new Stopped();
       },

@@ -20,7 +20,7 @@ export interface InputTable {
 }
 
 /** A name in lower case with single spaces. */
-function foldedName(text: string): string {
+export function foldedName(text: string): string {
   return text.trim().toLowerCase().replace(/\s+/g, ' ');
 }
 

@@ -2,6 +2,7 @@ import type { FunctionLibrary } from '../../functions/function-library';
 import type { SheetHost } from '../../hosts/sheet-host';
 import { debounced } from '../debounced';
 import { sentenceOf } from '../messages';
+import { nextTurn } from '../next-turn';
 import { stillCalculating } from '../still-calculating';
 import type { UnitsWatch } from '../units-watch';
 import { unitsCaution } from '../workbook-units';
@@ -148,10 +149,6 @@ async function loadMeasuring(): Promise<FindMeasuring | undefined> {
 
 function comparesFarms(formula: string | undefined): boolean {
   return formula !== undefined && /SILT[._]PLAN[._]COMPARE/i.test(formula);
-}
-
-function nextTurn(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 0));
 }
 
 /** If numbers are read in other units than they were typed in, nothing else can be trusted. */

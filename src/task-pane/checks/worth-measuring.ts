@@ -1,3 +1,4 @@
+import { foldedName } from '../../catalogue/reading/input-table';
 import type { FunctionLibrary } from '../../functions/function-library';
 import { type BookCell, openBook, type Spot } from '../cell-formula/book';
 import { type SiltCall, siltCalls } from '../cell-formula/calls';
@@ -106,8 +107,8 @@ async function driversOf(
 }
 
 function finding({ name, share, result }: Driver, { scenario, spots }: Farm): Finding {
-  const line = scenario.findIndex(([typed]) => fold(typed) === fold(name));
-  const hasTitle = ['input', 'scenario'].includes(fold(scenario[0]?.[0]));
+  const line = scenario.findIndex(([typed]) => inputOf(typed) === foldedName(name));
+  const hasTitle = ['input', 'scenario'].includes(inputOf(scenario[0]?.[0]));
   // An input that is left at its default has no cell yet; the farm's title is above the column where it belongs.
   return {
     tone: 'caution',
@@ -166,9 +167,6 @@ function noOrigins(error: unknown): Origins {
   throw error;
 }
 
-function fold(value: unknown): string {
-  return String(value ?? '')
-    .trim()
-    .toLowerCase()
-    .replace(/\s+/g, ' ');
+function inputOf(value: unknown): string {
+  return foldedName(String(value ?? ''));
 }
