@@ -1,19 +1,9 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { RunningServer } from '../../src/command-line/serve-site';
-import { launchBrowser } from '../harness/browser';
+import { expect, it } from 'vitest';
 import { axeFindings } from '../task-pane/axe';
-import { chooseSample, openWorkbench, serveWorkbench } from './open-workbench';
+import { chooseSample, openWorkbench } from './open-workbench';
+import { servedSite } from './served-site';
 
-let browser: Browser;
-let server: RunningServer;
-beforeAll(async () => {
-  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const site = servedSite();
 
 /** What is left, with the reason. */
 const known: readonly RegExp[] = [
@@ -22,7 +12,7 @@ const known: readonly RegExp[] = [
 ];
 
 it('is found without fault by axe as a whole, but for what the embedded grid alone decides', async () => {
-  const { page, faults } = await openWorkbench(browser, server.address);
+  const { page, faults } = await openWorkbench(site.browser, site.address);
   await chooseSample(page, 'US/water-book.xlsx');
   await page.evaluate(() => {
     const { facade } = window.workbench.spreadsheet.current();

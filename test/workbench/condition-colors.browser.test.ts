@@ -1,21 +1,11 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { RunningServer } from '../../src/command-line/serve-site';
-import { launchBrowser } from '../harness/browser';
-import { chooseSample, openWorkbench, serveWorkbench } from './open-workbench';
+import { expect, it } from 'vitest';
+import { chooseSample, openWorkbench } from './open-workbench';
+import { servedSite } from './served-site';
 
-let browser: Browser;
-let server: RunningServer;
-beforeAll(async () => {
-  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const site = servedSite();
 
 it('colors the typed cell of a reading that kills, on the screen and not in the cell', async () => {
-  const { page, faults } = await openWorkbench(browser, server.address);
+  const { page, faults } = await openWorkbench(site.browser, site.address);
   await chooseSample(page, 'US/water-book.xlsx');
   const fillAt = (place: string) => page.evaluate((key) => window.workbench.conditions.now().get(key)?.bg?.rgb, place);
   await page.evaluate(() => {

@@ -1,19 +1,10 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchBrowser } from '../harness/browser';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { axeFindings } from '../task-pane/axe';
-import { cells, openWorkbench, serveWorkbench } from './open-workbench';
+import { cells, openWorkbench } from './open-workbench';
+import { servedSite } from './served-site';
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveWorkbench>>;
-
-beforeAll(async () => {
-  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const site = servedSite();
 
 const heading = (page: Page, words: string) => page.getByRole('heading', { name: words, exact: true }).waitFor();
 
@@ -57,7 +48,7 @@ async function paneFindings(page: Page): Promise<readonly string[]> {
 }
 
 test('a first job goes from the tape to the leak test by the keyboard, stops at what cannot be, and is resumed', async () => {
-  const { page, faults } = await openWorkbench(browser, server.address, true);
+  const { page, faults } = await openWorkbench(site.browser, site.address, true);
   page.on('dialog', (dialog) => void dialog.accept());
   await page.locator('#first-job').focus();
   await page.keyboard.press('Enter');

@@ -1,28 +1,24 @@
 import { mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchBrowser } from '../harness/browser';
 import { hostile } from '../workbooks/hostile-table';
-import { cells, type OpenPage, openWorkbench, serveWorkbench, withoutSaving } from './open-workbench';
+import { cells, type OpenPage, openWorkbench, withoutSaving } from './open-workbench';
+import { servedSite } from './served-site';
 
 const folder = mkdtempSync(join(tmpdir(), 'hostile-'));
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveWorkbench>>;
+const site = servedSite();
 let open: OpenPage;
 let page: Page;
 
 beforeAll(async () => {
-  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
-  open = await openWorkbench(browser, server.address);
+  open = await openWorkbench(site.browser, site.address);
   page = open.page;
   await type(10.5);
 });
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
+afterAll(() => {
   rmSync(folder, { recursive: true });
 });
 

@@ -1,23 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
-import { launchBrowser } from '../harness/browser';
 import { openPackage } from '../workbooks/package-parts';
-import { type OpenPage, openWorkbench, serveWorkbench, withoutSaving } from './open-workbench';
+import { type OpenPage, openWorkbench, withoutSaving } from './open-workbench';
+import { servedSite } from './served-site';
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveWorkbench>>;
+const site = servedSite();
 let open: OpenPage;
 
 beforeAll(async () => {
-  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
-  open = await openWorkbench(browser, server.address);
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
+  open = await openWorkbench(site.browser, site.address);
 });
 
 const sheetPart = /^xl\/worksheets\/sheet\d+\.xml$/;

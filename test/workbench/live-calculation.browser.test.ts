@@ -1,7 +1,5 @@
 import { readFileSync } from 'node:fs';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { RunningServer } from '../../src/command-line/serve-site';
+import { beforeAll, expect, it } from 'vitest';
 import { cellName } from '../../src/hosts/address';
 import type { Block } from '../../src/hosts/sheet-host';
 import { openHeadless } from '../../src/hosts/univer/headless';
@@ -9,20 +7,14 @@ import { sourceFunctions } from '../../src/hosts/univer/source-functions';
 import type { CellScalar } from '../../src/hosts/workbook-model';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { readyMade } from '../../src/workbooks/sheets/ready-made';
-import { launchBrowser } from '../harness/browser';
-import { cells, type OpenPage, openWorkbench, serveWorkbench, withoutSaving } from './open-workbench';
+import { cells, type OpenPage, openWorkbench, withoutSaving } from './open-workbench';
+import { servedSite } from './served-site';
 
-let server: RunningServer;
-let browser: Browser;
+const site = servedSite();
 let open: OpenPage;
 
 beforeAll(async () => {
-  [server, browser] = await Promise.all([serveWorkbench(), launchBrowser()]);
-  open = await openWorkbench(browser, server.address);
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
+  open = await openWorkbench(site.browser, site.address);
 });
 
 const place = { row: 0, column: 0, rows: 90, columns: 20 };

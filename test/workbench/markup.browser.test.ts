@@ -2,12 +2,12 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DOMParser } from '@xmldom/xmldom';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { readDxf } from '../drawing/read-dxf';
-import { launchBrowser } from '../harness/browser';
 import { cell, defined, file } from '../workbooks/hostile-table';
-import { cells, chooseSample, type OpenPage, openWorkbench, serveWorkbench, withoutSaving } from './open-workbench';
+import { cells, chooseSample, type OpenPage, openWorkbench, withoutSaving } from './open-workbench';
+import { servedSite } from './served-site';
 
 /** Would run, and ask another machine, wherever it was taken for markup. */
 const nasty = '<img src=x onerror=hacked()>';
@@ -22,14 +22,12 @@ const folder = mkdtempSync(join(tmpdir(), 'markup-'));
 /** A file whose own name would be markup. */
 const nastyFile = join(folder, `${nasty}.xlsx`);
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveWorkbench>>;
+const site = servedSite();
 let open: OpenPage;
 let page: Page;
 
 beforeAll(async () => {
-  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
-  open = await openWorkbench(browser, server.address);
+  open = await openWorkbench(site.browser, site.address);
   page = open.page;
   const trap = (): void => {
     Object.assign(window, { hacked: () => document.documentElement.setAttribute('data-hacked', '') });
@@ -38,9 +36,7 @@ beforeAll(async () => {
   // The page is loaded again below.
   await page.addInitScript(trap);
 });
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
+afterAll(() => {
   rmSync(folder, { recursive: true });
 });
 
@@ -56,7 +52,7 @@ async function saved(button: string): Promise<Buffer> {
 async function nothingGotThrough(): Promise<void> {
   expect(await page.locator('img[src="x"], script:not([src])').count()).toBe(0);
   expect(await page.evaluate(() => document.documentElement.hasAttribute('data-hacked'))).toBe(false);
-  expect(open.requests.filter((url) => !url.startsWith(server.address) && !/^(data|blob):/.test(url))).toEqual([]);
+  expect(open.requests.filter((url) => !url.startsWith(site.address) && !/^(data|blob):/.test(url))).toEqual([]);
   expect(open.faults).toEqual([]);
 }
 

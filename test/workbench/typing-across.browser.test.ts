@@ -1,33 +1,19 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { afterEach, beforeAll, expect, test } from 'vitest';
 import { cellName } from '../../src/hosts/address';
-import { launchBrowser } from '../harness/browser';
-import {
-  cellPoint,
-  cells,
-  chooseSample,
-  type OpenPage,
-  openBlank,
-  openWorkbench,
-  serveWorkbench,
-} from './open-workbench';
+import { cellPoint, cells, chooseSample, type OpenPage, openBlank, openWorkbench } from './open-workbench';
+import { servedSite } from './served-site';
 
 // Tab, Enter and the two with Shift as Microsoft's page "Keyboard shortcuts in Excel" has them: one cell to the right,
 // down, left and up; "Fill data automatically in worksheet cells" for Enter under the cell where a row was begun by Tab.
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveWorkbench>>;
+const site = servedSite();
 let open: OpenPage;
 let page: Page;
 
 beforeAll(async () => {
-  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
-  open = await openWorkbench(browser, server.address);
+  open = await openWorkbench(site.browser, site.address);
   page = open.page;
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
 });
 afterEach(() => expect(open.faults).toEqual([]));
 

@@ -1,13 +1,11 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import type { RunningServer } from '../../src/command-line/serve-site';
 import type { WorkbookData } from '../../src/hosts/workbook-model';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { writeWorkbook } from '../../src/workbooks/write-xlsx';
-import { launchBrowser } from '../harness/browser';
 import { openPackage } from '../workbooks/package-parts';
 import {
   cellPoint,
@@ -17,33 +15,29 @@ import {
   type OpenPage,
   openBlank,
   openWorkbench,
-  serveWorkbench,
   shown,
   withoutSaving,
 } from './open-workbench';
+import { servedSite } from './served-site';
 
 const sheet = 'Sheet 1';
 const folder = mkdtempSync(join(tmpdir(), 'workbench-'));
 
-let browser: Browser;
-let server: RunningServer;
+const site = servedSite();
 let open: OpenPage;
 let page: Page;
 
 beforeAll(async () => {
-  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
-  open = await openWorkbench(browser, server.address);
+  open = await openWorkbench(site.browser, site.address);
   page = open.page;
 });
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
+afterAll(() => {
   rmSync(folder, { recursive: true });
 });
 afterEach(() => {
   expect(open.faults).toEqual([]);
   // Nothing but the page's own files: no font, no locale, no script from anywhere else.
-  expect(open.requests.filter((url) => !url.startsWith(server.address) && !/^(data|blob):/.test(url))).toEqual([]);
+  expect(open.requests.filter((url) => !url.startsWith(site.address) && !/^(data|blob):/.test(url))).toEqual([]);
 });
 
 async function type(row: number, column: number, text: string): Promise<void> {
@@ -329,7 +323,7 @@ describe('a sample that cannot be opened', () => {
 
 describe('the look', () => {
   it('follows the dark theme of the system', async () => {
-    const dark = await openWorkbench(browser, server.address, true);
+    const dark = await openWorkbench(site.browser, site.address, true);
     const shade = (selector: string) =>
       dark.page.$eval(selector, (element) => {
         const [r = 0, g = 0, b = 0] = getComputedStyle(element).backgroundColor.match(/\d+/g)!.map(Number);

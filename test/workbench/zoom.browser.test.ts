@@ -1,21 +1,11 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { RunningServer } from '../../src/command-line/serve-site';
-import { launchBrowser } from '../harness/browser';
-import { openWorkbench, serveWorkbench } from './open-workbench';
+import { expect, test } from 'vitest';
+import { openWorkbench } from './open-workbench';
+import { servedSite } from './served-site';
 
-let browser: Browser;
-let server: RunningServer;
-beforeAll(async () => {
-  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const site = servedSite();
 
 test('a window of 1280 by 800 at 200 % shows the sheet or the pane, all of each, and never scrolls sideways', async () => {
-  const { page, faults } = await openWorkbench(browser, server.address);
+  const { page, faults } = await openWorkbench(site.browser, site.address);
   // A browser at 200 % lays the page out as one of half the size.
   await page.setViewportSize({ width: 640, height: 400 });
   const [grid, pane] = [page.locator('#grid'), page.locator('#pane')];

@@ -68,7 +68,7 @@ describe('a release', () => {
   });
 
   test('is made only by its own command, wherever the project lies', () => {
-    expect(isStartedAs('release.ts', '/work/src/tools/build/release.ts')).toBe(true);
+    expect(isStartedAs('release.ts', '/siltstead/src/tools/build/release.ts')).toBe(true);
     expect(isStartedAs('release.ts', '/siltstead-release.ts/node_modules/vitest/vitest.mjs')).toBe(false);
   });
 });

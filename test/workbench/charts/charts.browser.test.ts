@@ -1,22 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it, vi } from 'vitest';
-import type { RunningServer } from '../../../src/command-line/serve-site';
+import type { Page } from 'playwright-core';
+import { expect, it, vi } from 'vitest';
 import { parseRange, splitSheet } from '../../../src/hosts/address';
 import { inTheDark, onPaper } from '../../../src/workbench/charts/chart-colors';
-import { launchBrowser } from '../../harness/browser';
-import { chooseSample, openWorkbench, serveWorkbench, withoutSaving } from '../open-workbench';
+import { chooseSample, openWorkbench, withoutSaving } from '../open-workbench';
+import { servedSite } from '../served-site';
 
-let browser: Browser;
-let server: RunningServer;
-beforeAll(async () => {
-  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const site = servedSite();
 
 function showSheet(page: Page, name: string): Promise<void> {
   return page.evaluate((wanted) => {
@@ -87,7 +78,7 @@ const edits = [
 ] as const;
 
 it('plots in every chart of the samples the numbers of its cells, also after an edit', async () => {
-  const { page, faults } = await openWorkbench(browser, server.address);
+  const { page, faults } = await openWorkbench(site.browser, site.address);
   await openCharts(page);
   for (const [sample, sheet, cell, value, charted] of edits) {
     await chooseSample(page, sample);
@@ -108,7 +99,7 @@ it('plots in every chart of the samples the numbers of its cells, also after an 
 });
 
 it('names a chart of a kind that it does not draw, and saving keeps it', async () => {
-  const { page, faults } = await openWorkbench(browser, server.address);
+  const { page, faults } = await openWorkbench(site.browser, site.address);
   await openCharts(page);
   const file = 'test/workbooks/files/drum-store.xlsx';
   await withoutSaving(page, () => page.setInputFiles('#open', file));
@@ -143,7 +134,7 @@ function dots(page: Page, color: string): Promise<number> {
 }
 
 it('draws for the dark, for paper and for 200 %, each with its numbers as a table', async () => {
-  const { page, faults } = await openWorkbench(browser, server.address, true);
+  const { page, faults } = await openWorkbench(site.browser, site.address, true);
   await openCharts(page);
   await chooseSample(page, 'US/water-book.xlsx');
   await showSheet(page, 'Tests');
