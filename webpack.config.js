@@ -162,6 +162,8 @@ function workbench(mode) {
       workbench: './src/workbench/main.ts',
       drawing: './src/task-pane/drawing-page.ts',
       'cut-search': './src/task-pane/drawings/cut-search-worker.ts',
+      // A worker has no page into which it could put a script.
+      'read-file': { import: './src/workbench/read-file-worker.ts', chunkLoading: 'import-scripts' },
     },
     module: {
       rules: [

@@ -2,6 +2,7 @@ import { type Coefficient, coefficients, differs } from '../catalogue/coefficien
 import { inBothUnits } from './in-both-units';
 import { markupSafe } from './markup-safe';
 import { page } from './page';
+import { table } from './table';
 
 /** The page of every coefficient: what it is, its range, where it comes from and how it is known. */
 export function figuresPage(): string {
@@ -10,15 +11,11 @@ export function figuresPage(): string {
     'Figures behind the defaults',
     `<h1>Figures behind the defaults</h1>
 <p class="lead">Functions use these figures if you give none. Give your own figure if you have measured it. If published figures differ by more than a fifth, the range is shown; no single figure in it is the right one.</p>
-${topics.map((topic) => `<h2>${topic}</h2>${table(coefficients.filter((one) => one.topic === topic))}`).join('\n')}`,
+${topics.map((topic) => `<h2>${topic}</h2>${table(titles, coefficients.filter((one) => one.topic === topic).map(line))}`).join('\n')}`,
   );
 }
 
-function table(rows: readonly Coefficient[]): string {
-  const heads = ['name', 'used', 'published range', 'what it is', 'source', 'how known'];
-  const head = heads.map((title) => `<th>${title}</th>`).join('');
-  return `<div class="wide" tabindex="0"><table><thead><tr>${head}</tr></thead><tbody>${rows.map(line).join('\n')}</tbody></table></div>`;
-}
+const titles = ['name', 'used', 'published range', 'what it is', 'source', 'how known'];
 
 function line(one: Coefficient): string {
   const { key, kind, low, typical, high, meaning, source, known } = one;

@@ -1,4 +1,5 @@
 import { page } from './page';
+import { table } from './table';
 
 /** The first page of the site: what it is for, and the way in. */
 export function frontPage(): string {
@@ -40,7 +41,7 @@ function sampleTable(): string {
     ([name, what]) =>
       `<tr><th scope="row">${what}</th>${['US', 'metric'].map((units) => `<td><a href="sample-workbooks/${units}/${name}.xlsx">${units}</a></td>`).join('')}</tr>`,
   );
-  return `<div class="wide" tabindex="0"><table><thead><tr><th>workbook</th><th>inches, gallons</th><th>millimeters, liters</th></tr></thead><tbody>${rows.join('\n')}</tbody></table></div>`;
+  return table(['workbook', 'inches, gallons', 'millimeters, liters'], rows);
 }
 
 export function privacyPage(): string {

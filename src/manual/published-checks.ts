@@ -1,6 +1,7 @@
 import { catalogue } from '../catalogue/all';
 import { adapt } from '../functions/adapter';
 import { markupSafe } from './markup-safe';
+import { table } from './table';
 
 /** A published figure and the call that should reproduce it, as the tests hold them. */
 export interface PublishedCheck {
@@ -37,7 +38,7 @@ export function checkTable(name: string, checks: readonly PublishedCheck[]): str
   });
   const more = own.length > mostShown ? `<p>The tests hold ${own.length - mostShown} more.</p>` : '';
   return `<h2>Published figures beside ours</h2>
-<div class="wide" tabindex="0"><table><thead><tr><th>call</th><th>published</th><th>ours</th><th>where</th></tr></thead><tbody>${rows.join('\n')}</tbody></table></div>${more}`;
+${table(['call', 'published', 'ours', 'where'], rows)}${more}`;
 }
 
 function computedValue({ call, cell: [line, column] = [0, 0] }: PublishedCheck): unknown {

@@ -16,6 +16,7 @@ import { inBothUnits } from './in-both-units';
 import { markupSafe, withCode } from './markup-safe';
 import { page } from './page';
 import { checkTable, type PublishedCheck } from './published-checks';
+import { table } from './table';
 
 const metric = readProfile('metric');
 const us = readProfile('US');
@@ -117,9 +118,11 @@ function argumentTable(row: CatalogueRow): string {
   );
   const units =
     row.units === false
-      ? ''
-      : '<tr><th scope="row">units</th><td>the units profile for plain numbers and results</td><td>"metric", "US", either with exceptions such as "US, flow L/min", or the cell SiltUnits</td><td></td></tr>';
-  return `<div class="wide" tabindex="0"><table><thead><tr><th>name</th><th>meaning</th><th>takes</th><th>if left out</th></tr></thead><tbody>${units}${lines.join('\n')}</tbody></table></div>`;
+      ? []
+      : [
+          '<tr><th scope="row">units</th><td>the units profile for plain numbers and results</td><td>"metric", "US", either with exceptions such as "US, flow L/min", or the cell SiltUnits</td><td></td></tr>',
+        ];
+  return table(['name', 'meaning', 'takes', 'if left out'], [...units, ...lines]);
 }
 
 function accepts(spec: Argument): string {
@@ -184,7 +187,7 @@ function gridRows(rows: readonly GridRow[]): string {
     ({ name, kind, meaning }) =>
       `<tr><th scope="row">${markupSafe(name)}</th><td>${markupSafe(unitsText(kind))}</td><td>${markupSafe(meaning)}</td></tr>`,
   );
-  return `<table><thead><tr><th>row</th><th>unit</th><th>meaning</th></tr></thead><tbody>${lines.join('\n')}</tbody></table>`;
+  return table(['row', 'unit', 'meaning'], lines);
 }
 
 function unitsText(kind: Kind): string {

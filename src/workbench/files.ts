@@ -4,12 +4,14 @@ import type { Spreadsheet } from '../hosts/univer/spreadsheet';
 import type { WorkbookData } from '../hosts/workbook-model';
 import { saveFile } from '../task-pane/save-file';
 import { valuesOnlyCopy, valuesOnlyName } from '../task-pane/values-only';
+import { checkSize } from '../workbooks/reading/file-size';
 import { askInPage } from './ask';
 import type { Draft } from './drafts';
 import { attempt, notice, part } from './page-parts';
+import { readFile } from './read-file';
 import { type OpenFile, Unsaved } from './unsaved';
 
-/** The library that reads and writes .xlsx is large, and is loaded when a file is first opened or saved. */
+/** The library that writes .xlsx is large, and is loaded when a file is first saved. */
 const xlsx = () => import(/* webpackChunkName: "xlsx" */ './xlsx');
 
 /** The workbooks of the site, beside the page's own folder. */
@@ -25,8 +27,7 @@ async function readSample(path: string): Promise<WorkbookData> {
   // network only the first one is kept in that form; the others are read from their files.
   const data = await fetch(`${samplesFolder}/${path.replace(/\.xlsx$/, '.json')}`).catch(() => undefined);
   if (data?.ok) return (await data.json()) as WorkbookData;
-  const [bytes, { readWorkbook }] = await Promise.all([sampleFile(path), xlsx()]);
-  return readWorkbook(bytes);
+  return readFile(path, await sampleFile(path));
 }
 
 async function sampleFile(path: string): Promise<Uint8Array> {
@@ -122,10 +123,9 @@ export async function startFiles(
     );
   const openFile = (file: File): Promise<boolean> =>
     replaceBy(file.name, async () => {
-      const { checkSize, readWorkbook } = await xlsx();
       checkSize(file.size);
       const bytes = new Uint8Array(await file.arrayBuffer());
-      show(await readWorkbook(bytes), { name: file.name, file: bytes });
+      show(await readFile(file.name, bytes), { name: file.name, file: bytes });
     });
 
   samples.addEventListener('change', () => {

@@ -1,4 +1,4 @@
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
 import { inject } from 'vitest';
 
 /** How long a page is waited for; a slow or busy machine may need minutes for what a quick one does at once. */
@@ -14,4 +14,16 @@ export async function launchBrowser(): Promise<Browser> {
   });
   browser.on('context', (context) => context.setDefaultTimeout(pagePatience));
   return browser;
+}
+
+/**
+ * Shows a page in the widest of the usual letters, which a computer with few fonts takes; where that font is lacking, the
+ * letters are set apart as far.
+ */
+export async function inWideLetters(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const { style } = document.documentElement;
+    if (document.fonts.check('14px "DejaVu Sans"', 'a')) style.setProperty('font-family', '"DejaVu Sans"');
+    else style.setProperty('letter-spacing', '0.07em');
+  });
 }

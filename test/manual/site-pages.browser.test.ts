@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type RunningServer, serveSite } from '../../src/command-line/serve-site';
-import { launchBrowser } from '../harness/browser';
+import { inWideLetters, launchBrowser } from '../harness/browser';
 import { axeFindings } from '../task-pane/axe';
 
 let browser: Browser;
@@ -51,6 +51,7 @@ test('no page of the site is wider than 320 pixels, as a page of 1280 is at 400 
   expect(paths.length).toBeGreaterThan(100);
   for (const path of paths) {
     await page.goto(server.address + path);
+    await inWideLetters(page);
     const [width, heading] = await page.evaluate(() => [
       document.documentElement.scrollWidth,
       document.querySelector('h1')?.getBoundingClientRect().right ?? 0,

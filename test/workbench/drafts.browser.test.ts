@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchBrowser } from '../harness/browser';
+import { inWideLetters, launchBrowser } from '../harness/browser';
 import { until } from '../harness/until';
 import { cells, serveWorkbench } from './open-workbench';
 
@@ -127,6 +127,7 @@ test('F6 goes from bar to sheet to pane and Shift+F6 back; a narrow page changes
 
   // 1280 pixels at 200 %.
   await page.setViewportSize({ width: 640, height: 360 });
+  await inWideLetters(page);
   expect(await page.locator('#pane').isVisible()).toBe(false);
   expect((await page.locator('#grid').boundingBox())?.height).toBeGreaterThan(190);
   await page.getByRole('button', { name: 'Show the pane' }).click();

@@ -70,3 +70,25 @@ test('a file that is larger than memory is refused before it is read', async () 
   truncateSync(join(folder, 'large.xlsx'), 20e9);
   await refused('large.xlsx', /the file is larger than 64 MB/);
 });
+
+test('a file that is never read to its end blocks nothing, and can be stopped', async () => {
+  await page.route('**/read-file.js', (route) =>
+    route.fulfill({ contentType: 'text/javascript', body: 'onmessage = () => { for (;;); };' }),
+  );
+  writeFileSync(join(folder, 'endless.xlsx'), 'anything');
+  await page.setInputFiles('#open', join(folder, 'endless.xlsx'));
+  await page.getByRole('button', { name: 'Open without saving' }).click();
+  const stop = page.getByRole('button', { name: 'Stop' });
+  await stop.waitFor();
+  expect(await page.textContent('#reading-text')).toBe('endless.xlsx is being read.');
+  const [[now] = []] = (await cells(page, height)).values;
+  const before = await computed();
+  await type(Number(now) + 0.25);
+  await expect.poll(computed).toBeGreaterThan(before);
+  await stop.click();
+  await page.waitForFunction(() => document.body.dataset.opening === undefined);
+  expect(await page.textContent('#notice')).toBe('endless.xlsx: it was stopped; nothing was opened');
+  expect(await page.locator('#reading').isVisible()).toBe(false);
+  expect(await page.textContent('#title')).toBe('cone-cut-plan.xlsx, not saved');
+  await page.unroute('**/read-file.js');
+});

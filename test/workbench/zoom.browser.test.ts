@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { inWideLetters } from '../harness/browser';
 import { openWorkbench } from './open-workbench';
 import { servedSite } from './served-site';
 
@@ -8,6 +9,7 @@ test('a window of 1280 by 800 at 200 % shows the sheet or the pane, all of each,
   const { page, faults } = await openWorkbench(site.browser, site.address);
   // A browser at 200 % lays the page out as one of half the size.
   await page.setViewportSize({ width: 640, height: 400 });
+  await inWideLetters(page);
   const [grid, pane] = [page.locator('#grid'), page.locator('#pane')];
   const isWhole = () =>
     page.evaluate(() => {

@@ -1,5 +1,6 @@
 import { markupSafe } from '../markup-safe';
 import { page } from '../page';
+import { table } from '../table';
 import { computedBy } from './computed-by';
 import counts from './counts.json';
 import { type ReferenceKey, references } from './references';
@@ -39,13 +40,11 @@ export function figuresChecking(name: string): number {
 
 /** The page of every source that the tests compare with, and how its figures are known. */
 export function evidencePage(): string {
-  const head = ['source', 'figures', 'how known', 'computed by'].map((title) => `<th>${title}</th>`).join('');
-  const rows = (Object.keys(references) as ReferenceKey[]).map(line).join('\n');
   return page(
     'What the functions are checked against',
     `<h1>What the functions are checked against</h1>
 <p class="lead">${markupSafe(evidenceTotals())}</p>
-<div class="wide" tabindex="0"><table><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table></div>`,
+${table(['source', 'figures', 'how known', 'computed by'], (Object.keys(references) as ReferenceKey[]).map(line))}`,
   );
 }
 

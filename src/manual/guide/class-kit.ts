@@ -1,3 +1,4 @@
+import { table } from '../table';
 import { callResult, formatValue } from './formula-result';
 
 /** A class's readings: the last bore cannot belong to its girth. */
@@ -25,10 +26,10 @@ export function classKit(): string {
   const blank = '<tr><td></td><td></td><td></td><td></td><td></td></tr>';
   return `<h2>Class kit: the worksheet</h2>
 <p>Hand out these readings. One of them cannot be right: find it before you type it. Then find each wall angle, and say which cones let sludge slide.</p>
-<div class="wide" tabindex="0"><table><thead><tr><th>drum</th><th>bore</th><th>drain</th><th>cone height</th><th>wall angle</th></tr></thead><tbody>${readings.map(readingRow).join('\n')}</tbody></table></div>
+${table(['drum', 'bore', 'drain', 'cone height', 'wall angle'], readings.map(readingRow))}
 <details><summary>Answers</summary><p>Rush: a tape around a drum that reads 72 in goes with a bore of ${widest} in at most, and the wall of the drum takes some of that. The wall angles of the others: ${answers}.</p></details>
 <h2>Class kit: the leak-test log</h2>
-<div class="wide" tabindex="0"><table><thead><tr><th>date and hour</th><th>filled to</th><th>level below the rim</th><th>drips seen</th><th>who</th></tr></thead><tbody>${blank.repeat(6)}</tbody></table></div>`;
+${table(['date and hour', 'filled to', 'level below the rim', 'drips seen', 'who'], Array(6).fill(blank))}`;
 }
 
 export const noHost = `<h2>No web host at hand</h2>

@@ -3,6 +3,7 @@ import { isCall, readCall } from '../../command-line/read-call';
 import { adapt } from '../../functions/adapter';
 import { dateOfSerial } from '../../units/date';
 import { markupSafe, withCode } from '../markup-safe';
+import { table } from '../table';
 
 const functions = new Map(
   catalogue.map((row) => [row.name, adapt(row, (code, message) => new Error(`${code} ${message}`))]),
@@ -48,8 +49,8 @@ export function withResults(text: string): string {
 /** What a formula spills, its first row the headings. */
 export function spilledTable(formula: string): string {
   const [head = [], ...rows] = callResult(formula);
-  const line = (cells: readonly unknown[], tag: 'th' | 'td') =>
-    `<tr>${cells.map((cell, i) => `<${tag}>${head[i] === 'date' ? formatDate(cell) : formatValue(cell, 4)}</${tag}>`).join('')}</tr>`;
+  const line = (cells: readonly unknown[]) =>
+    `<tr>${cells.map((cell, i) => `<td>${head[i] === 'date' ? formatDate(cell) : formatValue(cell, 4)}</td>`).join('')}</tr>`;
   return `<p class="call"><code>${markupSafe(formula)}</code></p>
-<div class="wide" tabindex="0"><table><thead>${line(head, 'th')}</thead><tbody>${rows.map((row) => line(row, 'td')).join('\n')}</tbody></table></div>`;
+${table(head.map(String), rows.map(line))}`;
 }

@@ -1,4 +1,5 @@
 import { markupSafe } from '../markup-safe';
+import { table } from '../table';
 import { callResult, formatValue, formulaLine } from './formula-result';
 
 const pattern = '=SILT.CONE.PATTERN("US",22.5,4,9.25,1,0.75)';
@@ -28,7 +29,7 @@ export function miscutSection(): string {
     `<tr><th scope="row">${cell}</th><td>${what}</td><td>${formula && `<code>${markupSafe(formula)}</code>`}</td></tr>`;
   return `<h2>A cone that was cut wrong</h2>
 <p>Do not throw it away. The piece still rolls up to a cone, only to another one. Measure the piece as it is, type the three sizes into cells, and let three formulas say what cone it is. For a cone of several equal pieces, take the degrees of all of them together.</p>
-<div class="wide" tabindex="0"><table><thead><tr><th>cell</th><th>what</th><th>type</th></tr></thead><tbody>${[...cells, ...formulas].map(row).join('\n')}</tbody></table></div>
+${table(['cell', 'what', 'type'], [...cells, ...formulas].map(row))}
 <p>The rim is the bore of the drum that it still fits, and the foot is the bore of its drain. Type rim, foot and height as a row of the sheet Drums: checks, base mix and stand follow. A drum a little wider takes it with a ring of sheet around the rim; a narrower drum does not take it.</p>
 <p>The cone above, cut at ${formatValue(angle)} degrees instead of ${formatValue(sector)}: rim ${top} in, foot ${bottom} in, height ${high} in. The wall is steeper:</p>
 ${formulaLine(`=SILT.CONE.ANGLE("US",${top},${bottom},${high})`, 'degrees')}
