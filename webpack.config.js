@@ -38,6 +38,7 @@ function filesIn(folder, ...endings) {
 }
 
 const copies = (files, prefix = '') => files.map(([name, file]) => [prefix + name, readFileSync(file)]);
+const policyFor = (name) => (name.startsWith('workbench/') ? 'workbench' : 'own');
 const pageAt = (file, policy) => withPolicy(readFileSync(file, 'utf8'), policy);
 
 /** The manifest with the site's address, and with the version of package.json in the four parts that Excel wants. */
@@ -173,13 +174,7 @@ function workbench(mode) {
         noOwnComputer,
       ],
     },
-    plugins: [
-      new MiniCssExtractPlugin(),
-      new CollectLicenses(),
-      ...lighterGrid(),
-      lighterXlsx(),
-      new EmittedFiles(() => [['index.html', pageAt(inProject('src/workbench/index.html'), 'workbench')]]),
-    ],
+    plugins: [new MiniCssExtractPlugin(), new CollectLicenses(), ...lighterGrid(), lighterXlsx()],
   });
 }
 
@@ -199,7 +194,7 @@ function wholeSite(mode, site) {
         const samples = filesIn(inProject('sample-workbooks'), '.xlsx');
         const written = await writtenPages.next();
         return [
-          ...written.map(([name, page]) => [name, name.endsWith('.html') ? withPolicy(page, 'own') : page]),
+          ...written.map(([name, page]) => [name, name.endsWith('.html') ? withPolicy(page, policyFor(name)) : page]),
           ...written.filter(([name]) => name === 'functions.json').map(([name, text]) => [`workbench/${name}`, text]),
           ...copies(
             shared.map((name) => [name, path.join(dist, name)]),

@@ -207,7 +207,7 @@ describe('the site in a folder of a server that knows only files', () => {
     const dxf = await saved(page, () => page.getByRole('button', { name: 'Save DXF' }).click());
     expect(dxf.bytes.toString()).toContain('SECTION');
     await page.goto(`${site}reference/cone.pattern.html`);
-    expect(await page.textContent('h1')).toBe('SILT.CONE.PATTERN');
+    await expect.poll(() => page.textContent('h1')).toBe('SILT.CONE.PATTERN');
     // A reference page that was not looked at says why it is not there.
     await page.goto(`${site}reference/cone.angle.html`);
     expect(await page.textContent('body')).toContain('was not opened before');

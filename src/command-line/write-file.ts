@@ -2,6 +2,7 @@ import {
   chmodSync,
   existsSync,
   lstatSync,
+  readdirSync,
   readlinkSync,
   realpathSync,
   renameSync,
@@ -120,6 +121,18 @@ export function removePartial(path: string, pid: number): void {
   if (target !== undefined) rmSync(partialOf(target, pid), { force: true });
 }
 
+/** No work takes as long as this, in milliseconds. */
+const longAgo = 60 * 60_000;
+
+/** Removes what earlier work, killed outright, had written of its files beside this one. */
+function removeLeftovers(folder: string): void {
+  for (const name of readdirSync(folder).filter((one) => /^\.siltstead\.\d+\.part$/.test(one))) {
+    const path = join(folder, name);
+    const found = statSync(path, { throwIfNoEntry: false });
+    if (found !== undefined && Date.now() - found.mtimeMs > longAgo) rmSync(path, { force: true });
+  }
+}
+
 const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
 /**
@@ -134,6 +147,7 @@ export async function writeWhole(file: UserFile, bytes: string | Uint8Array): Pr
   // They stay: once the file is whole, the little that is left is not worth a message that it was not written.
   for (const signal of signals) process.on(signal, interrupt);
   try {
+    removeLeftovers(dirname(target));
     await writeFile(partial, bytes, { flush: true, signal: interruption.signal });
     if (found !== undefined) chmodSync(partial, found.mode & 0o777);
     interruption.signal.throwIfAborted();

@@ -2,6 +2,7 @@
 import { make, replace } from '../task-pane/dom';
 import { type ChoreId, choresOf, longest, type Schedule } from './chores';
 import { type Plan, plansIn } from './from-plan';
+import { alert, plain, type Sentence } from './said';
 import { keepSchedule, keptSchedule } from './store';
 
 export interface Intervals {
@@ -15,7 +16,7 @@ interface Parts {
 }
 
 /** Fills the part in; `changed` gets a sentence about what has been taken over. */
-export function startIntervals({ rows, plans, every }: Parts, changed: (sentence?: string) => void): Intervals {
+export function startIntervals({ rows, plans, every }: Parts, changed: (sentence?: Sentence) => void): Intervals {
   let schedule = keptSchedule();
   let found: readonly Plan[] = [];
 
@@ -42,7 +43,7 @@ export function startIntervals({ rows, plans, every }: Parts, changed: (sentence
   const setDays = (id: ChoreId, input: HTMLInputElement): void => {
     const days = Number(input.value);
     if (!Number.isInteger(days) || days < 1 || days > longest) {
-      changed(`${input.value || 'Nothing'} is not an interval; give 1 to ${longest} whole days.`);
+      changed(alert(`${input.value || 'Nothing'} is not an interval; give 1 to ${longest} whole days.`));
       show();
       return;
     }
@@ -54,7 +55,7 @@ export function startIntervals({ rows, plans, every }: Parts, changed: (sentence
     if (plan === undefined) return;
     set({ every: { ...schedule.every, ...plan.schedule.every }, notes: plan.schedule.notes });
     show();
-    changed(`The intervals of ${plan.title || 'the plan'} are used.`);
+    changed(plain(`The intervals of ${plan.title || 'the plan'} are used.`));
   };
 
   rows.addEventListener('input', () => {
@@ -62,7 +63,7 @@ export function startIntervals({ rows, plans, every }: Parts, changed: (sentence
     try {
       found = plansIn(rows.value);
     } catch (error) {
-      changed(error instanceof Error ? error.message : String(error));
+      changed(alert(error instanceof Error ? error.message : String(error)));
       return;
     }
     plans.replaceChildren(...found.map(({ title }, i) => new Option(title || `Column ${i + 1}`)));

@@ -7,6 +7,7 @@ import { today } from '../task-pane/today';
 import { calendarOf, choresOf, nextDue } from './chores';
 import { type Entry, entriesOf, fileOf, merged, readings, rowsToPaste } from './entries';
 import { type Intervals, startIntervals } from './intervals';
+import { alert, plain, type Sentence } from './said';
 import { keep, keepSettings, keptEntries, keptSettings } from './store';
 import { wrongWith } from './verdict';
 
@@ -31,8 +32,8 @@ let entries = keptEntries();
 let intervals: Intervals | undefined;
 const chores = () => (intervals === undefined ? [] : choresOf(intervals.schedule()));
 
-function showSentences(...sentences: readonly string[]): void {
-  replace(part('said'), ...sentences.map((sentence) => make('p', {}, sentence)));
+function say(...sentences: readonly Sentence[]): void {
+  replace(part('said'), ...sentences.map(([tone, words]) => make('p', { class: tone }, words)));
 }
 
 function settings() {
@@ -43,14 +44,16 @@ function settings() {
   };
 }
 
-function add(entry: Entry, ...sentences: readonly string[]): void {
+function add(entry: Entry, ...sentences: readonly Sentence[]): void {
   entries = merged(entries, [entry]);
   const isKept = keep(entries);
-  showSentences(
+  say(
     ...sentences,
     isKept
-      ? 'Saved on this device.'
-      : 'This browser saves nothing (a private window, or its storage is full). Save the file below before you leave.',
+      ? plain('Saved on this device.')
+      : alert(
+          'This browser saves nothing (a private window, or its storage is full). Save the file below before you leave.',
+        ),
   );
   list();
 }
@@ -88,11 +91,11 @@ async function copyRows(kind: Entry['kind'], where: string): Promise<void> {
   const rows = rowsToPaste(entries, kind);
   try {
     await navigator.clipboard.writeText(rows);
-    showSentences(`Copied. Select ${where} and paste.`);
+    say(plain(`Copied. Select ${where} and paste.`));
   } catch {
     part('rows').textContent = rows;
     part('rows').hidden = false;
-    showSentences(`Copy the rows below by hand; then select ${where} and paste.`);
+    say(alert(`Copy the rows below by hand; then select ${where} and paste.`));
   }
 }
 
@@ -119,7 +122,7 @@ function start(): void {
   part('pull').addEventListener('submit', (event) => {
     event.preventDefault();
     const [volume, solids] = [input('volume').value.trim(), input('solids').value.trim()];
-    if (volume === '') return showSentences('Type how much you pulled.');
+    if (volume === '') return say(alert('Type how much you pulled.'));
     add({ kind: 'pull', id: crypto.randomUUID(), date: input('pull-date').value, volume, solids });
     input('volume').value = '';
   });
@@ -129,10 +132,10 @@ function start(): void {
       (typeof readings)[number],
       string
     >;
-    if (readings.every((reading) => values[reading] === '')) return showSentences('Type at least one reading.');
+    if (readings.every((reading) => values[reading] === '')) return say(alert('Type at least one reading.'));
     const { units, species: fish } = settings();
     const wrong = wrongWith(units, fish, values);
-    const verdict = wrong.length === 0 ? ['All readings are within their limits.'] : wrong;
+    const verdict = wrong.length === 0 ? [plain('All readings are within their limits.')] : wrong.map(alert);
     add({ kind: 'test', id: crypto.randomUUID(), date: input('test-date').value, values }, ...verdict);
     part('said').scrollIntoView();
   });
@@ -148,10 +151,10 @@ function start(): void {
       const before = entries.length;
       entries = merged(entries, entriesOf(await file.text()));
       keep(entries);
-      showSentences(`${entries.length - before} new entries; the others were already here.`);
+      say(plain(`${entries.length - before} new entries; the others were already here.`));
       list();
     } catch (error) {
-      showSentences(error instanceof Error ? error.message : String(error));
+      say(alert(error instanceof Error ? error.message : String(error)));
     }
     input('load').value = '';
   });
@@ -168,7 +171,7 @@ function start(): void {
     every: part('every'),
   };
   intervals = startIntervals(parts, (sentence) => {
-    if (sentence !== undefined) showSentences(sentence);
+    if (sentence !== undefined) say(sentence);
     list();
   });
   list();

@@ -1,5 +1,6 @@
 import { waterCheckRow } from '../catalogue/rows/water-check';
 import { adapt } from '../functions/adapter';
+import { capitalized } from '../units/text';
 import { type Reading, readings } from './entries';
 
 const check = adapt(waterCheckRow, (_, message) => new Error(message));
@@ -17,7 +18,7 @@ export function wrongWith(
     const rows = check(units, species, ...given, 0, values.alkalinity.trim() || '-');
     return rows
       .filter(([, , , , verdict]) => typeof verdict === 'string' && verdict !== '' && !fine.test(verdict))
-      .map(([reading, , , , verdict, note]) => `${reading} ${verdict}. ${firstSentence(String(note))}`);
+      .map(([reading, , , , verdict, note]) => capitalized(`${reading} ${verdict}. ${firstSentence(String(note))}`));
   } catch (error) {
     return [error instanceof Error ? error.message : String(error)];
   }

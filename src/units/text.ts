@@ -64,7 +64,7 @@ export function withArticle(word: string): string {
   return `${/^[aeio]/i.test(word) ? 'an' : 'a'} ${word}`;
 }
 
-/** With its first letter as a sentence begins. */
+/** With its first letter as a sentence begins; pH stays. */
 export function capitalized(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return words.startsWith('pH') ? words : words.charAt(0).toUpperCase() + words.slice(1);
 }

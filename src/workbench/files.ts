@@ -7,6 +7,7 @@ import { valuesOnlyCopy, valuesOnlyName } from '../task-pane/values-only';
 import { checkSize } from '../workbooks/reading/file-size';
 import { askInPage } from './ask';
 import type { Draft } from './drafts';
+import { firstSample } from './first-sample';
 import { attempt, notice, part } from './page-parts';
 import { readFile } from './read-file';
 import { type OpenFile, Unsaved } from './unsaved';
@@ -16,7 +17,6 @@ const xlsx = () => import(/* webpackChunkName: "xlsx" */ './xlsx');
 
 /** The workbooks of the site, beside the page's own folder. */
 const samplesFolder = '../sample-workbooks';
-const firstSample = 'US/cone-cut-plan.xlsx';
 const fileType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
 /** The workbook at the start if there are no sample workbooks. */

@@ -4,6 +4,7 @@ import '@univerjs/preset-sheets-core/lib/index.css';
 import '../task-pane/task-pane.css';
 import '../task-pane/drawings.css';
 import './workbench.css';
+import './first-look.css';
 import './charts/charts.css';
 import type { FunctionLibrary, FunctionLibraryHolder } from '../functions/function-library';
 import type { SheetHost } from '../hosts/sheet-host';

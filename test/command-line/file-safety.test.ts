@@ -11,6 +11,7 @@ import {
   rmSync,
   statSync,
   symlinkSync,
+  utimesSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -279,4 +280,24 @@ describe('calc --workbook', () => {
     );
     expect(shell('set -o pipefail; node "$@" | true')).toMatchObject({ status: 0, stderr: '', stdout: '' });
   });
+});
+
+it('takes away what work that was killed outright long ago left beside the file, and nothing else', () => {
+  const now = Date.now() / 1_000;
+  const leave = (name: string, hoursAgo: number): void => {
+    writeFileSync(at(name), old);
+    utimesSync(at(name), now - hoursAgo * 3_600, now - hoursAgo * 3_600);
+  };
+  leave('.siltstead.123.part', 2);
+  leave('.siltstead.124.part', 0.1);
+  leave('.siltstead.notes.part', 2);
+  leave('mine.part', 2);
+  expect(run(['draw', ...cone, at('out.svg')]).status).toBe(0);
+  expect(readdirSync(folder).sort()).toEqual([
+    '.siltstead.124.part',
+    '.siltstead.notes.part',
+    'in.xlsx',
+    'mine.part',
+    'out.svg',
+  ]);
 });

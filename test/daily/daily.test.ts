@@ -46,10 +46,11 @@ describe('the verdict', () => {
     const wrong = wrongWith('metric', 'rainbow trout', values);
     const given = ['metric', 'rainbow trout', 25, 8.2, 6.5, 0.1, 20, 4, 0, 40] as const;
     const rows = spill('WATER.CHECK', ...given).filter(([, , , , verdict]) => /too|survives/.test(String(verdict)));
-    expect(wrong.map((sentence) => sentence.slice(0, sentence.indexOf('.')))).toEqual(
-      rows.map(([reading, , , , verdict]) => `${reading} ${verdict}`),
+    expect(wrong.map((sentence) => sentence.slice(0, sentence.indexOf('.')).toLowerCase())).toEqual(
+      rows.map(([reading, , , , verdict]) => `${reading} ${verdict}`.toLowerCase()),
     );
-    expect(wrong.join('\n')).toMatch(/^ammonia too high\. Stop feeding/m);
+    expect(wrong.join('\n')).toMatch(/^Ammonia too high\. Stop feeding/m);
+    expect(wrong.filter((sentence) => !/^([A-Z]|pH )/.test(sentence))).toEqual([]);
     for (const sentence of wrong) expect(sentence.length).toBeLessThan(160);
   });
 

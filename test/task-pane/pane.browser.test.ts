@@ -126,13 +126,13 @@ test('tabs are one stop of the keyboard; arrows, Home and End move between them'
   await tabs.first().focus();
   const shown = () => page.locator('[role=tabpanel]:not([hidden])').getAttribute('aria-labelledby');
   await page.keyboard.press('ArrowRight');
-  expect(await shown()).toBe('tab-functions');
+  await expect.poll(() => shown()).toBe('tab-functions');
   await page.keyboard.press('End');
-  expect(await shown()).toBe(`tab-${labels.at(-1)!.toLowerCase().replaceAll(' ', '-')}`);
+  await expect.poll(() => shown()).toBe(`tab-${labels.at(-1)!.toLowerCase().replaceAll(' ', '-')}`);
   await page.keyboard.press('ArrowRight');
-  expect(await shown()).toBe('tab-units');
+  await expect.poll(() => shown()).toBe('tab-units');
   await page.keyboard.press('Tab');
-  expect(await page.evaluate(() => document.activeElement?.getAttribute('role'))).not.toBe('tab');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('role'))).not.toBe('tab');
   await page.context().close();
 });
 
@@ -147,7 +147,7 @@ test('Escape closes a question, and the focus returns to its place', async () =>
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Insert it');
   await page.keyboard.press('Escape');
   await expect.poll(() => page.getByRole('alertdialog').count()).toBe(0);
-  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Insert at Farm!B5');
-  expect(await page.evaluate(() => window.paneTest.host.at('Farm', 'B5'))).toBe(22.5);
+  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Insert at Farm!B5');
+  await expect.poll(() => page.evaluate(() => window.paneTest.host.at('Farm', 'B5'))).toBe(22.5);
   await page.context().close();
 });

@@ -51,7 +51,7 @@ test('a workbook without units gets them in a visible cell', async () => {
   await page.getByRole('radio', { name: /^US/ }).check();
   await press('Add units to this workbook');
   await messageShown('The sheet Silt units was added');
-  expect(await at('Silt units', 'B4', 'B5', 'A7')).toEqual(['US', 'US', '=SILT.UNIT.LIST(SiltUnits,TRUE)']);
+  await expect.poll(() => at('Silt units', 'B4', 'B5', 'A7')).toEqual(['US', 'US', '=SILT.UNIT.LIST(SiltUnits,TRUE)']);
   const names = await page.evaluate(() => window.paneTest.host.names());
   expect(Object.fromEntries(names.map(({ name, refersTo }) => [name, refersTo]))).toEqual(unitsNames);
 });
@@ -61,10 +61,12 @@ test('a change of units lists the typed numbers, converts them in one step, and 
   await page.getByRole('radio', { name: /^Metric/ }).check();
   await press('Change units');
   const rows = page.locator('.conversions tbody tr');
-  expect(await rows.allInnerTexts()).toEqual([
-    expect.stringMatching(/B5\s+Farm\s+22\.5 in\s+571\.5 mm/),
-    expect.stringMatching(/C5\s+Farm\s+4 in\s+101\.6 mm/),
-  ]);
+  await expect
+    .poll(() => rows.allInnerTexts())
+    .toEqual([
+      expect.stringMatching(/B5\s+Farm\s+22\.5 in\s+571\.5 mm/),
+      expect.stringMatching(/C5\s+Farm\s+4 in\s+101\.6 mm/),
+    ]);
   await press('Change units and convert 2');
   await messageShown('2 cells were converted');
   expect(await at('Farm', 'B5', 'C5', 'D5')).toEqual([571.5, 101.6, '9 1/4 in']);
@@ -72,8 +74,8 @@ test('a change of units lists the typed numbers, converts them in one step, and 
   expect(await steps()).toBe(1);
   await page.locator('.message').getByRole('button', { name: 'Undo' }).click();
   await messageShown('as they were before');
-  expect(await at('Farm', 'B5', 'C5')).toEqual([22.5, 4]);
-  expect(await at('Silt units', 'B4', 'B5')).toEqual(['US', 'US']);
+  await expect.poll(() => at('Farm', 'B5', 'C5')).toEqual([22.5, 4]);
+  await expect.poll(() => at('Silt units', 'B4', 'B5')).toEqual(['US', 'US']);
   expect(await steps()).toBe(2);
 });
 
@@ -81,8 +83,8 @@ test('only ticked numbers are converted; a cell with two uses is not ticked', as
   await open({ ...farm, F5: '=B5*25.4' });
   await page.getByRole('radio', { name: /^Metric/ }).check();
   await press('Change units');
-  expect(await page.getByRole('checkbox', { name: 'Convert Farm!B5' }).isChecked()).toBe(false);
-  expect(await page.getByRole('checkbox', { name: 'Convert Farm!C5' }).isChecked()).toBe(true);
+  await expect.poll(() => page.getByRole('checkbox', { name: 'Convert Farm!B5' }).isChecked()).toBe(false);
+  await expect.poll(() => page.getByRole('checkbox', { name: 'Convert Farm!C5' }).isChecked()).toBe(true);
   await page.locator('.why', { hasText: 'also used in Farm!F5' }).waitFor();
   await press('Change units and convert 1');
   await messageShown('one cell was converted');
@@ -151,7 +153,7 @@ test('a name that the workbook uses for something else is redefined only after a
   await press('Add units to this workbook');
   const question = page.getByRole('alertdialog', { name: /SiltUnits refers to Farm!\$A\$1/ });
   await question.getByRole('button', { name: 'Leave it' }).click();
-  expect(await page.evaluate(() => window.paneTest.host.sheets())).toEqual(['Farm']);
+  await expect.poll(() => page.evaluate(() => window.paneTest.host.sheets())).toEqual(['Farm']);
   await press('Add units to this workbook');
   await question.getByRole('button', { name: 'Use it for the units' }).click();
   await messageShown('The sheet Silt units was added');
@@ -233,7 +235,9 @@ test('the whole change works by keyboard alone, with a visible focus at every st
   await tab();
   await tab();
   await page.keyboard.press('Enter');
-  expect(await page.evaluate(() => window.paneTest.host.selection().then(({ range }) => range.column))).toBe(1);
+  await expect
+    .poll(() => page.evaluate(() => window.paneTest.host.selection().then(({ range }) => range.column)))
+    .toBe(1);
   await tab();
   await page.keyboard.press('Space');
   await tab();
@@ -247,5 +251,5 @@ test('the whole change works by keyboard alone, with a visible focus at every st
   ]);
   await page.keyboard.press('Enter');
   await messageShown('one cell was converted');
-  expect(await at('Farm', 'B5', 'C5')).toEqual([571.5, 4]);
+  await expect.poll(() => at('Farm', 'B5', 'C5')).toEqual([571.5, 4]);
 });

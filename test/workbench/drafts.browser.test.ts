@@ -90,7 +90,7 @@ test('choosing another sample asks first, and staying keeps list, title and work
   await page.getByRole('alertdialog', { name: /cone-cut-plan.xlsx has changes that are not saved/ }).waitFor();
   await page.getByRole('button', { name: 'Stay here' }).click();
   await expect.poll(() => page.inputValue('#samples')).toBe('US/cone-cut-plan.xlsx');
-  expect((await cells(page, height)).values).toEqual([[12]]);
+  await expect.poll(async () => (await cells(page, height)).values).toEqual([[12]]);
 
   await page.locator('#samples').selectOption('US/water-book.xlsx');
   const [download] = await Promise.all([
@@ -128,11 +128,11 @@ test('F6 goes from bar to sheet to pane and Shift+F6 back; a narrow page changes
   // 1280 pixels at 200 %.
   await page.setViewportSize({ width: 640, height: 360 });
   await inWideLetters(page);
-  expect(await page.locator('#pane').isVisible()).toBe(false);
-  expect((await page.locator('#grid').boundingBox())?.height).toBeGreaterThan(190);
+  await expect.poll(() => page.locator('#pane').isVisible()).toBe(false);
+  await expect.poll(async () => (await page.locator('#grid').boundingBox())?.height).toBeGreaterThan(190);
   await page.getByRole('button', { name: 'Show the pane' }).click();
-  expect(await page.locator('#pane').isVisible()).toBe(true);
+  await expect.poll(() => page.locator('#pane').isVisible()).toBe(true);
   await page.getByRole('button', { name: 'Show the sheet' }).click();
-  expect(await page.locator('#pane').isVisible()).toBe(false);
+  await expect.poll(() => page.locator('#pane').isVisible()).toBe(false);
   await page.close();
 });

@@ -80,7 +80,7 @@ it.each(readyMade.map(({ id }) => id))('the page computes the same as a new work
 it('the workbook that checks Excel passes all its claims in the page and sums them up in a line', async () => {
   const { page } = open;
   await withoutSaving(page, () => page.setInputFiles('#open', 'sample-workbooks/check-your-excel.xlsx'));
-  expect(await page.textContent('#title')).toBe('check-your-excel.xlsx');
+  await expect.poll(() => page.textContent('#title')).toBe('check-your-excel.xlsx');
   const line = async () =>
     (await cells(page, { sheet: 'Check', row: 2, column: 0, rows: 1, columns: 1 })).values[0]?.[0];
   await expect.poll(line).toBe('Siltstead check: 31 of 31 passed');

@@ -186,11 +186,11 @@ test('the name of a file is text in questions, messages and the offer of unsaved
   await page.waitForFunction(() => document.body.dataset.kept !== undefined);
   await page.locator('#samples').selectOption('US/water-book.xlsx');
   const question = page.getByRole('alertdialog');
-  expect(await question.textContent()).toContain(`${nasty}.xlsx has changes that are not saved`);
+  await expect.poll(() => question.textContent()).toContain(`${nasty}.xlsx has changes that are not saved`);
   await nothingGotThrough();
   await question.getByRole('button', { name: 'Stay here' }).click();
   await openFile(new Uint8Array(100));
-  expect(await page.textContent('#notice')).toContain(`${nasty}.xlsx: `);
+  await expect.poll(() => page.textContent('#notice')).toContain(`${nasty}.xlsx: `);
   await nothingGotThrough();
 
   page.once('dialog', (dialog) => void dialog.accept());

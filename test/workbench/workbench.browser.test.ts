@@ -114,7 +114,7 @@ describe('the pane beside the grid', () => {
   it.each(['Units', 'Functions', 'Sheets', 'Checks', 'Drawings'])('opens %s by its tab', async (name) => {
     const tab = page.locator('#pane').getByRole('tab', { name, exact: true });
     await tab.click();
-    expect(await tab.getAttribute('aria-selected')).toBe('true');
+    await expect.poll(() => tab.getAttribute('aria-selected')).toBe('true');
     const panel = page.locator(`#pane [role=tabpanel][id="${await tab.getAttribute('aria-controls')}"]`);
     // A view's script loads when it is first looked at.
     await expect.poll(async () => (await panel.textContent())?.length).toBeGreaterThan(40);

@@ -27,8 +27,8 @@ test('a window of 1280 by 800 at 200 % shows the sheet or the pane, all of each,
     expect(box.x + box.width, (await control.textContent()) ?? '').toBeLessThanOrEqual(640);
   }
   await page.getByRole('button', { name: 'Show the pane' }).click();
-  expect(await pane.boundingBox()).toMatchObject({ x: 0, width: 640 });
-  expect((await pane.boundingBox())!.height).toBeGreaterThanOrEqual(250);
+  await expect.poll(() => pane.boundingBox()).toMatchObject({ x: 0, width: 640 });
+  await expect.poll(async () => (await pane.boundingBox())!.height).toBeGreaterThanOrEqual(250);
   for (const tab of await pane.getByRole('tab').all()) {
     await tab.click();
     await pane.getByRole('tabpanel').locator('h2, label').first().waitFor();
@@ -37,7 +37,7 @@ test('a window of 1280 by 800 at 200 % shows the sheet or the pane, all of each,
     expect(await isWhole()).toBe(true);
   }
   await page.getByRole('button', { name: 'Show the sheet' }).click();
-  expect(await pane.isVisible()).toBe(false);
+  await expect.poll(() => pane.isVisible()).toBe(false);
   expect(faults).toEqual([]);
   await page.context().close();
 });

@@ -108,6 +108,9 @@ export function createStepPanel(
   );
   element.addEventListener('submit', (event) => {
     event.preventDefault();
+    // Enter in a field first shows what its figure changes in this step; Enter once more goes on.
+    const typing = form.fields.find((field) => field.element.contains(document.activeElement));
+    if (step.id !== 'measure' && typing?.isBehind()) return;
     events.next();
   });
   return {

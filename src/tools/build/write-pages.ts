@@ -2,10 +2,13 @@
  * Writes the files of the site that are not compiled, in a thread of its own beside the bundler: posts them as
  * [path, content]. Started by written-pages.cjs with the address of the site.
  */
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parentPort } from 'node:worker_threads';
 import { siteAddressFiles, sitePages } from '../../manual/site-files';
+import { firstSample } from '../../workbench/first-sample';
+import { readWorkbook } from '../../workbooks/read-xlsx';
+import { firstLook } from './first-look';
 import { publishedRows } from './published-rows';
 import { sampleData } from './sample-data';
 
@@ -19,10 +22,18 @@ function samples(): (readonly [name: string, file: string])[] {
     .sort(([one], [other]) => (one < other ? -1 : 1));
 }
 
+/** The workbench's page with the first sheet in it, which a slow computer shows long before the spreadsheet is ready. */
+async function workbenchPage(): Promise<string> {
+  const page = readFileSync(join('src', 'workbench', 'index.html'), 'utf8');
+  const look = firstLook(await readWorkbook(readFileSync(join(samplesFolder, firstSample))));
+  return page.replace('<!-- the first sheet -->', () => look);
+}
+
 async function writePages(site: string): Promise<void> {
   const pages = sitePages(publishedRows(join('test', 'published')));
   const data = await sampleData(samples());
-  parentPort?.postMessage([...siteAddressFiles(site), ...pages, ...data]);
+  const workbench = ['workbench/index.html', await workbenchPage()] as const;
+  parentPort?.postMessage([...siteAddressFiles(site), ...pages, ...data, workbench]);
 }
 
 void writePages(process.argv[2] ?? '');

@@ -66,8 +66,10 @@ describe('what is selected is drawn', () => {
     await page.getByRole('button', { name: 'Next pattern' }).focus();
     await page.keyboard.press('Enter');
     await page.keyboard.press('Enter');
-    expect(await caption().textContent()).toContain('Sedge');
-    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Next pattern');
+    await expect.poll(() => caption().textContent()).toContain('Sedge');
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label')))
+      .toBe('Next pattern');
   });
 
   test('the next selection replaces the last, and a drum fills its form', async () => {
@@ -277,11 +279,11 @@ describe('the larger view', () => {
     const before = (await picture.boundingBox())!.width;
     await page.keyboard.press('+');
     await page.keyboard.press('+');
-    expect((await picture.boundingBox())!.width).toBeGreaterThan(2 * before);
+    await expect.poll(async () => (await picture.boundingBox())!.width).toBeGreaterThan(2 * before);
     expect(await axeFindings(page)).toEqual([]);
     await page.keyboard.press('Escape');
-    expect(await page.locator('dialog').count()).toBe(0);
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Larger');
+    await expect.poll(() => page.locator('dialog').count()).toBe(0);
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Larger');
   });
 });
 

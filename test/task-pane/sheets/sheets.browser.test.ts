@@ -170,6 +170,6 @@ describe('ready-made sheets', () => {
     await page.evaluate((dark) => window.paneTest.host.turn(dark), theme === 'dark');
     await page.getByLabel('Harvest book').check();
     expect(await axeFindings(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
   });
 });

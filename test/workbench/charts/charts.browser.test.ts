@@ -152,15 +152,15 @@ it('draws for the dark, for paper and for 200 %, each with its numbers as a tabl
   // 1280 pixels at 200 %: the charts open over the sheet, as wide as the page and no wider.
   await page.setViewportSize({ width: 640, height: 400 });
   await expect.poll(() => page.$eval('#charts', (strip) => strip.scrollWidth <= innerWidth)).toBe(true);
-  expect(await page.locator('#charts canvas').first().isVisible()).toBe(true);
+  await expect.poll(() => page.locator('#charts canvas').first().isVisible()).toBe(true);
   const table = page.locator('#charts table').first();
   await page.locator('#charts summary').first().click();
   // Typed readings of the sample: ammonia and nitrite of 2 March.
-  expect(await table.locator('tbody tr').first().textContent()).toMatch(/^2 Mar0\.40\.05$/);
+  await expect.poll(() => table.locator('tbody tr').first().textContent()).toMatch(/^2 Mar0\.40\.05$/);
   // F6 from the charts leads to the pane; back again, to the sheet, closes them.
   await page.locator('#charts-toggle').focus();
   for (const key of ['F6', 'Shift+F6', 'Shift+F6']) await page.keyboard.press(key);
-  expect(await page.locator('#charts-list').isVisible()).toBe(false);
+  await expect.poll(() => page.locator('#charts-list').isVisible()).toBe(false);
   expect(faults).toEqual([]);
   await page.context().close();
 });
