@@ -33,11 +33,38 @@ async function takePicture(page: Page, { file, sample, cell, caption }: Picture)
   // The page has its sheet host under this name.
   await page.evaluate(`workbench.host.select(${JSON.stringify(place)})`);
   await page.locator('#pane figcaption', { hasText: caption }).waitFor();
+  await keep(page, file);
+}
+
+async function keep(page: Page, file: string): Promise<void> {
   await page.mouse.move(0, 0);
   await page.waitForTimeout(toRest);
   const bytes = await page.screenshot();
   writeFileSync(join(folder, `${file}.png`), bytes);
   process.stdout.write(`${file}.png ${Math.round(bytes.length / 1024)} kB\n`);
+}
+
+/** A tape’s readings of a drum, by the labels of the guide. */
+const readings = [
+  ['A name for the drum', 'Alder'],
+  ['What it held', 'cooking oil'],
+  ['Inside diameter', '22 1/2'],
+  ['Drain bore', '4'],
+  ['Water above', '18 1/2'],
+] as const;
+
+/** The guided first job at its third step, the piece to mark and cut. */
+async function takeFirstJob(page: Page): Promise<void> {
+  await page.locator('#first-job').click();
+  await page.getByRole('button', { name: 'Start', exact: true }).click();
+  for (const [label, text] of readings)
+    await page.locator('.field', { hasText: label }).locator('input').first().fill(text);
+  for (const step of ['Check', 'Pattern']) {
+    await page.getByRole('button', { name: `Next: ${step}` }).click();
+    await page.getByRole('heading', { name: new RegExp(`\\. ${step}$`) }).waitFor();
+  }
+  await page.locator('.step figure svg').waitFor();
+  await keep(page, 'first-job');
 }
 
 /** Opens a sample in place of what is open; the workbench may ask about changes that nobody made by hand. */
@@ -69,6 +96,7 @@ async function takePictures(): Promise<void> {
     const page = await browser.newPage({ viewport: { width: 1480, height: 830 }, colorScheme: 'light' });
     await page.goto(`${server.address}workbench/`);
     await page.waitForSelector('body[data-ready]');
+    await takeFirstJob(page);
     for (const picture of pictures) await takePicture(page, picture);
   } finally {
     await browser.close();
