@@ -26,9 +26,9 @@ const hydraulics = 'vennard-street-elementary-fluid';
 
 /** Density and viscosity of water, fresh and salt. */
 export const waterPhysicsRows: readonly PublishedRow[] = [
-  density(['WATER.DENSITY', 'metric', 5], 999.96675, 1e-6, unesco, 'check value S 0, t 5', 'memory'),
-  density(['WATER.DENSITY', 'metric', '41 °F', '35 ppt'], 1027.67547, 2e-6, unesco, 'check value S 35, t 5', 'memory'),
-  density(['WATER.DENSITY', 'metric', '77 °F', 35], 1023.34306, 3e-6, unesco, 'check value S 35, t 25', 'memory'),
+  density(['WATER.DENSITY', 'metric', 5], 999.96675, 1e-6, unesco, 'check value S 0, t 5', 'read'),
+  density(['WATER.DENSITY', 'metric', '41 °F', '35 ppt'], 1027.67547, 2e-6, unesco, 'check value S 35, t 5', 'read'),
+  density(['WATER.DENSITY', 'metric', '77 °F', 35], 1023.34306, 3e-6, unesco, 'check value S 35, t 25', 'read'),
   density(['WATER.DENSITY', 'metric', 20], 998.2067, 1e-7, 'tanaka-metrologia-38-301', 'equation 1', 'computed'),
   density(['WATER.DENSITY', 'metric', '50 °F'], 999.7026, 1e-6, crc, '10 °C', 'memory'),
   density(['WATER.DENSITY', 'metric', '303.15 K'], 995.6488, 2e-6, crc, '30 °C', 'memory'),

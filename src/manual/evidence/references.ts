@@ -36,10 +36,10 @@ export const references = {
   'common-practice-no-source-inlet': 'Common practice, no source: inlet a third of the depth up',
   'common-practice-no-source-outlet': 'Common practice, no source: outlet a third of the depth below the water line',
   'cornell-university-css-412': 'Cornell University, CSS 412, decay series 35/12/5 %',
-  'coulson-richardson-chemical-engineering': 'Coulson and Richardson, Chemical Engineering, volume 2, example 3.2',
+  'coulson-richardson-chemical-engineering':
+    'Coulson and Richardson, Chemical Engineering, volume 2, example 3.2, as its book of solutions has it',
   'crab-aquaculture-270-1': 'Crab et al., Aquaculture 270:1 (2007)',
   'crane-technical-paper-410': 'Crane Technical Paper 410',
-  'crane-technical-paper-410-page': 'Crane Technical Paper 410, page B-14',
   'crane-technical-paper-410-square': 'Crane Technical Paper 410: square entrance 0.50, exit 1.0',
   'crc-handbook-chemistry-physics': 'CRC Handbook of Chemistry and Physics, density of water at 1 atm',
   'customary-mass-us-gallon': 'Customary mass of a US gallon of water, 8.34 lb',
@@ -100,6 +100,8 @@ export const references = {
   'longfield-sheet-metal-drafting': 'Longfield, Sheet Metal Drafting (Wikisource)',
   'losordo-delong-flow-rate':
     'Losordo and DeLong, Flow rate estimation for RAS, Global Aquaculture Advocate (July 2015)',
+  'ludwig-applied-process-design':
+    'Ludwig, Applied Process Design for Chemical and Petrochemical Plants, volume 1, 3rd edition',
   'machinerys-handbook-capacity-cylindrical':
     'Machinery’s Handbook, capacity of cylindrical tanks: 1 ft across holds 5.875 US gallons a foot',
   'machinerys-handbook-circumferences-circles': 'Machinery’s Handbook, circumferences of circles: 22 1/2 has 70.6858',
