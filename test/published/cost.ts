@@ -28,7 +28,7 @@ export const costPublished: readonly PublishedRow[] = [
     tolerance: 2e-4,
     source: 'us-department-energy-estimating',
     place: 'computer and monitor, 120 + 150 W, 4 h a day, 8.5 cents a kWh',
-    known: 'memory',
+    known: 'read',
   },
   {
     call: ['COST.RUNNING', 'US', '0.23 kW', 24, 0.12],

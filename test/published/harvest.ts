@@ -29,8 +29,8 @@ export const harvestPublished: readonly PublishedRow[] = [
     expected: 100,
     tolerance: 1e-3,
     source: 'waterworks-rule-pounds-dry',
-    place: '100 gallons of 1 %',
-    known: 'memory',
+    place: '8.34 lb a gallon, 10,000 mg/L for 1 %: 8.34 lb in 100 gallons',
+    known: 'worked',
   },
   {
     call: ['HARVEST.NUTRIENTS', 'metric', '1 kg'],
@@ -154,8 +154,8 @@ export const harvestPublished: readonly PublishedRow[] = [
     expected: 8.34,
     tolerance: 1e-3,
     source: 'waterworks-rule-pounds-dry',
-    place: '100 gallons of 1 %',
-    known: 'memory',
+    place: '8.34 lb a gallon, 10,000 mg/L for 1 %: 8.34 lb in 100 gallons',
+    known: 'worked',
   },
   {
     call: ['HARVEST.LOG', 'metric', [[46143, '50 L', 0.02]]],

@@ -101,7 +101,7 @@ export const loadPublished: readonly PublishedRow[] = [
     tolerance: 1e-3,
     source: 'waterworks-pounds-formula-lb',
     place: '1 mg/L in 1 million gallons a day',
-    known: 'memory',
+    known: 'read',
   },
   {
     call: ['LOAD.FLOWS', 'US', 10, (3 * POUNDS_A_DAY) / 0.092, 0.15, 1],

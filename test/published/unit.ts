@@ -85,8 +85,8 @@ export const unitRows: readonly PublishedRow[] = [
     call: ['REF.VALUE', 'metric', 'nitrification oxygen'],
     expected: 4.57,
     tolerance: 2e-3,
-    source: 'ebeling-timmons-bisogni-aquaculture',
-    place: 'stoichiometry without growth',
-    known: 'memory',
+    source: 'wastewater-textbook-nitrification',
+    place: 'both steps together, 10.17 and after: 4.57 g of oxygen a gram of nitrogen',
+    known: 'read',
   },
 ];

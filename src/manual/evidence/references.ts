@@ -87,6 +87,8 @@ export const references = {
   'hazen-transactions-american-society': 'Hazen, Transactions of the American Society of Civil Engineers 53:45 (1904)',
   'hazen-williams-with-c': 'Hazen and Williams with C 150, plastic-pipe design tables',
   'height-common-5-gallon': 'Height of a common 5 gallon pail, 14 in',
+  'hydraulics-examination-cast-iron':
+    'San Diego State University, examination in hydraulics (2009), solved: asphalted cast-iron pipe',
   'hydraulic-institute-engineering-data': 'Hydraulic Institute Engineering Data Book, screwed 90° elbow of 2 in',
   'iapws-r12-08': 'IAPWS R12-08',
   'iapws-sr6-08-2011': 'IAPWS SR6-08(2011)',
@@ -180,7 +182,7 @@ export const references = {
   'university-maryland-colorado-state':
     'University of Maryland and Colorado State University CMG 711: 2 lb of N to 1000 ft2',
   'university-nebraska-calculating-value': 'University of Nebraska, Calculating the value of nutrients in manure',
-  'us-department-energy-estimating': 'US Department of Energy, Estimating appliance energy use',
+  'us-department-energy-estimating': 'US Department of Energy, Estimating appliance energy use, as quoted',
   'us-epa-process-design': 'US EPA, Process Design Manual for Nitrogen Control (1975), as Zhu and Chen cite it',
   'us-fish-wildlife-service': 'US Fish and Wildlife Service, habitat suitability index model of channel catfish (1982)',
   'utility-energy-primer-determining': 'Utility energy primer, determining kWh use',
@@ -188,12 +190,13 @@ export const references = {
   'vennard-street-elementary-fluid': 'Vennard and Street, Elementary Fluid Mechanics, properties of water',
   'volumes-frustum-cylinder-worked': 'Volumes of the frustum and the cylinder worked by hand',
   'water-treatment-handbooks-hydrated': 'Water-treatment handbooks: hydrated lime is worth 1.35 of calcium carbonate',
-  'waterworks-pounds-formula-lb': 'Waterworks pounds formula: lb a day = million gallons a day x mg/L x 8.34',
-  'waterworks-rule-pounds-dry': 'Waterworks rule: pounds of dry solids = gallons x 8.34 x per cent / 100',
+  'wastewater-textbook-nitrification':
+    'Textbook on biological wastewater treatment, stoichiometry of nitrification, as quoted',
+  'waterworks-pounds-formula-lb':
+    'Michigan Department of Environmental Quality, pounds formula: lb a day = million gallons a day x mg/L x 8.34',
+  'waterworks-rule-pounds-dry':
+    'Ohio Division of Drinking and Ground Waters, wastewater formula sheet: 8.34 lb a gallon, 10,000 mg/L is 1 %',
   'weiss-deep-sea-research': 'Weiss, Deep-Sea Research 17:721 (1970), equation 4, x 1.42903 mg/mL',
-  'white-fluid-mechanics-example': 'White, Fluid Mechanics, example on asphalted cast-iron pipe',
-  'white-fluid-mechanics-example-asphalted':
-    'White, Fluid Mechanics, example on asphalted cast-iron pipe, asked backwards',
   'world-aquaculture-society-abstract': 'World Aquaculture Society, abstract 165932',
   'wyoming-water-quality-rules': 'Wyoming Water Quality Rules, chapter 11, section 13: 1000 gpd/ft2 = 40.746 m/d',
   'wyoming-water-quality-rules-chapter': 'Wyoming water quality rules, chapter 11 section 13: 1000 gpd/ft2',
