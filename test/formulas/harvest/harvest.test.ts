@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { harvestDose, harvestGarden } from '../../../src/formulas/harvest/garden';
 import { harvestLog, harvestValue, harvestWait } from '../../../src/formulas/harvest/harvest';
 import { harvestGrade, harvestNutrients } from '../../../src/formulas/harvest/nutrients';
-import { harvestSlurry, slurryDry } from '../../../src/formulas/harvest/slurry';
+import { harvestSlurry, harvestSolids, slurryDry, slurryWater } from '../../../src/formulas/harvest/slurry';
 import { wholeRefusal } from '../whole-refusal';
 
 /** Spreadsheet date of a calendar day. */
@@ -27,6 +27,23 @@ describe('nutrients', () => {
 
   it('cannot be more than all of the solids', () => {
     expect(() => harvestNutrients(1, 0.5, 0.3, 0, 'element')).toThrow(wholeRefusal);
+    expect(() => harvestGrade(0.5, 0.3, 0.21, 'oxide', 0)).toThrow(wholeRefusal);
+  });
+
+  it('can be all of the solids, and a rounding more', () => {
+    expect(harvestNutrients(10, 0.5, 0.3, 0.2, 'oxide')).toEqual({ nitrogen: 5, phosphate: 3, potash: 2 });
+    expect(harvestNutrients(1, 1 + 1e-9, 0, 0, 'oxide').nitrogen).toBe(1 + 1e-9);
+    expect(() => harvestNutrients(1, 1 + 3e-9, 0, 0, 'oxide')).toThrow(wholeRefusal);
+  });
+
+  it('that are too many are summed up in the message: 0.5 N, 0.3 P2O5 and 0.25 K2O are 1.05 of the solids', () => {
+    expect(() => harvestNutrients(1, 0.5, 0.3, 0.25, 'oxide')).toThrow(
+      expect.objectContaining({
+        argument: 'nitrogen',
+        advice: 'nitrogen, P2O5 and K2O together come to {total} of the solids; give shares of dry solids',
+        figures: { total: { value: expect.closeTo(1.05, 12), like: 'nitrogen' } },
+      }),
+    );
   });
 });
 
@@ -53,6 +70,15 @@ describe('slurry', () => {
 
   it('gives back the solids drawn in it', () => {
     expect(slurryDry(harvestSlurry(3.3, 0.021), 0.021)).toBeCloseTo(3.3, 12);
+  });
+
+  it('of 2 % that holds 1 kg of solids is 50 L, 49 L of it water', () => {
+    expect(harvestSlurry(1, 0.02)).toBeCloseTo(0.05, 15);
+    expect(slurryWater(1, 0.02)).toBeCloseTo(0.049, 15);
+  });
+
+  it('is caught from the solids of the feed: half of 0.25 kg per kg of 4 kg is 0.5 kg', () => {
+    expect(harvestSolids(4, 0.5, 0.25)).toBeCloseTo(0.5, 15);
   });
 });
 
@@ -100,8 +126,40 @@ describe('the garden', () => {
   });
 
   it('refuses a soil that needs nothing, and a dose of solids without nutrients', () => {
-    expect(() => harvestGarden(1, { ...need, phosphateNeed: 0 })).toThrow(wholeRefusal);
-    expect(() => harvestDose(1, 0.02, { ...need, nitrogen: 0, phosphorus: 0 })).toThrow(wholeRefusal);
+    for (const argument of ['nitrogenNeed', 'phosphateNeed'] as const) {
+      expect(() => harvestGarden(1, { ...need, [argument]: 0 })).toThrow(
+        expect.objectContaining({ argument, advice: 'any amount exceeds a need of 0; give more than 0' }),
+      );
+      expect(harvestGarden(1, { ...need, [argument]: 1e-9 }).area).toBeGreaterThan(0);
+    }
+    for (const without of [{ nitrogen: 0 }, { available: 0 }]) {
+      expect(() => harvestDose(1, 0.02, { ...need, ...without, phosphorus: 0 })).toThrow(
+        expect.objectContaining({ argument: 'nitrogen', advice: expect.stringContaining('feed no garden') }),
+      );
+    }
+  });
+
+  it('is named after nitrogen where both needs give the same area', () => {
+    const equal = { ...need, nitrogenNeed: 1, phosphateNeed: 1, nitrogen: 0.25, available: 0.5, phosphorus: 0.125 };
+    const garden = harvestGarden(8, { ...equal, basis: 'oxide' });
+    expect(garden).toEqual({ areaByNitrogen: 1, areaByPhosphate: 1, area: 1, governs: 'nitrogen' });
+  });
+
+  it('takes the smaller dose: 2 kg of solids by nitrogen or 4 kg by phosphate are 100 L of 2 % slurry', () => {
+    const both = { ...need, nitrogenNeed: 0.01, nitrogen: 0.1, available: 0.5, basis: 'oxide' } as const;
+    expect(harvestDose(10, 0.02, { ...both, phosphateNeed: 0.02, phosphorus: 0.05 })).toBeCloseTo(0.1, 12);
+    expect(harvestDose(10, 0.02, { ...both, phosphateNeed: 0.005, phosphorus: 0.05 })).toBeCloseTo(0.05, 12);
+  });
+
+  it('takes its dose by the other nutrient where solids lack one, even if the garden needs none of that', () => {
+    const both = { ...need, nitrogenNeed: 0.01, phosphateNeed: 0.02, basis: 'oxide' } as const;
+    const byPhosphate = { ...both, nitrogen: 0, phosphorus: 0.05 };
+    expect(harvestDose(10, 0.02, byPhosphate)).toBeCloseTo(0.2, 12);
+    expect(harvestDose(10, 0.02, { ...byPhosphate, nitrogenNeed: 0 })).toBeCloseTo(0.2, 12);
+    expect(harvestDose(10, 0.02, { ...byPhosphate, nitrogen: 0.1, available: 0, nitrogenNeed: 0 })).toBeCloseTo(0.2);
+    const byNitrogen = { ...both, nitrogen: 0.1, phosphorus: 0 };
+    expect(harvestDose(10, 0.02, byNitrogen)).toBeCloseTo(0.1, 12);
+    expect(harvestDose(10, 0.02, { ...byNitrogen, phosphateNeed: 0 })).toBeCloseTo(0.1, 12);
   });
 });
 
@@ -126,20 +184,23 @@ describe('the log', () => {
     { date: serial(2026, 5, 31) + 0.4, volume: 0.01, solidsShare: 0.03 },
     { date: serial(2026, 5, 10), volume: 0.02, solidsShare: 0.01 },
   ];
-  const rows = harvestLog(log, 0.03, 0.02, 0.001, 'oxide');
+  const monthRows = () => harvestLog(log, 0.03, 0.02, 0.001, 'oxide');
 
   it('has a row a month, the empty one too, and a total', () => {
+    const rows = monthRows();
     expect(rows.map((row) => row.month)).toEqual(['2026-05', '2026-06', '2026-07', 'total']);
     expect(rows.map((row) => row.dry)).toEqual([1.1, 0, 0.4, 1.5].map((dry) => expect.closeTo(dry, 10)));
   });
 
   it('counts first and last day in, in the total and month by month', () => {
+    const rows = monthRows();
     expect(rows[3]!.aDay * 86400 * 57).toBeCloseTo(1.5, 10);
     expect(rows[0]!.aDay * 86400 * 22).toBeCloseTo(1.1, 10);
     expect(rows[2]!.aDay * 86400 * 5).toBeCloseTo(0.4, 10);
   });
 
   it('conserves nutrients: months add up to the total', () => {
+    const rows = monthRows();
     for (const key of ['dry', 'nitrogen', 'phosphate', 'potash'] as const) {
       expect(rows.slice(0, -1).reduce((sum, row) => sum + row[key], 0)).toBeCloseTo(rows[3]![key], 12);
     }
@@ -155,7 +216,23 @@ describe('the log', () => {
     expect(() => harvestLog(dates, 0, 0, 0, 'element')).toThrow(/2026-05 to 2206-05/);
   });
 
+  it('can span 20 years of 366 days, and not a day more', () => {
+    const from = serial(2006, 1, 1);
+    const upTo = (days: number) =>
+      harvestLog(
+        [from, from + days].map((date) => ({ date, volume: 0.01, solidsShare: 0.02 })),
+        ...([0, 0, 0, 'element'] as const),
+      );
+    expect(upTo(7320)).toHaveLength(242);
+    expect(() => upTo(7321)).toThrow(
+      expect.objectContaining({
+        argument: 'log',
+        advice: 'dates from 2006-01 to 2026-01 are more than 20 years apart; look for a mistyped year',
+      }),
+    );
+  });
+
   it('cannot be empty', () => {
-    expect(() => harvestLog([], 0, 0, 0, 'element')).toThrow(wholeRefusal);
+    expect(() => harvestLog([], 0, 0, 0, 'element')).toThrow(/at least one row/);
   });
 });
