@@ -7,6 +7,10 @@ export interface Harmless {
 }
 
 const starts = 'Newton’s method reaches the same root from any near start; only a step or two more are taken.';
+const bracket = 'The search for an end of the bracket passes it from any start; only a step or two more are taken.';
+const ends = 'Where the start is a number both ends are found, else neither.';
+const zero = 'What follows gives 0 there as well; the check only says so.';
+const never = 'The type asks for the check, but the code before it leaves no such case.';
 const rounding = 'Both sides of the bound give the same figure there, so that it may belong to either.';
 
 export const harmless: readonly Harmless[] = [
@@ -20,6 +24,28 @@ export const harmless: readonly Harmless[] = [
   },
   { place: 'src/formulas/pipe/friction.ts:37', change: 'reynolds < LAMINAR', reason: rounding },
   { place: 'src/formulas/pipe/friction.ts:38', change: 'reynolds > TURBULENT', reason: rounding },
+  { place: 'src/formulas/pipe/pipe-flow.ts:61:30', change: '', reason: bracket },
+  { place: 'src/formulas/pipe/pipe-flow.ts:61:61', change: 'fixed -', reason: bracket },
+  { place: 'src/formulas/pipe/pipe-flow.ts:61:69', change: 'length * bore', reason: bracket },
+  { place: 'src/formulas/pipe/pipe-flow.ts:63:26', change: '', reason: bracket },
+  { place: 'src/formulas/pipe/pipe-flow.ts:63:61', change: 'excess(at) < 0', reason: rounding },
+  { place: 'src/formulas/pipe/pipe-flow.ts:64:57', change: 'excess(at) > 0', reason: rounding },
+  { place: 'src/formulas/pipe/pipe-flow.ts:65:7', change: '&&', reason: ends },
+  { place: 'src/formulas/pipe/pipe-flow.ts:65:7', change: 'false', reason: ends },
+  { place: 'src/formulas/pipe/pipe-flow.ts:65:28', change: 'false', reason: ends },
+  {
+    place: 'src/formulas/pipe/pipe-flow.ts:76:31',
+    change: '',
+    reason: 'The search ends by its other conditions: at no speed nothing is lost, and at the greatest everything.',
+  },
+  { place: 'src/formulas/pipe/pipe-flow.ts:76:70', change: 'i--', reason: 'The search ends by its other conditions.' },
+  { place: 'src/formulas/pipe/pump-curve.ts:32:7', change: 'false', reason: 'Without a first point there is no last.' },
+  { place: 'src/formulas/pipe/pump-curve.ts:73', change: 'false', reason: zero },
+  { place: 'src/formulas/pipe/pump-curve.ts:73', change: '&&', reason: zero },
+  { place: 'src/formulas/pipe/pump-curve.ts:83:7', change: 'slope >= 0', reason: zero },
+  { place: 'src/formulas/pipe/pump-curve.ts:83:20', change: 'false', reason: zero },
+  { place: 'src/formulas/pipe/pump-curve.ts:89:39', change: 'flow < to.flow', reason: rounding },
+  { place: 'src/formulas/pipe/pump-curve.ts:90', change: 'false', reason: never },
   { place: 'src/formulas/tank/tank-drain.ts:69', change: 'level >= coneHeight', reason: rounding },
   { place: 'src/formulas/tank/tank-shape.ts:42', change: 'held > cone', reason: rounding },
 ];

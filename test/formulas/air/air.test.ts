@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Aerator, airSupply, airTransfer, oxygenInAir } from '../../../src/formulas/air/air';
+import { type Aerator, airSupply, airTransfer, airTransferIfAny, oxygenInAir } from '../../../src/formulas/air/air';
 import { waterOxygen } from '../../../src/formulas/water/water-oxygen';
 import { wholeRefusal } from '../whole-refusal';
 
@@ -22,6 +22,26 @@ describe('airTransfer', () => {
     const full = waterOxygen(20, 0, 0);
     expect(airTransfer({ ...aerator, target: full * (1 - 1e-9) })).toBeLessThan(1e-8);
     expect(() => airTransfer({ ...aerator, target: full })).toThrow(wholeRefusal);
+  });
+
+  it('names the saturation that air can reach in this water, 0.9 of that in clean water', () => {
+    const full = 0.9 * waterOxygen(20, 0, 0);
+    expect(() => airTransfer({ ...aerator, beta: 0.9, target: 9e-3 })).toThrow(
+      expect.objectContaining({
+        argument: 'target',
+        advice: 'air can bring this water only to {saturation}; give less',
+        figures: { saturation: { value: expect.closeTo(full, 15), like: 'target' } },
+      }),
+    );
+  });
+
+  it('is nothing, without a refusal, where only the amount is wanted and air cannot reach the target', () => {
+    const full = waterOxygen(20, 0, 0);
+    for (const target of [full, full * 1.1]) expect(airTransferIfAny({ ...aerator, target })).toBe(0);
+    for (const target of [0, full / 2]) {
+      const given = { ...aerator, target };
+      expect(airTransferIfAny(given)).toBe(airTransfer(given));
+    }
   });
 
   it('falls with height, salt and what the water carries', () => {

@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bedArea, bedDays, bedPlants } from '../../../src/formulas/bed/bed';
-import { cropFeed, cropGroups, crops, findCrop } from '../../../src/formulas/bed/crops';
-import { findMedia, mediaTable } from '../../../src/formulas/filter/media';
-import { screenDays, screenHolding, screenPads } from '../../../src/formulas/filter/screen';
+import { cropFeed, cropGroups, cropNamed, cropNames, crops, findCrop } from '../../../src/formulas/bed/crops';
 
 const DAY = 86400;
 
@@ -19,41 +17,41 @@ describe('a plant bed', () => {
   });
 });
 
-describe('the tables of crops and media', () => {
-  it('give every crop a group, and every range in order', () => {
+describe('the table of crops', () => {
+  it('gives every crop a group, and every range in order', () => {
     for (const crop of crops) {
       expect(cropGroups.some((group) => group.name === crop.group)).toBe(true);
       expect(crop.plants.low).toBeLessThanOrEqual(crop.plants.typical);
       expect(crop.plants.typical).toBeLessThanOrEqual(crop.plants.high);
     }
-    for (const media of mediaTable) {
-      expect(media.surface.low).toBeLessThanOrEqual(media.surface.typical);
-      expect(media.surface.typical).toBeLessThanOrEqual(media.surface.high);
-      expect(media.rateLow).toBeLessThanOrEqual(media.rateHigh);
-    }
   });
 
-  it('find a name however it is written, and nothing for another', () => {
+  it('finds a name however it is written, and nothing for another', () => {
     expect(findCrop(' swiss CHARD ')?.name).toBe('Swiss chard');
+    expect(findCrop('TOMATO')?.plants).toMatchObject({ low: 3, typical: 4, high: 5 });
     expect(findCrop('oak')).toBeUndefined();
-    expect(findMedia('Moving Bed')?.surface.typical).toBe(500);
-    expect(findMedia('felt')).toBeUndefined();
-  });
-});
-
-describe('pads', () => {
-  it('last as long as calculated, with enough pads', () => {
-    const holding = screenHolding(0.4, 0.65, 1);
-    expect(holding).toBeCloseTo(0.25, 12);
-    const solids = 0.1 / DAY;
-    const pads = screenPads(solids, 0.3, holding, 7 * DAY);
-    expect(pads).toBe(10);
-    expect(screenDays(solids, pads * 0.3, holding)).toBeGreaterThanOrEqual(7 * DAY);
-    expect(screenDays(solids, (pads - 1) * 0.3, holding)).toBeLessThan(7 * DAY);
-    expect(screenPads(solids, 0.25, 0.4, 7 * DAY)).toBe(7);
+    for (const name of cropNames) expect(cropNamed(name).name).toBe(name);
   });
 
-  it('cannot hold less than nothing', () => {
-    expect(() => screenHolding(0.5, 0.5, 1)).toThrow(/clean pad/);
+  it('names each group and crop once', () => {
+    expect(new Set(cropNames).size).toBe(crops.length);
+    expect(new Set(cropGroups.map(({ name }) => name)).size).toBe(cropGroups.length);
+  });
+
+  it('refuses a crop that it does not have, by name', () => {
+    expect(() => cropNamed('oak')).toThrow(
+      expect.objectContaining({ argument: 'crop', advice: 'oak is not a crop of the table' }),
+    );
+  });
+
+  it('feeds a crop as its group: leafy 40 to 50 g/m2/day, fruiting 50 to 80 (FAO 589, section 8.1)', () => {
+    const grams = (name: string) => {
+      const { low, high } = cropFeed(cropNamed(name));
+      return [Math.round(low * 1e3 * DAY), Math.round(high * 1e3 * DAY)];
+    };
+    expect(grams('parsley')).toEqual([40, 50]);
+    expect(grams('pepper')).toEqual([50, 80]);
+    expect(grams('raft')).toEqual([60, 100]);
+    expect(() => cropFeed({ ...cropNamed('pepper'), group: 'tree' })).toThrow('pepper is in no group of crops');
   });
 });

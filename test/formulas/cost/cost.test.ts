@@ -60,7 +60,74 @@ describe('the shopping list', () => {
   });
 });
 
+describe('names and units in the shopping list', () => {
+  const price = { item: 'pvc pipe', packSize: 3, packPrice: 9 };
+
+  it('may differ in case and spaces', () => {
+    const item = { item: '  PVC   Pipe ', quantity: 4, unit: ' Ft' };
+    expect(costLines([item], [{ ...price, unit: 'ft ' }], 0)[0]).toMatchObject({ packs: 2, cost: 18 });
+    expect(costLines([{ ...item, item: 'pvcpipe' }], [price], 0)[0]).toMatchObject({ packs: 'no price' });
+  });
+
+  it('may be left out on either side, but one that is given once counts for all rows of the item', () => {
+    const item = { item: 'pvc pipe', quantity: 4 };
+    const feet = { ...item, unit: 'ft' };
+    const meters = { ...price, unit: 'm' };
+    expect(costLines([item], [meters], 0)[0]).toMatchObject({ packs: 2 });
+    expect(costLines([feet], [price], 0)[0]).toMatchObject({ packs: 2 });
+    const mixed = expect.objectContaining({
+      argument: 'prices',
+      advice: 'pvc pipe is in ft and in m; use one unit for both',
+    });
+    for (const items of [
+      [item, feet],
+      [feet, item],
+      [{ ...item, unit: '' }, feet],
+      [{ ...feet, unit: ' ft ' }, item],
+    ]) {
+      expect(() => costLines(items, [meters], 0)).toThrow(mixed);
+      expect(() => costLines(items, [{ ...price, unit: ' m ' }], 0)).toThrow(mixed);
+    }
+  });
+
+  it('must agree between the rows of an item', () => {
+    const rows = [
+      { item: 'Pipe', quantity: 4, unit: 'ft' },
+      { item: 'pipe', quantity: 1, unit: 'm' },
+    ];
+    expect(() => costLines(rows, [], 0)).toThrow(
+      expect.objectContaining({ argument: 'items', advice: 'pipe is in ft and in m; use one unit for both' }),
+    );
+  });
+
+  it('name the item that has two prices', () => {
+    expect(() => costLines([], [price, { ...price, item: 'PVC pipe' }], 0)).toThrow(
+      expect.objectContaining({ argument: 'prices', advice: 'PVC pipe has two prices; keep one' }),
+    );
+  });
+
+  it('leave one line, the total, of an empty list, and count one item without a price as one', () => {
+    expect(costLines([], [price], 0)).toEqual([{ item: 'total', needed: undefined, packs: undefined, cost: 0 }]);
+    const [, total] = costLines([{ item: 'seal', quantity: 1 }], [price], 0);
+    expect(total).toEqual({
+      item: 'total without 1 item that has no price',
+      needed: undefined,
+      packs: undefined,
+      cost: 0,
+    });
+  });
+});
+
 describe('building against buying', () => {
+  it('needs a price to buy', () => {
+    for (const bought of [0, -1]) {
+      expect(() => costCompare(100, bought, 1, 0, 0)).toThrow(
+        expect.objectContaining({ argument: 'bought', advice: 'give the price of one bought, more than 0' }),
+      );
+    }
+    expect(costCompare(100, 0.01, 1, 0, 0).saved).toBeCloseTo(-99.99, 9);
+  });
+
   it('counts own hours', () => {
     expect(costCompare(150, 600, 3, 8 * 3600, 20)).toEqual({
       each: 310,

@@ -43,16 +43,33 @@ describe('nitrification at a temperature', () => {
     expect(nitrificationLine(1, -20, 20, 'lower')).toBe(0);
   });
 
-  it('is not available outside the temperatures that were studied', () => {
+  it('is available at the ends of the temperatures that were studied, 14 and 27 °C', () => {
     for (const [temperature, reference] of [
-      [4, 20],
-      [13.9, 20],
-      [27.1, 20],
-      [20, 10],
-      [20, 30],
+      [14, 27],
+      [27, 14],
     ] as const) {
-      expect(() => filterNitrify(1, temperature, reference, 'lower')).toThrow(/14|studied/);
+      expect(filterNitrify(1, temperature, reference, 'oxygen')).toBe(
+        nitrificationLine(1, temperature, reference, 'oxygen'),
+      );
     }
+  });
+
+  it.each([
+    ['temperature', 4, 20],
+    ['temperature', 13.9, 20],
+    ['temperature', 27.1, 20],
+    ['reference', 20, 10],
+    ['reference', 20, 30],
+  ])('is not available for a %s outside them: %s from %s °C', (argument, temperature, reference) => {
+    expect(() => filterNitrify(1, temperature, reference, 'lower')).toThrow(
+      expect.objectContaining({
+        argument,
+        reason: 'unavailable',
+        advice:
+          'biofilms were studied from {low} to {high} (Zhu and Chen 2002); measure your own filter: see FILTER.TEST',
+        figures: { low: { value: 14, like: 'temperature' }, high: { value: 27, like: 'temperature' } },
+      }),
+    );
   });
 });
 

@@ -15,4 +15,10 @@ describe('fittingCoefficient', () => {
       expect(Math.abs(fittingCoefficient(loss, bore) / k - 1)).toBeLessThan(0.06);
     }
   });
+  it('is the same K in every bore for an entrance, which has no length, even where steel is as rough as the bore', () => {
+    for (const bore of [0.1, 0.01, 4.572e-5 / 3.7]) {
+      expect(fittingCoefficient(fittingLosses.entrance ?? noFittings, bore)).toBe(0.5);
+      expect(fittingCoefficient(noFittings, bore)).toBe(0);
+    }
+  });
 });

@@ -3,7 +3,6 @@ import { noFittings } from '../../../src/formulas/pipe/fittings';
 import { type Duty, pipeDuty, pipePower } from '../../../src/formulas/pipe/pipe-duty';
 import { pipeLoss } from '../../../src/formulas/pipe/pipe-flow';
 import { pumpCurve, pumpHead } from '../../../src/formulas/pipe/pump-curve';
-import { Refusal } from '../../../src/formulas/refusal';
 import { pumpOracle } from '../../oracles/pipe';
 
 const duty: Duty = {
@@ -38,14 +37,56 @@ describe('pumpCurve', () => {
     expect(pumpHead(curve, 0.5)).toBeCloseTo(3, 14);
   });
 
-  it('cannot take one point, two heads at one flow or a rising head', () => {
-    expect(() => pumpCurve([{ flow: 0, head: 4 }])).toThrow(/two points/);
-    const rising = [
-      { flow: 0, head: 4 },
-      { flow: 1, head: 4.1 },
-    ];
-    expect(() => pumpCurve(rising)).toThrow(/rises/);
-    expect(() => pumpCurve([...duty.curve, { flow: 0, head: 4 }])).toThrow(/two heads/);
+  it('runs on in its last span where rounding leads past the last point', () => {
+    const curve = pumpCurve(duty.curve);
+    expect(pumpHead(curve, 2e-3 * (1 + 1e-12))).toBeCloseTo(0, 9);
+    expect(pumpHead(curve, 2e-3)).toBeCloseTo(0, 15);
+  });
+
+  it('has no slope where the head stays the same from point to point, at an end or between', () => {
+    const flat = pumpCurve([0, 1, 2, 3, 4].map((flow) => ({ flow, head: flow < 1 ? 5 : flow < 3 ? 4 : 4 - flow / 4 })));
+    for (const flow of [1, 1.3, 1.7, 2]) expect(pumpHead(flat, flow)).toBeCloseTo(4, 14);
+    const level = pumpCurve([0, 1, 2].map((flow) => ({ flow, head: flow < 2 ? 4 : 3 })));
+    for (const flow of [0, 0.3, 0.7, 1]) expect(pumpHead(level, flow)).toBeCloseTo(4, 14);
+  });
+
+  it('never rises between its points, however uneven they are', () => {
+    for (const heads of [
+      [5, 4.99, 1, 0.99, 0],
+      [5, 1, 0.99, 0.98, 0],
+      [5, 5, 1, 1, 0],
+      [5, 4.9, 4.7, 0.1, 0],
+    ]) {
+      const curve = pumpCurve(heads.map((head, i) => ({ flow: i * i, head })));
+      let last = Infinity;
+      for (let flow = 0; flow <= 16; flow += 0.01) {
+        const head = pumpHead(curve, flow);
+        expect(head).toBeLessThanOrEqual(last + 1e-12);
+        last = head;
+      }
+    }
+  });
+
+  it.each([
+    ['no point', [], 'give at least two points of flow and head', {}],
+    ['one point', [{ flow: 0, head: 4 }], 'give at least two points of flow and head', {}],
+    [
+      'a rising head',
+      [
+        { flow: 0, head: 4 },
+        { flow: 1, head: 4.1 },
+      ],
+      'the head rises toward {at}; a pump’s head falls as its flow grows',
+      { at: { value: 1, like: 'flow' } },
+    ],
+    [
+      'two heads at one flow',
+      [...duty.curve, { flow: 5e-4, head: 3 }],
+      'two heads are given at {at}; give one',
+      { at: { value: 5e-4, like: 'flow' } },
+    ],
+  ])('cannot take %s', (_, points, advice, figures) => {
+    expect(() => pumpCurve(points)).toThrow(expect.objectContaining({ argument: 'curve', advice, figures }));
   });
 });
 
@@ -76,19 +117,42 @@ describe('pipeDuty', () => {
     expect(pipeDuty({ ...duty, curve: [...duty.curve].reverse() })).toEqual(pipeDuty(duty));
   });
 
-  it('cannot meet a lift that the pump does not reach, nor go beyond its last point', () => {
-    for (const [changed, argument] of [
-      [{ lift: 4.5 }, 'lift'],
-      [{ curve: duty.curve.slice(0, 3), lift: 0 }, 'curve'],
-    ] as const) {
-      try {
-        pipeDuty({ ...duty, ...changed });
-        expect.unreachable();
-      } catch (error) {
-        expect(error).toBeInstanceOf(Refusal);
-        expect((error as Refusal).argument).toBe(argument);
-      }
-    }
+  it('may be the first or the last point of the curve', () => {
+    expect(pipeDuty({ ...duty, lift: 4 }).flow).toBe(0);
+    expect(pipeDuty({ ...duty, lift: 0, length: 0 }).flow).toBeCloseTo(2e-3, 12);
+  });
+
+  it('cannot meet a lift that the pump does not reach', () => {
+    expect(() => pipeDuty({ ...duty, curve: duty.curve.slice(1), lift: 3.7 })).toThrow(
+      expect.objectContaining({
+        argument: 'lift',
+        advice: 'at {flow} the pump gives {head}, but lift and pipe need {asked}: they do not meet',
+        figures: {
+          flow: { value: 5e-4, like: 'flow' },
+          head: { value: expect.closeTo(3.6, 12), like: 'run' },
+          asked: { value: expect.closeTo(3.7 + pipeLoss(5e-4, duty), 12), like: 'run' },
+        },
+      }),
+    );
+  });
+
+  it('cannot go beyond the last point of the curve', () => {
+    expect(() => pipeDuty({ ...duty, curve: duty.curve.slice(0, 3), lift: 0 })).toThrow(
+      expect.objectContaining({
+        argument: 'curve',
+        advice:
+          'at its last point, {flow}, the pump gives {head}, but lift and pipe need only {asked}: give more points of the curve',
+        figures: {
+          flow: { value: 1e-3, like: 'flow' },
+          head: { value: expect.closeTo(2.9, 12), like: 'run' },
+          asked: { value: expect.closeTo(pipeLoss(1e-3, duty), 12), like: 'run' },
+        },
+      }),
+    );
+  });
+
+  it('refuses a wall rougher than the bore is wide', () => {
+    expect(() => pipeDuty({ ...duty, roughness: 0.05 })).toThrow(expect.objectContaining({ argument: 'roughness' }));
   });
 });
 
@@ -96,5 +160,6 @@ describe('pipePower', () => {
   it('is 1 W for 0.102 L/s lifted a meter without loss', () => {
     expect(pipePower(1 / 998.2067 / 9.80665, 1, 1)).toBeCloseTo(1, 6);
     expect(pipePower(1e-3, 2, 0.5)).toBeCloseTo(2 * pipePower(1e-3, 2, 1), 12);
+    expect(pipePower(1e-3, 6, 1)).toBeCloseTo(3 * pipePower(1e-3, 2, 1), 12);
   });
 });

@@ -48,7 +48,16 @@ describe('pipeLoss', () => {
   });
 
   it('cannot have a wall rougher than the bore is wide', () => {
-    expect(() => pipeLoss(1e-3, { ...pipe, roughness: 0.05 })).toThrow(wholeRefusal);
+    for (const roughness of [0.05, 0.06]) {
+      expect(() => pipeLoss(1e-3, { ...pipe, roughness })).toThrow(
+        expect.objectContaining({
+          argument: 'roughness',
+          advice: 'give less than the bore ({bore})',
+          figures: { bore: 0.05 },
+        }),
+      );
+    }
+    expect(pipeLoss(1e-3, { ...pipe, roughness: 0.0499 })).toBeGreaterThan(0);
   });
 });
 
@@ -89,7 +98,22 @@ describe('pipeGravity', () => {
   });
 
   it('cannot have a pipe that holds nothing back', () => {
-    expect(() => pipeGravity({ ...pipe, length: 0, drop: 1, ends: 0 })).toThrow(wholeRefusal);
+    for (const drop of [0, 1]) {
+      expect(() => pipeGravity({ ...pipe, length: 0, drop, ends: 0 })).toThrow(
+        expect.objectContaining({
+          argument: 'length',
+          advice: 'a pipe without length, fittings and ends does not resist flow; give one of them',
+        }),
+      );
+    }
+  });
+
+  it('is the inverse of pipeLoss in a ring so short that it hardly holds anything back', () => {
+    for (const length of [1e-9, 1e-6, 1e-3]) {
+      const ring = { ...pipe, bore: 0.3, length };
+      const flow = pipeGravity({ ...ring, drop: 1e-4, ends: 0 });
+      expect(pipeLoss(flow, ring) / 1e-4).toBeCloseTo(1, 10);
+    }
   });
 
   it('ends in a refusal, not in an endless search, where a drop is too small for a computer', () => {

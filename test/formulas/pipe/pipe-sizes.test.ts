@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { nominalName, pipeBore, pipeSize, pipeSizes } from '../../../src/formulas/pipe/pipe-sizes';
-import type { Refusal } from '../../../src/formulas/refusal';
 import { circleArea } from '../../../src/formulas/tank/tank-shape';
-import { wholeRefusal } from '../whole-refusal';
 
 /** ASTM D1785: outside diameter, least wall and its tolerance, in, schedules 40 and 80. */
 const standard = [
@@ -30,15 +28,39 @@ describe('pipeBore', () => {
   });
 
   it('has metric walls of the ratio that the pressure class asks for, SDR 21 and 13.6 to 90 mm, 26 and 17 above', () => {
-    for (const [schedule, small, large] of [
-      [10, 21, 26],
-      [16, 13.6, 17],
+    for (const [schedule, small, large, sizes] of [
+      [10, 21, 26, 11],
+      [16, 13.6, 17, 13],
     ] as const) {
+      expect(pipeSizes('metric', schedule)).toHaveLength(sizes);
       for (const { size, bore } of pipeSizes('metric', schedule)) {
         const wall = (size - bore * 1e3) / 2;
         expect(Math.abs(wall - size / (size <= 90 ? small : large))).toBeLessThan(0.17);
       }
     }
+  });
+
+  it('of metric pipe is the outside less two walls: 63 - 2 x 3.0 and 63 - 2 x 4.7 mm (EN ISO 1452-2)', () => {
+    expect(pipeBore({ series: 'metric', size: 63 }, 10)).toBeCloseTo(0.057, 12);
+    expect(pipeBore({ series: 'metric', size: 63 }, 16)).toBeCloseTo(0.0536, 12);
+  });
+
+  it('is not published for PN 10 under 32 mm, nor for a class that is not made', () => {
+    expect(pipeSizes('metric', 10).map(({ size }) => size)).toEqual([
+      ...[32, 40, 50, 63, 75, 90, 110, 125, 140, 160, 200],
+    ]);
+    expect(pipeSizes('metric', 16).map(({ size }) => size)).toEqual([
+      ...[20, 25, 32, 40, 50, 63, 75, 90, 110, 125, 140, 160, 200],
+    ]);
+    expect(() => pipeBore({ series: 'metric', size: 20 }, 10)).toThrow(
+      expect.objectContaining({
+        argument: 'nominal',
+        reason: 'unavailable',
+        advice: expect.stringMatching(/^sizes with a published bore are 32 mm, .*, 200 mm$/),
+      }),
+    );
+    expect(pipeSizes('metric', 40)).toEqual([]);
+    expect(pipeSizes('inch', 10)).toEqual([]);
   });
 
   it('grows with the size and shrinks with the class', () => {
@@ -56,13 +78,16 @@ describe('pipeBore', () => {
 
   it('refuses a size or class that is not published, and lists those that are', () => {
     expect(() => pipeBore({ series: 'inch', size: 2.2 }, 40)).toThrow(/2-1\/2 in/);
-    expect(() => pipeBore({ series: 'inch', size: 2 }, 60)).toThrow(/40 or 80/);
-    expect(() => pipeBore({ series: 'metric', size: 63 }, 40)).toThrow(/pressure class/);
-    try {
-      pipeBore({ series: 'inch', size: 7 }, 40);
-      expect.unreachable();
-    } catch (error) {
-      expect((error as Refusal).reason).toBe('unavailable');
+    expect(() => pipeBore({ series: 'inch', size: 7 }, 40)).toThrow(
+      expect.objectContaining({ argument: 'nominal', reason: 'unavailable' }),
+    );
+    for (const [series, schedule, advice] of [
+      ['inch', 60, 'give 40 or 80 for a size in inches'],
+      ['metric', 40, 'give a pressure class, 10 or 16, for a size in millimeters'],
+    ] as const) {
+      expect(() => pipeBore({ series, size: 2 }, schedule)).toThrow(
+        expect.objectContaining({ argument: 'schedule', advice, reason: 'unavailable' }),
+      );
     }
   });
 });
@@ -87,8 +112,34 @@ describe('pipeSize', () => {
   });
 
   it('refuses where even the widest is too narrow, or for no schedule', () => {
-    expect(() => pipeSize(10, 1, 40)).toThrow(wholeRefusal);
-    expect(() => pipeSize(1e-3, 1, 41)).toThrow(wholeRefusal);
+    for (const [schedule, name, bore] of [
+      [40, '12 in', 11.889 * 0.0254],
+      [80, '12 in', 11.294 * 0.0254],
+      [10, '200 mm', 0.1846],
+      [16, '200 mm', 0.1762],
+    ] as const) {
+      expect(() => pipeSize(10, 2, schedule)).toThrow(
+        expect.objectContaining({
+          argument: 'flow',
+          reason: 'unavailable',
+          advice: `the widest pipe known here, ${name}, carries {most}; use several side by side`,
+          figures: { most: { value: expect.closeTo(2 * circleArea(bore), 12), like: 'flow' } },
+        }),
+      );
+    }
+    expect(() => pipeSize(1e-3, 1, 41)).toThrow(
+      expect.objectContaining({
+        argument: 'schedule',
+        reason: 'unavailable',
+        advice: 'give 40 or 80, or the metric pressure classes 10 or 16',
+      }),
+    );
+  });
+
+  it('forgives a flow that is a rounding too fast, up to 1e-9', () => {
+    const most = 1.5 * circleArea(pipeBore({ series: 'inch', size: 2 }, 40));
+    expect(pipeSize(most * (1 + 1e-9), 1.5, 40)).toBe('2 in');
+    expect(pipeSize(most * (1 + 3e-9), 1.5, 40)).toBe('2-1/2 in');
   });
 });
 

@@ -64,8 +64,36 @@ describe('tankDrain', () => {
     expect(tankDrain({ ...drum, coneHeight: 1e-12 }) / flat).toBeCloseTo(1, 5);
   });
 
-  it('cannot run off more than the drum holds', () => {
-    expect(() => tankDrain({ ...drum, volume: 1 })).toThrow(/volume/);
+  it('cannot run off more than the drum holds, and says how much that is', () => {
+    const held = tankVolume(0.57, 0.8, 0.1, 0.235);
+    expect(() => tankDrain({ ...drum, volume: held * (1 + 1e-9) })).toThrow(
+      expect.objectContaining({
+        argument: 'volume',
+        advice: 'give no more than the drum holds ({held})',
+        figures: { held: { value: expect.closeTo(held, 12), like: 'volume' } },
+      }),
+    );
+    expect(tankDrain({ ...drum, volume: held * (1 + 5e-13) })).toBeCloseTo(tankDrain(drum), 6);
+    expect(tankDrain({ ...drum, volume: 0 })).toBe(0);
+  });
+
+  it('may have a drain as wide as the end of the cone, and a flat floor has no cone to be narrower', () => {
+    expect(tankDrain({ ...drum, drain: 0.1 })).toBeGreaterThan(0);
+    expect(() => tankDrain({ ...drum, drain: 0.1001 })).toThrow(
+      expect.objectContaining({
+        argument: 'coneBottom',
+        advice: 'give the diameter at the cone’s end, at least the drain’s bore ({drain})',
+        figures: { drain: 0.1001 },
+      }),
+    );
+    expect(tankDrain({ ...drum, coneHeight: 0, coneBottom: 0 })).toBeGreaterThan(0);
+  });
+
+  it('cannot have a cone wider below than the drum', () => {
+    expect(() => tankDrain({ ...drum, coneBottom: 0.571 })).toThrow(
+      expect.objectContaining({ argument: 'coneBottom', figures: { diameter: 0.57 } }),
+    );
+    expect(tankDrain({ ...drum, coneBottom: 0.57 })).toBeGreaterThan(0);
   });
 
   it('cannot have a drain wider than the floor it is in', () => {
@@ -73,6 +101,12 @@ describe('tankDrain', () => {
     for (const drain of [0.6, 0.57, 0.29]) {
       expect(() => tankDrain({ ...drum, coneHeight: 0, drain })).toThrow(/half the drum/);
     }
+    expect(() => tankDrain({ ...drum, coneHeight: 0, drain: 0.29 })).toThrow(
+      expect.objectContaining({
+        argument: 'drain',
+        figures: { widest: { value: expect.closeTo(0.285, 12), like: 'drain' } },
+      }),
+    );
     expect(tankDrain({ ...drum, coneHeight: 0, drain: 0.285 })).toBeGreaterThan(0);
   });
 });

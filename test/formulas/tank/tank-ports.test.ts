@@ -43,6 +43,16 @@ describe('tankCircle', () => {
     for (const chord of chords) expect(chord).toBeCloseTo(0.1, 15);
   });
 
+  it('numbers the holes from the right, counter-clockwise', () => {
+    const holes = tankCircle(8, 2);
+    expect(holes.map(({ hole }) => hole)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+    for (const { hole, angle, x, y } of holes) {
+      expect(angle).toBeCloseTo(((hole - 1) * Math.PI) / 4, 14);
+      expect(x).toBeCloseTo(Math.cos(angle), 14);
+      expect(y).toBeCloseTo(Math.sin(angle), 14);
+    }
+  });
+
   it('has no crumbs on the axes', () => {
     expect(tankCircle(4, 2).map(({ x, y }) => [x, y])).toEqual([
       [1, 0],

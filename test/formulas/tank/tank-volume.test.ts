@@ -22,6 +22,14 @@ describe('tankGirth', () => {
 
   it('cannot have a wall thicker than the radius', () => {
     expect(() => tankGirth(1, 0.2)).toThrow(wholeRefusal);
+    expect(() => tankGirth(2, 1 / Math.PI)).toThrow(
+      expect.objectContaining({
+        argument: 'thickness',
+        advice: 'give less than half the outside diameter ({outside})',
+        figures: { outside: { value: expect.closeTo(2 / Math.PI, 12), like: 'thickness' } },
+      }),
+    );
+    expect(tankGirth(2, 0.318)).toBeCloseTo(2 / Math.PI - 0.636, 12);
   });
 });
 
@@ -40,7 +48,17 @@ describe('tankVolume', () => {
   });
 
   it('cannot have a cone wider below than the drum', () => {
-    expect(() => tankVolume(0.5, 0.6, 0.6, 0.2)).toThrow(/diameter/);
+    expect(() => tankVolume(0.5, 0.6, 0.501, 0.2)).toThrow(
+      expect.objectContaining({
+        argument: 'coneBottom',
+        advice: 'give a diameter up to the drum’s own ({diameter})',
+        figures: { diameter: 0.5 },
+      }),
+    );
+  });
+
+  it('has no cone to be too wide where the floor is flat', () => {
+    expect(tankVolume(0.5, 0.6, 0.7, 0)).toBe(tankVolume(0.5, 0.6, 0, 0));
   });
 });
 
@@ -53,6 +71,16 @@ describe('tankLevel', () => {
         const held = tankVolume(across, 0, bottom, inCone) + tankVolume(0.5, Math.max(0, level - 0.25), 0, 0);
         const shape = { diameter: 0.5, depth: 1, coneBottom: bottom, coneHeight: 0.25 };
         expect(tankLevel(shape, held)).toBeCloseTo(level, 12);
+      }
+    }
+  });
+
+  it('is 0 in an empty drum, whether the cone ends in a point, in a hole or is not there', () => {
+    for (const coneBottom of [0, 0.1]) {
+      for (const coneHeight of [0, 0.25]) {
+        const shape = { diameter: 0.5, depth: 1, coneBottom, coneHeight };
+        expect(tankLevel(shape, 0)).toBe(0);
+        if (coneHeight > 0) expect(tankLevel(shape, -1e-18)).toBe(0);
       }
     }
   });
