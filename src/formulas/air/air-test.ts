@@ -106,7 +106,12 @@ function turningPoints(gradient: (logRate: number) => number): readonly number[]
     return gradient(left) < 0 && gradient(right) >= 0 ? [rootBetween(gradient, left, right, 1e-14)] : [];
   });
   if (found.length > 0) return found;
-  throw new Refusal('log', 'oxygen does not level off, so no rate fits; keep reading, with the fish out of the tank');
+  // Where even the slowest rate is too slow, every rate is: the readings show only the end of the rise.
+  const advice =
+    gradient(low) < 0
+      ? 'oxygen rises too fast for these readings, so no rate fits; read more often'
+      : 'oxygen does not level off, so no rate fits; keep reading, with the fish out of the tank';
+  throw new Refusal('log', advice);
 }
 
 function refuseUnfit(log: readonly OxygenReading[], saturation: number): void {

@@ -21,19 +21,13 @@ const error = [1, -2, 1, 2, -1, -1, 2, -2].map((step) => step * 2e-5);
 
 /** Squares left over at a rate, with start and saturation free, by the normal equations. */
 function leftOver(log: readonly OxygenReading[], tried: number): number {
-  const [sum, decays, squares, products, oxygen] = log.reduce(
-    ([n, e, ee, ec, c], reading) => {
-      const decay = Math.exp(-tried * (reading.time - log[0]!.time));
-      return [n + 1, e + decay, ee + decay * decay, ec + decay * reading.oxygen, c + reading.oxygen] as const;
-    },
-    [0, 0, 0, 0, 0] as const,
-  );
-  const slope = (sum * products - decays * oxygen) / (sum * squares - decays * decays);
-  const level = (oxygen - slope * decays) / sum;
-  return log.reduce((total, reading) => {
-    const decay = Math.exp(-tried * (reading.time - log[0]!.time));
-    return total + (reading.oxygen - level - slope * decay) ** 2;
-  }, 0);
+  const decay = log.map(({ time }) => Math.exp(-tried * (time - log[0]!.time)));
+  const total = (value: (e: number, c: number) => number) =>
+    log.reduce((sum, { oxygen }, i) => sum + value(decay[i]!, oxygen), 0);
+  const [n, e, c] = [log.length, total((one) => one), total((_, oxygen) => oxygen)];
+  const slope = (n * total((one, oxygen) => one * oxygen) - e * c) / (n * total((one) => one * one) - e * e);
+  const level = (c - slope * e) / n;
+  return total((one, oxygen) => (oxygen - level - slope * one) ** 2);
 }
 
 describe('the fit of a re-aeration test', () => {
@@ -67,6 +61,12 @@ describe('the fit of a re-aeration test', () => {
     }
   });
 
+  it('finds the same rate where the second reading follows the first at once', () => {
+    const early = [0, 0.01, ...times.slice(1)];
+    const log = readings(early.map((time) => [time, 9.2e-3 - 8.7e-3 * Math.exp(-rate * time)]));
+    expect(at20(log).transfer / rate).toBeCloseTo(1, 9);
+  });
+
   it('leaves over fewer squares than any other rate', () => {
     const log = rise(error);
     const { transfer } = at20(log);
@@ -76,7 +76,7 @@ describe('the fit of a re-aeration test', () => {
   });
 
   it.each([
-    ['the second', [0, 3, 6, 87, 92, 137, 167], [0.7e-3, 2.6e-3, 3.9e-3, 6.7e-3, 7.9e-3, 8.1e-3, 8.8e-3]],
+    ['the second', [0, 1, 15, 19, 29], [1.9e-3, 5.7e-3, 5.8e-3, 7.8e-3, 8.5e-3]],
     ['the first', [0, 1, 23, 35], [0.2e-3, 2.6e-3, 7.8e-3, 10.1e-3]],
   ])('takes the better of two rates that both beat their neighbors: %s', (_, minutes, oxygen) => {
     const log = readings(minutes.map((time, i) => [time, oxygen[i]!]));
@@ -87,8 +87,8 @@ describe('the fit of a re-aeration test', () => {
     }
   });
 
-  it('finds rates of which the log shows from 2.6 to 200 times the time to 63 %', () => {
-    for (const product of [2.6, 10, 50, 200]) {
+  it('finds rates of which the log shows from 2.6 to 900 times the time to 63 %', () => {
+    for (const product of [2.6, 10, 50, 200, 900]) {
       const fast = product / 1500;
       const early = [0, 0.3, 0.6, 1, 1.5, 2.5].map((time) => time / fast);
       const log = readings([...early, 1500].map((time) => [time, 9e-3 * (1 - Math.exp(-fast * time))]));
@@ -214,7 +214,7 @@ describe('a log of oxygen', () => {
       between(0.2, 0.95).map((one, i) =>
         i === 0 ? { ...one, oxygen: low } : i === 7 ? { ...one, oxygen: high } : one,
       );
-    expect(() => at20(exactly(saturation / 3, 0.95 * saturation))).toThrow(short);
+    expect(() => at20(exactly(saturation * (1 / 3), 0.95 * saturation))).toThrow(short);
     expect(() => at20(exactly(0.1 * saturation, 0.9 * saturation))).toThrow(short);
   });
 
@@ -227,5 +227,17 @@ describe('a log of oxygen', () => {
       );
     }
     expect(at20(bent(0.7)).transfer).toBeGreaterThan(0);
+  });
+
+  it('shows some of the rise: no rate fits where the second reading is at the last level already', () => {
+    for (const last of [9e-3, 9.09e-3]) {
+      const jump = readings([0, 1, 2, 3, 4].map((i) => [i * 300, i === 0 ? 0.5e-3 : last]));
+      expect(() => at20(jump)).toThrow(
+        expect.objectContaining({
+          argument: 'log',
+          advice: 'oxygen rises too fast for these readings, so no rate fits; read more often',
+        }),
+      );
+    }
   });
 });
