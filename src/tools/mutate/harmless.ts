@@ -10,6 +10,7 @@ const starts = 'Newton’s method reaches the same root from any near start; onl
 const bracket = 'The search for an end of the bracket passes it from any start; only a step or two more are taken.';
 const ends = 'Where the start is a number both ends are found, else neither.';
 const zero = 'What follows gives 0 there as well; the check only says so.';
+const noLap = 'A lap of 0 is not over any width.';
 const never = 'The type asks for the check, but the code before it leaves no such case.';
 const rounding = 'Both sides of the bound give the same figure there, so that it may belong to either.';
 
@@ -23,6 +24,18 @@ export const harmless: readonly Harmless[] = [
   { place: 'src/formulas/air/air-test.ts:122:27', change: 'log[i - 1].time', reason: never },
   { place: 'src/formulas/air/air-test.ts:135:17', change: 'log[0].oxygen', reason: never },
   { place: 'src/formulas/air/air-test.ts:136:16', change: 'log.at(-1).oxygen', reason: never },
+  {
+    place: 'src/formulas/cone/cone-pattern.ts:46:18',
+    change: 'true',
+    reason: 'A rectangle has no radii and no angle, so that they are blank either way.',
+  },
+  {
+    place: 'src/formulas/cone/cone-pattern.ts:95:7',
+    change: 'false',
+    reason: 'A rectangle has no angle, so that no lap comes round it either way.',
+  },
+  { place: 'src/formulas/cone/cone-pattern.ts:111:10', change: 'true', reason: noLap },
+  { place: 'src/formulas/cone/cone-pattern.ts:111:10', change: 'lap >= 0', reason: noLap },
   { place: 'src/formulas/pipe/friction.ts:20', change: '', reason: starts },
   { place: 'src/formulas/pipe/friction.ts:21', change: 'step <= 8', reason: starts },
   { place: 'src/formulas/pipe/friction.ts:21', change: 'step--', reason: 'The search ends by its other condition.' },
