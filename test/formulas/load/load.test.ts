@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { filterArea, filterFeed, filterMedia } from '../../../src/formulas/filter/filter-size';
 import { harvestSolids } from '../../../src/formulas/harvest/slurry';
-import { loadAmmonia, loadFlow, loadOxygenFlow, loadSolids } from '../../../src/formulas/load/load';
+import { loadAmmonia, loadCarbonDioxide, loadFlow, loadOxygenFlow, loadSolids } from '../../../src/formulas/load/load';
 import { loadFlows, loadTable } from '../../../src/formulas/load/load-flows';
 import { wholeRefusal } from '../whole-refusal';
 
@@ -44,6 +44,10 @@ describe('what feed becomes', () => {
     );
   });
 
+  it('breathes out a molecule of carbon dioxide for each of oxygen: 44 g for 32 g', () => {
+    expect(loadCarbonDioxide(0.032)).toBeCloseTo(0.044, 4);
+  });
+
   it('cannot bring oxygen in with water no richer than it leaves', () => {
     expect(() => loadOxygenFlow(1, 5e-3, 5e-3)).toThrow(wholeRefusal);
   });
@@ -72,9 +76,31 @@ describe('circulation', () => {
 
   it('uses oxygen only if oxygen in and out are both known', () => {
     expect(loadFlows({ ...needs, oxygenIn: 9e-3 }).length).toBe(3);
+    expect(loadFlows({ ...needs, oxygenOut: 5e-3 }).length).toBe(3);
     const rows = loadFlows({ ...needs, oxygenIn: 5.1e-3, oxygenOut: 5e-3 });
     expect(rows[2]!.flow).toBeCloseTo(0.4 / DAY / 1e-4, 12);
     expect(rows[3]!.waste).toBe('largest: oxygen');
+  });
+});
+
+describe('wastes that ask for the same flow', () => {
+  it('are named by the first of them', () => {
+    // Every figure is a power of two, so that both flows are exactly 1 m3/s.
+    const rows = loadFlows({
+      feed: 1,
+      protein: 0.5,
+      ammoniaFactor: 0.125,
+      ammoniaLimit: 0.125,
+      removal: 0.5,
+      solidsShare: 0.25,
+      solidsLimit: 0.5,
+      capture: 0.5,
+      oxygenIn: undefined,
+      oxygenOut: undefined,
+      oxygenRatio: 0.5,
+    });
+    expect(rows.map(({ flow }) => flow)).toEqual([1, 1, 1]);
+    expect(rows.at(-1)).toMatchObject({ waste: 'largest: ammonia', limit: 0.125 });
   });
 });
 
