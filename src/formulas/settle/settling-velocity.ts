@@ -57,7 +57,6 @@ export function settlingVelocity(size: number, density: number, temperature: num
   const water = waterDensity(temperature, salinity);
   const viscosity = waterViscosity(temperature, salinity);
   const excess = density - water;
-  if (excess === 0) return 0;
   const reynolds = upToFastest(terminalReynolds(archimedes(size, Math.abs(excess), water, viscosity)), 'size');
   return (Math.sign(excess) * reynolds * viscosity) / (water * size);
 }

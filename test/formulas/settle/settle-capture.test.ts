@@ -28,6 +28,23 @@ describe('settleCapture', () => {
     }
   });
 
+  it('is exact to 1e-11 for one ideal drum, whose integral is closed', () => {
+    const single = captureOracle.rows.filter(([, , mixing, inLine]) => mixing === 'ideal' && inLine === 1);
+    expect(single.length).toBeGreaterThan(10);
+    for (const [ratio, spread, mixing, inLine, captured] of single) {
+      const share = settleCapture({ overflow: 1, median: ratio, spread, mixing, settleable: 1, inLine });
+      expect(Math.abs(share - captured)).toBeLessThan(1e-11);
+    }
+  });
+
+  it('is all where only one grain in a milliard settles more slowly than the water rises', () => {
+    // 64 = 2^6: the median is just six deviations above the overflow rate, and then beyond them.
+    for (const ratio of [64, 65, 1e6]) {
+      const share = settleCapture({ ...drum, overflow: 1, median: ratio, spread: 2, mixing: 'ideal', inLine: 2 });
+      expect(share).toBeCloseTo(1, 8);
+    }
+  });
+
   it('has no step where the spread falls to 1', () => {
     for (const mixing of ['ideal', 1, 4] as const) {
       for (const inLine of [1, 3]) {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { pipeVelocity } from '../../../src/formulas/pipe/pipe-flow';
 import { type SettlingBank, settleCheck } from '../../../src/formulas/settle/settle-check';
-import { settleDrums, settleOverflow } from '../../../src/formulas/settle/settle-drums';
+import { fasterThan, settleDrums, settleOverflow } from '../../../src/formulas/settle/settle-drums';
+import { refusalOf } from '../refusal-of';
 
 const GPM = (231 * 0.0254 ** 3) / 60;
 const bank: SettlingBank = {
@@ -36,8 +37,18 @@ describe('the measured rate', () => {
     expect(cautionsAt(4.7 * GPM).join(' ')).toContain('faster than');
   });
 
-  it('does not take an inlet as wide as the drum', () => {
-    expect(() => settleCheck({ ...bank, bore: bank.diameter })).toThrow(/bore/);
+  it('may be passed by the 0.8 % between its two printed figures, and by no more', () => {
+    expect(fasterThan(1.008, 1)).toBe(false);
+    expect(fasterThan(1.0081, 1)).toBe(true);
+  });
+
+  it('does not take an inlet as wide as the drum, and names the diameter that it must stay below', () => {
+    expect(refusalOf(() => settleCheck({ ...bank, bore: bank.diameter }))).toMatchObject({
+      argument: 'bore',
+      advice: 'give less than the drum’s diameter ({diameter})',
+      figures: { diameter: bank.diameter },
+    });
+    expect(() => settleCheck({ ...bank, bore: bank.diameter * (1 - 1e-9) })).not.toThrow();
   });
 });
 
@@ -94,6 +105,27 @@ describe('settleCheck', () => {
     expect(texts({ slowestInlet: inlet, fastestInlet: 9 })).not.toContain('settle in the pipe');
     expect(texts({ slowestInlet: inlet * (1 + 1e-9), fastestInlet: 9 })).toContain('settle in the pipe');
     expect(texts({ flow: 0 })).toContain('Nothing found');
+  });
+
+  it('gives the figures that it names: rates, velocities and the drums that it takes', () => {
+    // A square meter of drum and 10 cm2 of pipe for 6 L/s: the water rises at 6 mm/s and enters at 6 m/s.
+    const round = (area: number) => Math.sqrt((4 / Math.PI) * area);
+    const given = { ...bank, flow: 6e-3, count: 1, diameter: round(1), bore: round(1e-3), overflowLimit: 2.5e-3 };
+    const cautions = settleCheck(given);
+    expect(cautions.map(({ text }) => text.slice(0, 30))).toEqual([
+      'Water rises at {overflow}, fas',
+      'Water enters at {inlet}. That ',
+    ]);
+    for (const { figures } of cautions) {
+      expect(figures).toEqual({
+        overflow: { value: expect.closeTo(6e-3, 12), like: 'loading' },
+        limit: { value: 2.5e-3, like: 'loading' },
+        inlet: { value: expect.closeTo(6, 9), like: 'velocity' },
+        slowest: { value: 0.3, like: 'velocity' },
+        fastest: { value: 1, like: 'velocity' },
+        drums: { value: 3, like: 'count' },
+      });
+    }
   });
 
   it('gives each mark in a sentence its figure', () => {

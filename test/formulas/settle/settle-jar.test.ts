@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { meanOfCapped } from '../../../src/formulas/settle/settle-capture';
 import { settleJar } from '../../../src/formulas/settle/settle-jar';
 import { jarOracle } from '../../oracles/jar';
+import { refusalOf } from '../refusal-of';
 import { wholeRefusal } from '../whole-refusal';
 
 const fall = 0.3;
@@ -44,6 +46,43 @@ describe('settleJar', () => {
     const readings = Array.from({ length: 1001 }, (_, i) => ({ time: 60 + i, share: 1 - Math.exp(-(60 + i) / 200) }));
     expect(settleJar(1, readings.slice(1)).settleable).toBeGreaterThan(0.5);
     expect(() => settleJar(1, readings)).toThrow('at most 1000');
+  });
+
+  it.each([
+    ['a wide spread read early', 7.8e-4, 4.56, 0.92, 17.3, 1.366, 8],
+    ['a median faster than its first reading', 0.0283, 2.61, 0.794, 13.8, 2.289, 6],
+    ['grains nearly alike, read at long intervals', 1.34e-3, 1.1016, 0.5998, 10.37, 3.1645, 6],
+    ['grains nearly alike, read often', 1.183e-3, 1.0878, 0.4208, 12.7, 1.5284, 9],
+  ])('finds %s, not the second-best fit that lies elsewhere', (_, median, spread, settleable, start, ratio, count) => {
+    const readings = Array.from({ length: count }, (__, i) => {
+      const time = start * ratio ** i;
+      return { time, share: settleable * meanOfCapped(Math.log((median * time) / fall), Math.log(spread)) };
+    });
+    const fit = settleJar(fall, readings);
+    expect(fit.median / median).toBeCloseTo(1, 6);
+    expect(fit.spread / spread).toBeCloseTo(1, 6);
+    expect(fit.settleable).toBeCloseTo(settleable, 6);
+  });
+
+  it('takes a first reading at which nothing has settled yet', () => {
+    const { median, settleable, readings } = jarOracle.jars[2]!;
+    const taken = [{ time: 0.01, share: 0 }, ...readings.map(([time, share]) => ({ time, share }))];
+    const fit = settleJar(fall, taken);
+    expect(Math.abs(fit.median / median - 1)).toBeLessThan(1e-3);
+    expect(fit.settleable).toBeCloseTo(settleable, 3);
+  });
+
+  it('takes a jar whose mean pace has fallen to four fifths of its quickest, and none that has slackened less', () => {
+    const jar = (last: number) => [
+      { time: 0.5, share: 0.5 },
+      { time: 0.75, share: 0.7 },
+      { time: 1, share: last },
+    ];
+    expect(settleJar(fall, jar(0.8)).settleable).toBeGreaterThan(0.8);
+    expect(refusalOf(() => settleJar(fall, jar(0.801)))).toMatchObject({
+      argument: 'readings',
+      advice: 'keep reading until the share settled stops rising: these readings show only its start',
+    });
   });
 
   it('takes readings in any order', () => {

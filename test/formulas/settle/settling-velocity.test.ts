@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { Refusal } from '../../../src/formulas/refusal';
 import { dragCoefficient, settlingReynolds, terminalReynolds } from '../../../src/formulas/settle/drag';
 import {
   settlingGrain,
@@ -10,7 +9,7 @@ import {
 import { waterDensity } from '../../../src/formulas/water/water-density';
 import { waterViscosity } from '../../../src/formulas/water/water-viscosity';
 import { dragOracle, terminalOracle } from '../../oracles/settling';
-import { wholeRefusal } from '../whole-refusal';
+import { refusalOf } from '../refusal-of';
 
 const sizes = [1e-7, 1e-6, 1e-5, 1e-4, 3e-4, 1e-3, 3e-3, 1e-2];
 const densities = [900, 1010, 1050, 1190, 2650, 7850];
@@ -87,29 +86,50 @@ describe('settlingVelocity', () => {
 });
 
 describe('the drag law', () => {
-  it('is not carried beyond the Reynolds number of 200,000 that it was fitted to', () => {
+  it('is not carried beyond the Reynolds number of 200,000 that it was fitted to, and names the number', () => {
     expect(settlingReynoldsNumber(0.06, 2650, 20, 0)).toBeGreaterThan(5e4);
-    for (const beyond of [
-      () => settlingVelocity(0.2, 7850, 20, 0),
-      () => settlingReynoldsNumber(0.2, 7850, 20, 0),
-      () => settlingGrain(5, 7850, 20, 0),
-    ]) {
-      expect(beyond).toThrow('the drag law ends at 200,000');
+    for (const [argument, beyond] of [
+      ['size', () => settlingVelocity(0.2, 7850, 20, 0)],
+      ['size', () => settlingReynoldsNumber(0.2, 7850, 20, 0)],
+      ['velocity', () => settlingGrain(5, 7850, 20, 0)],
+    ] as const) {
+      const { figures, ...refusal } = refusalOf(beyond);
+      expect(refusal).toMatchObject({
+        argument,
+        advice: 'the Reynolds number would be {reynolds} and the drag law ends at 200,000; give less',
+        reason: 'unavailable',
+      });
+      expect(figures).toEqual({ reynolds: { value: expect.any(Number), like: 'number' } });
+      expect(figures.reynolds).toHaveProperty(
+        'value',
+        expect.toSatisfy((value: number) => value > 2e5),
+      );
     }
+  });
+
+  it('ends at 200,000 itself: a grain a little smaller is taken, one a little larger is not', () => {
+    // At terminal velocity Cd Re2 = 4/3 Ar, so the grain of Re 200,000 follows from the drag there.
+    const [water, viscosity] = [waterDensity(20, 0), waterViscosity(20, 0)];
+    const archimedes = 0.75 * dragCoefficient(2e5) * 4e10;
+    const size = Math.cbrt((archimedes * viscosity ** 2) / (9.80665 * (2650 - water) * water));
+    expect(settlingReynoldsNumber(size * (1 - 1e-9), 2650, 20, 0) / 2e5).toBeCloseTo(1, 7);
+    expect(refusalOf(() => settlingReynoldsNumber(size * (1 + 1e-9), 2650, 20, 0)).argument).toBe('size');
   });
 });
 
 describe('settlingStokes', () => {
   it('refuses results above a Reynolds number of 1, and says which function can', () => {
-    try {
-      settlingStokes(2e-4, 2650, 22, 0);
-      expect.unreachable();
-    } catch (error) {
-      expect(error).toBeInstanceOf(Refusal);
-      expect((error as Refusal).reason).toBe('unavailable');
-      expect((error as Refusal).advice).toContain('SETTLE.VELOCITY');
-      expect((error as Refusal).figures.reynolds).toMatchObject({ like: 'number' });
-    }
+    const [water, viscosity] = [waterDensity(22, 0), waterViscosity(22, 0)];
+    // Re = g d3 rho (rho_s - rho) / (18 mu2), solved for d at a Reynolds number of 1 and of 8.
+    const size = Math.cbrt((18 * viscosity ** 2) / (9.80665 * water * (2650 - water)));
+    expect(settlingStokes(size * (1 - 1e-9), 2650, 22, 0)).toBeCloseTo(viscosity / (water * size), 9);
+    expect(refusalOf(() => settlingStokes(size * (1 + 1e-9), 2650, 22, 0)).reason).toBe('unavailable');
+    expect(refusalOf(() => settlingStokes(size * 2, 2650, 22, 0))).toMatchObject({
+      argument: 'size',
+      advice: 'the Reynolds number would be {reynolds} and Stokes’ law ends at 1; use SETTLE.VELOCITY',
+      figures: { reynolds: { value: expect.closeTo(8, 9), like: 'number' } },
+      reason: 'unavailable',
+    });
   });
 });
 
@@ -125,9 +145,27 @@ describe('settlingGrain', () => {
     }
   });
 
-  it('cannot sink what is lighter than water, nor lift what is denser', () => {
-    expect(() => settlingGrain(1e-3, 950, 20, 0)).toThrow(wholeRefusal);
-    expect(() => settlingGrain(-1e-3, 1190, 20, 0)).toThrow(wholeRefusal);
-    expect(() => settlingGrain(1e-3, waterDensity(20, 0), 20, 0)).toThrow(wholeRefusal);
+  it('cannot sink what is lighter than water or as dense, and names the water’s density', () => {
+    const water = waterDensity(20, 0);
+    for (const density of [950, water]) {
+      expect(refusalOf(() => settlingGrain(1e-3, density, 20, 0))).toMatchObject({
+        argument: 'density',
+        advice: 'give more than the water’s {water}; lighter grains rise, at a negative velocity',
+        figures: { water: { value: water, like: 'density' } },
+      });
+    }
+    expect(settlingGrain(1e-3, water + 1e-3, 20, 0)).toBeGreaterThan(0);
+  });
+
+  it('cannot lift what is denser than water or as dense, and names the water’s density', () => {
+    const water = waterDensity(20, 0);
+    for (const density of [1190, water]) {
+      expect(refusalOf(() => settlingGrain(-1e-3, density, 20, 0))).toMatchObject({
+        argument: 'density',
+        advice: 'give less than the water’s {water} for a negative velocity (rising)',
+        figures: { water: { value: water, like: 'density' } },
+      });
+    }
+    expect(settlingGrain(-1e-3, water - 1e-3, 20, 0)).toBeGreaterThan(0);
   });
 });
