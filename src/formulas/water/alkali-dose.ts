@@ -64,7 +64,10 @@ function doseToPh(ph: number, { constants, alkalinity, carbon }: Balance, alkali
 }
 
 function phAtOnce(balance: Balance, alkali: Alkali, dose: number): number | undefined {
-  if (dissolvesSlowly(alkali)) return undefined;
+  return dissolvesSlowly(alkali) ? undefined : phDissolved(balance, alkali, dose);
+}
+
+function phDissolved(balance: Balance, alkali: Alkali, dose: number): number {
   const { equivalents, carbon } = alkaliMole(alkali);
   return closedPh(
     { alkalinity: balance.alkalinity + dose * equivalents, carbon: balance.carbon + dose * carbon },
@@ -90,8 +93,8 @@ export function safeWaterDose(
   refuseStrong('rise', before.alkalinity, rise);
   const safe = doseToPh(SAFE_PH, balance, alkali);
   const { equivalents, mass } = alkaliMole(alkali);
-  const atOnce = phAtOnce(balance, alkali, rise / CALCIUM_CARBONATE_PER_EQUIVALENT / equivalents);
-  if (atOnce === undefined || rise === 0 || atOnce <= SAFE_PH) return dose;
+  const atOnce = phDissolved(balance, alkali, rise / CALCIUM_CARBONATE_PER_EQUIVALENT / equivalents);
+  if (rise === 0 || atOnce <= SAFE_PH) return dose;
   if (safe <= 0 || before.ph >= SAFE_PH) {
     throw new Refusal('rise', 'the water already has pH {ph}, so no dose of this alkali is safe; air it first', {
       figures: { ph: before.ph },

@@ -5,7 +5,15 @@ import type { Caution } from '../caution';
 import { timmons } from '../citations';
 import { carbonDioxideRow } from './water-check-carbon';
 import { ammoniaRow, chlorideRow, nitrateRow, nitriteRow, unionizedRow } from './water-check-nitrogen';
-import { bounded, type CheckCell, type CheckRow, notMeasured, type Verdict, type WaterTest } from './water-check-row';
+import {
+  type Advice,
+  bounded,
+  type CheckCell,
+  type CheckRow,
+  notMeasured,
+  type Verdict,
+  type WaterTest,
+} from './water-check-row';
 import { waterOxygen } from './water-oxygen';
 import { fishLimits, groupSource } from './water-species';
 
@@ -72,13 +80,13 @@ function phRow({ species, ph }: WaterTest): CheckRow {
 
 function oxygenRow({ species, oxygen, temperature, elevation, salinity }: WaterTest): CheckRow {
   const { oxygen: low, source } = fishLimits(species);
-  const saturation = temperature === undefined ? undefined : waterOxygen(Math.max(0, temperature), elevation, salinity);
-  const high = saturation === undefined ? undefined : saturation * SUPERSATURATION;
-  const row = bounded('oxygen', 'concentration', oxygen, [low, high], source, {
-    low: 'Add air now, stop feeding, and look for a blocked pump or pipe.',
-    zero: true,
-  });
-  if (saturation === undefined || high === undefined) return row;
+  const advice: Advice = { low: 'Add air now, stop feeding, and look for a blocked pump or pipe.', zero: true };
+  if (temperature === undefined) {
+    return bounded('oxygen', 'concentration', oxygen, [low, undefined], source, advice);
+  }
+  const saturation = waterOxygen(Math.max(0, temperature), elevation, salinity);
+  const high = saturation * SUPERSATURATION;
+  const row = bounded('oxygen', 'concentration', oxygen, [low, high], source, advice);
   if (row.verdict === 'too high') return { ...row, note: overSaturated(row.note, saturation) };
   // Hot water high up holds less than the fish are to have: then no air stone can reach the limit.
   return high < low ? { ...row, high: '' } : row;

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { Refusal } from '../../../src/formulas/refusal';
 import { alkalis, dissolvesSlowly, waterDose } from '../../../src/formulas/water/alkali';
-import { safeWaterDose, waterAfter, waterSteps } from '../../../src/formulas/water/alkali-dose';
+import { safeWaterDose, waterAfter } from '../../../src/formulas/water/alkali-dose';
 import {
   airedAlkalinity,
   airedPh,
@@ -9,20 +8,11 @@ import {
   carbonDioxideSolubility,
   closedPh,
 } from '../../../src/formulas/water/carbonate';
-
+import { unionizedShare } from '../../../src/formulas/water/water-ammonia';
 import { alkaliDoseOracle } from '../../oracles/alkali-dose';
+import { refusalOf } from '../refusal-of';
 
 const water = { alkalinity: 0.05, ph: 6.8, temperature: 25 };
-
-function refused(run: () => unknown): Refusal | undefined {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof Refusal) return error;
-    throw error;
-  }
-  return undefined;
-}
 
 describe('closedPh', () => {
   const constants = carbonateConstants(25);
@@ -67,10 +57,24 @@ describe('waterAfter', () => {
     const { unionized, atOnce } = waterAfter(1, water, 'sodium hydroxide', 0.4, 1, 1e-3);
     expect(atOnce).toBeGreaterThan(11);
     expect(unionized).toBeGreaterThan(0.99e-3);
+    expect(unionized).toBeLessThan(1e-3);
   });
 
-  it('refuses more than fresh-water chemistry holds for', () => {
-    expect(refused(() => waterAfter(1, water, 'sodium hydroxide', 40, 1, undefined))?.argument).toBe('amount');
+  it('takes un-ionized ammonia at the aired pH where the alkali has no pH at once', () => {
+    const { unionized, aired } = waterAfter(1, water, 'calcium carbonate', 0.01, 1, 1e-3);
+    expect(unionized).toBeCloseTo(1e-3 * unionizedShare(aired, 25, 0), 12);
+    expect(unionized).toBeLessThan(1e-5);
+  });
+
+  it('goes up to 2.5 kg/m3 as CaCO3, the end of fresh-water chemistry, and refuses more', () => {
+    const to = (alkalinity: number) => () =>
+      waterAfter(1, water, 'calcium carbonate', alkalinity - water.alkalinity, 1, undefined);
+    expect(to(2.499)().alkalinity).toBeCloseTo(2.499, 9);
+    expect(refusalOf(to(2.501))).toMatchObject({
+      argument: 'amount',
+      advice: 'it raises alkalinity above {most}, where fresh-water chemistry is no longer valid',
+      figures: { most: { value: 2.5, like: 'alkalinity' } },
+    });
   });
 });
 
@@ -82,13 +86,30 @@ describe('safeWaterDose', () => {
       'sodium carbonate',
       'potassium carbonate',
     ] as const) {
-      const refusal = refused(() => safeWaterDose(2, 0.05, alkali, 0.8, water));
-      const step = refusal?.figures.step;
-      if (typeof step !== 'object') throw new Error(`${alkali} was not refused`);
+      const { step, most } = refusalOf(() => safeWaterDose(2, 0.05, alkali, 0.8, water)).figures;
+      if (typeof step !== 'object') throw new Error(`${alkali} has no step`);
       const dose = safeWaterDose(2, step.value, alkali, 0.8, water);
-      expect(waterAfter(2, water, alkali, dose, 0.8, undefined).atOnce).toBeLessThanOrEqual(9);
-      expect(waterAfter(2, water, alkali, 1.02 * dose, 0.8, undefined).atOnce).toBeGreaterThan(9);
+      // Both figures are rounded down to three digits.
+      expect(Math.abs(Number(most) / dose - 1)).toBeLessThan(0.02);
+      for (const amount of [dose, Number(most)]) {
+        expect(waterAfter(2, water, alkali, amount, 0.8, undefined).atOnce).toBeLessThanOrEqual(9);
+        expect(waterAfter(2, water, alkali, 1.02 * amount, 0.8, undefined).atOnce).toBeGreaterThan(9);
+      }
     }
+  });
+
+  it('says what pH the dose would raise the water to, in tenths', () => {
+    const amount = waterDose(2, 0.05, 'sodium hydroxide', 0.8);
+    const ph = waterAfter(2, water, 'sodium hydroxide', amount, 0.8, undefined).atOnce ?? 0;
+    const refusal = refusalOf(() => safeWaterDose(2, 0.05, 'sodium hydroxide', 0.8, water));
+    expect(refusal).toMatchObject({
+      argument: 'rise',
+      advice:
+        'this dose would raise the pH to {atOnce} at once; at most {most:portion}, a rise of {step}, stays below pH 9: dose in steps, see WATER.STEPS',
+      figures: { atOnce: Number(ph.toFixed(1)), most: expect.any(Number), step: { like: 'rise' } },
+    });
+    expect(ph).toBeGreaterThan(9);
+    expect(ph).toBeLessThan(14);
   });
 
   it('takes bicarbonates and slow carbonates as they are', () => {
@@ -97,42 +118,39 @@ describe('safeWaterDose', () => {
     }
   });
 
-  it('lets nothing be added to water at pH 9 and over', () => {
-    const alkaline = { ...water, ph: 9.4 };
-    expect(refused(() => safeWaterDose(1, 0.05, 'sodium hydroxide', 1, alkaline))?.advice).toContain('already');
+  it('needs no pH of slow carbonates, so that none of their doses is refused', () => {
+    const acid = { ...water, ph: 3 };
+    for (const alkali of ['calcium carbonate', 'calcium magnesium carbonate'] as const) {
+      expect(safeWaterDose(1, 3, alkali, 1, acid)).toBe(waterDose(1, 3, alkali, 1));
+    }
+    expect(refusalOf(() => safeWaterDose(1, 0.1, 'sodium bicarbonate', 1, acid)).argument).toBe('ph');
   });
-});
 
-describe('waterSteps', () => {
-  it('reaches the target, never by more than the step, and adds up to the whole dose', () => {
-    for (const alkali of alkalis) {
-      const steps = waterSteps(3, water, 0.12, alkali, 0.15, 0.95);
-      let start = water.ph;
-      for (const { atOnce, aired } of steps) {
-        expect(Math.max(atOnce ?? aired, aired) - start).toBeLessThanOrEqual(0.15 + 1e-9);
-        start = aired;
+  it('goes up to 2.5 kg/m3 as CaCO3 in all, and refuses more', () => {
+    expect(safeWaterDose(1, 2, 'sodium bicarbonate', 1, { ...water, alkalinity: 0.5 })).toBeGreaterThan(3);
+    expect(
+      refusalOf(() => safeWaterDose(1, 2.001, 'sodium bicarbonate', 1, { ...water, alkalinity: 0.5 })),
+    ).toMatchObject({ argument: 'rise', figures: { most: { value: 2.5, like: 'alkalinity' } } });
+  });
+
+  it('lets nothing be added to water at pH 9 and over, not even a bicarbonate', () => {
+    for (const ph of [9.2, 9.4]) {
+      for (const alkali of ['sodium hydroxide', 'sodium carbonate', 'sodium bicarbonate'] as const) {
+        expect(refusalOf(() => safeWaterDose(1, 0.001, alkali, 1, { ...water, ph }))).toMatchObject({
+          argument: 'rise',
+          advice: 'the water already has pH {ph}, so no dose of this alkali is safe; air it first',
+          figures: { ph },
+        });
       }
-      expect(steps.at(-1)?.alkalinity).toBeCloseTo(0.12, 12);
-      expect(steps.map(({ day }) => day)).toEqual(steps.map((_, i) => i + 1));
-      const all = steps.reduce((sum, { amount }) => sum + amount, 0);
-      expect(all).toBeCloseTo(waterDose(3, 0.07, alkali, 0.95), 9);
+    }
+    for (let alkalinity = 0.02; alkalinity < 0.5; alkalinity += 0.01) {
+      const full = { ...water, ph: 9, alkalinity };
+      expect(refusalOf(() => safeWaterDose(1, 0.05, 'sodium hydroxide', 1, full)).figures).toEqual({ ph: 9 });
     }
   });
 
-  it('names the alkalinity now where the target is not above it, and the highest where aired water passes pH 9', () => {
-    expect(refused(() => waterSteps(1, water, 0.05, 'sodium bicarbonate', 0.2, 1))?.figures).toEqual({
-      alkalinity: 0.05,
-    });
-    const stripped = { ...water, ph: 8.8 };
-    const highest = refused(() => waterSteps(1, stripped, 0.4, 'sodium bicarbonate', 0.2, 1))?.figures.highest;
-    if (typeof highest !== 'object') throw new Error('was not refused');
-    expect(waterSteps(1, stripped, highest.value, 'sodium bicarbonate', 0.2, 1).at(-1)?.aired).toBeLessThanOrEqual(9);
-  });
-
-  it('refuses a plan of over a year', () => {
-    expect(
-      refused(() => waterSteps(1, { ...water, alkalinity: 0.001, ph: 5.2 }, 2, 'sodium hydroxide', 0.01, 1))?.argument,
-    ).toBe('most');
+  it('takes a rise of nothing as no dose, whatever the pH', () => {
+    expect(safeWaterDose(1, 0, 'sodium hydroxide', 1, { ...water, ph: 9.4 })).toBe(0);
   });
 });
 

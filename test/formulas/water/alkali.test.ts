@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { filterAlkalinity } from '../../../src/formulas/filter/nitrification';
-import { alkaliStrength, alkalis, waterBuffer, waterDose } from '../../../src/formulas/water/alkali';
+import { alkaliStrength, alkalis, dissolvesSlowly, waterBuffer, waterDose } from '../../../src/formulas/water/alkali';
 import { oxygenTime } from '../../../src/formulas/water/oxygen-time';
 import { wholeRefusal } from '../whole-refusal';
 
@@ -12,6 +12,12 @@ describe('alkaliStrength', () => {
     expect(alkaliStrength('sodium hydroxide')).toBeCloseTo(1.25, 2);
     expect(alkaliStrength('calcium magnesium carbonate')).toBeCloseTo(1.09, 2);
     expect(alkaliStrength('calcium carbonate')).toBe(1);
+  });
+});
+
+describe('dissolvesSlowly', () => {
+  it('is true of limestone and dolomite, and of no other', () => {
+    expect(alkalis.filter(dissolvesSlowly)).toEqual(['calcium carbonate', 'calcium magnesium carbonate']);
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Refusal } from '../../../src/formulas/refusal';
 import { carbonateConstants, carbonDioxideSolubility, waterCarbonDioxide } from '../../../src/formulas/water/carbonate';
+import { refusalOf } from '../refusal-of';
 import { wholeRefusal } from '../whole-refusal';
 
 describe('carbonateConstants', () => {
@@ -52,9 +53,23 @@ describe('waterCarbonDioxide', () => {
     }
   });
 
-  it('is refused where hydroxide alone exceeds the alkalinity', () => {
-    expect(() => waterCarbonDioxide(0.001, 11, 25)).toThrow(wholeRefusal);
+  it('is refused where hydroxide alone exceeds the alkalinity, and names what hydroxide gives', () => {
+    // At 25 °C and pH 11: 10^(11 - 13.995) mol/L of hydroxide, each half a calcium carbonate of 100.086 g/mol.
+    expect(refusalOf(() => waterCarbonDioxide(0.001, 11, 25))).toMatchObject({
+      argument: 'alkalinity',
+      advice: 'at this pH hydroxide alone gives {least}; give more, or measure the pH again',
+      figures: { least: { value: expect.closeTo(10 ** -2.995 * 50.043, 3), like: 'alkalinity' } },
+    });
     expect(waterCarbonDioxide(0, 7, 20)).toBeGreaterThan(-1e-9);
+  });
+
+  it('is taken a little above the least alkalinity named, and refused a little below, at any pH over neutral', () => {
+    for (const ph of [7, 8, 11]) {
+      const { least } = refusalOf(() => waterCarbonDioxide(0, ph, 40)).figures;
+      if (typeof least !== 'object') throw new Error('no least alkalinity');
+      expect(waterCarbonDioxide(least.value * (1 + 1e-6), ph, 40)).toBeGreaterThan(0);
+      expect(() => waterCarbonDioxide(least.value * (1 - 1e-6), ph, 40)).toThrow(wholeRefusal);
+    }
   });
 
   it('is refused above what an atmosphere of carbon dioxide dissolves, and says the least pH', () => {
@@ -70,6 +85,9 @@ describe('waterCarbonDioxide', () => {
       const refusal = refused(alkalinity, 3);
       expect(refusal).toMatchObject({ argument: 'ph', reason: 'unavailable' });
       const least = refusal instanceof Refusal ? refusal.figures.least : undefined;
+      // Plummer and Busenberg: pKH 1.406 at 20 °C.
+      const most = refusal instanceof Refusal ? refusal.figures.most : undefined;
+      expect(most).toEqual({ value: expect.closeTo(10 ** -1.406 * 44.009, 2), like: 'concentration' });
       expect(refused(alkalinity, Number(least) + 1e-6)).toBeCloseTo(carbonDioxideSolubility(20) * 44.009, 3);
     }
   });

@@ -24,6 +24,17 @@ describe('unionizedShare', () => {
     expect(Math.abs(unionizedShare(8, 20, 0) - 0.03865)).toBeGreaterThan(3e-4);
   });
 
+  it('lets salt raise the pK by (0.1552 - 0.0003142 t) I as Khoo et al. (1977) print it, I 0.7015 at salinity 34', () => {
+    for (const [t, raised] of [
+      [0, 0.10887],
+      [40, 0.10006],
+    ] as const) {
+      const share = (salinity: number) => unionizedShare(8, t, salinity);
+      const pk = (salinity: number) => Math.log10(1 / share(salinity) - 1);
+      expect(pk(34) - pk(0)).toBeCloseTo(raised, 4);
+    }
+  });
+
   it('grows with pH and warmth, shrinks with salt, and stays between 0 and 1', () => {
     let last = 0;
     for (let ph = 0.5; ph <= 14; ph += 0.5) {

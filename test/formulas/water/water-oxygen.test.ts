@@ -34,6 +34,12 @@ describe('waterOxygen', () => {
     expect(vaporPressure(100)).toBeCloseTo(1, 1);
   });
 
+  it('falls with the pressure as APHA prints it at 40 °C, where theta is 0.000975 - 0.0005704 + 0.000103 = 0.0005076', () => {
+    const vapor = vaporPressure(40);
+    const kept = ((0.7 - vapor) * (1 - 0.7 * 5.0758e-4)) / ((1 - vapor) * (1 - 5.0758e-4));
+    expect(oxygenAtPressure(40, 0.7 * 101325, 0) / oxygenAtPressure(40, 101325, 0)).toBeCloseTo(kept, 7);
+  });
+
   it('falls with warmth, height and salt', () => {
     for (let t = 0; t < 40; t++) expect(waterOxygen(t + 1, 0, 0)).toBeLessThan(waterOxygen(t, 0, 0));
     expect(waterOxygen(20, 500, 0)).toBeLessThan(waterOxygen(20, 0, 0));

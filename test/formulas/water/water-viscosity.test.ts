@@ -23,6 +23,10 @@ describe('waterViscosity', () => {
     }
   });
 
+  it('is 1.08399 times that of fresh water at 40 °C and 35 g/kg: A = 2.18788, B = 5.70544, S = 0.03516504', () => {
+    expect(waterViscosity(40, 35) / freshWaterViscosity(40)).toBeCloseTo(1.0839921, 6);
+  });
+
   it('falls with warmth and rises with salt', () => {
     for (let t = 0; t < 40; t++) {
       expect(waterViscosity(t + 1, 10)).toBeLessThan(waterViscosity(t, 10));
