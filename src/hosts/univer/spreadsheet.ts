@@ -17,6 +17,7 @@ import { asOpened, fromSnapshot } from './from-snapshot';
 import type { HostFunction } from './function-set';
 import { repairHeights } from './height-repairs';
 import { Notes } from './notes';
+import { repairRestart } from './restart-repairs';
 import { sheetId, toSnapshot } from './snapshot';
 import { repairTab } from './tab-repairs';
 
@@ -60,6 +61,7 @@ export interface SpreadsheetOptions {
 
 export function createSpreadsheet({ container, functions, dark }: SpreadsheetOptions): Spreadsheet {
   repairHeights();
+  repairRestart();
   repairTab();
   const univer = new Univer({
     theme: defaultTheme,

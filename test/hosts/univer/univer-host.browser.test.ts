@@ -150,6 +150,31 @@ describe('the workbench as the task pane sees it', () => {
     expect(await callHost('removeName', 'SiltUnits')).toMatchObject({ reason: 'missing' });
   });
 
+  it('calculates what changed in the last moment of a calculation, when it can no longer be stopped', async () => {
+    await callHost('write', [{ sheet, row: 4, column: 0, cells: [[1, '=A5*2']] }]);
+    await cells(page, { sheet, ...range(4, 1) }, ({ values }) => values[0]![0] === 2);
+    await page.evaluate(() => {
+      const { api, current } = window.workbench.spreadsheet;
+      const cell = current().facade.getSheets()[0]!.getRange('A5');
+      const atEnd = api.onBeforeCommandExecute(({ id, params }) => {
+        const isEnd = (params as { functionsExecutedState?: number } | undefined)?.functionsExecutedState === 3;
+        if (!id.endsWith('set-formula-calculation-notification') || !isEnd) return;
+        atEnd.dispose();
+        // The spreadsheet waits a little before it looks at a change; it now does so at once.
+        const later = window.setTimeout;
+        const atOnce = (work: () => void): number => {
+          work();
+          return 0;
+        };
+        window.setTimeout = atOnce as unknown as typeof window.setTimeout;
+        cell.setValue(21);
+        window.setTimeout = later;
+      });
+      cell.setValue(7);
+    });
+    await cells(page, { sheet, ...range(4, 1) }, ({ values }) => values[0]![0] === 42);
+  });
+
   it('inserts whole sheets with their styles, names and notes', async () => {
     const workbook = {
       sheets: [
