@@ -11,6 +11,7 @@ const bracket = 'The search for an end of the bracket passes it from any start; 
 const ends = 'Where the start is a number both ends are found, else neither.';
 const zero = 'What follows gives 0 there as well; the check only says so.';
 const noLap = 'A lap of 0 is not over any width.';
+const halved = 'Once no number is left between the ends, further halving changes nothing.';
 const never = 'The type asks for the check, but the code before it leaves no such case.';
 const rounding = 'Both sides of the bound give the same figure there, so that it may belong to either.';
 const stops = 'The search ends by its other condition.';
@@ -43,6 +44,18 @@ export const harmless: readonly Harmless[] = [
   },
   { place: 'src/formulas/cone/cone-pattern.ts:111:10', change: 'true', reason: noLap },
   { place: 'src/formulas/cone/cone-pattern.ts:111:10', change: 'lap >= 0', reason: noLap },
+  { place: 'src/formulas/cone/cone-marks.ts:44:10', change: '&&', reason: never },
+  { place: 'src/formulas/cone/cone-marks.ts:44:10', change: 'false', reason: never },
+  { place: 'src/formulas/cone/cone-marks.ts:44:33', change: 'false', reason: never },
+  { place: 'src/formulas/cone/cone-mid-plane.ts:79:7', change: 'false', reason: 'Halving finds the same angle.' },
+  { place: 'src/formulas/cone/cone-mid-plane.ts:81:5', change: '<=', reason: rounding },
+  { place: 'src/formulas/cone/cone-mid-plane.ts:91:36', change: '<= ratio', reason: rounding },
+  { place: 'src/formulas/cone/cone-mid-plane.ts:103', change: 'step <= HALVINGS', reason: halved },
+  { place: 'src/formulas/cone/cone-mid-plane.ts:103', change: 'step--', reason: halved },
+  { place: 'src/formulas/cone/cone-mid-plane.ts:105', change: 'false', reason: halved },
+  { place: 'src/formulas/cone/cone-mid-plane.ts:105', change: '&&', reason: halved },
+  { place: 'src/formulas/cone/cone-mid-plane.ts:105', change: 'middle < low', reason: halved },
+  { place: 'src/formulas/cone/cone-mid-plane.ts:105', change: 'middle > high', reason: halved },
   { place: 'src/formulas/pipe/friction.ts:20', change: '', reason: starts },
   { place: 'src/formulas/pipe/friction.ts:21', change: 'step <= 8', reason: starts },
   { place: 'src/formulas/pipe/friction.ts:21', change: 'step--', reason: stops },

@@ -194,4 +194,18 @@ describe('the sheet of a cone', () => {
       }
     }
   });
+
+  it('has the smallest of the angles that would do, found by looking at every ten-thousandth of a radian', () => {
+    for (const ratio of [0.9, 0.98, 1.02, 1.05, 1.08, 1.2]) {
+      for (const height of [0.05, 0.14, 0.15, 0.16, 0.165, 0.17, 0.1715, 0.173, 0.18, 0.22]) {
+        // Top is 1 m wider than bottom, and both rims together take 1 m / ratio of it when upright.
+        const thickness = 0.5 / ratio;
+        const angles = Array.from({ length: 15_707 }, (_, i) => (i + 1) * 1e-4);
+        const first = angles.find((angle) => (1 - Math.sin(angle) / ratio) * Math.tan(angle) >= 2 * height);
+        const middle = () => coneMidPlane({ ...cone, top: 2, bottom: 1, height, thickness });
+        if (first === undefined) expect(middle).toThrow(refusal('thickness', thick, limit(0.5, 'thickness')));
+        else expect(Math.abs(middle().wallAngle - first)).toBeLessThan(1.001e-4);
+      }
+    }
+  });
 });
