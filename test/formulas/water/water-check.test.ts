@@ -2,24 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { unionizedShare } from '../../../src/formulas/water/water-ammonia';
 import { type CheckRow, type WaterTest, waterCheck } from '../../../src/formulas/water/water-check';
 import { fishKinds, fishLimits, survivalRange } from '../../../src/formulas/water/water-species';
-
-const good: WaterTest = {
-  species: 'warm-water',
-  temperature: 26,
-  ph: 7,
-  ammonia: 5e-4,
-  nitrite: 1e-4,
-  nitrate: 0.03,
-  oxygen: 6e-3,
-  salinity: 0,
-  elevation: 0,
-  alkalinity: 0.1,
-  chloride: 0.1,
-  basis: 'N',
-};
+import { goodWater } from './good-water';
 
 const none: WaterTest = {
-  ...good,
+  ...goodWater,
   temperature: undefined,
   ph: undefined,
   ammonia: undefined,
@@ -38,7 +24,7 @@ function named(test: WaterTest, reading: string): CheckRow {
 
 describe('waterCheck', () => {
   it('finds good water within limits throughout', () => {
-    expect(waterCheck(good).map((row) => row.verdict)).toEqual(new Array(10).fill('within limits'));
+    expect(waterCheck(goodWater).map((row) => row.verdict)).toEqual(new Array(10).fill('within limits'));
   });
 
   it('never calls a reading not taken fine', () => {
@@ -46,25 +32,25 @@ describe('waterCheck', () => {
   });
 
   it('names the limits of FAO 589 table 3.1', () => {
-    expect(named(good, 'temperature')).toMatchObject({ low: { si: 22 }, high: { si: 32 } });
-    expect(named(good, 'oxygen').low).toEqual({ kind: 'concentration', si: 4e-3 });
-    expect(named({ ...good, basis: 'ion' }, 'nitrite').high).toMatchObject({ si: expect.closeTo(1e-3, 12) });
-    expect(named({ ...good, basis: 'ion' }, 'nitrate').high).toMatchObject({ si: expect.closeTo(0.4, 12) });
+    expect(named(goodWater, 'temperature')).toMatchObject({ low: { si: 22 }, high: { si: 32 } });
+    expect(named(goodWater, 'oxygen').low).toEqual({ kind: 'concentration', si: 4e-3 });
+    expect(named({ ...goodWater, basis: 'ion' }, 'nitrite').high).toMatchObject({ si: expect.closeTo(1e-3, 12) });
+    expect(named({ ...goodWater, basis: 'ion' }, 'nitrate').high).toMatchObject({ si: expect.closeTo(0.4, 12) });
   });
 
   it('judges ammonia by the un-ionized part where that is stricter, and by the total where that is', () => {
-    const alkaline = named({ ...good, ph: 8.5, ammonia: 1e-3 }, 'ammonia');
+    const alkaline = named({ ...goodWater, ph: 8.5, ammonia: 1e-3 }, 'ammonia');
     expect(alkaline.verdict).toBe('too high');
     expect(alkaline.high).toMatchObject({ si: expect.closeTo(5e-5 / unionizedShare(8.5, 26, 0), 12) });
-    const acid = named({ ...good, ph: 6.5, ammonia: 4e-3 }, 'ammonia');
+    const acid = named({ ...goodWater, ph: 6.5, ammonia: 4e-3 }, 'ammonia');
     expect(acid.verdict).toBe('too high');
     expect(acid.high).toMatchObject({ si: 3e-3 });
-    expect(named({ ...good, ph: 6.5, ammonia: 4e-3 }, 'un-ionized ammonia').verdict).toBe('within limits');
+    expect(named({ ...goodWater, ph: 6.5, ammonia: 4e-3 }, 'un-ionized ammonia').verdict).toBe('within limits');
   });
 
   it('cannot judge un-ionized ammonia without pH or temperature, nor call the total fine', () => {
     for (const missing of [{ ph: undefined }, { temperature: undefined }]) {
-      const test = { ...good, ...missing };
+      const test = { ...goodWater, ...missing };
       expect(named(test, 'un-ionized ammonia').verdict).toBe('cannot judge');
       expect(named(test, 'ammonia').verdict).toBe('cannot judge');
       expect(named({ ...test, ammonia: 4e-3 }, 'ammonia').verdict).toBe('too high');
@@ -73,29 +59,29 @@ describe('waterCheck', () => {
 
   it('says that a 0 looks like an empty cell', () => {
     for (const reading of ['ammonia', 'nitrite', 'nitrate', 'oxygen'] as const) {
-      expect(named({ ...good, [reading]: 0 }, reading).note.text).toContain('empty cell');
-      expect(named(good, reading).note.text).not.toContain('empty cell');
+      expect(named({ ...goodWater, [reading]: 0 }, reading).note.text).toContain('empty cell');
+      expect(named(goodWater, reading).note.text).not.toContain('empty cell');
     }
   });
 
   it('asks for chloride of ten times the nitrite, and cannot judge it without the nitrite', () => {
-    expect(named({ ...good, chloride: 1e-3, nitrite: 3e-4 }, 'chloride').verdict).toBe('too low');
-    expect(named({ ...good, nitrite: undefined }, 'chloride').verdict).toBe('cannot judge');
-    expect(named({ ...good, nitrite: 1e-3 }, 'nitrite').note.text).toContain('only gains time');
-    expect(named({ ...good, nitrite: 1e-3, chloride: 0 }, 'nitrite').note.text).toContain('salt');
+    expect(named({ ...goodWater, chloride: 1e-3, nitrite: 3e-4 }, 'chloride').verdict).toBe('too low');
+    expect(named({ ...goodWater, nitrite: undefined }, 'chloride').verdict).toBe('cannot judge');
+    expect(named({ ...goodWater, nitrite: 1e-3 }, 'nitrite').note.text).toContain('only gains time');
+    expect(named({ ...goodWater, nitrite: 1e-3, chloride: 0 }, 'nitrite').note.text).toContain('salt');
   });
 
   it('tells of oxygen far above saturation, at the height of the farm', () => {
-    const rich = { ...good, oxygen: 8e-3 };
+    const rich = { ...goodWater, oxygen: 8e-3 };
     expect(named(rich, 'oxygen').verdict).toBe('within limits');
     const high = named({ ...rich, elevation: 2500 }, 'oxygen');
     expect(high.verdict).toBe('too high');
     expect(high.note.figures?.saturation).toMatchObject({ like: 'concentration' });
-    expect(named({ ...good, oxygen: 2e-3, elevation: 2500 }, 'oxygen').verdict).toBe('too low');
+    expect(named({ ...goodWater, oxygen: 2e-3, elevation: 2500 }, 'oxygen').verdict).toBe('too low');
   });
 
   it('tells what the fish survive from what they grow best in', () => {
-    const tilapia = (temperature: number) => named({ ...good, species: 'tilapia', temperature }, 'temperature');
+    const tilapia = (temperature: number) => named({ ...goodWater, species: 'tilapia', temperature }, 'temperature');
     expect(tilapia(28).verdict).toBe('within limits');
     expect(tilapia(15).verdict).toBe('survives, grows poorly');
     expect(tilapia(35).verdict).toBe('survives, grows poorly');
@@ -105,16 +91,16 @@ describe('waterCheck', () => {
   });
 
   it('works carbon dioxide out, and cannot judge it where it cannot', () => {
-    expect(named({ ...good, ph: 6.5 }, 'carbon dioxide').verdict).toBe('too high');
-    expect(named({ ...good, ph: undefined }, 'carbon dioxide').verdict).toBe('cannot judge');
-    expect(named({ ...good, salinity: 20 }, 'carbon dioxide').verdict).toBe('cannot judge');
-    expect(named({ ...good, ph: 3 }, 'carbon dioxide').verdict).toBe('cannot judge');
-    expect(named({ ...good, ph: 12, alkalinity: 0.01 }, 'carbon dioxide').verdict).toBe('cannot judge');
+    expect(named({ ...goodWater, ph: 6.5 }, 'carbon dioxide').verdict).toBe('too high');
+    expect(named({ ...goodWater, ph: undefined }, 'carbon dioxide').verdict).toBe('cannot judge');
+    expect(named({ ...goodWater, salinity: 20 }, 'carbon dioxide').verdict).toBe('cannot judge');
+    expect(named({ ...goodWater, ph: 3 }, 'carbon dioxide').verdict).toBe('cannot judge');
+    expect(named({ ...goodWater, ph: 12, alkalinity: 0.01 }, 'carbon dioxide').verdict).toBe('cannot judge');
   });
 
   it('gives every limit passed an action, a source and the last word to local advice', () => {
     const bad: WaterTest = {
-      ...good,
+      ...goodWater,
       temperature: 40,
       ph: 9,
       ammonia: 5e-3,
@@ -134,8 +120,8 @@ describe('waterCheck', () => {
   });
 
   it('shows the same water on either basis', () => {
-    const asIon = waterCheck({ ...good, basis: 'ion' });
-    waterCheck(good).forEach((row, i) => {
+    const asIon = waterCheck({ ...goodWater, basis: 'ion' });
+    waterCheck(goodWater).forEach((row, i) => {
       expect(asIon[i]!.verdict).toBe(row.verdict);
       const [ion, nitrogen] = [asIon[i]!, row].map(({ value, high }) =>
         typeof value === 'string' || typeof high === 'string' ? 0 : value.si / high.si,
