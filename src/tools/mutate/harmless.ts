@@ -122,6 +122,11 @@ export const harmless: readonly Harmless[] = [
     reason: 'In a panel more, either everything settles or less than 1e-9 of the solids lie.',
   },
   {
+    place: 'src/formulas/settle/settle-jar.ts:54',
+    change: 'squares(residuals(next)) <= squares(residuals(best))',
+    reason: 'Of two fits as good, either may be taken.',
+  },
+  {
     place: 'src/formulas/settle/settle-jar.ts:75',
     change: 'false',
     reason: 'A step to where nothing settles fits no better than before, so it is dropped whatever it yields.',

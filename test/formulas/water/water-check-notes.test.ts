@@ -97,7 +97,7 @@ describe('a reading not taken', () => {
     expect(noteOf({ species: 'tilapia', temperature: undefined }, 'temperature')).toBe(unmeasured);
   });
 
-  it('shows no bound where none is known: alkalinity, chloride without nitrite, and oxygen without a temperature', () => {
+  it('shows no bound where none is known: chloride without nitrite, and oxygen without a temperature', () => {
     expect(rowOf({ chloride: undefined, nitrite: undefined }, 'chloride')).toMatchObject({ low: '', high: '' });
     expect(rowOf({ temperature: undefined }, 'oxygen')).toMatchObject({
       low: { si: 4e-3 },
