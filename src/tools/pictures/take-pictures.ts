@@ -55,10 +55,10 @@ const readings = [
 
 /** The guided first job at its third step, the piece to mark and cut. */
 async function takeFirstJob(page: Page): Promise<void> {
+  await openSample(page, 'US/cone-cut-plan');
   await page.locator('#first-job').click();
   await page.getByRole('button', { name: 'Start', exact: true }).click();
-  for (const [label, text] of readings)
-    await page.locator('.field', { hasText: label }).locator('input').first().fill(text);
+  for (const [label, text] of readings) await page.getByRole('textbox', { name: label }).first().fill(text);
   for (const step of ['Check', 'Pattern']) {
     await page.getByRole('button', { name: `Next: ${step}` }).click();
     await page.getByRole('heading', { name: new RegExp(`\\. ${step}$`) }).waitFor();
@@ -96,8 +96,8 @@ async function takePictures(): Promise<void> {
     const page = await browser.newPage({ viewport: { width: 1480, height: 830 }, colorScheme: 'light' });
     await page.goto(`${server.address}workbench/`);
     await page.waitForSelector('body[data-ready]');
-    await takeFirstJob(page);
     for (const picture of pictures) await takePicture(page, picture);
+    await takeFirstJob(page);
   } finally {
     await browser.close();
     await server.close();
