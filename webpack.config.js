@@ -18,7 +18,7 @@ const { EmittedFiles } = require('./src/tools/build/emitted-files.cjs');
 const { CollectLicenses, licenseTexts } = require('./src/tools/build/licenses.cjs');
 const { characterClasses, lighterGrid, noOwnComputer } = require('./src/tools/build/lighter-grid.cjs');
 const { lighterXlsx } = require('./src/tools/build/lighter-xlsx.cjs');
-const { withPolicy } = require('./src/tools/build/page-policy.cjs');
+const { asSent, withPolicy } = require('./src/tools/build/page-policy.cjs');
 const { PrecacheList } = require('./src/tools/build/precache-list.cjs');
 const { WrittenPages } = require('./src/tools/build/written-pages.cjs');
 
@@ -38,7 +38,6 @@ function filesIn(folder, ...endings) {
 }
 
 const copies = (files, prefix = '') => files.map(([name, file]) => [prefix + name, readFileSync(file)]);
-const policyFor = (name) => (name.startsWith('workbench/') ? 'workbench' : 'own');
 const pageAt = (file, policy) => withPolicy(readFileSync(file, 'utf8'), policy);
 
 /** The manifest with the site's address, and with the version of package.json in the four parts that Excel wants. */
@@ -194,7 +193,7 @@ function wholeSite(mode, site) {
         const samples = filesIn(inProject('sample-workbooks'), '.xlsx');
         const written = await writtenPages.next();
         return [
-          ...written.map(([name, page]) => [name, name.endsWith('.html') ? withPolicy(page, policyFor(name)) : page]),
+          ...written.map(asSent),
           ...written.filter(([name]) => name === 'functions.json').map(([name, text]) => [`workbench/${name}`, text]),
           ...copies(
             shared.map((name) => [name, path.join(dist, name)]),

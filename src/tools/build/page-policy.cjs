@@ -42,4 +42,10 @@ function withPolicy(page, name) {
   );
 }
 
-module.exports = { withPolicy, officeLibrary };
+/** A written file of the site, as [path, content], with its policy if it is a page. */
+function asSent([path, content]) {
+  if (!path.endsWith('.html')) return [path, content];
+  return [path, withPolicy(content, path.startsWith('workbench/') ? 'workbench' : 'own')];
+}
+
+module.exports = { asSent, withPolicy, officeLibrary };
