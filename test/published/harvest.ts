@@ -2,17 +2,21 @@ import type { PublishedRow } from './published-row';
 
 const naylor = 'naylor-moccia-durant-north';
 const nmsu = 'new-mexico-state-university';
-const trade = 'trade-grade-pure-salt';
 const rule = '7-cfr-205-203';
 const column = 'garden-column-calculating-fertilizer';
 
 /** The grade of a pure salt, its elements by atomic mass, which is what the trade sells it as. */
-const salt = (name: string, grade: string, nitrogen: number, phosphorus: number, potassium: number): PublishedRow => ({
-  call: ['HARVEST.GRADE', nitrogen, phosphorus, potassium],
+const salt = (
+  source: PublishedRow['source'],
+  name: string,
+  grade: string,
+  elements: readonly [nitrogen: number, phosphorus: number, potassium: number],
+): PublishedRow => ({
+  call: ['HARVEST.GRADE', ...elements],
   expected: grade,
-  source: trade,
-  place: name,
-  known: 'memory',
+  source,
+  place: `${name}, ${grade}`,
+  known: 'read',
 });
 
 export const harvestPublished: readonly PublishedRow[] = [
@@ -93,11 +97,11 @@ export const harvestPublished: readonly PublishedRow[] = [
     place: 'mean of 12 farms: 2.83, 5.82 and 0.12 %, cut',
     known: 'worked',
   },
-  salt('potassium nitrate, 13-0-46', '13-0-46', 0.13854, 0, 0.38672),
-  salt('monopotassium phosphate, 0-52-34', '0-52-34', 0, 0.2276, 0.28731),
-  salt('monoammonium phosphate, 12-61-0', '12-61-0', 0.12177, 0.26927, 0),
-  salt('diammonium phosphate, 21-53-0', '21-53-0', 0.21213, 0.23454, 0),
-  salt('urea, 46-0-0', '46-0-0', 0.46646, 0, 0),
+  salt('diygardens-potassium-nitrate', 'potassium nitrate', '13-0-46', [0.13854, 0, 0.38672]),
+  salt('icl-growing-solutions-mkp', 'monopotassium phosphate', '0-52-34', [0, 0.2276, 0.28731]),
+  salt('zagros-list-fertilizers', 'monoammonium phosphate', '12-61-0', [0.12177, 0.26927, 0]),
+  salt('bright-business-list-fertilizers', 'diammonium phosphate', '21-53-0', [0.21213, 0.23454, 0]),
+  salt('eshaal-enterprises-urea', 'urea', '46-0-0', [0.46646, 0, 0]),
   {
     call: ['HARVEST.GARDEN', 'US', '71.42 lb', 3, 0.21, 1, '0 %', 1],
     cell: [0, 2],

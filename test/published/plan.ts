@@ -1,22 +1,25 @@
 import type { PublishedRow } from './published-row';
 
 const fao = 'fao-fisheries-technical-paper';
-const timmons = 'timmons-ebeling-recirculating-aquaculture';
 const davidson = 'davidson-summerfelt-aquacultural-engineering';
 const practice = 'common-practice-no-source';
 const POUND = 0.45359237;
 
-/** Appendix 4 of FAO 589: 200 g of feed a day at 32 % protein, tuff of 300 m2/m3, no reserve. */
+/** Section 8.1 of FAO 589: 200 g of feed a day for leafy crops. */
 const smallUnit = [
   ['feed', '200 g/d'],
   ['protein', '32 %'],
-  ['media', 'tuff'],
-  ['filter reserve', 'none'],
   ['crop', 'leafy'],
 ];
-const smallUnitFeed = 'by 0.57 g of ammonia a day on a square meter, 0.469 g as N';
-const ammoniaDiffers =
-  'The source makes ammonia nitrogen of 0.0976 of the protein fed; by 0.092 the same feed wants 4.6 % less media.';
+/** A filter mat of a forum: 275 m2/m3 that convert 0.2 g/m2/d, and feed of which 4 % becomes ammonia, by our 0.092. */
+const matted = [
+  ['feed', '110 g/d'],
+  ['protein', 0.04 / 0.092],
+  ['media', '275 m2/m3'],
+  ['nitrification', '0.2 g/m2/d'],
+  ['filter reserve', 'none'],
+];
+const mat = 'arowana-club-forum-media';
 
 const fed = (feed: string, ...rest: readonly (readonly unknown[])[]) => [['feed', feed], ...rest];
 /** One drum of a square foot, 4.6 gpm through it. */
@@ -144,9 +147,9 @@ export const planPublished: readonly PublishedRow[] = [
     cell: ['alkali per day', 2],
     expected: 7.14 * 0.046,
     tolerance: 2e-3,
-    source: timmons,
-    place: '7.14 g of alkalinity a g of ammonia nitrogen nitrified, rounded masses',
-    known: 'memory',
+    source: 'water-planet-nitrification',
+    place: '7.14 lb of alkalinity as CaCO3 a lb of ammonia; 7.1 mg a mg of ammonia nitrogen',
+    known: 'read',
   },
   {
     call: ['PLAN.BALANCE', 'metric', nitrogenFed],
@@ -178,34 +181,31 @@ export const planPublished: readonly PublishedRow[] = [
   airDioxide(25, 0.48),
   airDioxide(30, 0.42),
   {
-    call: ['PLAN.COMPARE', 'US', smallUnit],
+    call: ['PLAN.COMPARE', 'US', matted],
     cell: ['media surface', 2],
-    expected: 13.15 / 0.3048 ** 2,
-    tolerance: 0.05,
-    source: fao,
-    place: `appendix 4: 7.4957 g of ammonia a day, 13.15 m2 of media ${smallUnitFeed}`,
-    known: 'memory',
-    disagrees: ammoniaDiffers,
+    expected: 22 / 0.3048 ** 2,
+    tolerance: 1e-6,
+    source: mat,
+    place: '110 g of feed a day, 4 % of it ammonia: 4.4 g, which 22 m2 convert at 0.2 g/m2/d',
+    known: 'read',
   },
   {
-    call: ['PLAN.COMPARE', 'US', smallUnit],
+    call: ['PLAN.COMPARE', 'US', matted],
     cell: ['media volume', 2],
-    expected: 0.0438 / 0.3048 ** 3,
-    tolerance: 0.05,
-    source: fao,
-    place: 'appendix 4: 43.8 L of tuff',
-    known: 'memory',
-    disagrees: ammoniaDiffers,
+    expected: 0.08 / 0.3048 ** 3,
+    tolerance: 1e-6,
+    source: mat,
+    place: 'a mat of 80 L and 275 m2/m3 for 110 g of feed a day',
+    known: 'read',
   },
   {
-    call: ['PLAN.LIMIT', 'US', [...smallUnit, ['media volume', '43.8 L']]],
+    call: ['PLAN.LIMIT', 'US', [...matted, ['media volume', '80 L']]],
     cell: ['biofilter', 1],
-    expected: 0.2 / POUND,
-    tolerance: 0.05,
-    source: fao,
-    place: 'appendix 4, the other way round: 43.8 L of tuff carry 200 g of feed a day',
-    known: 'memory',
-    disagrees: ammoniaDiffers,
+    expected: 0.11 / POUND,
+    tolerance: 1e-6,
+    source: mat,
+    place: 'a mat of 80 L carries 110 g of feed a day, 4 % of it ammonia',
+    known: 'read',
   },
   {
     call: ['PLAN.COMPARE', 'US', smallUnit],
@@ -239,10 +239,11 @@ export const planPublished: readonly PublishedRow[] = [
     cell: ['fish tank', 2],
     expected: 20,
     tolerance: 1e-12,
-    source: fao,
-    place: '20 kg of fish in 1000 L',
-    known: 'memory',
-    disagrees: 'Commercial tanks with pure oxygen hold 80 kg and more in 1000 L (Losordo and DeLong 2015).',
+    source: 'microponics-optimizing-aquaponics',
+    place: '20 to 30 kg in 1,000 L are often recommended, for tilapia; the low end',
+    known: 'read',
+    disagrees:
+      'The same page advises 5 to 10 kg for some species; commercial tanks with pure oxygen hold 80 kg and more in 1000 L (Losordo and DeLong 2015).',
   },
   {
     call: ['PLAN.COMPARE', 'metric', drum],

@@ -2,7 +2,6 @@ import { ownFiguresOracle } from '../oracles/own-figures';
 import type { PublishedRow } from './published-row';
 
 const leitritz = 'leitritz-lewis-trout-salmon';
-const srac = 'rakocy-tank-culture-tilapia';
 const aquasearch = 'aquasearch-farmers-toolbox-tgc';
 
 /** A cell of the trout chart, asked for by fish to the pound and °F. */
@@ -15,13 +14,20 @@ const trout = (fahrenheit: number, toThePound: number, percent: number, inches: 
   known: 'read',
 });
 
-const tilapia = (ounces: string, percent: number, place: string): PublishedRow => ({
-  call: ['STOCK.FEEDRATE', 'US', 'tilapia', ounces, 84],
+/** A rate of tilapia in percent of body mass a day, or the middle of a range and how far it reaches. */
+const tilapia = (
+  mass: string,
+  percent: number,
+  reach: number,
+  source: PublishedRow['source'],
+  place: string,
+): PublishedRow => ({
+  call: ['STOCK.FEEDRATE', 'US', 'tilapia', mass, 84],
   expected: percent / 100,
-  tolerance: 1e-6,
-  source: srac,
+  absolute: reach / 100 + 1e-9,
+  source,
   place,
-  known: 'memory',
+  known: 'read',
 });
 
 /** A cell of the species table. */
@@ -140,9 +146,13 @@ export const stockPublished: readonly PublishedRow[] = [
     place: 'feed chart, 50 °F, 11.3 to the pound',
     known: 'read',
   },
-  tilapia('50 g', 4, 'table 1, stage 20 to 50 g ends at 4 %'),
-  tilapia('100 g', 3.5, 'table 1, stage 50 to 100 g ends at 3.5 %'),
-  tilapia('450 g', 1, 'table 1, stage 250 to 450 g ends at 1 %'),
+  tilapia('0.02 g', 20, 0, 'house-of-tilapia', 'fry start at up to 20 % in good water of 86 °F'),
+  tilapia('50 g', 4, 0, 'fishing-and-fish-tilapia', 'about 4 % a day; 228 fish of 50 g'),
+  tilapia('100 g', 4, 1, 'icsoro-forum-tilapia', 'under 150 g: 3 to 5 %, the middle'),
+  {
+    ...tilapia('300 g', 1.5, 0.5, 'icsoro-forum-tilapia', 'about 300 g: 1 to 2 %, the middle'),
+    disagrees: 'The first page gives adults 2 to 3 %.',
+  },
   {
     call: ['STOCK.GROW', 'US', '10 g', 200, '11 °C', 0.222],
     expected: 350 / 28.349523125,
@@ -187,12 +197,12 @@ export const stockPublished: readonly PublishedRow[] = [
     known: 'read',
   },
   {
-    call: ['STOCK.FEED', 'metric', 80, '0.55115565 lb', 0.01],
-    expected: 0.2,
-    tolerance: 1e-6,
-    source: 'fao-fisheries-technical-paper',
-    place: 'section 8.1: 20 kg of fish at 1 % eat the 200 g a day of 4 m2',
-    known: 'memory',
+    call: ['STOCK.FEED', 'metric', 5000, '200 g', '2 %'],
+    expected: 20,
+    tolerance: 1e-9,
+    source: 'thermal-farm-curriculum',
+    place: 'page 46: 5000 fish of 200 g are 1000 kg, which at 0.02 eat 20 kg a day',
+    known: 'read',
   },
   {
     call: [

@@ -19,10 +19,10 @@ const density = (
 });
 
 const unesco = 'unesco-technical-papers-marine';
-const crc = 'crc-handbook-chemistry-physics';
+const thoughtco = 'thoughtco-density-water';
 const gsw = 'teos-10-gsw-3';
 const perry = 'perrys-chemical-engineers-handbook';
-const hydraulics = 'vennard-street-elementary-fluid';
+const mwh = 'mwh-water-treatment';
 
 /** Density and viscosity of water, fresh and salt. */
 export const waterPhysicsRows: readonly PublishedRow[] = [
@@ -30,10 +30,13 @@ export const waterPhysicsRows: readonly PublishedRow[] = [
   density(['WATER.DENSITY', 'metric', '41 °F', '35 ppt'], 1027.67547, 2e-6, unesco, 'check value S 35, t 5', 'read'),
   density(['WATER.DENSITY', 'metric', '77 °F', 35], 1023.34306, 3e-6, unesco, 'check value S 35, t 25', 'read'),
   density(['WATER.DENSITY', 'metric', 20], 998.2067, 1e-7, 'tanaka-metrologia-38-301', 'equation 1', 'computed'),
-  density(['WATER.DENSITY', 'metric', '50 °F'], 999.7026, 1e-6, crc, '10 °C', 'memory'),
-  density(['WATER.DENSITY', 'metric', '303.15 K'], 995.6488, 2e-6, crc, '30 °C', 'memory'),
-  density(['WATER.DENSITY', 'US', 60], 62.37, 1e-4, hydraulics, '60 °F, lb/ft3', 'memory'),
-  density(['WATER.DENSITY', 'US', 100], 62, 2e-4, hydraulics, '100 °F, lb/ft3', 'memory'),
+  density(['WATER.DENSITY', 'metric', '50 °F'], 999.7026, 1e-6, thoughtco, 'table, 10 °C', 'read'),
+  {
+    ...density(['WATER.DENSITY', 'metric', '303.15 K'], 995.6502, 2e-6, thoughtco, 'table, 30 °C', 'read'),
+    disagrees: 'the table is 0.0014 kg/m3 over ours, which is 995.6488 on the temperature scale of 1990',
+  },
+  density(['WATER.DENSITY', 'US', 60], 62.37, 1e-4, mwh, 'table C-2, 60 °F, lb/ft3', 'read'),
+  density(['WATER.DENSITY', 'US', 100], 61.998, 1e-4, 'dizz-water-weight', 'table, 37.8 °C, lb/ft3', 'read'),
   density(['WATER.DENSITY', 'US, density kg/m3', 32, 35], 1028.1075, 3e-6, gsw, 'rho at S 35, 0 °C', 'computed'),
   density(['WATER.DENSITY', 'US, density kg/m3', 68, 35], 1024.7658, 5e-6, gsw, 'rho at S 35, 20 °C', 'computed'),
   density(['WATER.DENSITY', 'US, density kg/m3', 86, 35], 1021.7263, 5e-6, gsw, 'rho at S 35, 30 °C', 'computed'),
@@ -57,11 +60,11 @@ export const waterPhysicsRows: readonly PublishedRow[] = [
   },
   density(
     ['WATER.VISCOSITY', 'metric', '298.15 K'],
-    0.889996773679,
+    0.889996774,
     1e-9,
     'iapws-sr6-08-2011',
-    'table of check values, 298.15 K, 0.1 MPa',
-    'memory',
+    'table 8, 298.15 K',
+    'read',
   ),
   density(
     ['WATER.VISCOSITY', 'metric', '77 °F'],
@@ -75,7 +78,7 @@ export const waterPhysicsRows: readonly PublishedRow[] = [
   density(['WATER.VISCOSITY', 'metric', '290 K'], 1.084, 1.5e-3, perry, 'table 2-135, 290 K', 'read'),
   density(['WATER.VISCOSITY', 'metric', '300 K'], 0.85384, 1e-3, perry, 'table 2-135, 300 K', 'read'),
   density(['WATER.VISCOSITY', 'US', '310 K'], 0.69354, 1e-3, perry, 'table 2-135, 310 K', 'read'),
-  density(['WATER.VISCOSITY', 'US', 68], 1.0016, 1e-4, 'iso-tr-3666-1998', '20 °C', 'memory'),
+  density(['WATER.VISCOSITY', 'US', 68], 1.002, 5e-4, mwh, 'table C-1, 20 °C', 'read'),
   density(
     ['WATER.VISCOSITY', 'US', 50, 35],
     1.39677,
