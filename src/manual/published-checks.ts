@@ -1,5 +1,6 @@
 import { catalogue } from '../catalogue/all';
 import { adapt } from '../functions/adapter';
+import { type ReferenceKey, references } from './evidence/references';
 import { markupSafe } from './markup-safe';
 import { table } from './table';
 
@@ -9,15 +10,16 @@ export interface PublishedCheck {
   /** Row (counted, or what stands first in it) and column of a spilled result. */
   readonly cell?: readonly [row: number | string, column: number];
   readonly expected: number | string;
-  readonly source: string;
+  readonly source: ReferenceKey;
   readonly place: string;
-  readonly known: 'read' | 'computed' | 'memory' | 'common practice';
+  readonly known: 'read' | 'computed' | 'worked' | 'memory' | 'common practice';
   readonly disagrees?: string;
 }
 
 const known: Readonly<Record<PublishedCheck['known'], string>> = {
   read: 'read there',
   computed: 'computed with it',
+  worked: 'worked by hand from it',
   memory: 'from memory',
   'common practice': 'common practice, no source',
 };
@@ -33,8 +35,8 @@ export function checkTable(name: string, checks: readonly PublishedCheck[]): str
   const own = checks.filter(({ call }) => call[0] === name);
   if (own.length === 0) return '';
   const rows = own.slice(0, mostShown).map((check) => {
-    const cells = [callText(check.call), figure(check.expected), figure(computedValue(check)), sourceOf(check)];
-    return `<tr>${cells.map((cell, at) => (at === 0 ? `<td><code>${markupSafe(cell)}</code></td>` : `<td>${markupSafe(cell)}</td>`)).join('')}</tr>`;
+    const [call, published, ours] = [callText(check.call), figure(check.expected), figure(computedValue(check))];
+    return `<tr><td><code>${markupSafe(call)}</code></td><td>${markupSafe(published)}</td><td>${markupSafe(ours)}</td><td>${where(check)}</td></tr>`;
   });
   const more = own.length > mostShown ? `<p>The tests hold ${own.length - mostShown} more.</p>` : '';
   return `<h2>Published figures beside ours</h2>
@@ -60,6 +62,8 @@ function callText([name, ...values]: PublishedCheck['call']): string {
   return `SILT.${name}(${values.map(argument).join(',')})`;
 }
 
-function sourceOf({ source, place, known: how, disagrees }: PublishedCheck): string {
-  return `${source}, ${place} (${known[how]})${disagrees === undefined ? '' : `. Differs: ${disagrees}`}`;
+/** The source by its title, which leads to its line among all sources, and the place in it. */
+function where({ source, place, known: how, disagrees }: PublishedCheck): string {
+  const title = `<a href="evidence.html#${source}">${markupSafe(references[source])}</a>`;
+  return `${title}, ${markupSafe(`${place} (${known[how]})${disagrees === undefined ? '' : `. Differs: ${disagrees}`}`)}`;
 }

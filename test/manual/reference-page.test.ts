@@ -81,14 +81,27 @@ describe('what is beside the contract of a function', () => {
   const row = catalogue.find(({ name }) => name === 'CONE.ANGLE')!;
 
   it('are published figures with ours, computed and not copied', () => {
-    const check = { source: 'a book', place: 'table 1', known: 'read' } as const;
+    const check = { source: 'iapws-r12-08', place: 'table 1', known: 'read' } as const;
     const html = referencePage(row, [
       { ...check, call: ['CONE.ANGLE', 'US', 22.5, 4, 9.25], expected: 44.9 },
       { ...check, call: ['CONE.HEIGHT', 'US', 22.5, 4, 45], expected: 9.25 },
     ]);
-    expect(html).toContain('<td>44.9</td><td>45</td><td>a book, table 1 (read there)</td>');
+    const title = `<a href="evidence.html#iapws-r12-08">IAPWS R12-08</a>`;
+    expect(html).toContain(`<td>44.9</td><td>45</td><td>${title}, table 1 (read there)</td>`);
     expect(html).not.toContain('SILT.CONE.HEIGHT(');
     expect(referencePage(row)).not.toContain('Published figures beside ours');
+  });
+
+  it.each([
+    ['read', 'read there'],
+    ['computed', 'computed with it'],
+    ['worked', 'worked by hand from it'],
+    ['memory', 'from memory'],
+    ['common practice', 'common practice, no source'],
+  ] as const)('are published figures known as %s, which it says', (known, words) => {
+    const check = { source: 'iapws-r12-08', place: 'table 1', expected: 44.9, known } as const;
+    const html = referencePage(row, [{ ...check, call: ['CONE.ANGLE', 'US', 22.5, 4, 9.25] }]);
+    expect(html).toContain(`, table 1 (${words})</td>`);
   });
 
   it('are the functions of its family and those that its texts name, and not itself', () => {
