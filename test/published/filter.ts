@@ -99,6 +99,10 @@ export const filterPublished: readonly PublishedRow[] = [
   listed(7, 1, 7836, 0.03, 'harwanto-oh-jo-fisheries', 'abstract: the sand has 7,836 m2/m3'),
   listed(3, 2, 0.02 / 0.09290304, 0.08, tilapia, 'filters remove 0.02 to 0.10 g of ammonia a ft2 a day, low end'),
   listed(3, 3, 0.1 / 0.09290304, 0.08, tilapia, 'filters remove 0.02 to 0.10 g of ammonia a ft2 a day, high end'),
+  {
+    ...listed(5, 3, 1.21, 0.35, 'van-gorder-jug-dujakovic', 'abstract: 1.21 g/m2/d under heavy feeding'),
+    disagrees: 'Ours is 0.79, a third less.',
+  },
   listed(
     6,
     2,

@@ -36,7 +36,7 @@ const inches: readonly (readonly [size: number, forty: number, eighty: number])[
 
 /**
  * Nominal wall, mm, of PVC-U pressure pipe by outside diameter, PN 10 and PN 16; 0 where the class is not made. Source: EN ISO 1452-2,
- * table 2 (design coefficient 2.5 up to 90 mm, 2.0 from 110 mm), from memory.
+ * table 2 (design coefficient 2.5 up to 90 mm, 2.0 from 110 mm), from memory; from 40 to 90 mm a chart after DIN 8062 has the same.
  */
 const metric: readonly (readonly [outside: number, ten: number, sixteen: number])[] = [
   [20, 0, 1.5],

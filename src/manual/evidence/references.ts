@@ -192,6 +192,8 @@ export const references = {
   'us-epa-process-design': 'US EPA, Process Design Manual for Nitrogen Control (1975), as Zhu and Chen cite it',
   'us-fish-wildlife-service': 'US Fish and Wildlife Service, habitat suitability index model of channel catfish (1982)',
   'utility-energy-primer-determining': 'Utility energy primer, determining kWh use',
+  'van-gorder-jug-dujakovic':
+    'Van Gorder and Jug-Dujakovic, International Journal of Recirculating Aquaculture 6:23 (2005)',
   'veerapen-lowry-couturier-aquacultural': 'Veerapen, Lowry and Couturier, Aquacultural Engineering 33:21 (2005)',
   'volumes-frustum-cylinder-worked': 'Volumes of the frustum and the cylinder worked by hand',
   'wastewater-textbook-nitrification':

@@ -40,7 +40,8 @@ describe('pipeBore', () => {
     }
   });
 
-  it('of metric pipe is the outside less two walls: 63 - 2 x 3.0 and 63 - 2 x 4.7 mm (EN ISO 1452-2)', () => {
+  it('of metric pipe is the outside less two walls: 63 - 2 x 3.0, 63 - 2 x 4.7 and 110 - 2 x 6.6 mm (EN ISO 1452-2, from memory)', () => {
+    expect(pipeBore({ series: 'metric', size: 110 }, 16)).toBeCloseTo(0.0968, 12);
     expect(pipeBore({ series: 'metric', size: 63 }, 10)).toBeCloseTo(0.057, 12);
     expect(pipeBore({ series: 'metric', size: 63 }, 16)).toBeCloseTo(0.0536, 12);
   });

@@ -69,6 +69,7 @@ describe('the trout chart', () => {
 describe('the tilapia table', () => {
   it('runs from stage to stage (Rakocy, SRAC Publication 282, from memory)', () => {
     expect(stockFeedRate('tilapia', 0.05, 28)).toBeCloseTo(0.04, 12);
+    expect(stockFeedRate('tilapia', 0.1, 28)).toBeCloseTo(0.035, 12);
     expect(stockFeedRate('tilapia', 0.45, 28)).toBeCloseTo(0.01, 12);
     expect(stockFeedRate('tilapia', 0.0125, 28)).toBeCloseTo(0.085, 12);
   });
