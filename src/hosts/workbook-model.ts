@@ -109,6 +109,7 @@ export interface ChartData {
   readonly place: string;
   readonly series: readonly ChartSeries[];
   readonly categoryTitle?: string;
+  /** Text, or the cell that holds it, as a unit does that changes with the profile. */
   readonly valueTitle?: string;
   /** Number format of the values, such as `0.0`. */
   readonly valueFormat?: string;

@@ -68,7 +68,7 @@ export function readChart(part: XmlNode): FileChart {
     );
   const words = {
     categoryTitle: titleText(nodeAt(category, 'title')) || undefined,
-    valueTitle: titleText(nodeAt(value, 'title')) || undefined,
+    valueTitle: reference(nodeAt(nodeAt(value, 'title'), 'tx')) ?? (titleText(nodeAt(value, 'title')) || undefined),
     categoryFormat: formatOf(category),
     valueFormat: formatOf(value),
   };

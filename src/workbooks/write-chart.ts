@@ -1,19 +1,21 @@
 import type { Worksheet as FileSheet } from '@cj-tech-master/excelts';
 import { cellName, parseRange } from '../hosts/address';
-import type { ChartData, ChartSeries, TableData } from '../hosts/workbook-model';
+import type { ChartData, TableData } from '../hosts/workbook-model';
 
 const isReference = (text: string): boolean => /!\$?[A-Z]{1,3}\$?\d+/i.test(text);
 /** Colors that most people with color blindness can tell apart (Okabe and Ito, 2008, "Color universal design"). */
 const colors = ['0072B2', 'E69F00', '009E73', 'CC79A7', '56B4E9', 'D55E00'];
 
-function nameOf(series: ChartSeries): string | { formula: string } {
-  return isReference(series.name) ? { formula: series.name } : series.name;
+/** Text, or the cell that holds it. */
+function wordsOf(text: string): string | { formula: string } {
+  return isReference(text) ? { formula: text } : text;
 }
 
 /** Puts a chart that the spreadsheet draws itself onto a sheet of the file. */
 export function addChart(sheet: FileSheet, chart: ChartData): void {
   const axis = (title: string | undefined, format: string | undefined) => ({
-    ...(title === undefined ? {} : { title }),
+    // The library takes a cell as it does for the title of a chart, but its types know only text.
+    ...(title === undefined ? {} : { title: wordsOf(title) as string }),
     ...(format === undefined ? {} : { numFmt: format, numFmtLinked: false }),
   });
   const common = {
@@ -30,7 +32,7 @@ export function addChart(sheet: FileSheet, chart: ChartData): void {
     const areNumbers = chart.type === 'scatter' || chart.categoryFormat !== undefined;
     const source = (formula: string) => (areNumbers ? { numRef: { formula } } : formula);
     return {
-      name: nameOf(given),
+      name: wordsOf(given.name),
       values,
       color,
       ...(categories === undefined ? {} : { categories: source(categories) }),

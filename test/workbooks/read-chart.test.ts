@@ -20,7 +20,13 @@ const charts: readonly ChartData[] = [
     valueFormat: '0.0',
     categoryFormat: 'yyyy-mm-dd',
   },
-  { type: 'line', title: 'Line', place: 'D18:K30', series: [{ name: 'feed', values: "'Log'!$B$2:$B$3" }] },
+  {
+    type: 'line',
+    title: 'Line',
+    place: 'D18:K30',
+    series: [{ name: 'feed', values: "'Log'!$B$2:$B$3" }],
+    valueTitle: "'Log'!$B$1",
+  },
   { type: 'bar', title: 'Bar', place: 'M2:T16', series: [{ name: 'feed', values: "'Log'!$B$2:$B$3" }] },
   {
     type: 'scatter',
@@ -50,6 +56,13 @@ describe('charts of a file', () => {
     expect([cached('c:tx'), cached('c:cat'), cached('c:val')]).toEqual([['feed'], ['46083', '46084'], ['2', '3']]);
     // Dates under the axis are numbers with a format; as text they would show as 46083.
     expect(all(all(first!, 'c:cat')[0]!, 'c:numRef')).toHaveLength(1);
+  });
+
+  it('name an axis by the cell that holds its unit, with the text that the cell shows', async () => {
+    const file = openPackage(await written);
+    const axis = all(file.xml('xl/charts/chart2.xml'), 'c:valAx')[0]!;
+    const texts = ['c:f', 'c:v'].map((name) => all(all(axis, 'c:title')[0]!, name).map(({ text }) => text));
+    expect(texts).toEqual([["'Log'!$B$1"], ['feed']]);
   });
 });
 

@@ -4,6 +4,7 @@ import { cellName, contains, parseRange } from '../../src/hosts/address';
 import { sourceFunctions } from '../../src/hosts/univer/source-functions';
 import type { CellData, CellStyle, SheetData } from '../../src/hosts/workbook-model';
 import { calculateWorkbook } from '../../src/workbooks/calculate';
+import { checkYourExcel } from '../../src/workbooks/sheets/check-your-excel';
 import { readyMade, readyProfiles } from '../../src/workbooks/sheets/ready-made';
 
 /**
@@ -32,6 +33,7 @@ interface Fault {
   readonly text: string;
   readonly needs: number;
   readonly has: number;
+  readonly wraps: boolean;
 }
 
 class Printed {
@@ -99,26 +101,30 @@ class Printed {
     const merged = merges.flatMap((merge) => parseRange(merge) ?? []);
     return cells.flatMap((cell): readonly Fault[] => {
       const { row, column, value: text, style = {} } = cell;
-      if (typeof text !== 'string' || text === '' || column > this.lastColumn) return [];
+      if (typeof text !== 'string' || text === '') return [];
+      // Beside the printed area a text may run on over the next cells; one that wraps is cut off there too.
+      const isBeside = column > this.lastColumn;
+      if (isBeside && !style.wrap) return [];
       const merge = merged.find((one) => contains(one, row, column));
       const across =
         merge === undefined
           ? this.width(column)
-          : Array.from({ length: merge.columns }, (_, at) => this.widthOnPaper(merge.column + at)).reduce(
-              (a, b) => a + b,
-            );
+          : Array.from({ length: merge.columns }, (_, at) =>
+              isBeside ? this.width(merge.column + at) : this.widthOnPaper(merge.column + at),
+            ).reduce((a, b) => a + b);
       const height = rowHeights[row];
       if (style.wrap) {
         // A row does not grow with what a formula shows, so one without a height has room for one line.
         const needs = linesOf(text, across, style) * lineHeight * ((style.fontSize ?? 11) / 11);
         const has = height ?? lineHeight;
         const longest = Math.max(...text.split(/[\s/-]+/).map((word) => characters(word, style)));
-        if (longest > across + 0.3) return [{ cell: cellName(row, column), text, needs: longest, has: across }];
-        return needs <= has + 2 ? [] : [{ cell: cellName(row, column), text, needs, has }];
+        if (longest > across + 0.3)
+          return [{ cell: cellName(row, column), text, needs: longest, has: across, wraps: true }];
+        return needs <= has + 2 ? [] : [{ cell: cellName(row, column), text, needs, has, wraps: true }];
       }
       const has = merge === undefined ? this.room(cell) : across;
       const needs = characters(text, style);
-      return needs <= has + 0.3 ? [] : [{ cell: cellName(row, column), text, needs, has }];
+      return needs <= has + 0.3 ? [] : [{ cell: cellName(row, column), text, needs, has, wraps: false }];
     });
   }
 }
@@ -141,4 +147,10 @@ describe.each(readyProfiles)('on the printed sheets (%s)', (profile) => {
     // Text of 11 points is then 6.6 points high or more, that of this sort of table in a book.
     expect(scales.filter(({ scale }) => scale < 0.6)).toEqual([]);
   });
+});
+
+it('no text that wraps is cut off in the workbook that checks Excel', async () => {
+  const { sheets } = await calculateWorkbook(await sourceFunctions(), checkYourExcel());
+  const wrapping = sheets.flatMap((sheet) => new Printed(sheet).faults()).filter(({ wraps }) => wraps);
+  expect(wrapping).toEqual([]);
 });

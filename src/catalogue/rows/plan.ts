@@ -184,7 +184,7 @@ export const planRows = [
         .map((key) => inputName(bankInputs, key))
         .join(', ')}. Required are drums, drum diameter and height, cone bottom and height, sheet length and width.`,
       'The cone is measured as `fit`: its top fits into the drum’s bore, its bottom is the drain’s bore. COST.LINES finds prices by item, in the unit shown.',
-      'Never heat or cut a closed drum, or one that held anything flammable; hot plastic burns and gives off fumes. Wear a mask against aggregate and lime dust, and gloves and goggles for wet cement. Zinc, brass and copper harm fish.',
+      'Never heat or cut a closed drum, or one that held anything flammable; hot plastic burns and gives off fumes. Wear a respirator against aggregate and lime dust, and gloves and goggles for wet cement. Zinc, brass and copper harm fish.',
       local,
     ],
     sources: ['Each row names its function', 'Counts of fittings and runs of pipe: common practice, no source'],

@@ -43,7 +43,7 @@ export function planDates(
   add(
     'pour base mix',
     whole(baseDays),
-    'Hold the cone down, because wet mix lifts it. Wear a mask against dust, and gloves and goggles: wet cement burns.',
+    'Hold the cone down, because wet mix lifts it. Wear a respirator against dust, and gloves and goggles: wet cement burns.',
   );
   add(
     'mortar coat on the cured base',

@@ -32,11 +32,17 @@ function putChart(context: Excel.RequestContext, worksheet: Excel.Worksheet, dat
     drawn.name = series.name.includes('!') ? `=${series.name}` : series.name;
   });
   if (data.categoryTitle !== undefined) chart.axes.categoryAxis.title.text = data.categoryTitle;
-  if (data.valueTitle !== undefined) chart.axes.valueAxis.title.text = data.valueTitle;
+  if (data.valueTitle !== undefined) putTitle(chart.axes.valueAxis.title, data.valueTitle);
   if (supports('1.8')) {
     if (data.valueFormat !== undefined) chart.axes.valueAxis.numberFormat = data.valueFormat;
     if (data.categoryFormat !== undefined) chart.axes.categoryAxis.numberFormat = data.categoryFormat;
   }
+}
+
+/** A title in a cell needs a newer Excel; an older one shows the axis without it. */
+function putTitle(title: Excel.ChartAxisTitle, words: string): void {
+  if (!words.includes('!')) title.text = words;
+  else if (supports('1.12')) title.setFormula(`=${words}`);
 }
 
 function referred(context: Excel.RequestContext, worksheet: Excel.Worksheet, reference: string): Excel.Range {

@@ -61,12 +61,14 @@ function renamedSheet(data: SheetData, to: Renaming): SheetData {
 }
 
 function renamedChart(chart: ChartData, { reference }: Renaming): ChartData {
+  // Series and axes are named by text or by the cell that holds it.
+  const words = (text: string): string => (splitSheet(text).sheet === undefined ? text : reference(text));
   return {
     ...chart,
+    ...(chart.valueTitle === undefined ? {} : { valueTitle: words(chart.valueTitle) }),
     series: chart.series.map((series) => ({
       ...series,
-      // A series is called by text or by the cell that holds it.
-      name: splitSheet(series.name).sheet === undefined ? series.name : reference(series.name),
+      name: words(series.name),
       values: reference(series.values),
       ...(series.categories === undefined ? {} : { categories: reference(series.categories) }),
     })),

@@ -1,6 +1,6 @@
 import { numfmt } from '@univerjs/core';
 import { splitSheet } from '../../hosts/address';
-import type { CellResult, ChartData, ChartSeries } from '../../hosts/workbook-model';
+import type { CellResult, ChartData } from '../../hosts/workbook-model';
 
 /** One series as it is plotted; a value is missing where its cell holds no number. */
 export interface PlottedSeries {
@@ -68,19 +68,19 @@ export function plotChart(chart: ChartData, read: ReadCells): PlottedChart {
   };
   const exactValue = exactly(chart.valueFormat);
   const formatCategory = formatter(chart.categoryFormat);
-  const nameOf = ({ name }: ChartSeries): string =>
-    isReference(name)
-      ? cellsOf(name)
+  const wordsOf = (text: string): string =>
+    isReference(text)
+      ? cellsOf(text)
           .map((cell) => textOf(cell, formatCategory))
           .join(' ')
-      : name;
+      : text;
   const series = chart.series.map((given, index): PlottedSeries => {
     const cells = cellsOf(given.values);
     const along = chart.type === 'scatter' ? cellsOf(given.categories) : [];
     // If the categories of a file are missing or are words, points are counted from 1.
     const isCounted = !along.some((cell) => typeof cell === 'number');
     return {
-      name: nameOf(given) || `Series ${index + 1}`,
+      name: wordsOf(given.name) || `Series ${index + 1}`,
       values: cells.map(numberIn),
       across: chart.type !== 'scatter' ? [] : cells.map((_, at) => (isCounted ? at + 1 : numberIn(along[at]))),
       shown: cells.map((cell) => textOf(cell, exactValue)),
@@ -97,7 +97,7 @@ export function plotChart(chart: ChartData, read: ReadCells): PlottedChart {
     }),
     series,
     categoryTitle: chart.categoryTitle ?? '',
-    valueTitle: chart.valueTitle ?? '',
+    valueTitle: wordsOf(chart.valueTitle ?? ''),
     formatCategory,
     formatValue: formatter(chart.valueFormat),
     exactValue,

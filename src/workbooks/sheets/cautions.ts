@@ -1,7 +1,7 @@
 import type { ReadyProfile } from './sheet-draft';
 
 function weightCaution(fullDrum: string): string {
-  return `A full drum weighs about ${fullDrum}; the stand and the floor must carry it. Never be under a drum while it fills, and shore it before you move it. Local code and a licensed trade decide.`;
+  return `A full drum weighs about ${fullDrum}; the stand and the floor must carry it. Never be under a drum while it fills, and shore it before you move it. Local code and a licensed tradesperson decide.`;
 }
 
 /** The weight caution on a sheet, in the unit of the sheet's profile. */
@@ -14,7 +14,7 @@ export const weightCautions: Readonly<Record<ReadyProfile, string>> = {
 export const cautions = {
   drums:
     'Use only food-grade drums, and know what each one held. Never heat or cut a closed drum, or one that held anything flammable; hot plastic burns and gives off fumes. The maker’s sheet comes first.',
-  dust: 'Silica dust and light-aggregate dust harm the lungs, and wet cement burns skin: wear a mask, gloves and goggles. Fresh cement raises pH: leach it and test the water before you add fish. The maker’s sheet comes first.',
+  dust: 'Silica dust and light-aggregate dust harm the lungs, and wet cement burns skin: wear a respirator made for dust, gloves and goggles. Fresh cement raises pH: leach it and test the water before you add fish. The maker’s sheet comes first.',
   metals:
     'Zinc, brass and copper harm fish. Use a sealant that is safe for fish; most kinds do not bond to polyethylene. Ask the maker.',
   weight: weightCaution('500 lb (230 kg)'),

@@ -141,7 +141,7 @@ function checkSheet(): SheetData {
   const failed = `IF(E${first}:E${last}="pass","",A${first}:A${last})`;
   draft
     .put('A1', 'Does Siltstead work in this Excel?', 'title')
-    .put('A2', 'Copy this line into your report, with the version of your Excel and your system:', 'step')
+    .wide('A2:E2', 'Copy this line into your report, with the version of your Excel and your system:', 'step')
     .put(
       'A3',
       `="Siltstead check: "&COUNTIF(E${first}:E${last},"pass")&" of ${claims.length} passed"&IF(COUNTIF(E${first}:E${last},"pass")=${claims.length},"","; not "&TEXTJOIN(", ",TRUE,${failed}))`,
@@ -177,5 +177,5 @@ function speedSheet(): SheetData {
   const draft = new SheetDraft('Speed');
   draft.put('A1', 'The same cone, a thousand times: how long does it take?', 'heading');
   for (let row = 2; row <= 1_001; row += 1) draft.put(`A${row}`, '=SILT.CONE.ANGLE("US",22.5,4,9.25)', 'label');
-  return draft.sheet({ columnWidths: { 0: 52 } });
+  return draft.sheet({ columnWidths: { 0: 72 } });
 }

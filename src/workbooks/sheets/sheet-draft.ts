@@ -80,9 +80,11 @@ export class SheetDraft {
     const from = parseRange(spill);
     const shown = parseRange(first);
     if (from === undefined || shown === undefined) return this;
+    this.put(cellName(from.row - 1, from.column), 'as the function gives it; shown at the left in lines', 'note');
     this.put(spill, formula, 'note');
     for (let down = 0; down < rows; down += 1) {
       const source = cellName(from.row + down, from.column);
+      this.fill(source, 'note');
       const left = cellName(shown.row + down, shown.column);
       const right = cellName(shown.row + down, shown.column + shown.columns - 1);
       this.wide(`${left}:${right}`, `=IF(${source}="","",${source})`, 'text', height);

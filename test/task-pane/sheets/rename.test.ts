@@ -52,6 +52,7 @@ test('lists of choices, conditions, charts, names, tables and the open sheet use
             type: 'line',
             title: 'Drums',
             place: 'A1:C9',
+            valueTitle: "'Base mix'!$B$4",
             series: [{ name: 'Drums!$A$1', values: 'Drums!$B$5:$B$9', categories: "'Base mix'!$A$5:$A$9" }],
           },
         ],
@@ -72,7 +73,7 @@ test('lists of choices, conditions, charts, names, tables and the open sheet use
     values: "'Drums 2'!$B$5:$B$9",
     categories: "'Fern''s mix'!$A$5:$A$9",
   });
-  expect(sheet!.charts![0]!.title).toBe('Drums');
+  expect(sheet!.charts![0]).toMatchObject({ title: 'Drums', valueTitle: "'Fern''s mix'!$B$4" });
   expect(sheet!.tables![0]!.name).toBe('PullLog2');
   expect(after.names).toEqual([{ name: 'SiltUnits2', refersTo: "'Drums 2'!$B$4" }]);
   expect(after.activeSheet).toBe('Drums 2');

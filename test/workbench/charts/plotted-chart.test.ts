@@ -105,6 +105,11 @@ describe('a chart', () => {
     expect(counted?.across).toEqual([1, 2, 3, 4]);
   });
 
+  it('names an axis by the cell that holds its unit', () => {
+    expect(plotChart({ ...chart, valueTitle: 'Log!$B$1' }, () => ['lb/d']).valueTitle).toBe('lb/d');
+    expect(plotChart({ ...chart, valueTitle: 'lb per day' }, read).valueTitle).toBe('lb per day');
+  });
+
   it('names a reference that leads nowhere', () => {
     const plotted = plotChart({ ...chart, series: [{ name: 'gone', values: 'Gone!B2:B5' }] }, read);
     expect(plotted.missing).toEqual(['Gone!B2:B5']);

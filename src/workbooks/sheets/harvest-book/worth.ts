@@ -52,8 +52,8 @@ export function monthsSheet(profile: ReadyProfile): SheetData {
     frozenRows: 4,
     tabColor: '1F7A8C',
     charts: [
-      chart('Nitrogen, phosphate and potash by month', 'H4:P20', ['D', 'E', 'F'], 'in the unit of the headings'),
-      chart('Dry solids by month', 'H22:P36', ['B'], 'in the unit of the heading'),
+      chart('Nitrogen, phosphate and potash by month', 'H4:P20', ['D', 'E', 'F'], 'mass, in the unit of each name'),
+      chart('Dry solids by month', 'H22:P36', ['B'], 'Months!$B$4'),
     ],
     print: print(profile, `A1:F${lastMonth}`, { landscape: false }),
   });

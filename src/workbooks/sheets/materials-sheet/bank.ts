@@ -101,6 +101,7 @@ export const bankPartUnits = `Parts!$C$5:$C$${lastOfBank}`;
 const lastPart = lastOfBank + ownRows;
 export const partRows = `Parts!$A$5:$C$${lastPart}`;
 export const partNames = `Parts!$A$5:$A$${lastPart}`;
+export const partUnits = `Parts!$C$5:$C$${lastPart}`;
 
 /** Everything to buy, with how each quantity was calculated. */
 export function partsSheet(profile: ReadyProfile): SheetData {

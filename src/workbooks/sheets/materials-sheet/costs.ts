@@ -3,7 +3,7 @@ import { cautions, weightCautions } from '../cautions';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted, styles } from '../styles';
-import { bankPartNames, bankPartUnits, drumCount, partNames, partRows } from './bank';
+import { bankPartNames, bankPartUnits, drumCount, partNames, partRows, partUnits } from './bank';
 import { firstOwn, lastOwn, ownVerdicts } from './own-parts';
 import { priceNames, usedPrices } from './prices';
 
@@ -47,11 +47,18 @@ export function materialsSheet(profile: ReadyProfile): SheetData {
       'result',
     )
     .alarm(`A${firstOwn}:E${lastOwn}`, `=LEFT($E${firstOwn},3)="not"`)
-    .fill(`A${headRow}:D${headRow}`, 'heading')
+    .fill(`A${headRow}:E${headRow}`, 'heading')
     .fill(`A${headRow + 1}:A${lastLine}`, 'result')
     .fill(`B${headRow + 1}:B${lastLine}`, formatted('result', formats.two))
     .fill(`C${headRow + 1}:C${lastLine}`, formatted('result', formats.whole))
     .fill(`D${headRow + 1}:D${lastLine}`, formatted('result', formats.money))
+    .fill(`E${headRow + 1}:E${lastLine}`, 'result')
+    .put(`E${headRow}`, 'unit of needed', 'heading')
+    .put(
+      `E${headRow + 1}`,
+      `=IF(${listed('A')}="","",IFERROR(INDEX(${partUnits},MATCH(${listed('A')},${partNames},0)),""))`,
+      'result',
+    )
     .put(`A${headRow}`, `=SILT.COST.LINES(FILTER(${partRows},${partNames}<>""),${usedPrices},B4,TRUE)`, 'heading');
   return draft.sheet({
     columnWidths: columnWidths(widths),
@@ -125,7 +132,7 @@ export function buildOrBuySheet(profile: ReadyProfile): SheetData {
         ],
         categoryTitle: 'Change in the price of materials',
         categoryFormat: '+0%;-0%;0%',
-        valueTitle: 'Money',
+        valueTitle: 'money',
         valueFormat: '#,##0',
       },
     ],

@@ -28,6 +28,11 @@ function chart(title: string, place: string, keys: readonly ResultKey[], more: P
   };
 }
 
+/** The cell with the unit of a result: the axis of its chart is named by it in every profile. */
+function unitCell(key: ResultKey): string {
+  return `Compare!$B$${resultRow(key)}`;
+}
+
 /** Every result, side by side, with the first limit. */
 export function compareSheet(profile: ReadyProfile): SheetData {
   const widths = [26, 10, 20, 20, 20, 20];
@@ -60,7 +65,7 @@ export function compareSheet(profile: ReadyProfile): SheetData {
         'H4:O18',
         ['solids', 'solidsCaptured', 'solidsToPads', 'solidsToBeds'],
         {
-          valueTitle: 'per day, in the unit of column B',
+          valueTitle: unitCell('solids'),
           valueFormat: '0.0',
         },
       ),
@@ -74,11 +79,11 @@ export function compareSheet(profile: ReadyProfile): SheetData {
       }),
       chart('Plants that the feed supports', 'P20:W34', ['plants'], { valueTitle: 'plants', valueFormat: '#,##0' }),
       chart('Solids and nitrate in the tank at steady state', 'H36:O50', ['solidsInTank', 'nitrateInTank'], {
-        valueTitle: 'in the unit of column B',
+        valueTitle: unitCell('solidsInTank'),
         valueFormat: '#,##0',
       }),
-      chart('Ammonia in the tank', 'P36:W50', ['ammoniaInTank'], {
-        valueTitle: 'as N, in the unit of column B',
+      chart('Ammonia in the tank, as N', 'P36:W50', ['ammoniaInTank'], {
+        valueTitle: unitCell('ammoniaInTank'),
         valueFormat: '0.00',
       }),
     ],
@@ -88,7 +93,7 @@ export function compareSheet(profile: ReadyProfile): SheetData {
 
 /** How many fish each stage of one farm carries, and the cautions for the farm. */
 export function limitSheet(profile: ReadyProfile): SheetData {
-  const widths = [36, 15, 11, 12, 46];
+  const widths = [36, 19, 11, 12, 46];
   const draft = framed({
     name: 'Limit',
     title: 'The first limit',
@@ -135,7 +140,7 @@ function placesChart(title: string, place: string, column: 'B' | 'C' | 'D'): Cha
         values: `Balance!$${column}$${first}:$${column}$${end}`,
       },
     ],
-    valueTitle: 'per day, in the unit of the heading',
+    valueTitle: `Balance!$${column}$6`,
     // Nitrogen and phosphorus are fractions of an ounce.
     valueFormat: column === 'B' ? '#,##0.0' : '#,##0.00',
   };
@@ -165,9 +170,9 @@ export function balanceSheet(profile: ReadyProfile): SheetData {
     frozenRows: 4,
     tabColor: '1F7A8C',
     charts: [
-      placesChart('Solids', 'F4:M18', 'B'),
-      placesChart('Nitrogen', 'F20:M34', 'C'),
-      placesChart('Phosphorus', 'F36:M50', 'D'),
+      placesChart('Solids per day: where they go', 'F4:M18', 'B'),
+      placesChart('Nitrogen per day: where it goes', 'F20:M34', 'C'),
+      placesChart('Phosphorus per day: where it goes', 'F36:M50', 'D'),
     ],
     print: print(profile, `A1:D${end}`, { landscape: false, fitToHeight: 1 }),
   });

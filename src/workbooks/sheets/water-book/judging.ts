@@ -77,9 +77,14 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
   // What a spill shows does not make its rows taller; the advice about ammonia is the longest.
   const heights: Readonly<Record<number, number>> = { 9: 94, 11: 94, 12: 94, 18: 48 };
   for (let row = 9; row <= 18; row += 1) draft.height(row, heights[row] ?? 48);
-  draft.height(6, 32).height(7, 32).alarm('E9:E18', '=AND(E9<>"",E9<>"within limits",E9<>"not measured")');
+  draft
+    .height(6, 32)
+    .height(7, 32)
+    .height(8, 32)
+    .alarm('E9:E18', '=AND(E9<>"",E9<>"within limits",E9<>"not measured")');
   return draft.sheet({
-    columnWidths: columnWidths(widths),
+    // The limits of the species stand at the right, with long headings.
+    columnWidths: columnWidths([...widths, 4, ...Array.from({ length: 14 }, () => 22)]),
     frozenRows: 8,
     tabColor: '1F7A8C',
     print: print(profile, 'A1:F18', { landscape: false, fitToHeight: 1, titleRows: '1:3' }),
