@@ -2,6 +2,12 @@
 import type { PaperTable } from './paper-table';
 import type { Job } from './read-job';
 
+/** `Job packet: 1 drum`; the sheet of the drums too, if the workbook has several. */
+export function packetTitle({ drums, set }: Job): string {
+  const count = drums.length === 1 ? '1 drum' : `${drums.length} drums`;
+  return `Job packet: ${count}${set === undefined ? '' : ` of the sheet ${set}`}`;
+}
+
 export function drumTable({ drums }: Job): PaperTable {
   return {
     name: 'Drums',

@@ -30,6 +30,8 @@ export function sheetNamed(sheets: readonly SheetCells[], name: string): SheetCe
 export interface NamedTable {
   readonly headings: readonly string[];
   readonly rows: readonly (readonly CellResult[])[];
+  /** All rows below the headings: a blank row can stand between two that are filled in. */
+  readonly below: readonly (readonly CellResult[])[];
   readonly column: (heading: string) => number;
 }
 
@@ -50,6 +52,7 @@ export function tableIn(sheet: SheetCells, firstHeading: string, secondHeading?:
   return {
     headings,
     rows: end < 0 ? below : below.slice(0, end),
+    below,
     column: (heading) => {
       const place = headings.findIndex((name) => begins(name, heading));
       if (place < 0) throw new PacketMistake(`the sheet ${sheet.name} has no column ${heading}; ${neededWorkbook}`);

@@ -7,27 +7,35 @@ import { columnWidths, print } from '../sheets/frame';
 import { SheetDraft } from '../sheets/sheet-draft';
 import { formats, formatted } from '../sheets/styles';
 import { writeWorkbook } from '../write-xlsx';
-import { calendarTable, centersTable, drumTable } from './job-tables';
+import { calendarTable, centersTable, drumTable, packetTitle } from './job-tables';
 import type { PacketRequest } from './packet';
 import type { PaperTable } from './paper-table';
-import { type Job, type JobDrum, readJob } from './read-job';
+import type { JobDrum } from './read-drums';
+import { type Job, readJobs } from './read-job';
 import { factsOf, leakTests, marksOf, portsOf, stepsOf } from './shop-tables';
 import { shoppingList } from './shopping-list';
 
 /** The packet's tables as an .xlsx file. Throws PacketMistake if the workbook does not have the needed cells. */
 export async function packetWorkbook({ sheets, units, functions }: PacketRequest): Promise<Uint8Array> {
-  const job = readJob(sheets, units, functions);
-  const taken = new Set(['job', 'cut plan']);
-  const { table: toBuy, notes } = shoppingList(job);
-  const left = job.left.map((drum) => `Not in this packet: ${drum}`);
+  const jobs = readJobs(sheets, units, functions);
+  const taken = new Set<string>();
+  // A drum can have the name of one of these.
+  const heads = jobs.map(() => ({ job: sheetName('Job', taken), plan: sheetName('Cut plan', taken) }));
   return writeWorkbook({
     title: 'Job packet',
-    sheets: [
-      pageSheet(job, 'Job', [...left, ...notes], [drumTable(job), toBuy, calendarTable(job)], [cautions.drums]),
-      ...job.drums.map((drum) => drumSheet(job, drum, sheetName(drum.name, taken))),
-      pageSheet(job, 'Cut plan', [], [centersTable(job)], []),
-    ],
+    sheets: jobs.flatMap((job, i) => jobSheets(job, heads[i] ?? { job: 'Job', plan: 'Cut plan' }, taken)),
   });
+}
+
+function jobSheets(job: Job, name: { readonly job: string; readonly plan: string }, taken: Set<string>) {
+  const { table: toBuy, notes } = shoppingList(job);
+  const left = job.left.map((drum) => `Not in this packet: ${drum}`);
+  const tables = [drumTable(job), toBuy, calendarTable(job)];
+  return [
+    pageSheet(job, name.job, [...left, ...notes], tables, [cautions.drums], packetTitle(job)),
+    ...job.drums.map((drum) => drumSheet(job, drum, sheetName(drum.name, taken))),
+    pageSheet(job, name.plan, [], [centersTable(job)], []),
+  ];
 }
 
 /** A name that a sheet may have and no other sheet has. */
@@ -76,6 +84,7 @@ function pageSheet(
   notes: readonly string[],
   tables: readonly PaperTable[],
   sentences: readonly string[],
+  title = name,
 ): SheetData {
   const draft = new SheetDraft(name);
   const last = columnName(widths.length - 1);
@@ -84,7 +93,7 @@ function pageSheet(
     draft.wide(`A${row}:${last}${row}`, plainText(text), style, height);
     row += 1;
   };
-  wide(name === 'Job' ? `Job packet: ${job.drums.length} drums` : name, 'title', 26);
+  wide(title, 'title', 26);
   for (const note of notes) wide(note, 'caution', 31);
   for (const table of tables) {
     row += 1;

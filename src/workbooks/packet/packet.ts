@@ -10,10 +10,10 @@ import { type PdfPage, pdfFile } from '../../drawing/pdf-file';
 import { DrawingTooLarge, fullSizePages } from '../../drawing/pdf-full-size';
 import { type Paper, type PaperName, papers } from '../../drawing/tiling';
 import { cautions, weightCautions } from '../sheets/cautions';
-import { calendarTable, centersTable, drumTable } from './job-tables';
+import { calendarTable, centersTable, drumTable, packetTitle } from './job-tables';
 import type { SheetCells } from './packet-cells';
 import { type PaperTable, textRows } from './paper-table';
-import { type Functions, type Job, readJob } from './read-job';
+import { type Functions, type Job, readJobs } from './read-job';
 import { shopSheet } from './shop-sheet';
 import { shoppingList } from './shopping-list';
 
@@ -30,8 +30,13 @@ const usual = 2.1;
 
 /** The packet as a PDF file. Throws PacketMistake if the workbook does not have the needed cells. */
 export function packetFile({ sheets, units, functions, paper }: PacketRequest): Uint8Array {
-  const job = readJob(sheets, units, functions);
-  const size = papers[paper ?? (job.profile.name === 'US' ? 'Letter' : 'A4')];
+  const pages = readJobs(sheets, units, functions).flatMap((job) =>
+    jobPages(job, papers[paper ?? (job.profile.name === 'US' ? 'Letter' : 'A4')]),
+  );
+  return pdfFile('Job packet', pages);
+}
+
+function jobPages(job: Job, size: Paper): readonly PdfPage[] {
   const { pages: patterns, left } = fullSize(job, size);
   const pages = [
     ...firstPages(job, left, size),
@@ -41,7 +46,7 @@ export function packetFile({ sheets, units, functions, paper }: PacketRequest): 
       ...{ ...page, title: 'Cut plan', where: 'Table of centers' },
     })),
   ];
-  return pdfFile('Job packet', [...pages.map((page) => paperPage(page, size)), ...patterns]);
+  return [...pages.map((page) => paperPage(page, size)), ...patterns];
 }
 
 function tableBlock(job: Job, table: PaperTable, gap: number) {
@@ -54,7 +59,7 @@ function firstPages(job: Job, left: readonly string[], size: Paper): readonly Pa
   const { table: toBuy, notes: buyingNotes } = shoppingList(job);
   const notes = [...job.left.map((drum) => `Not in this packet: ${drum}`), ...left];
   const blocks = [
-    { gap: 0, sentences: [`Job packet: ${job.drums.length} drums`], height: 5, bold: true },
+    { gap: 0, sentences: [packetTitle(job)], height: 5, bold: true },
     ...(notes.length > 0 ? [{ gap: 1, sentences: notes, height: usual, bold: true }] : []),
     tableBlock(job, drumTable(job), 3),
     tableBlock(job, toBuy, 4),

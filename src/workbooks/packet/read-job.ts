@@ -1,7 +1,7 @@
-import { readPatterns, readPlan } from '../../catalogue/reading/read-patterns';
+import { readPlan } from '../../catalogue/reading/read-patterns';
 import type { CutRow, PlacedPattern } from '../../formulas/cut/cut-plan';
 import type { FunctionLibrary } from '../../functions/function-library';
-import type { CellResult, CellScalar } from '../../hosts/workbook-model';
+import type { CellScalar } from '../../hosts/workbook-model';
 import type { Kind } from '../../units/kinds';
 import { type Profile, readProfile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
@@ -14,30 +14,15 @@ import {
   valueBesideOr,
   valueOrThrow,
 } from './packet-cells';
+import { drumsOf, type JobDrum } from './read-drums';
 import { type Prices, readCalendar, readPlumbing, readPrices } from './read-prices';
 
-/** One drum of the workbook; figures are the cell values, in the workbook's units. */
-export interface JobDrum {
-  readonly name: string;
-  readonly held: string;
-  /** Its pattern row, counted from 1. */
-  readonly row: number;
-  readonly pattern: PlacedPattern;
-  readonly patternCells: readonly CellScalar[];
-  readonly diameter: CellScalar;
-  readonly drain: CellScalar;
-  readonly coneHeight: CellScalar;
-  readonly depth: CellScalar;
-  readonly baseMix: CellScalar;
-  readonly water: CellScalar;
-  readonly massTotal: CellScalar;
-  readonly massPerLeg: CellScalar;
-}
-
 export interface Job {
+  /** The sheet of its drums, if the workbook has several sets of the cone sheets; else undefined. */
+  readonly set: string | undefined;
   readonly profile: Profile;
   readonly drums: readonly JobDrum[];
-  /** The drums that have no pattern, and why. */
+  /** What the packet leaves out, and why: drums without a pattern, and sets of sheets that cannot be read. */
   readonly left: readonly string[];
   readonly patterns: readonly PlacedPattern[];
   readonly plan: readonly CutRow[];
@@ -63,8 +48,36 @@ export interface Job {
 
 export type Functions = Pick<FunctionLibrary, 'catalogue' | 'adapt'>;
 
-/** Reads the job from the cells of a workbook, with their last calculated values. */
-export function readJob(sheets: readonly SheetCells[], units: string, functions: Functions): Job {
+/** What a spreadsheet puts after the name of a sheet that is there already: `Drums 2`, `Drums (2)`. */
+const setsOf = (sheets: readonly SheetCells[]): readonly string[] =>
+  sheets.flatMap(({ name }) => /^drums( \d+| \(\d+\))?$/i.exec(name)?.[0].slice('drums'.length) ?? []);
+
+/**
+ * Reads the jobs from the cells of a workbook, with their last calculated values: one, or one for each set of cone
+ * sheets, because a set has room for eight drums. Throws PacketMistake if it can read none.
+ */
+export function readJobs(sheets: readonly SheetCells[], units: string, functions: Functions): readonly Job[] {
+  const [first = '', ...others] = setsOf(sheets);
+  const jobs: Job[] = [];
+  const mistakes: string[] = [];
+  for (const suffix of [first, ...others]) {
+    try {
+      const job = readJob(sheets, units, functions, suffix);
+      const set = others.length > 0 ? `Drums${suffix}` : undefined;
+      // Own parts are on one list.
+      const prices = jobs.length > 0 && job.prices !== undefined ? { ...job.prices, own: [] } : job.prices;
+      jobs.push({ ...job, set, prices });
+    } catch (error) {
+      if (!(error instanceof PacketMistake) || others.length === 0) throw error;
+      mistakes.push(`the sheet Drums${suffix}: ${error.message}`);
+    }
+  }
+  const [job, ...more] = jobs;
+  if (job === undefined) throw new PacketMistake(mistakes.join('; '));
+  return [{ ...job, left: [...job.left, ...mistakes] }, ...more];
+}
+
+function readJob(sheets: readonly SheetCells[], units: string, functions: Functions, suffix: string): Job {
   const profile = readProfile(units);
   const [drumSheet, patternSheet, planSheet, mixSheet, standSheet, markSheet] = [
     'Drums',
@@ -73,7 +86,14 @@ export function readJob(sheets: readonly SheetCells[], units: string, functions:
     'Base mix',
     'Stand and ports',
     'Marking out',
-  ].map((name) => sheetNamed(sheets, name)) as [SheetCells, SheetCells, SheetCells, SheetCells, SheetCells, SheetCells];
+  ].map((name) => sheetNamed(sheets, `${name}${suffix}`)) as [
+    SheetCells,
+    SheetCells,
+    SheetCells,
+    SheetCells,
+    SheetCells,
+    SheetCells,
+  ];
   const call: Job['call'] = (name, ...values) => {
     const row = functions.catalogue.find((entry) => entry.name === name);
     if (row === undefined) throw new PacketMistake(`there is no function SILT.${name}`);
@@ -88,7 +108,7 @@ export function readJob(sheets: readonly SheetCells[], units: string, functions:
   const toBuy = tableIn(mixSheet, 'aggregate', 'bags');
   const { drums, left, patterns } = drumsOf([drumSheet, patternSheet, mixSheet, standSheet], profile);
   return {
-    ...{ profile, drums, left, patterns, planCells, call },
+    ...{ set: undefined, profile, drums, left, patterns, planCells, call },
     plan: readPlan('plan', planCells, profile),
     sheets: (bought.rows[0] ?? []).map((value) => valueOrThrow(value, 'Cut plan')),
     toBuy: { headings: toBuy.headings, values: (toBuy.rows[0] ?? []).map((value) => valueOrThrow(value, 'Base mix')) },
@@ -117,52 +137,4 @@ function markStepOf({ rows }: SheetCells): CellScalar {
   const row = rows.find((cells) => cells.some((value) => value === 'Degrees between marks'));
   const place = row?.indexOf('Degrees between marks') ?? -1;
   return valueOrThrow(row?.[place + 1] ?? 15, 'Marking out');
-}
-
-function drumsOf(
-  [drumSheet, patternSheet, mixSheet, standSheet]: readonly [SheetCells, SheetCells, SheetCells, SheetCells],
-  profile: Profile,
-): Pick<Job, 'drums' | 'left' | 'patterns'> {
-  const list = tableIn(drumSheet, 'Drum', 'Diameter used');
-  const made = tableIn(patternSheet, 'Drum', 'wall angle');
-  const mixed = tableIn(mixSheet, 'Drum', 'Base mix');
-  const weighed = tableIn(standSheet, 'Drum');
-  const drums: JobDrum[] = [];
-  const left: string[] = [];
-  const patterns: PlacedPattern[] = [];
-  for (const [i, row] of made.rows.entries()) {
-    const name = String(valueOrThrow(row[0], 'Patterns'));
-    const typed = list.rows.find((cells) => cells[0] === row[0]) ?? [];
-    const cells = row.slice(1, 11);
-    const fault = cells.find((value) => typeof value === 'object');
-    const of = (table: typeof list, heading: string): CellResult => {
-      const line = table === list ? typed : (table.rows.find((cells) => cells[0] === row[0]) ?? []);
-      return line[table.column(heading)] ?? '';
-    };
-    try {
-      if (typeof fault === 'object') throw new PacketMistake(fault.error.message || fault.error.code);
-      const patternCells = cells.map((value) => valueOrThrow(value, `Patterns, ${name}`));
-      const [pattern] = readPatterns('pattern', [patternCells], profile);
-      if (pattern === undefined) throw new PacketMistake('its pattern row is blank');
-      patterns.push({ ...pattern, row: i + 1 });
-      const figure = (table: typeof list, heading: string) => valueOrThrow(of(table, heading), `${name}, ${heading}`);
-      drums.push({
-        ...{ name, row: i + 1, pattern, patternCells },
-        held: String(figure(list, 'What it held')),
-        diameter: figure(list, 'Diameter used'),
-        drain: figure(list, 'Drain bore'),
-        coneHeight: figure(list, 'Cone height'),
-        depth: figure(list, 'Water above cone'),
-        baseMix: figure(mixed, 'Base mix'),
-        water: figure(mixed, 'Water held'),
-        massTotal: figure(weighed, 'total'),
-        massPerLeg: figure(weighed, 'load per leg'),
-      });
-    } catch (error) {
-      left.push(`${name}: ${error instanceof Error ? error.message : String(error)}`);
-    }
-  }
-  if (drums.length === 0)
-    throw new PacketMistake(`no drum has a pattern${left.length > 0 ? ` (${left.join('; ')})` : ''}`);
-  return { drums, left, patterns };
 }

@@ -3,7 +3,8 @@ import { patternDrawing } from '../../drawing/pattern-drawing';
 import type { Paper } from '../../drawing/tiling';
 import { cautions } from '../sheets/cautions';
 import { cellText, type PaperTable, textRows } from './paper-table';
-import type { Job, JobDrum } from './read-job';
+import type { JobDrum } from './read-drums';
+import type { Job } from './read-job';
 import { factsOf, leakTests, marksOf, portsOf, stepsOf } from './shop-tables';
 
 const small = 1.85;

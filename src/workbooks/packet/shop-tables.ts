@@ -4,7 +4,8 @@ import type { Kind } from '../../units/kinds';
 import { cautions, weightCautions } from '../sheets/cautions';
 import { figureText, lengthText, rounded } from './figure-text';
 import type { PaperTable } from './paper-table';
-import type { Job, JobDrum } from './read-job';
+import type { JobDrum } from './read-drums';
+import type { Job } from './read-job';
 import { rivetsOf } from './shopping-list';
 
 export type Fact = readonly [label: string, value: CellScalar, kind?: Kind];
@@ -33,6 +34,7 @@ export function factsOf(job: Job, drum: JobDrum): readonly Fact[] {
     ['water held', drum.water, 'volume'],
     ['total mass', drum.massTotal, 'mass'],
     ['load per leg', drum.massPerLeg, 'mass'],
+    ['if two legs carry all', drum.massPerLegOfTwo, 'mass'],
     ['stand', job.settings.stand, 'dimension'],
   ];
   // A cylinder has no radii and no sector angle.
@@ -66,7 +68,7 @@ export function portsOf(job: Job, drum: JobDrum): PaperTable {
     name: 'Ports',
     columns: [
       { heading: 'port', share: 10 },
-      { heading: 'above floor', share: 14, kind: 'dimension' },
+      { heading: 'above drum floor', share: 14, kind: 'dimension' },
       { heading: 'above ground', share: 14, kind: 'dimension' },
     ],
     rows: rows.map(([port = '', , floor = '', ground = '']) => [port, floor, ground]),

@@ -7,7 +7,8 @@ import { toProfile } from '../../units/quantity';
 import { figureText, lengthText } from './figure-text';
 import { PacketMistake } from './packet-cells';
 import type { PaperTable } from './paper-table';
-import type { Job, JobDrum } from './read-job';
+import type { JobDrum } from './read-drums';
+import type { Job } from './read-job';
 
 export interface ShoppingList {
   readonly table: PaperTable;

@@ -178,7 +178,7 @@ describe.each(['US', 'metric'] as const)('each figure of a packet under %s', { t
       const [, ...pattern] = patterns[i] ?? [];
       const [angle, slant, inner, outer, sector, length, width, , pieces, lap] = pattern;
       const rivets = Number(spill('CONE.RIVETS', units, slant, spacing)[0]?.[0]);
-      const [, water, baseMass, massTotal, perLeg] = weighed[i] ?? [];
+      const [, water, baseMass, massTotal, perLeg, perLegOfTwo] = weighed[i] ?? [];
       expect([water, baseMass]).toHaveLength(2);
       const facts = tableOf(sheet, `${name}: shop sheet`);
       expect(facts.map(([label, value]) => [label, value])).toEqual([
@@ -201,6 +201,7 @@ describe.each(['US', 'metric'] as const)('each figure of a packet under %s', { t
         ['water held', mixed[i]?.[2]],
         ['total mass', massTotal],
         ['load per leg', perLeg],
+        ['if two legs carry all', perLegOfTwo],
         ['stand', stand],
       ]);
       expectOnPaper(

@@ -92,11 +92,60 @@ describe('a packet of a workbook with faults', () => {
     expect(wordsOf(pages[0] as ReadPage)).toContain('Not in this packet: Drum 2: height: give a length');
   });
 
+  it('names a drum below the room for drums, and one without a name', async () => {
+    const [drums, ...rest] = jobSheets('US', drumsUnder('US').slice(0, 3));
+    const rows = [...(drums?.rows ?? [])];
+    rows.splice(6, 0, ['Ninth', 'olives', 4, 9, 20, 22], ['', 'vinegar', 4, 9, 20, 21]);
+    const sheets = [{ name: 'Drums', rows }, ...rest];
+    const [first] = await readPdf(packetFile({ sheets, units: 'US', functions: functionLibrary }), 1);
+    const words = wordsOf(first as ReadPage);
+    expect(words).toContain('Job packet: 3 drums');
+    expect(words).toContain('Not in this packet: Ninth: the sheet Patterns has no row for it');
+    expect(words).toContain('row 8 of the sheet Drums: give the drum a name');
+  });
+
+  it('reads a drum below a blank row, and two of one name each by itself', async () => {
+    const drums = drumsUnder('US')
+      .slice(0, 3)
+      .map((drum) => ({ ...drum, name: 'Fern' }));
+    const [sheet, ...rest] = jobSheets('US', drums);
+    const rows = [...(sheet?.rows ?? [])];
+    rows.splice(3, 0, ['']);
+    const [first] = await readPdf(
+      packetFile({ sheets: [{ name: 'Drums', rows }, ...rest], units: 'US', functions: functionLibrary }),
+      1,
+    );
+    for (const { diameter } of drums) expect(wordsOf(first as ReadPage)).toContain(`${diameter} in (`);
+  });
+
   it('says what is missing from another workbook', () => {
     const request = { units: 'US', functions: functionLibrary };
     expect(() => packetFile({ ...request, sheets: [] })).toThrow('there is no sheet Drums');
     const [drums, ...rest] = jobSheets('US', drumsUnder('US').slice(0, 1));
     const sheets = [{ name: 'Drums', rows: drums?.rows.slice(2) ?? [] }, ...rest];
     expect(() => packetFile({ ...request, sheets })).toThrow('has no table that begins with Drum');
+  });
+});
+
+describe('a packet of a workbook with two sets of cone sheets', () => {
+  const [eight, two] = [drumsUnder('US').slice(0, 8), drumsUnder('US').slice(8)];
+  const second = jobSheets('US', two).map(({ name, rows }) => ({ name: `${name} 2`, rows }));
+
+  it('has the papers of both, one after the other', async () => {
+    const sheets = [...jobSheets('US', eight), ...second];
+    const words = (await readPdf(packetFile({ sheets, units: 'US', functions: functionLibrary }))).map(wordsOf);
+    const starts = ['8 drums of the sheet Drums', '2 drums of the sheet Drums 2'].map((start) =>
+      words.findIndex((text) => text.includes(`Job packet: ${start}`)),
+    );
+    expect(starts[0]).toBe(0);
+    expect(starts[1]).toBeGreaterThan(8);
+    for (const { name } of [...eight, ...two])
+      expect(words.filter((text) => text.includes(`${name}: shop sheet`))).toHaveLength(1);
+  });
+
+  it('names a set that cannot be read', async () => {
+    const sheets = [...jobSheets('US', eight), ...second.filter(({ name }) => name !== 'Base mix 2')];
+    const [first] = await readPdf(packetFile({ sheets, units: 'US', functions: functionLibrary }), 1);
+    expect(wordsOf(first as ReadPage)).toContain('the sheet Drums 2: there is no sheet Base mix 2');
   });
 });
