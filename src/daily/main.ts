@@ -4,22 +4,34 @@ import { fishKinds } from '../formulas/water/water-species';
 import { make, replace } from '../task-pane/dom';
 import { saveFile } from '../task-pane/save-file';
 import { today } from '../task-pane/today';
+import { readProfile } from '../units/profile';
 import { calendarOf, choresOf, nextDue } from './chores';
-import { type Entry, entriesOf, fileOf, merged, readings, rowsToPaste } from './entries';
+import { type Entry, entriesOf, fileOf, merged, type Reading, readings, rowsToPaste } from './entries';
 import { type Intervals, startIntervals } from './intervals';
+import { readPull } from './pull';
 import { alert, plain, type Sentence } from './said';
 import { keep, keepSettings, keptEntries, keptSettings } from './store';
-import { wrongWith } from './verdict';
+import { misread, wrongWith } from './verdict';
 
-const labels: Readonly<Record<(typeof readings)[number], string>> = {
+const labels: Readonly<Record<Reading, string>> = {
   temperature: 'Temperature',
   ph: 'pH',
   ammonia: 'Ammonia (as N)',
   nitrite: 'Nitrite (as N)',
   nitrate: 'Nitrate (as N)',
   oxygen: 'Oxygen',
-  alkalinity: 'Alkalinity',
+  alkalinity: 'Alkalinity (as CaCO3)',
 };
+
+/** Units on the labels, because nobody looks for them elsewhere with wet hands. */
+function showUnits(): void {
+  const { volume, temperature } = readProfile(settings().units).units;
+  for (const place of document.querySelectorAll('.volume-unit')) place.textContent = volume.symbol;
+  for (const reading of readings) {
+    if (reading === 'ph') continue;
+    part(`${reading}-unit`).textContent = reading === 'temperature' ? temperature.symbol : 'mg/L';
+  }
+}
 
 function part<T extends HTMLElement>(id: string): T {
   const element = document.getElementById(id);
@@ -58,6 +70,22 @@ function add(entry: Entry, ...sentences: readonly Sentence[]): void {
   list();
 }
 
+/** A slip of the finger must not stay in the books. */
+function deleteButton(entry: Entry): HTMLElement {
+  const button = make(
+    'button',
+    { type: 'button', class: 'small', 'aria-label': `Delete the entry of ${entry.date}` },
+    'Delete',
+  );
+  button.addEventListener('click', () => {
+    entries = entries.filter(({ id }) => id !== entry.id);
+    keep(entries);
+    say(plain(`The entry of ${entry.date} is deleted.`));
+    list();
+  });
+  return button;
+}
+
 function list(): void {
   const shown = [...entries].reverse().slice(0, 14);
   replace(
@@ -72,6 +100,8 @@ function list(): void {
               .filter((reading) => entry.values[reading] !== '')
               .map((reading) => `${labels[reading]} ${entry.values[reading]}`)
               .join(', ')}`,
+        ' ',
+        deleteButton(entry),
       ),
     ),
   );
@@ -82,7 +112,7 @@ function list(): void {
       .map((chore) => ({ ...chore, due: nextDue(chore, settings().start, now) }))
       .sort((a, b) => (a.due < b.due ? -1 : 1))
       .map(({ name, why, due }) =>
-        make('li', {}, make('strong', {}, due === now ? `Today: ${name}` : `${due}: ${name}`), ` ${why}`),
+        make('li', {}, make('strong', {}, due === now ? `Today: ${name}` : `${due}: ${name}`), `: ${why}`),
       ),
   );
 }
@@ -110,37 +140,57 @@ function start(): void {
   replace(
     part('readings'),
     ...readings.map((reading) =>
-      make('label', {}, labels[reading], make('input', { id: reading, inputmode: 'decimal', autocomplete: 'off' })),
+      make(
+        'label',
+        {},
+        `${labels[reading]} `,
+        make('span', { id: `${reading}-unit`, class: 'quiet' }),
+        make('input', { id: reading, inputmode: 'decimal', autocomplete: 'off' }),
+      ),
     ),
   );
   for (const id of ['units', 'species', 'start']) {
     part(id).addEventListener('change', () => {
       keepSettings(settings());
+      showUnits();
       list();
     });
   }
+  showUnits();
   part('pull').addEventListener('submit', (event) => {
     event.preventDefault();
-    const [volume, solids] = [input('volume').value.trim(), input('solids').value.trim()];
-    if (volume === '') return say(alert('Type how much you pulled.'));
-    add({ kind: 'pull', id: crypto.randomUUID(), date: input('pull-date').value, volume, solids });
+    const read = readPull(settings().units, input('volume').value.trim(), input('solids').value.trim());
+    if ('wrong' in read) return say(alert(read.wrong));
+    add({ kind: 'pull', id: crypto.randomUUID(), date: input('pull-date').value, ...read });
     input('volume').value = '';
   });
   part('test').addEventListener('submit', (event) => {
     event.preventDefault();
     const values = Object.fromEntries(readings.map((reading) => [reading, input(reading).value.trim()])) as Record<
-      (typeof readings)[number],
+      Reading,
       string
     >;
     if (readings.every((reading) => values[reading] === '')) return say(alert('Type at least one reading.'));
     const { units, species: fish } = settings();
+    const unread = misread(units, fish, values);
+    if (unread !== undefined) {
+      say(alert(`Not saved. ${unread}`));
+      return part('said').scrollIntoView();
+    }
     const wrong = wrongWith(units, fish, values);
     const verdict = wrong.length === 0 ? [plain('All readings are within their limits.')] : wrong.map(alert);
     add({ kind: 'test', id: crypto.randomUUID(), date: input('test-date').value, values }, ...verdict);
     part('said').scrollIntoView();
   });
   part('copy-pulls').addEventListener('click', () => void copyRows('pull', 'the first free row of the sheet Pulls'));
-  part('copy-tests').addEventListener('click', () => void copyRows('test', 'the first free row of the sheet Tests'));
+  part('copy-tests').addEventListener(
+    'click',
+    () =>
+      void copyRows(
+        'test',
+        `the first free row of the sheet Tests, in a book with ${readProfile(settings().units).units.temperature.symbol}`,
+      ),
+  );
   part('save').addEventListener('click', () =>
     saveFile({ name: 'siltstead-daily.json', type: 'application/json', content: fileOf(entries) }),
   );

@@ -5,7 +5,8 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { calendarOf, choresOf, emptySchedule, nextDue } from '../../src/daily/chores';
 import { type Entry, entriesOf, fileOf, merged, type Reading, rowsToPaste } from '../../src/daily/entries';
 import { plansIn } from '../../src/daily/from-plan';
-import { wrongWith } from '../../src/daily/verdict';
+import { readPull } from '../../src/daily/pull';
+import { misread, wrongWith } from '../../src/daily/verdict';
 import { spill } from '../functions/call';
 
 const pull: Entry = { kind: 'pull', id: 'a', date: '2026-05-02', volume: '15', solids: '2 %' };
@@ -41,6 +42,25 @@ describe('entries', () => {
   });
 });
 
+describe('a pull', () => {
+  test('is kept with its unit, so that a book in other units reads it right', () => {
+    expect(readPull('metric', '15', '2 %')).toEqual({ volume: '15 L', solids: '2 %' });
+    expect(readPull('US', '4.5', '')).toEqual({ volume: '4.5 gal', solids: '' });
+    expect(readPull('US', '15 L', '')).toEqual({ volume: '15 L', solids: '' });
+  });
+
+  test.each([
+    ['', ''],
+    ['a pail', ''],
+    ['0', ''],
+    ['4', '32'],
+    ['4', 'thick'],
+    ['4 kg', ''],
+  ])('of %j with solids %j is not kept', (volume, solids) => {
+    expect(readPull('US', volume, solids)).toHaveProperty('wrong');
+  });
+});
+
 describe('the verdict', () => {
   test('names what WATER.CHECK finds wrong, and what to do, in a short sentence each', () => {
     const wrong = wrongWith('metric', 'rainbow trout', values);
@@ -68,7 +88,9 @@ describe('the verdict', () => {
   });
 
   test('says what cannot be read', () => {
-    expect(wrongWith('metric', 'rainbow trout', { ...values, ph: 'sour' }).join()).toMatch(/ph/i);
+    expect(misread('metric', 'rainbow trout', { ...values, ph: 'sour' })).toMatch(/ph/i);
+    expect(misread('metric', 'rainbow trout', { ...values, ph: '77' })).toMatch(/ph/i);
+    expect(misread('metric', 'rainbow trout', values)).toBeUndefined();
   });
 });
 

@@ -1,0 +1,24 @@
+import { readProfile } from '../units/profile';
+import { readQuantity } from '../units/quantity';
+import { Unreadable } from '../units/unreadable';
+
+/** What somebody typed about a pull, ready to be kept; or a sentence about what cannot be read. */
+export type ReadPull = { readonly volume: string; readonly solids: string } | { readonly wrong: string };
+
+/**
+ * Reads the volume of a pull and the share of solids. A plain number is kept with its unit, because it may be pasted into a
+ * book in other units.
+ */
+export function readPull(units: string, volume: string, solids: string): ReadPull {
+  if (volume === '') return { wrong: 'Type how much you pulled.' };
+  const profile = readProfile(units);
+  try {
+    if (readQuantity(profile, 'volume', volume) <= 0) return { wrong: `How much: ${volume} is not more than 0.` };
+    if (solids !== '') readQuantity(profile, 'share', solids);
+  } catch (error) {
+    if (error instanceof Unreadable) return { wrong: `${error.message}.` };
+    throw error;
+  }
+  const isPlain = /^[\d.,\s]+$/.test(volume);
+  return { volume: isPlain ? `${volume} ${profile.units.volume.symbol}` : volume, solids };
+}
