@@ -3,7 +3,7 @@ import type { Profile } from '../units/profile';
 import { drawing } from './drawing';
 import type { Drawing, Entity } from './drawing-model';
 import { type DrumFigures, drumBody, drumLevels, pipeEnd } from './drum-body';
-import { tapeLength, wordAngle, wordLength } from './length-text';
+import { tapeLength, wordLength } from './length-text';
 import { callouts, type Level } from './level-callouts';
 import { textWidth } from './text-width';
 import { titled } from './titled';
@@ -79,7 +79,9 @@ function notesFor({ coneHeight, coneTop, coneBottom, stand }: DrumFigures, profi
   const angle = Math.atan2(coneHeight, (coneTop - coneBottom) / 2);
   const fullDrum = profile.name === 'US' ? '500 lb' : '230 kg';
   return [
-    ...(coneHeight > 0 ? [`Cone wall ${wordAngle(angle)} from horizontal. Hatched: base mix behind the cone.`] : []),
+    ...(coneHeight > 0
+      ? [`Cone wall about ${Math.round((angle * 180) / Math.PI)}° from horizontal. Hatched: base mix behind the cone.`]
+      : []),
     stand > 0
       ? `A full drum weighs about ${fullDrum}: never be under it while it fills, and shore it before you move it.`
       : `A full drum weighs about ${fullDrum}: make sure that the floor carries it.`,
@@ -140,14 +142,14 @@ function everyHeight(figures: DrumFigures, word: Worded): HeightLines {
   const { floor, coneHead } = drumLevels(figures);
   return (height) => [
     ...(figures.coneHeight > 0 && height > coneHead ? [`${word(height - coneHead)} above cone top`] : []),
-    ...(height > floor ? [`${word(height - floor)} above floor`] : []),
+    ...(height > floor ? [`${word(height - floor)} above drum floor`] : []),
     ...(figures.stand > 0 && height > 0 ? [`${word(height)} above ground`] : []),
   ];
 }
 
 function heightOverFloor({ stand }: DrumFigures, word: Worded): HeightLines {
   return (height) => {
-    if (height > stand) return [word(height - stand), 'above floor'];
+    if (height > stand) return [word(height - stand), 'above drum floor'];
     return stand > 0 ? [word(stand), 'above ground'] : [];
   };
 }

@@ -45,7 +45,7 @@ export function sectorPattern(
     ...marksOf(piece, at),
     ...closedPolyline('text', 'thin', corners(blank.left, blank.bottom, blank.right, blank.top)),
     ...centerLine(piece, at, h, center),
-    ...(center ? arcCenter(at, h, shown.narrow) : []),
+    ...(center ? arcCenter(piece, at, h, shown.narrow) : []),
     ...(shown.narrow ? radiiOutside(piece, at, h, word) : radiiInside(piece, at, h, word, center)),
     sectorAngle(piece, at, h),
     ...blankSize(blank, h, under, shown.narrow ? 'left' : 'right', word),
@@ -55,13 +55,30 @@ export function sectorPattern(
   return { entities, textHeight: h };
 }
 
-function arcCenter(at: Place, h: number, toLeft: boolean): readonly Entity[] {
-  const aside = toLeft ? -1.2 * h : 1.2 * h;
-  const words = text({ x: at.x + aside, y: at.y - 1.3 * h }, 'arc center', 0.8 * h, {
-    anchor: toLeft ? 'end' : 'start',
-  });
-  return [...cross('mark', at, 0.8 * h), words];
+function arcCenter(piece: SectorPiece, at: Place, h: number, toLeft: boolean): readonly Entity[] {
+  const mark = cross('mark', at, 0.8 * h);
+  const down = toLeft ? undefined : roomUnderCenter(piece, at, h);
+  const words =
+    down === undefined
+      ? text({ x: at.x + (toLeft ? -1.2 : 1.2) * h, y: at.y - 1.3 * h }, centerWords, 0.8 * h, {
+          anchor: toLeft ? 'end' : 'start',
+        })
+      : text({ x: at.x, y: at.y - down - 0.4 * h }, centerWords, 0.8 * h);
+  return [...mark, words];
 }
+
+/** How far under the center its words can begin without a line through them; undefined if they have no room there. */
+function roomUnderCenter({ innerRadius: inner, angle, lap }: SectorPiece, at: Place, h: number): number | undefined {
+  const least = h;
+  const half = textWidth(centerWords, 0.8 * h) / 2 + 0.4 * h;
+  const gap = Math.PI - angle / 2;
+  if (gap >= Math.PI / 2 || inner > Math.hypot(half, least + 0.8 * h)) return least;
+  // Between the edges, of which one has the lap beside it.
+  const down = Math.max(least, (half + lap / Math.cos(gap)) / Math.tan(gap));
+  return down + 0.8 * h > at.y ? undefined : down;
+}
+
+const centerWords = 'arc center';
 
 function sectorAngle({ innerRadius: inner, outerRadius: outer, angle }: SectorPiece, at: Place, h: number): Entity {
   const radius = inner + 0.35 * (outer - inner);

@@ -22,7 +22,7 @@ test('ports are a third of the depth above the cone and below the water, from co
   const all = words.map(({ text }) => text);
   // Depth 600: inlet 200 and outlet 400 above the cone's top, which is 300 above the floor and 800 above the ground.
   for (const line of ['200 mm', '400 mm', '600 mm']) expect(all).toContain(`${line} above cone top`);
-  for (const line of ['500 mm', '700 mm', '900 mm', '300 mm']) expect(all).toContain(`${line} above floor`);
+  for (const line of ['500 mm', '700 mm', '900 mm', '300 mm']) expect(all).toContain(`${line} above drum floor`);
   for (const line of ['1000 mm', '1200 mm', '1400 mm', '800 mm', '500 mm'])
     expect(all).toContain(`${line} above ground`);
 });
@@ -81,6 +81,6 @@ test('hatching stays inside its outline and fills it evenly', () => {
 test('a drum without cone or stand is drawn on the ground with its depth alone', () => {
   const plain = drumSectionDrawing({ profile: metric, drumDiameter: 0.572, depth: 0.6 });
   const all = plain.entities.flatMap((entity) => (entity.shape === 'text' ? [entity.text] : []));
-  expect(all).toContain('200 mm above floor');
+  expect(all).toContain('200 mm above drum floor');
   expect(all.join(' ')).not.toMatch(/cone|stand|base/);
 });

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { arrow } from '../../src/drawing/dimension-lines';
-import type { Drawing, LengthDimension } from '../../src/drawing/drawing-model';
+import { type Drawing, type Entity, type LengthDimension, type Point, polar } from '../../src/drawing/drawing-model';
 import { wordAngle, wordLength } from '../../src/drawing/length-text';
 import { patternDrawing } from '../../src/drawing/pattern-drawing';
+import { textWidth } from '../../src/drawing/text-width';
 import { drumCone, inch, metric, patternOf, us } from './samples';
 
 const lengths = ({ entities }: Drawing): readonly LengthDimension[] =>
@@ -72,4 +73,37 @@ test('an arrow’s strokes meet at its point and stay behind it', () => {
     expect(stroke.from).toEqual({ x: 2, y: 3 });
     expect(stroke.to.y).toBeLessThan(3);
   }
+});
+
+/** Points along a line or an arc. */
+function pointsOf(entity: Entity): readonly Point[] {
+  const shares = Array.from({ length: 201 }, (_, i) => i / 200);
+  if (entity.shape === 'line') {
+    const { from, to } = entity;
+    return shares.map((t) => ({ x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y) }));
+  }
+  if (entity.shape !== 'arc') return [];
+  const { center, radius, start, sweep } = entity;
+  return shares.map((t) => polar(center, radius, start + t * sweep));
+}
+
+describe('no cut runs through the words at the arc center', () => {
+  test.each([
+    ['45 degrees', drumCone(1, 0.75 * inch)],
+    ['60 degrees', patternOf(0.57, 0.1, 0.407, 1, 0.02)],
+    ['30 degrees', patternOf(0.57, 0.1, 0.136, 1, 0.02)],
+    ['a wide drain', patternOf(0.57, 0.25, 0.2, 1, 0.02)],
+    ['a wide lap', patternOf(0.57, 0.1, 0.235, 1, 0.06)],
+  ])('%s', (_name, pattern) => {
+    const { entities } = patternDrawing({ pattern, profile: metric });
+    const words = entities.find((entity) => entity.shape === 'text' && entity.text === 'arc center')!;
+    if (words.shape !== 'text') throw new Error('there are no words');
+    const wide = textWidth(words.text, words.height);
+    const left = words.at.x - { start: 0, middle: wide / 2, end: wide }[words.anchor];
+    const isInWords = ({ x, y }: Point): boolean =>
+      x > left && x < left + wide && Math.abs(y - words.at.y) < words.height / 2;
+    const cuts = entities.filter((entity) => 'layer' in entity && entity.layer === 'cut').flatMap(pointsOf);
+    expect(cuts.length).toBeGreaterThan(300);
+    expect(cuts.filter(isInWords)).toEqual([]);
+  });
 });

@@ -1,6 +1,7 @@
 import type { Block, SheetHost } from '../../hosts/sheet-host';
 import type { CellResult, CellScalar } from '../../hosts/workbook-model';
 import { first, type Grid } from '../follow/grid';
+import { figuresAround } from './drum-around';
 import { drumWords } from './drum-words';
 import type { DrumFigures } from './recognition';
 import { type DrumField, drumFields } from './request';
@@ -30,7 +31,8 @@ export async function drumFromRow(
     const figures = givenFigures(
       Object.fromEntries(drumFields.map((field) => [field, figureUnder(headings, line, field)])),
     );
-    if (figures.drumDiameter !== undefined && figures.depth !== undefined) return figures;
+    if (figures.drumDiameter !== undefined && figures.depth !== undefined)
+      return { ...givenFigures(await figuresAround(sheet, host)), ...figures };
   }
   return undefined;
 }

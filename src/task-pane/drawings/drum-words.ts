@@ -31,7 +31,7 @@ export const drumWords: Readonly<Record<DrumField, FieldWords>> = {
     headings: [/^drain bore/i, /^cone bottom/i, /^drain/i],
   },
   rise: {
-    label: 'Cone’s bottom above the drum floor',
+    label: 'Cone’s foot above the drum floor',
     mayBeNothing: true,
     headings: [/^(base )?rise/i, /^cone’s foot/i],
   },

@@ -92,7 +92,12 @@ function withoutRow(list: NamedTable, made: NamedTable, sheet: SheetCells): read
   const sizes = ['Drain bore', 'Cone height'].map(list.column);
   const top = sheet.rows.length - list.below.length;
   const isDrum = (row: Row): boolean => sizes.every((column) => (row[column] ?? '') !== '');
-  const places = list.below.flatMap((row, i) => (isDrum(row) ? [{ name: row[0] ?? '', line: top + i + 1 }] : []));
+  // The row below the room has one wide cell for what to check: of a drum typed there, only the name is kept.
+  const isNameOnly = (row: Row, before: Row | undefined): boolean =>
+    before !== undefined && isDrum(before) && typeof row[0] === 'string' && row[0] !== '' && !/^check /i.test(row[0]);
+  const places = list.below.flatMap((row, i) =>
+    isDrum(row) || isNameOnly(row, list.below[i - 1]) ? [{ name: row[0] ?? '', line: top + i + 1 }] : [],
+  );
   return places.flatMap(({ name, line }, i) => {
     if (name === '') return [`row ${line} of the sheet ${sheet.name}: give the drum a name`];
     const before = places.slice(0, i).filter((other) => other.name === name).length;

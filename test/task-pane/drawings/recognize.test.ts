@@ -111,9 +111,35 @@ describe('drums', async () => {
 
   test('a row of the drums sheet fills the form by its headings', async () => {
     expect(await look(host, 'Drums', 'B5')).toEqual({
-      drum: { drumDiameter: 22.5, depth: 20, coneHeight: 9.25, coneBottom: 4 },
+      drum: {
+        ...{ drumDiameter: 22.5, depth: 20, coneHeight: 9.25, coneBottom: 4 },
+        // What the sheets Base mix and Stand and ports have for every drum.
+        ...{ rise: 1, stand: 22.5, container: 14.5, drainDrop: 6 },
+      },
       units: 'US',
       from: 'Drums, row 5',
+    });
+  });
+
+  test('the ports of a drum are drawn where the sheet Stand and ports has them', async () => {
+    const recognition = await look(host, 'Drums', 'B5');
+    if (!('drum' in recognition)) throw new Error('this is no drum');
+    const [drawing] = drawingsOf({ what: 'drum', units: 'US', figures: recognition.drum });
+    const words = JSON.stringify(drawing!.entities);
+    const { values } = await host.read({
+      sheet: 'Stand and ports',
+      range: { row: 26, column: 0, rows: 2, columns: 4 },
+    });
+    for (const [, , aboveFloor, aboveGround] of values) {
+      expect(words).toContain(`${Number(Number(aboveFloor).toFixed(2))} in (`);
+      expect(words).toContain(`${Number(Number(aboveGround).toFixed(2))} in (`);
+    }
+  });
+
+  test('a row of drums without those sheets has its own figures only', async () => {
+    const cells = { A1: 'Drum', B1: 'Inside diameter', C1: 'Water above', A2: 'Fern', B2: 22, C2: 20 };
+    expect(await look(new MemoryHost({ Drums: cells }), 'Drums', 'A2')).toMatchObject({
+      drum: { drumDiameter: 22, depth: 20 },
     });
   });
 

@@ -95,13 +95,23 @@ describe('a packet of a workbook with faults', () => {
   it('names a drum below the room for drums, and one without a name', async () => {
     const [drums, ...rest] = jobSheets('US', drumsUnder('US').slice(0, 3));
     const rows = [...(drums?.rows ?? [])];
-    rows.splice(6, 0, ['Ninth', 'olives', 4, 9, 20, 22], ['', 'vinegar', 4, 9, 20, 21]);
+    rows.splice(5, 0, ['Ninth'], ['Tenth', 'olives', 4, 9, 20, 22], ['', 'vinegar', 4, 9, 20, 21]);
     const sheets = [{ name: 'Drums', rows }, ...rest];
     const [first] = await readPdf(packetFile({ sheets, units: 'US', functions: functionLibrary }), 1);
     const words = wordsOf(first as ReadPage);
     expect(words).toContain('Job packet: 3 drums');
-    expect(words).toContain('Not in this packet: Ninth: the sheet Patterns has no row for it');
+    for (const name of ['Ninth', 'Tenth'])
+      expect(words).toContain(`Not in this packet: ${name}: the sheet Patterns has no row for it`);
     expect(words).toContain('row 8 of the sheet Drums: give the drum a name');
+  });
+
+  it('does not take the line that says what to check for a drum', async () => {
+    const [drums, ...rest] = jobSheets('US', drumsUnder('US').slice(0, 3));
+    const rows = [...(drums?.rows ?? [])];
+    rows.splice(5, 0, ['Check Drum 2: A drain of 0 lets nothing out.']);
+    const sheets = [{ name: 'Drums', rows }, ...rest];
+    const [first] = await readPdf(packetFile({ sheets, units: 'US', functions: functionLibrary }), 1);
+    expect(wordsOf(first as ReadPage)).not.toContain('Not in this packet');
   });
 
   it('reads a drum below a blank row, and two of one name each by itself', async () => {

@@ -105,7 +105,7 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Drums',
     title: 'Measured drums, and the cone that goes into each',
-    step: 'Type one row per drum: a name, then its inside diameter. If you can only measure around the outside, type its girth and wall instead. Then type the drain, the cone’s height and its pieces.',
+    step: 'Type one row per drum: a name, then its inside diameter. If you can only measure around the outside, type its girth and wall instead. Then type the drain, the cone’s height and its pieces. For more than eight drums, insert these sheets once more.',
     caution: cautions.drums,
     widths,
   });
