@@ -1,8 +1,8 @@
 /**
  * Where a continuous function of one number crosses zero, between two ends at which its signs differ.
  *
- * Brent's method: never outside the bracket, and never more than some tens of evaluations. Source: Brent, Algorithms for Minimization
- * without Derivatives (1973), chapter 4.
+ * Brent's method: never outside the bracket, about ten evaluations for a smooth function, at most a hundred. Source:
+ * Brent, Algorithms for Minimization without Derivatives (1973), chapter 4.
  */
 const STEPS = 100;
 
@@ -31,8 +31,9 @@ export function rootBetween(of: (x: number) => number, low: number, high: number
     const close = 2 * Number.EPSILON * Math.abs(b) + tolerance / 2;
     const half = (c - b) / 2;
     if (Math.abs(half) <= close) break;
-    const guess = Math.abs(e) >= close && Math.abs(fa) > Math.abs(fb) ? interpolated(a, b, c, fa, fb, fc) : undefined;
-    if (guess !== undefined && 2 * Math.abs(guess) < Math.min(3 * Math.abs(half) - close, Math.abs(e))) {
+    const mayInterpolate = Math.abs(e) >= close && Math.abs(fa) > Math.abs(fb);
+    const guess = mayInterpolate ? interpolated(a, b, c, fa, fb, fc) : Number.NaN;
+    if (2 * Math.abs(guess) < Math.min(3 * Math.abs(half) - close, Math.abs(e))) {
       e = d;
       d = guess;
     } else {
@@ -47,21 +48,15 @@ export function rootBetween(of: (x: number) => number, low: number, high: number
   return b;
 }
 
-/** The step of inverse quadratic interpolation, toward c; undefined where it points the other way. */
-function interpolated(a: number, b: number, c: number, fa: number, fb: number, fc: number): number | undefined {
+/**
+ * The step of inverse quadratic interpolation. It points toward c, because a lies on the same side of the root as b, and
+ * farther from it.
+ */
+function interpolated(a: number, b: number, c: number, fa: number, fb: number, fc: number): number {
   const s = fb / fa;
-  const half = (c - b) / 2;
-  let p: number;
-  let q: number;
-  if (a === c) {
-    p = 2 * half * s;
-    q = 1 - s;
-  } else {
-    const r = fb / fc;
-    const t = fa / fc;
-    p = s * (2 * half * t * (t - r) - (b - a) * (r - 1));
-    q = (t - 1) * (r - 1) * (s - 1);
-  }
-  const step = p > 0 ? p / -q : -p / q;
-  return Math.sign(step) === Math.sign(half) ? step : undefined;
+  if (a === c) return ((c - b) * s) / (s - 1);
+  const r = fb / fc;
+  const t = fa / fc;
+  const p = s * ((c - b) * t * (t - r) - (b - a) * (r - 1));
+  return p / ((t - 1) * (r - 1) * (1 - s));
 }

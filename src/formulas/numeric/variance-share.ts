@@ -2,22 +2,21 @@
  * First-order share of a result's variance that one input explains, by the correlation ratio: the variance of the means
  * of equal bins of the input over the whole variance, corrected for what bins of chance would explain, not below 0.
  *
- * `strata` are the places of the input's figures in their order, from 0; results that are not finite are left out.
- * 1 - (within / (n - bins)) / (whole / (n - 1)), with sums of squares. Source: Kelley, Proceedings of the National
- * Academy of Sciences 21:554 (1935), for the correction; McKay, LANL LA-UR-96-2695 (1997), for the ratio on Latin
- * hypercubes.
+ * `strata` are the places of the input's figures in their order, from 0 to one less than their count; results that are
+ * not finite are left out. 1 - (within / (n - bins)) / (whole / (n - 1)), with sums of squares. Source: Kelley,
+ * Proceedings of the National Academy of Sciences 21:554 (1935), for the correction; McKay, LANL LA-UR-96-2695 (1997),
+ * for the ratio on Latin hypercubes.
  */
 export function varianceShare(strata: ArrayLike<number>, results: ArrayLike<number>, bins = 32): number {
   const count = strata.length;
   const sums = new Float64Array(bins);
   const sizes = new Float64Array(bins);
   const mean = finiteMean(results);
-  if (mean === undefined) return 0;
   let [whole, n] = [0, 0];
   for (let at = 0; at < count; at += 1) {
     const result = results[at] ?? Number.NaN;
     if (!Number.isFinite(result)) continue;
-    const bin = Math.min(bins - 1, Math.floor(((strata[at] ?? 0) * bins) / count));
+    const bin = Math.floor(((strata[at] ?? 0) * bins) / count);
     const apart = result - mean;
     sums[bin] = (sums[bin] ?? 0) + apart;
     sizes[bin] = (sizes[bin] ?? 0) + 1;
@@ -36,7 +35,8 @@ export function varianceShare(strata: ArrayLike<number>, results: ArrayLike<numb
   return Math.max(0, 1 - within / (n - used) / (whole / (n - 1)));
 }
 
-function finiteMean(results: ArrayLike<number>): number | undefined {
+/** Not a number where no result is finite. */
+function finiteMean(results: ArrayLike<number>): number {
   let [sum, n] = [0, 0];
   for (let at = 0; at < results.length; at += 1) {
     const result = results[at] ?? Number.NaN;
@@ -44,5 +44,5 @@ function finiteMean(results: ArrayLike<number>): number | undefined {
     sum += result;
     n += 1;
   }
-  return n === 0 ? undefined : sum / n;
+  return sum / n;
 }

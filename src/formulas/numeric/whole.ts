@@ -10,5 +10,5 @@ export function wholeUp(figure: number): number {
 
 /** The greatest whole number not above the figure, for figures that are cut; 28.9999999999 is 29. */
 export function wholeDown(figure: number): number {
-  return Math.floor(figure + ALLOWANCE) + 0;
+  return Math.floor(figure + ALLOWANCE);
 }

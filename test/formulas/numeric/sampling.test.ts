@@ -46,6 +46,37 @@ describe('triangular quantiles', () => {
   });
 });
 
+describe('triangular quantiles at their limits', () => {
+  it('reach their ends, and leave them by no rounding', () => {
+    for (let low = 0.01; low < 1; low += 0.01) {
+      const spread = { low, typical: 3 * low, high: 7 * low };
+      const [first, last] = [triangularQuantile(0, spread), triangularQuantile(1, spread)];
+      expect(first).toBeGreaterThanOrEqual(low);
+      expect(last).toBeLessThanOrEqual(7 * low);
+      expect(first / low).toBeCloseTo(1, 14);
+      expect(last / (7 * low)).toBeCloseTo(1, 14);
+    }
+  });
+
+  it('take a mode outside the ends for the end beside it, and ends the wrong way round for the first', () => {
+    for (const [low, high] of [
+      [2, 6],
+      [2, 60],
+    ] as const) {
+      const at = (typical: number) => triangularQuantile(0.3, { low, typical, high });
+      expect([at(1), at(100)]).toEqual([at(low), at(high)]);
+      expect(at(low)).toBeLessThan(at(high));
+    }
+    expect(triangularQuantile(0.3, { low: 3, typical: 2, high: 1 })).toBe(3);
+  });
+
+  it('are of the logarithm only above 0 and above five times', () => {
+    expect(isLogarithmic({ low: 0, high: 1 })).toBe(false);
+    expect(isLogarithmic({ low: -60, high: -2 })).toBe(false);
+    expect(isLogarithmic({ low: 1, high: 5.001 })).toBe(true);
+  });
+});
+
 describe('a Latin hypercube', () => {
   it('takes every stratum once, in an order that the name alone decides', () => {
     expect([...columnOf('solids share')].sort((a, b) => a - b)).toEqual(Array.from({ length: count }, (_, at) => at));
@@ -98,11 +129,36 @@ describe('shares of the variance', () => {
   });
 });
 
+describe('shares of the variance by hand', () => {
+  const none = Number.POSITIVE_INFINITY;
+  it.each([
+    // Means 1.5 and 4.5 about 3: 9 of 14 between; 1 - (5 / 2) / (14 / 3).
+    ['two bins', [0, 1, 2, 3], [1, 2, 3, 6], 2, 13 / 28],
+    ['the order of the strata, not of the results', [2, 0, 3, 1], [3, 1, 6, 2], 2, 13 / 28],
+    ['bins that are not filled alike', [0, 1, 2, 3], [1, 2, 3, 6], 3, 25 / 28],
+    ['a bin without results', [0, 1, 2, 3, 4, 5], [1, 2, 3, 6, none, none], 3, 13 / 28],
+    ['as many bins as results', [0, 1, 2, 3], [1, 2, 3, 6], 4, 0],
+    ['bins that explain less than chance', [0, 1, 2, 3], [1, 2, 1, 2], 2, 0],
+    ['bins that explain everything', [0, 1, 2, 3], [1, 1, 1.0000000001, 1.0000000001], 2, 1],
+    ['differences of rounding', [0, 1, 2, 3], [1e6, 1e6, 1e6 + 1e-10, 1e6 + 1e-10], 2, 0],
+    ['nothing but zeros', [0, 1, 2, 3], [0, 0, 0, 0], 2, 0],
+    ['no result at all', [0, 1], [none, none], 1, 0],
+  ])('%s', (_, strata, results, bins, share) => {
+    expect(varianceShare(strata, results, bins)).toBeCloseTo(share, 9);
+  });
+});
+
 describe('percentiles', () => {
   it('interpolate at p (n - 1), and rank what never ends above every number', () => {
     expect(percentile([1, 2, 3, 4, 5], 0.1)).toBeCloseTo(1.4, 12);
     expect(percentile([1, 2, 3, 4, 5], 0.5)).toBe(3);
     expect(percentile([1, 2, Number.POSITIVE_INFINITY], 0.9)).toBe(Number.POSITIVE_INFINITY);
     expect(percentile([1, 2, Number.POSITIVE_INFINITY], 0.5)).toBe(2);
+    // Rounding of the place counts for nothing, a millionth does.
+    expect(percentile([1, 2, Number.POSITIVE_INFINITY], 0.5 + 1e-14)).toBe(2);
+    expect(percentile([1, 2, Number.POSITIVE_INFINITY], 0.5 + 1e-6)).toBe(Number.POSITIVE_INFINITY);
+    expect(percentile([1, 2, 3], 1)).toBe(3);
+    expect(percentile([7], 0.3)).toBe(7);
+    expect(percentile([], 0.5)).toBeNaN();
   });
 });
