@@ -21,6 +21,8 @@ const still = 'A velocity of 0 is refused before it gets here.';
 const left = 'Below pH 9 a dose is left, however small, unless rounding takes it.';
 const fresh = 'Without salt the long way adds 0 and gives the same figure; the short one is only quicker.';
 const absent = 'A comparison with a reading or bound that is not there is false by itself.';
+const interpolates = 'Whether interpolation is tried or not, the root is the same; a few steps more or less are taken.';
+const behind = 'Behind the last figure there is none, and what is none is left out.';
 
 export const harmless: readonly Harmless[] = [
   { place: 'src/formulas/air/air.ts:47:10', change: 'aerator.target > saturation', reason: rounding },
@@ -56,6 +58,72 @@ export const harmless: readonly Harmless[] = [
   { place: 'src/formulas/cone/cone-mid-plane.ts:105', change: '&&', reason: halved },
   { place: 'src/formulas/cone/cone-mid-plane.ts:105', change: 'middle < low', reason: halved },
   { place: 'src/formulas/cone/cone-mid-plane.ts:105', change: 'middle > high', reason: halved },
+  {
+    place: 'src/formulas/numeric/latin-hypercube.ts:11',
+    change: 'last >= 0',
+    reason: 'The first is exchanged with itself.',
+  },
+  { place: 'src/formulas/numeric/least-squares.ts:17', change: '', reason: stops },
+  {
+    place: 'src/formulas/numeric/least-squares.ts:22',
+    change: 'sum <= best',
+    reason: 'Of two points as good, either may be taken.',
+  },
+  { place: 'src/formulas/numeric/least-squares.ts:23', change: '', reason: more },
+  { place: 'src/formulas/numeric/least-squares.ts:28', change: 'false', reason: more },
+  {
+    place: 'src/formulas/numeric/least-squares.ts:63',
+    change: '- 1e-300',
+    reason: 'It only keeps the determinant from 0, on either side of it.',
+  },
+  {
+    place: 'src/formulas/numeric/least-squares.ts:64',
+    change: '- 1e-300',
+    reason: 'It only keeps the determinant from 0, on either side of it.',
+  },
+  { place: 'src/formulas/numeric/normal.ts:8:22', change: 'x >= 0', reason: never },
+  { place: 'src/formulas/numeric/normal.ts:10', change: 'z <= 7.07', reason: rounding },
+  { place: 'src/formulas/numeric/normal.ts:11', change: 'x >= 0', reason: rounding },
+  { place: 'src/formulas/numeric/percentile.ts:11', change: 'share <= 1e-12', reason: bound },
+  {
+    place: 'src/formulas/numeric/root.ts:21:9',
+    change: 'fb >= 0',
+    reason: 'A root that is met ends the search before.',
+  },
+  {
+    place: 'src/formulas/numeric/root.ts:21:20',
+    change: 'fc >= 0',
+    reason: 'A root that is met ends the search before.',
+  },
+  { place: 'src/formulas/numeric/root.ts:24', change: 'b + a', reason: interpolates },
+  {
+    place: 'src/formulas/numeric/root.ts:27',
+    change: 'Math.abs(fc) <= Math.abs(fb)',
+    reason: 'Of two points as near, either may be taken.',
+  },
+  { place: 'src/formulas/numeric/root.ts:33', change: 'Math.abs(half) < close', reason: bound },
+  { place: 'src/formulas/numeric/root.ts:34:28', change: 'true', reason: interpolates },
+  { place: 'src/formulas/numeric/root.ts:34:28', change: '||', reason: interpolates },
+  { place: 'src/formulas/numeric/root.ts:34:28', change: 'Math.abs(e) > close', reason: interpolates },
+  { place: 'src/formulas/numeric/root.ts:34:52', change: '>=', reason: interpolates },
+  { place: 'src/formulas/numeric/root.ts:36', change: '<=', reason: bound },
+  { place: 'src/formulas/numeric/root.ts:36', change: 'Math.max', reason: interpolates },
+  { place: 'src/formulas/numeric/root.ts:36', change: '+ close', reason: interpolates },
+  { place: 'src/formulas/numeric/root.ts:45', change: '>= close', reason: rounding },
+  {
+    place: 'src/formulas/numeric/triangle.ts:24',
+    change: 'high < low',
+    reason: 'Between equal ends the long way gives that figure too.',
+  },
+  { place: 'src/formulas/numeric/triangle.ts:34', change: 'p < below', reason: rounding },
+  { place: 'src/formulas/numeric/variance-share.ts:16', change: 'at <= count', reason: behind },
+  {
+    place: 'src/formulas/numeric/variance-share.ts:21',
+    change: '- apart',
+    reason: 'The sum is squared, so that its sign does not count.',
+  },
+  { place: 'src/formulas/numeric/variance-share.ts:27', change: 'bin <= bins', reason: behind },
+  { place: 'src/formulas/numeric/variance-share.ts:41', change: 'at <= results.length', reason: behind },
   { place: 'src/formulas/pipe/friction.ts:20', change: '', reason: starts },
   { place: 'src/formulas/pipe/friction.ts:21', change: 'step <= 8', reason: starts },
   { place: 'src/formulas/pipe/friction.ts:21', change: 'step--', reason: stops },

@@ -36,7 +36,8 @@ async function mutated({
     concurrency: Number(process.env.MUTATE_CONCURRENCY ?? 2),
     ignorePatterns: ['sample-workbooks', 'dist', 'src/manual/pictures', '.git'],
     ignoreStatic: true,
-    timeoutMS: 20_000,
+    // Endless loops are counted; a busy machine alone must not end a run, because that counts as noticed.
+    timeoutMS: 60_000,
     // Outside the project, because the other tools would check the copy too.
     tempDirName: mkdtempSync(join(tmpdir(), `mutate-${name}-`)),
     // Tests read a message as a whole if its text matters; a changed word elsewhere is not a fault.
