@@ -103,7 +103,6 @@ export const harmless: readonly Harmless[] = [
   },
   { place: 'src/formulas/numeric/root.ts:33', change: 'Math.abs(half) < close', reason: bound },
   { place: 'src/formulas/numeric/root.ts:34:28', change: 'true', reason: interpolates },
-  { place: 'src/formulas/numeric/root.ts:34:28', change: '||', reason: interpolates },
   { place: 'src/formulas/numeric/root.ts:34:28', change: 'Math.abs(e) > close', reason: interpolates },
   { place: 'src/formulas/numeric/root.ts:34:52', change: '>=', reason: interpolates },
   { place: 'src/formulas/numeric/root.ts:36', change: '<=', reason: bound },
