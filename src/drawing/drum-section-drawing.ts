@@ -149,7 +149,7 @@ function everyHeight(figures: DrumFigures, word: Worded): HeightLines {
 
 function heightOverFloor({ stand }: DrumFigures, word: Worded): HeightLines {
   return (height) => {
-    if (height > stand) return [word(height - stand), 'above drum floor'];
+    if (height > stand) return [word(height - stand), 'above floor'];
     return stand > 0 ? [word(stand), 'above ground'] : [];
   };
 }

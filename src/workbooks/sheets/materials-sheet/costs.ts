@@ -54,12 +54,9 @@ export function materialsSheet(profile: ReadyProfile): SheetData {
     .fill(`D${headRow + 1}:D${lastLine}`, formatted('result', formats.money))
     .fill(`E${headRow + 1}:E${lastLine}`, 'result')
     .put(`E${headRow}`, 'unit of needed', 'heading')
-    .put(
-      `E${headRow + 1}`,
-      `=IF(${listed('A')}="","",IFERROR(INDEX(${partUnits},MATCH(${listed('A')},${partNames},0)),""))`,
-      'result',
-    )
     .put(`A${headRow}`, `=SILT.COST.LINES(FILTER(${partRows},${partNames}<>""),${usedPrices},B4,TRUE)`, 'heading');
+  for (let row = headRow + 1; row <= lastLine; row += 1)
+    draft.put(`E${row}`, `=IFERROR(INDEX(${partUnits},MATCH(A${row},${partNames},0)),"")`, 'result');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,

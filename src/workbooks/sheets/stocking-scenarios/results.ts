@@ -93,7 +93,7 @@ export function compareSheet(profile: ReadyProfile): SheetData {
 
 /** How many fish each stage of one farm carries, and the cautions for the farm. */
 export function limitSheet(profile: ReadyProfile): SheetData {
-  const widths = [36, 19, 11, 12, 46];
+  const widths = [33, 19, 11, 12, 46];
   const draft = framed({
     name: 'Limit',
     title: 'The first limit',

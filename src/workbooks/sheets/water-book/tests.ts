@@ -130,7 +130,7 @@ function chart(title: string, place: string, letters: readonly string[], more: P
 /** The weekly tests, and the un-ionized part of each ammonia reading. */
 export function testsSheet(profile: ReadyProfile): SheetData {
   // The verdict is beside the typed readings, so that a window of 1280 pixels shows it whole.
-  const widths = [12, 14, 6, 11, 8, 8, 9, 11, 42, 12, 11];
+  const widths = [11, 14, 6, 11, 8, 8, 9, 11, 40, 12, 11];
   const draft = framed({
     name: 'Tests',
     title: 'Weekly water tests',
