@@ -42,11 +42,6 @@ function headColumns(widths: readonly number[]): { readonly count: number; reado
   return { count: widths.length, across };
 }
 
-/** How many lines a text needs when it wraps at a width in characters. */
-function lines(text: string, characters: number): number {
-  return Math.ceil(text.length / (characters * 1.05));
-}
-
 /** Width of a digit, in which column widths are counted, as a share of the type size. */
 const digit = 0.556;
 
@@ -70,7 +65,7 @@ export function framed({ name, title, step, caution, widths }: Frame): SheetDraf
   draft.wide(`A1:${last}1`, title, 'title', 26);
   draft.wide(`A2:${last}2`, unitsCaution, 'alarm', 18);
   const text = caution === undefined ? step : `${step} CAUTION: ${caution}`;
-  draft.wide(`A3:${last}3`, text, caution === undefined ? 'step' : 'caution', 4 + 15 * lines(text, across));
+  draft.wide(`A3:${last}3`, text, caution === undefined ? 'step' : 'caution', wrappedHeight([[text, across]]));
   return draft;
 }
 
