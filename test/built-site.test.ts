@@ -5,6 +5,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { catalogue } from '../src/catalogue/all';
 import { type Call, isCall, readCall } from '../src/command-line/read-call';
 import { functionsMetadata } from '../src/functions/metadata';
+import { firstSample } from '../src/workbench/first-sample';
 import { spill } from './functions/call';
 import { CellError } from './functions/cell-error';
 
@@ -91,6 +92,17 @@ describe('the workbench', () => {
     // The page's own script asks for the functions.
     const scripts = [...named, 'functions.js'].map((name) => gzipSync(file(`workbench/${name}`), { level: 9 }).length);
     expect(scripts.reduce((sum, size) => sum + size)).toBeLessThanOrEqual(1_600_000);
+  });
+
+  test('keeps the spreadsheet’s library in a file of its own, so that its own script is read again quickly', () => {
+    expect(file('workbench/spreadsheet.js').length).toBeGreaterThan(4_000_000);
+    expect(file('workbench/workbench.js').length).toBeLessThan(500_000);
+  });
+
+  test('asks for the first sample before any script has run', () => {
+    expect(file('workbench/index.html')).toContain(
+      `href="../sample-workbooks/${firstSample.replace('.xlsx', '.json')}"`,
+    );
   });
 });
 

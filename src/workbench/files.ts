@@ -22,6 +22,16 @@ const fileType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sh
 /** The workbook at the start if there are no sample workbooks. */
 const blank: WorkbookData = { sheets: [{ name: 'Sheet 1', cells: [] }] };
 
+/** The paths of the samples under their folder; none if the site has none. */
+async function listOfSamples(): Promise<readonly string[]> {
+  const response = await fetch(`${samplesFolder}/list.json`);
+  return response.ok ? ((await response.json()) as readonly string[]) : [];
+}
+
+function sampleAt(path: string): OpenFile {
+  return { name: path.slice(path.lastIndexOf('/') + 1), sample: path };
+}
+
 async function readSample(path: string): Promise<WorkbookData> {
   // The build also writes each sample as it is once read, so that it opens without the library. Without a
   // network only the first one is kept in that form; the others are read from their files.
@@ -79,8 +89,7 @@ export async function startFiles(
 ): Promise<Unsaved> {
   const unsaved = new Unsaved(spreadsheet);
   const samples = part<HTMLSelectElement>('samples');
-  const response = await fetch(`${samplesFolder}/list.json`);
-  const paths: readonly string[] = response.ok ? await response.json() : [];
+  const [paths, left] = await Promise.all([listOfSamples(), unsaved.start()]);
   for (const path of paths) samples.add(new Option(path.replace(/\.xlsx$/, '').replace('/', ': '), path));
 
   const show = (workbook: WorkbookData, open: OpenFile, isDraft = false): void => {
@@ -118,9 +127,7 @@ export async function startFiles(
     return isOpen;
   };
   const openSample = (path: string): Promise<boolean> =>
-    replaceBy(path, async () =>
-      show(await readSample(path), { name: path.slice(path.lastIndexOf('/') + 1), sample: path }),
-    );
+    replaceBy(path, async () => show(await readSample(path), sampleAt(path)));
   const openFile = (file: File): Promise<boolean> =>
     replaceBy(file.name, async () => {
       checkSize(file.size);
@@ -143,9 +150,16 @@ export async function startFiles(
   part('undo').addEventListener('click', () => spreadsheet.current().facade.undo());
   part('redo').addEventListener('click', () => spreadsheet.current().facade.redo());
   takeDrops((file) => void openFile(file));
-  show(blank, { name: 'workbook.xlsx' });
-  const left = await unsaved.start();
-  if (paths.includes(firstSample) && (await openSample(firstSample))) {
+  let first: WorkbookData | undefined;
+  if (paths.includes(firstSample)) {
+    await attempt(firstSample, async () => {
+      first = await readSample(firstSample);
+    });
+  }
+  if (first === undefined) show(blank, { name: 'workbook.xlsx' });
+  else {
+    show(first, sampleAt(firstSample));
+    samples.value = firstSample;
     // Selects a drum's row, which the pane draws. It does not scroll, because the grid cannot before it is on the page.
     spreadsheet.current().facade.getActiveSheet().getRange('A5').activate();
   }
