@@ -25,24 +25,27 @@ const pattern = (top: number, height: number, pieces: number, lap: number) =>
     clearance: 0,
   });
 
-const wholePattern = () => patternDrawing({ pattern: pattern(22.5, 9.25, 1, 0.75), profile });
+const wholePattern = (lap: number) => () => patternDrawing({ pattern: pattern(22.5, 9.25, 1, lap), profile });
 
-function smallPlan(): Drawing {
-  const patterns = [pattern(22.5, 9.25, 2, 0.75), pattern(20, 8, 2, 0.75), pattern(18, 7, 2, 0.75)];
+const drums = [pattern(22.5, 9.25, 2, 0.75), pattern(20, 8, 2, 0.75), pattern(18, 7, 2, 0.75)] as const;
+
+function planOf(patterns: readonly ReturnType<typeof pattern>[]): Drawing {
   const sheet = { sheetLength: 96 * INCH, sheetWidth: 48 * INCH };
   const plan = cutPlan(patterns, { ...sheet, gap: 0.25 * INCH });
   return cutPlanDrawing({ patterns, plan, ...sheet, profile });
 }
 
-const drumSection = () =>
+const section = (depth: number, more: Partial<Parameters<typeof drumSectionDrawing>[0]>) =>
   drumSectionDrawing({
     profile,
     drumDiameter: 22.5 * INCH,
-    depth: 24 * INCH,
+    depth: depth * INCH,
     coneHeight: 9.25 * INCH,
     coneBottom: 4 * INCH,
-    stand: 18 * INCH,
+    ...more,
   });
+
+const drumSection = () => section(24, { stand: 18 * INCH });
 
 const farm = [
   ['scenario', 'Small farm'],
@@ -68,20 +71,20 @@ function smallFarm(): Drawing {
   return train;
 }
 
-/** The drawing behind a function's example, if a picture says more than words. */
+/** The drawing behind a function's example, with its sizes, if a picture says more than words. */
 const drawings: Readonly<Record<string, () => Drawing>> = {
-  'CONE.PATTERN': wholePattern,
-  'CONE.RIVETS': wholePattern,
-  'CONE.MARKS': () => patternDrawing({ pattern: pattern(22.5, 9.25, 1, 0), profile }),
+  'CONE.PATTERN': wholePattern(0),
+  'CONE.RIVETS': wholePattern(0.75),
+  'CONE.MARKS': wholePattern(0),
   'CONE.ANGLE': drumSection,
   'CONE.HEIGHT': drumSection,
   'CONE.VOLUME': drumSection,
   'CONE.BACKFILL': drumSection,
-  'CUT.PLAN': smallPlan,
-  'CUT.SHEETS': smallPlan,
-  'TANK.VOLUME': drumSection,
+  'CUT.PLAN': () => planOf(drums),
+  'CUT.SHEETS': () => planOf(drums.slice(0, 1)),
+  'TANK.VOLUME': () => section(20, {}),
   'TANK.PORTS': drumSection,
-  'TANK.STAND': drumSection,
+  'TANK.STAND': () => section(24, { stand: 21 * INCH, container: 14 * INCH, drainDrop: 6 * INCH }),
   'PLAN.LIMIT': smallFarm,
   'PLAN.BALANCE': smallFarm,
 };

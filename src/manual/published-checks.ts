@@ -1,4 +1,5 @@
 import { catalogue } from '../catalogue/all';
+import { inWords } from '../catalogue/reading/headings';
 import { adapt } from '../functions/adapter';
 import { type ReferenceKey, references } from './evidence/references';
 import { markupSafe } from './markup-safe';
@@ -36,7 +37,7 @@ export function checkTable(name: string, checks: readonly PublishedCheck[]): str
   if (own.length === 0) return '';
   const rows = own.slice(0, mostShown).map((check) => {
     const [call, published, ours] = [callText(check.call), figure(check.expected), figure(computedValue(check))];
-    return `<tr><td><code>${markupSafe(call)}</code></td><td>${markupSafe(published)}</td><td>${markupSafe(ours)}</td><td>${where(check)}</td></tr>`;
+    return `<tr><td><code>${markupSafe(call)}</code></td><td>${markupSafe(published + columnOf(check))}</td><td>${markupSafe(ours)}</td><td>${where(check)}</td></tr>`;
   });
   const more = own.length > mostShown ? `<p>The tests hold ${own.length - mostShown} more.</p>` : '';
   return `<h2>Published figures beside ours</h2>
@@ -48,6 +49,14 @@ function computedValue({ call, cell: [line, column] = [0, 0] }: PublishedCheck):
   const block = functions.get(name)?.(...values) ?? [];
   const row = typeof line === 'number' ? block[line] : block.find(([first]) => first === line);
   return row?.[column];
+}
+
+/** Which column of a row of results the figure is in: `, sector angle`. */
+function columnOf({ call, cell: [, column] = [0, 0] }: PublishedCheck): string {
+  const result = catalogue.find(({ name }) => name === call[0])?.result;
+  if (result === undefined || !('row' in result || 'rows' in result)) return '';
+  const [key, described] = Object.entries('row' in result ? result.row : result.rows)[column] ?? [];
+  return key === undefined || described === undefined ? '' : `, ${described.heading ?? inWords(key)}`;
 }
 
 function figure(value: unknown): string {

@@ -73,7 +73,7 @@ export function referenceIndex(rows: readonly CatalogueRow[]): string {
     const items = rows
       .filter((row) => row.name.startsWith(`${family}.`))
       .map(
-        (row) => `<li><a href="${row.name.toLowerCase()}.html">SILT.${row.name}</a> ${markupSafe(row.summary)}</li>`,
+        (row) => `<li><a href="${row.name.toLowerCase()}.html">SILT.${row.name}</a>: ${markupSafe(row.summary)}</li>`,
       );
     return `<h2>${family}</h2><ul>${items.join('\n')}</ul>`;
   });

@@ -23,6 +23,7 @@ import { startFiles } from './files';
 import { leadToFirstJob } from './first-job';
 import { nameGridControls } from './grid-names';
 import { attempt, part } from './page-parts';
+import { putSheetOnPaper } from './paper-sheet';
 import { moveBetweenRegions } from './regions';
 import { reloadOnBuild } from './reload-on-build';
 import { keepForOffline } from './updates';
@@ -35,6 +36,7 @@ async function start(): Promise<void> {
   const host = univerHost(spreadsheet, () => darkness.matches);
   const functionLibrary = loadedLibrary();
   const unsaved = await startFiles(spreadsheet, host, functionLibrary);
+  putSheetOnPaper(spreadsheet);
   moveBetweenRegions(spreadsheet);
   nameGridControls(part('grid'));
   showReasonsOnHover(spreadsheet);

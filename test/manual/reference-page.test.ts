@@ -92,6 +92,13 @@ describe('what is beside the contract of a function', () => {
     expect(referencePage(row)).not.toContain('Published figures beside ours');
   });
 
+  it('name the column of a figure in a row of results', () => {
+    const check = { source: 'iapws-r12-08', place: 'table 1', known: 'read', expected: 254.6 } as const;
+    const call = ['CONE.PATTERN', 'US', 22.5, 4, 9.25] as const;
+    const pattern = catalogue.find(({ name }) => name === 'CONE.PATTERN')!;
+    expect(referencePage(pattern, [{ ...check, call, cell: [0, 4] }])).toContain('<td>254.6, sector angle</td>');
+  });
+
   it.each([
     ['read', 'read there'],
     ['computed', 'computed with it'],
@@ -109,4 +116,15 @@ describe('what is beside the contract of a function', () => {
     expect(html).toContain('<a href="cone.pattern.html">CONE.PATTERN</a>');
     expect(html).not.toContain('>CONE.ANGLE</a>');
   });
+});
+
+it.each([
+  ['CONE.PATTERN', 'blank width 25.55 in'],
+  ['TANK.VOLUME', '20 in'],
+  ['TANK.STAND', '21 in'],
+  ['CUT.SHEETS', 'by 48 in'],
+])('the picture of %s has the sizes of its example', (name, size) => {
+  const [, figure = ''] =
+    /<figure>(.*?)<\/figure>/s.exec(referencePage(catalogue.find((row) => row.name === name)!)) ?? [];
+  expect(figure.replace(/<[^>]*>/g, ' ')).toContain(size);
 });

@@ -99,7 +99,7 @@ export const buildSteps: readonly Step[] = [
       'The pattern is for the middle of the sheet’s thickness. With `fit`, the top is the bore that the rim must fit into and the bottom is the bore of the drain; the function allows for the sheet’s thickness.',
       'You do not need a giant compass: the marking-out table gives points from the lower left corner of the blank, and a distance to check each point with the tape.',
     ],
-    picture: 'CONE.PATTERN',
+    picture: 'CONE.RIVETS',
     sheet:
       'The sheet Patterns has one row per drum. Select a row, and the pane draws it and prints it full size. The sheet Marking out has the points.',
     calls: [

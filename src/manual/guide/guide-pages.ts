@@ -42,7 +42,7 @@ ${step.calls.map(({ say, formula, unit, column, table }) => `<p>${withResults(sa
 ${step.more?.() ?? ''}
 <h2>What can go wrong</h2>
 <ul>${step.wrong.map((text) => `<li>${withResults(text)}</li>`).join('\n')}</ul>
-${step.cautions.length === 0 ? '' : `<aside class="cautions" aria-label="Cautions"><h2>Cautions</h2><ul>${step.cautions.map((text) => `<li>${withResults(text)}</li>`).join('\n')}</ul><p>Where these and the maker's sheet, your local code or a licensed tradesperson differ, follow them.</p></aside>`}
+${step.cautions.length === 0 ? '' : `<aside class="cautions" aria-label="Cautions"><h2>Cautions</h2><ul>${step.cautions.map((text) => `<li>${withResults(text)}</li>`).join('\n')}</ul><p>Where these and the maker’s sheet, your local code or a licensed tradesperson differ, follow them.</p></aside>`}
 <nav class="around" aria-label="Steps">${around.join(' ')}</nav>`;
 }
 

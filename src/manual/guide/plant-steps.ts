@@ -81,7 +81,7 @@ export const plantSteps: readonly Step[] = [
   {
     slug: 'daily-pull',
     title: 'Pull solids and test the water',
-    what: 'Open the valve every day until the water runs clear, and write down the liters. Write down the water test every week.',
+    what: 'Open the valve every day until the water runs clear, and write down how much you pulled. Write down the water test every week.',
     why: [
       'The daily page, on a phone at the tank, takes both and says at once what is wrong. It works without a network and keeps the entries on the phone.',
     ],

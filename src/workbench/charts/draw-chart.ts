@@ -28,6 +28,9 @@ export interface DrawnChart {
   readonly remove: () => void;
 }
 
+/** The width of a chart in print, without its frame: see charts.css. */
+const widthOnPaper = 378;
+
 const kinds = { column: 'bar', bar: 'bar', line: 'line', scatter: 'scatter' } as const;
 
 export function drawChart(canvas: HTMLCanvasElement, first: PlottedChart, colors: ChartColors): DrawnChart {
@@ -50,7 +53,9 @@ export function drawChart(canvas: HTMLCanvasElement, first: PlottedChart, colors
       const ratio = isPrinting ? Math.max(3, window.devicePixelRatio) : undefined;
       if (ratio === undefined) delete chart.options.devicePixelRatio;
       else chart.options.devicePixelRatio = ratio;
-      chart.resize();
+      // The page asks for this before it has the width of paper.
+      if (isPrinting) chart.resize(widthOnPaper, chart.height);
+      else chart.resize();
     },
     readBack: () => {
       const isLying = chart.options.indexAxis === 'y';

@@ -146,11 +146,27 @@ it('draws for the dark, for paper and for 200 %, each with its numbers as a tabl
   await expect.poll(() => dots(page, onPaper.series[0]!)).toBeGreaterThan(100);
   expect(await page.locator('#pane').isVisible()).toBe(false);
   expect(await page.locator('#charts canvas').first().isVisible()).toBe(true);
+  // The cells are on paper as words, because the grid is empty there.
+  expect(await page.locator('#grid').isVisible()).toBe(false);
+  await page.locator('#paper-sheet tr', { hasText: '2026-04-06' }).getByText('2.2', { exact: true }).waitFor();
+  expect(await page.locator('#paper-sheet h2').textContent()).toBe('water-book.xlsx: Tests');
   await page.emulateMedia({ media: 'screen', colorScheme: 'light' });
   await expect.poll(() => dots(page, onPaper.series[0]!)).toBeGreaterThan(100);
 
   // 1280 pixels at 200 %: the charts open over the sheet, as wide as the page and no wider.
   await page.setViewportSize({ width: 640, height: 400 });
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await page.emulateMedia({ media: 'print' });
+  // On paper each chart stays inside its frame, however wide it was in the window.
+  const tooWide = await page.$$eval('.chart', (frames) =>
+    frames.filter(
+      (frame) =>
+        (frame.querySelector('canvas')?.getBoundingClientRect().right ?? 0) > frame.getBoundingClientRect().right,
+    ),
+  );
+  expect(tooWide).toHaveLength(0);
+  await page.emulateMedia({ media: 'screen' });
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
   await expect.poll(() => page.$eval('#charts', (strip) => strip.scrollWidth <= innerWidth)).toBe(true);
   await expect.poll(() => page.locator('#charts canvas').first().isVisible()).toBe(true);
   const table = page.locator('#charts table').first();
