@@ -5,7 +5,6 @@ import { takeOver } from './drawings/hand-over';
 import { pictureOf } from './drawings/larger';
 import { createSavePanel } from './drawings/save-panel';
 import { createMessages, sentenceOf } from './messages';
-import { sentenceIn } from './user-error';
 import { createWork } from './work';
 
 const nothing = 'This page shows a drawing from the Siltstead task pane; open it from there.';
@@ -43,7 +42,7 @@ async function show(place: HTMLElement): Promise<void> {
         ),
     );
   } catch (error) {
-    replace(place, make('p', {}, sentenceIn(error) ?? sentenceOf(error)));
+    replace(place, make('p', {}, sentenceOf(error)));
   }
 }
 

@@ -1,5 +1,5 @@
-import { HostError } from '../hosts/sheet-host';
 import { make, replace } from './dom';
+import { sentenceIn } from './user-error';
 
 export type Tone = 'done' | 'note' | 'fault';
 export type Notify = (
@@ -108,9 +108,10 @@ function askIn(place: HTMLElement, { sentence, answers }: Question): Asked {
   return { answer, giveUp };
 }
 
-/** An error as a sentence: hosts have their own text, anything else is called a fault of the add-in. */
+/** An error as a sentence: what the user can correct has its own, anything else is called a fault of the add-in. */
 export function sentenceOf(error: unknown): string {
-  if (error instanceof HostError) return error.message;
+  const sentence = sentenceIn(error);
+  if (sentence !== undefined) return sentence;
   const detail = error instanceof Error ? error.message : String(error);
   return `This is an error in Siltstead; please report it: ${detail.slice(0, 150)}`;
 }

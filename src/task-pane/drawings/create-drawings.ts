@@ -2,7 +2,6 @@ import type { Block } from '../../hosts/sheet-host';
 import { make, makeButton, replace } from '../dom';
 import { sentenceOf } from '../messages';
 import { stillCalculating } from '../still-calculating';
-import { sentenceIn } from '../user-error';
 import type { PaneContext, ViewPart } from '../view';
 import { watchCells } from '../watch-cells';
 import { drawingsOf } from './drawings-of';
@@ -67,7 +66,7 @@ export function createDrawings(context: PaneContext): ViewPart {
     try {
       job();
     } catch (error) {
-      forget(sentenceIn(error) ?? sentenceOf(error));
+      forget(sentenceOf(error));
     }
   };
 
@@ -131,7 +130,7 @@ export function createDrawings(context: PaneContext): ViewPart {
       else host.openPage(address);
       notify('note', 'The drawing opens larger in the browser; save or print it there.');
     } catch (error) {
-      notify('fault', sentenceIn(error) ?? sentenceOf(error));
+      notify('fault', sentenceOf(error));
     }
   };
 

@@ -31,7 +31,7 @@ export async function jobPacket(
     const content = (await write({ sheets, units, functions })) as Uint8Array<ArrayBuffer>;
     return { name: `job-packet.${format}`, type: types[format], content };
   } catch (error) {
-    if (error instanceof PacketMistake) throw new UserError(`No packet: ${error.message}`);
+    if (error instanceof PacketMistake) throw new UserError(`No packet: ${error.message}.`);
     throw error;
   }
 }

@@ -22,7 +22,7 @@ export async function recognize(selection: Block, around: SelectionContext): Pro
     const units = pattern === undefined ? around.units : await unitsOf(pattern, around);
     return (
       (source && (await recognizeSource(source, selection, around))) ??
-      (await recognizePatterns(selection, { ...around, units })) ??
+      (isOfAnother(source) ? undefined : await recognizePatterns(selection, { ...around, units })) ??
       (isSpill(source) ? undefined : await recognizeScenario(selection, around)) ??
       (await recognizeDrum(selection, around)) ?? { sentence: whatToSelect }
     );
@@ -37,6 +37,11 @@ export async function recognize(selection: Block, around: SelectionContext): Pro
 /** The result of one of our functions is not a table of inputs, even if it looks like one. */
 function isSpill(source: Source | undefined): boolean {
   return source !== undefined && source.range.rows * source.range.columns > 1;
+}
+
+/** The result of another function than CONE.PATTERN can be ten numbers too, and is no pattern. */
+function isOfAnother(source: Source | undefined): boolean {
+  return isSpill(source) && source?.calls.every(({ name }) => name !== 'CONE.PATTERN') === true;
 }
 
 async function recognizeSource(

@@ -106,6 +106,10 @@ describe('a cut plan', async () => {
   });
 });
 
+test('a row of numbers of another function is not taken for a pattern', async () => {
+  expect(await sentenceFor(await sampleHost('US/water-book'), 'Verdict', 'H9')).toBe(whatToSelect);
+});
+
 describe('drums', async () => {
   const host = await sampleHost('US/cone-cut-plan');
 
