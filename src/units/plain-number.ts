@@ -2,7 +2,7 @@ import { LAST_SERIAL } from './date';
 import type { Kind } from './kinds';
 import { notRead } from './not-read';
 import type { Profile } from './profile';
-import { DATE_LENGTH, LONGEST, lightest } from './unit';
+import { LONGEST, lightest } from './unit';
 import { Unreadable } from './unreadable';
 import { wordGiven } from './wording';
 
@@ -26,7 +26,7 @@ export function judgeBare(profile: Profile, kind: Kind, bare: number, atMost?: n
     );
   }
   if (kind === 'dimension' || kind === 'run' || kind === 'particle') {
-    const isDate = Number.isInteger(bare) && bare >= FIRST_DATE && bare <= LAST_DATE && si > DATE_LENGTH;
+    const isDate = Number.isInteger(bare) && bare >= FIRST_DATE && bare <= LAST_DATE;
     if (isDate || si > (atMost ?? LONGEST)) {
       const length = `${Number(si.toPrecision(4))} m`;
       throw new Unreadable(

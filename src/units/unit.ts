@@ -1,6 +1,6 @@
 import { LAST_SERIAL } from './date';
 import { isUnitless, symbolOfKind, unitOfKind } from './kind-units';
-import { type Kind, kindRows } from './kinds';
+import type { Kind } from './kinds';
 
 /** A profile's unit for one kind: si = (bare + shift) * scale, bare = si * inverse - shift. */
 export interface Unit {
@@ -27,8 +27,7 @@ export const lightest: Readonly<Record<string, number>> = { 'kg/m3': 25, 'lb/ft3
 export function makeUnit(kind: Kind, text: string): Unit | undefined {
   const measure = unitOfKind(kind, text);
   if (!measure) return undefined;
-  const { metric, US } = kindRows[kind];
-  const symbol = text === metric || text === US ? text : symbolOfKind(kind, text, measure);
+  const symbol = symbolOfKind(kind, text, measure);
   const scale = measure.numerator / measure.denominator;
   const isLength = kind === 'dimension' || kind === 'run' || kind === 'particle';
   return {

@@ -17,6 +17,18 @@ describe('a date as a serial number', () => {
     expect(dateOfSerial(serial)).toBe(text);
   });
 
+  it.each(['2026-13-01', '2026-00-10', '2026-02-30', '1899-12-31', '1900-00-31', '02026-05-01', '2026-05-011', 'x'])(
+    'is none for %s',
+    (text) => {
+      expect(serialOfDate(text)).toBeUndefined();
+    },
+  );
+
+  it('is written as it is where the calendar has no such day', () => {
+    expect([0, -1, 2958466, Number.NaN].map(dateOfSerial)).toEqual(['0', '-1', '2958466', 'NaN']);
+    expect([59, 61].map(dateOfSerial)).toEqual(['1900-02-28', '1900-03-01']);
+  });
+
   it('keeps the day that the date system invents, and drops the time of day', () => {
     expect(dateOfSerial(60)).toBe('1900-02-29');
     expect(dateOfSerial(45351.75)).toBe('2024-02-29');
