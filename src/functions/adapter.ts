@@ -100,7 +100,7 @@ function profileOf(value: unknown): Profile {
   const plain = unwrap(value);
   if (isBlock(plain))
     throw new ArgumentError('units: a range is not allowed; put "US", "metric" or the cell SiltUnits first');
-  return readProfile(typeof plain === 'string' ? plain : cell(plain));
+  return readProfile(cell(plain));
 }
 
 /** Excel adds one object after the declared arguments; anything else there was typed by the user. */

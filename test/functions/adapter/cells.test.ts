@@ -61,6 +61,7 @@ describe('a cell', () => {
     [{}, 'something that is neither a number nor text'],
     [{ code: 'DIV/0', basicValue: 2 }, 2],
     [12n, '12'],
+    ['x'.repeat(300), 'x'.repeat(300)],
   ])('%o reads as %j', (given, value) => {
     expect(cell(given)).toBe(value);
   });

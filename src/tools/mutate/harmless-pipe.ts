@@ -1,0 +1,43 @@
+import type { Harmless } from './harmless';
+import { bracket, ends, more, never, rounding, starts, stops, zero } from './harmless-reasons';
+
+/** Changes to pipes and air that no test can or should notice. */
+export const pipeHarmless: readonly Harmless[] = [
+  { place: 'src/formulas/air/air.ts:47:10', change: 'aerator.target > saturation', reason: rounding },
+  { place: 'src/formulas/air/air-test.ts:67:17', change: 'first.time', reason: never },
+  { place: 'src/formulas/air/air-test.ts:74:5', change: '<=', reason: 'Of two rates as good, either may be taken.' },
+  { place: 'src/formulas/air/air-test.ts:106:12', change: 'gradient(left) <= 0', reason: rounding },
+  { place: 'src/formulas/air/air-test.ts:106:34', change: 'gradient(right) > 0', reason: rounding },
+  { place: 'src/formulas/air/air-test.ts:111:5', change: 'gradient(low) <= 0', reason: rounding },
+  { place: 'src/formulas/air/air-test.ts:122:27', change: 'log[i - 1].time', reason: never },
+  { place: 'src/formulas/air/air-test.ts:135:17', change: 'log[0].oxygen', reason: never },
+  { place: 'src/formulas/air/air-test.ts:136:16', change: 'log.at(-1).oxygen', reason: never },
+  { place: 'src/formulas/pipe/friction.ts:20', change: '', reason: starts },
+  { place: 'src/formulas/pipe/friction.ts:21', change: 'step <= 8', reason: starts },
+  { place: 'src/formulas/pipe/friction.ts:21', change: 'step--', reason: stops },
+  { place: 'src/formulas/pipe/friction.ts:25', change: '', reason: more },
+  { place: 'src/formulas/pipe/friction.ts:37', change: 'reynolds < LAMINAR', reason: rounding },
+  { place: 'src/formulas/pipe/friction.ts:38', change: 'reynolds > TURBULENT', reason: rounding },
+  { place: 'src/formulas/pipe/pipe-flow.ts:61:30', change: '', reason: bracket },
+  { place: 'src/formulas/pipe/pipe-flow.ts:61:61', change: 'fixed -', reason: bracket },
+  { place: 'src/formulas/pipe/pipe-flow.ts:61:69', change: 'length * bore', reason: bracket },
+  { place: 'src/formulas/pipe/pipe-flow.ts:63:26', change: '', reason: bracket },
+  { place: 'src/formulas/pipe/pipe-flow.ts:63:61', change: 'excess(at) < 0', reason: rounding },
+  { place: 'src/formulas/pipe/pipe-flow.ts:64:57', change: 'excess(at) > 0', reason: rounding },
+  { place: 'src/formulas/pipe/pipe-flow.ts:65:7', change: '&&', reason: ends },
+  { place: 'src/formulas/pipe/pipe-flow.ts:65:7', change: 'false', reason: ends },
+  { place: 'src/formulas/pipe/pipe-flow.ts:65:28', change: 'false', reason: ends },
+  {
+    place: 'src/formulas/pipe/pipe-flow.ts:76:31',
+    change: '',
+    reason: 'The search ends by its other conditions: at no speed nothing is lost, and at the greatest everything.',
+  },
+  { place: 'src/formulas/pipe/pipe-flow.ts:76:70', change: 'i--', reason: 'The search ends by its other conditions.' },
+  { place: 'src/formulas/pipe/pump-curve.ts:32:7', change: 'false', reason: 'Without a first point there is no last.' },
+  { place: 'src/formulas/pipe/pump-curve.ts:73', change: 'false', reason: zero },
+  { place: 'src/formulas/pipe/pump-curve.ts:73', change: '&&', reason: zero },
+  { place: 'src/formulas/pipe/pump-curve.ts:83:7', change: 'slope >= 0', reason: zero },
+  { place: 'src/formulas/pipe/pump-curve.ts:83:20', change: 'false', reason: zero },
+  { place: 'src/formulas/pipe/pump-curve.ts:89:39', change: 'flow < to.flow', reason: rounding },
+  { place: 'src/formulas/pipe/pump-curve.ts:90', change: 'false', reason: never },
+];
