@@ -78,7 +78,7 @@ const minimizer = [
 ];
 
 /** What is the same in each part. */
-function part(mode, { name, folder = '', splitChunks = false, ...more }) {
+function part(mode, { name, folder = '', ...more }) {
   return {
     name,
     mode,
@@ -86,8 +86,8 @@ function part(mode, { name, folder = '', splitChunks = false, ...more }) {
     context: __dirname,
     output: { path: path.join(dist, folder), filename: '[name].js', chunkFilename: '[name].[contenthash:8].js' },
     resolve: { extensions: ['.ts', '.js'] },
-    // Each page's script is one file, whole, but for what it asks for by import() and what its part sets apart.
-    optimization: { splitChunks, runtimeChunk: false, minimizer },
+    // Each page's script is one file, whole, but for what it asks for by import().
+    optimization: { splitChunks: false, runtimeChunk: false, minimizer },
     devtool: mode === 'production' ? false : 'source-map',
     performance: { hints: false },
     infrastructureLogging: { level: 'error' },
@@ -154,25 +154,10 @@ function addIn(mode, site) {
   });
 }
 
-/**
- * The spreadsheet's library in a file beside the workbench's own script. Whenever a browser notes the line that asked
- * for something, as it does with its tools open, in an automatic test and for an error, it reads the script of that line
- * again as a whole: 0.4 s each time, five times at every start, when the two were one.
- */
-const libraryApart = {
-  chunks: ({ name }) => name === 'workbench',
-  cacheGroups: {
-    default: false,
-    defaultVendors: false,
-    spreadsheet: { name: 'spreadsheet', test: /[\\/]node_modules[\\/].*\.[cm]?js$/, enforce: true },
-  },
-};
-
 function workbench(mode) {
   return part(mode, {
     name: 'workbench',
     folder: 'workbench',
-    splitChunks: libraryApart,
     entry: {
       workbench: './src/workbench/main.ts',
       drawing: './src/task-pane/drawing-page.ts',

@@ -94,11 +94,6 @@ describe('the workbench', () => {
     expect(scripts.reduce((sum, size) => sum + size)).toBeLessThanOrEqual(1_600_000);
   });
 
-  test('keeps the spreadsheet’s library in a file of its own, so that its own script is read again quickly', () => {
-    expect(file('workbench/spreadsheet.js').length).toBeGreaterThan(4_000_000);
-    expect(file('workbench/workbench.js').length).toBeLessThan(500_000);
-  });
-
   test('asks for the first sample before any script has run', () => {
     expect(file('workbench/index.html')).toContain(
       `href="../sample-workbooks/${firstSample.replace('.xlsx', '.json')}"`,

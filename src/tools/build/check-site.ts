@@ -16,7 +16,6 @@ const expected: readonly Expected[] = [
   { path: 'index.html', type: /^text\/html/ },
   { path: 'workbench/index.html', type: /^text\/html/ },
   { path: 'workbench/workbench.js', type: /^(text|application)\/javascript/ },
-  { path: 'workbench/spreadsheet.js', type: /^(text|application)\/javascript/ },
   { path: 'workbench/workbench.css', type: /^text\/css/ },
   { path: 'service-worker.js', type: /^(text|application)\/javascript/ },
   { path: 'site.webmanifest', type: /^application\/(manifest\+json|json)/ },
