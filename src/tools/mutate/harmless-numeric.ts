@@ -1,5 +1,15 @@
-import type { Harmless } from './harmless';
-import { behind, bound, halved, interpolates, more, never, noLap, rounding, stops } from './harmless-reasons';
+import {
+  behind,
+  bound,
+  type Harmless,
+  halved,
+  interpolates,
+  more,
+  never,
+  noLap,
+  rounding,
+  stops,
+} from './harmless-reasons';
 
 /** Changes to numeric methods and cones that no test can or should notice. */
 export const numericHarmless: readonly Harmless[] = [

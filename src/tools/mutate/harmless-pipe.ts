@@ -1,5 +1,4 @@
-import type { Harmless } from './harmless';
-import { bracket, ends, more, never, rounding, starts, stops, zero } from './harmless-reasons';
+import { bracket, ends, type Harmless, more, never, rounding, starts, stops, zero } from './harmless-reasons';
 
 /** Changes to pipes and air that no test can or should notice. */
 export const pipeHarmless: readonly Harmless[] = [

@@ -1,5 +1,4 @@
-import type { Harmless } from './harmless';
-import { filled, quick } from './harmless-reasons';
+import { filled, type Harmless, quick } from './harmless-reasons';
 
 /** Changes to units and the adapter that no test can or should notice. */
 export const readingHarmless: readonly Harmless[] = [

@@ -1,3 +1,11 @@
+/** Changes that no test can or should notice, with the reason. A place is a file, or a file and a line. */
+export interface Harmless {
+  readonly place: string;
+  /** Part of what the code is changed to. */
+  readonly change: string;
+  readonly reason: string;
+}
+
 /** Reasons that several changes share. */
 export const starts = 'Newton’s method reaches the same root from any near start; only a step or two more are taken.';
 export const bracket =

@@ -1,5 +1,4 @@
-import type { Harmless } from './harmless';
-import { absent, bound, fresh, left, more, rounding, starts, still, stops } from './harmless-reasons';
+import { absent, bound, fresh, type Harmless, left, more, rounding, starts, still, stops } from './harmless-reasons';
 
 /** Changes to water, settling and tanks that no test can or should notice. */
 export const waterHarmless: readonly Harmless[] = [
