@@ -37,7 +37,7 @@ export function checkTable(name: string, checks: readonly PublishedCheck[]): str
   if (own.length === 0) return '';
   const rows = own.slice(0, mostShown).map((check) => {
     const [call, published, ours] = [callText(check.call), figure(check.expected), figure(computedValue(check))];
-    return `<tr><td><code>${markupSafe(call)}</code></td><td>${markupSafe(published + columnOf(check))}</td><td>${markupSafe(ours)}</td><td>${where(check)}</td></tr>`;
+    return `<tr><td><code>${markupSafe(call).replaceAll(',', ',<wbr/>')}</code></td><td>${markupSafe(published + columnOf(check))}</td><td>${markupSafe(ours)}</td><td>${where(check)}</td></tr>`;
   });
   const more = own.length > mostShown ? `<p>The tests hold ${own.length - mostShown} more.</p>` : '';
   return `<h2>Published figures beside ours</h2>

@@ -145,7 +145,7 @@ function fieldGroups(fields: readonly FormField[]): readonly HTMLElement[] {
   const details = make(
     'details',
     { open: needed.length === 0 },
-    make('summary', {}, `${others.length} optional arguments`),
+    make('summary', {}, others.length === 1 ? '1 optional argument' : `${others.length} optional arguments`),
     ...others.map(({ element }) => element),
   );
   return [...needed.map(({ element }) => element), details];
