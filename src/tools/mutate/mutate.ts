@@ -2,8 +2,8 @@
  * Changes the code in small steps and checks whether a test notices: `npm run mutate`, or `npm run mutate -- cone
  * pipe`.
  *
- * Each part takes up to an hour on two cores. Surviving changes are printed; those with a reason are listed in
- * harmless.ts.
+ * Each part takes up to an hour on two cores. Surviving changes are printed; those with a reason are in the lists of
+ * harmless changes.
  */
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';

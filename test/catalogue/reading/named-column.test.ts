@@ -1,44 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import type { CellValue } from '../../../src/catalogue/argument';
 import { coefficient } from '../../../src/catalogue/coefficients/all';
-import type { NamedInputs } from '../../../src/catalogue/plan/named-input';
-import { ArgumentError } from '../../../src/catalogue/reading/argument-error';
-import { foldedName, inputTable, isNothing, type OpenCell } from '../../../src/catalogue/reading/input-table';
-import { isBlankColumn, namedColumn } from '../../../src/catalogue/reading/named-column';
+import { inputTable } from '../../../src/catalogue/reading/input-table';
+import { namedColumn } from '../../../src/catalogue/reading/named-column';
 import { withNamedRefusals } from '../../../src/catalogue/reading/named-refusals';
 import { Refusal } from '../../../src/formulas/refusal';
 import { fishLimits } from '../../../src/formulas/water/water-species';
 import { readProfile } from '../../../src/units/profile';
-import { Unreadable } from '../../../src/units/unreadable';
+import { type Cells, fault, inputs, says, table } from './bank-of-tests';
 
 const metric = readProfile('metric');
 const meaning = 'a test';
-const fault = Object.assign(new Error('bad'), { code: '#N/A' });
 
-const inputs = {
-  drums: { kind: 'count', whole: true, equipment: true, meaning },
-  topLength: { kind: 'dimension', above: 0, required: true, meaning },
-  species: { choice: ['tilapia', 'channel catfish'], meaning },
-  protein: { kind: 'share', default: 'coefficient', meaning },
-  stocking: { kind: 'stocking', default: 10, species: ({ oxygen }: { oxygen: number }) => oxygen, meaning },
-  gap: { kind: 'dimension', atLeast: 0, default: 0.5, meaning },
-  other: { kind: 'dimension', as: 'gap', meaning },
-  lowest: { kind: 'temperature', default: 5, name: 'lowest °C', meaning },
-  flow: { kind: 'flow', meaning },
-  tip: {
-    kind: 'number',
-    accepts: 'a word',
-    default: 'usual',
-    meaning,
-    reader: (value: CellValue) => {
-      if (value === 'bad') throw new Unreadable('bad is bad');
-      return `${value}!`;
-    },
-  },
-} as unknown as NamedInputs;
-
-type Cells = readonly (readonly OpenCell[])[];
-const table = (cells: Cells) => inputTable('bank', inputs, cells, ['input', 'bank']);
 function column(cells: Cells, at = 0) {
   const { values, defaults, left } = namedColumn(
     inputs,
@@ -49,129 +21,6 @@ function column(cells: Cells, at = 0) {
   );
   return { values: values as Record<string, unknown>, defaults, left };
 }
-function says(call: () => unknown): unknown {
-  try {
-    return call();
-  } catch (error) {
-    return error instanceof ArgumentError ? error.message : error;
-  }
-}
-
-describe('a table of inputs', () => {
-  it('has names in any case and spacing, and counts from below its headings', () => {
-    expect(foldedName('  Top \t LENGTH ')).toBe('top length');
-    const { lines, heading, count, argument } = table([
-      ['', ''],
-      ['Bank', 'first'],
-      ['TOP  length', 5],
-      [0, null as never],
-      ['gap', 6],
-    ]);
-    expect([heading, count, argument]).toEqual([['Bank', 'first'], 1, 'bank']);
-    expect([...lines]).toEqual([
-      ['topLength', [5]],
-      ['gap', [6]],
-    ]);
-  });
-
-  it.each<[Cells, readonly unknown[] | undefined]>([
-    [
-      [
-        ['', 'first'],
-        ['gap', 1],
-      ],
-      ['', 'first'],
-    ],
-    [
-      [
-        [0, 'first'],
-        ['gap', 1],
-      ],
-      [0, 'first'],
-    ],
-    [
-      [
-        ['INPUT', ''],
-        ['gap', 1],
-      ],
-      ['INPUT', ''],
-    ],
-    [[['gap', 1]], undefined],
-  ])('%j has the headings %j', (cells, heading) => {
-    expect(table(cells).heading).toEqual(heading);
-  });
-
-  it.each<[Cells, string | RegExp | Error]>([
-    [[['gap']], 'bank: one column is not allowed; give names in the first column and values beside them'],
-    [[], /one column is not allowed/],
-    [[['', '']], 'bank: no rows were given; give rows of name and value'],
-    [[['input', '']], 'bank: no rows were given; give rows of name and value'],
-    [
-      [
-        ['gap', 1],
-        ['', ''],
-        ['Gap', 2],
-      ],
-      'bank: row 3, gap appears twice; delete one row',
-    ],
-    [
-      [
-        ['', 'first'],
-        ['gap', 1],
-        ['', 2],
-      ],
-      'bank: row 2: a name is missing',
-    ],
-    [
-      [
-        ['gap', 1],
-        ['gup', 2],
-      ],
-      /^bank: row 2: gup is not an input; nearest are gap, /,
-    ],
-    [
-      [
-        ['gap', 1],
-        [fault, 2],
-      ],
-      fault,
-    ],
-    [
-      [
-        ['', fault],
-        ['gap', 2],
-      ],
-      fault,
-    ],
-  ])('%j is refused: %s', (cells, message) => {
-    const refusal = says(() => table(cells));
-    if (message instanceof RegExp) expect(refusal).toMatch(message);
-    else expect(refusal).toBe(message);
-  });
-
-  it('holds errors beside the names until they are read', () => {
-    expect(column([['gap', 1000, fault]]).values.gap).toBe(1);
-    expect(says(() => column([['gap', 1000, fault]], 1))).toBe(fault);
-  });
-
-  it('has a blank column where every cell is blank or 0', () => {
-    const two = table([
-      ['gap', 0, 1],
-      ['flow', '', 0],
-    ]);
-    expect([isBlankColumn(two, 0), isBlankColumn(two, 1)]).toEqual([true, false]);
-    expect(['', 0, ' ', null, undefined, '0', false].map(isNothing)).toEqual([
-      true,
-      true,
-      true,
-      true,
-      true,
-      false,
-      false,
-    ]);
-  });
-});
-
 describe('a column of inputs', () => {
   it('uses defaults for what is left out, and says which', () => {
     const { values, defaults, left } = column([]);
@@ -226,6 +75,11 @@ describe('a column of inputs', () => {
     expect(says(() => column([['species', 'trout']]))).toBe(
       'in it: species: trout is not allowed; give tilapia or channel catfish',
     );
+  });
+
+  it('holds errors beside the names until they are read', () => {
+    expect(column([['gap', 1000, fault]]).values.gap).toBe(1);
+    expect(says(() => column([['gap', 1000, fault]], 1))).toBe(fault);
   });
 
   it('follows another input', () => {
