@@ -44,7 +44,7 @@ export const mutateParts: readonly MutatePart[] = [
   {
     name: 'reading',
     mutate: ['src/catalogue/*.ts', 'src/catalogue/reading/*.ts', 'src/catalogue/plan/*.ts'],
-    tests: functions,
+    tests: [...functions, 'test/catalogue/reading/*.test.ts', 'test/catalogue/plan/varying-inputs.test.ts'],
   },
   {
     name: 'adapter',
