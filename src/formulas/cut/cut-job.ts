@@ -53,8 +53,8 @@ export interface Job {
  * quicker.
  */
 const fewPieces = 12;
-const rowsForFew = 240;
-const rowsForMany = 120;
+const rowsForFew = Number((globalThis as any).process?.env?.ROWS ?? 120);
+const rowsForMany = Number((globalThis as any).process?.env?.ROWSM ?? 120);
 /** With more different shapes than this only the likeliest turns are tried, with many more only the simplest. */
 const fewShapes = 100;
 const manyShapes = 300;

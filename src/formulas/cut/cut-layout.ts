@@ -3,14 +3,11 @@
  */
 import type { Job } from './cut-job';
 import type { Rows } from './cut-rows';
-import { copyOfSheet, emptySheet, leftmost, occupy, type Sheet, type StepBudget } from './cut-sheet';
+import { emptySheet, leftmost, occupy, type Sheet, type StepBudget } from './cut-sheet';
 import { RowBounds } from './row-bounds';
 
-/**
- * The point of a piece that is kept left: the center of its area, its right end, the middle of its box, or its left
- * end.
- */
-export type Rule = 'weight' | 'right' | 'middle' | 'left';
+/** The point of a piece that is kept left: the center of its area, or its right end. */
+export type Rule = 'weight' | 'right';
 
 /** A layout follows from the order of the pieces, the turns that each may take, and the rule. */
 export interface Recipe {
@@ -52,15 +49,6 @@ export function isShorter(one: Layout, other: Layout, job: Job): boolean {
 /** The turns of a piece; pieces with the same turns share one object. */
 type Turns = Rows | readonly Rows[];
 
-/** Pieces laid so far, from which a layout can continue. */
-export interface Begun {
-  readonly sheets: readonly Sheet[];
-  readonly spots: readonly Spot[];
-  readonly moment: number;
-  /** The first sheet that may have room for a piece of these turns: a sheet that had no room never has it again. */
-  readonly openSheets: ReadonlyMap<Turns, number>;
-}
-
 export interface LayingLimits {
   /** The most total length, m. */
   readonly length: number;
@@ -69,29 +57,14 @@ export interface LayingLimits {
   readonly mostSteps: number;
 }
 
-const nothingLaid: Begun = { sheets: [], spots: [], moment: 0, openSheets: new Map() };
-
-/**
- * The layout of a recipe; undefined if it would need more length than the limit or more steps than are left. `kept`
- * gets a copy of the pieces laid so far, before every piece at a multiple of `keepEvery`.
- */
-export function lay(
-  job: Job,
-  recipe: Recipe,
-  limits: LayingLimits,
-  begun: Begun = nothingLaid,
-  keepEvery = Infinity,
-  kept: (begun: Begun) => void = () => {},
-): Layout | undefined {
-  const sheets = begun.sheets.map(copyOfSheet);
-  const spots = [...begun.spots];
-  const openSheets = new Map(begun.openSheets);
-  let { moment } = begun;
-  for (let place = spots.length; place < recipe.order.length; place++) {
-    if (place % keepEvery === 0) {
-      kept({ sheets: sheets.map(copyOfSheet), spots: [...spots], moment, openSheets: new Map(openSheets) });
-    }
-    const item = recipe.order[place] as number;
+/** The layout of a recipe; undefined if it would need more length than the limit or more steps than are left. */
+export function lay(job: Job, recipe: Recipe, limits: LayingLimits): Layout | undefined {
+  const sheets: Sheet[] = [];
+  const spots: Spot[] = [];
+  /** The first sheet that may have room for a piece of these turns: a sheet that had no room never has it again. */
+  const openSheets = new Map<Turns, number>();
+  let moment = 0;
+  for (const item of recipe.order) {
     const turns = recipe.choices[item] as readonly Rows[];
     let spot: Spot | undefined;
     const name = turns[0] !== undefined && turns.length === 1 ? turns[0] : turns;
@@ -195,7 +168,5 @@ function boundsOf(sheet: Sheet, rows: Rows): RowBounds {
 }
 
 function offsetOf(rows: Rows, rule: Rule): number {
-  if (rule === 'right') return rows.length;
-  if (rule === 'middle') return rows.length / 2;
-  return rule === 'weight' ? rows.middleX : 0;
+  return rule === 'right' ? rows.length : rows.middleX;
 }

@@ -10,8 +10,9 @@ import type { RowBounds } from './row-bounds';
 const apart = 1e-9;
 
 export interface Sheet {
-  /** Stretches taken in each row, from left to right. */
-  readonly taken: number[][];
+  /** Stretches taken in each row, from left to right; of each list only the first numbers count. */
+  readonly taken: readonly number[][];
+  readonly counts: Int32Array;
   /** Where the last of them ends; 0 in an empty row. */
   readonly ends: Float64Array;
   /**
@@ -29,17 +30,17 @@ export interface StepBudget {
 export function emptySheet(rowCount: number): Sheet {
   return {
     taken: Array.from({ length: rowCount }, () => []),
+    counts: new Int32Array(rowCount),
     ends: new Float64Array(rowCount),
     bounds: new Map(),
   };
 }
 
-export function copyOfSheet({ taken, ends, bounds }: Sheet): Sheet {
-  return {
-    taken: taken.map((stretches) => stretches.slice()),
-    ends: ends.slice(),
-    bounds: new Map(Array.from(bounds, ([rows, least]) => [rows, least.copy()])),
-  };
+/** Makes a sheet empty again, which is quicker than a new one. */
+export function clearSheet({ counts, ends, bounds }: Sheet): void {
+  counts.fill(0);
+  ends.fill(0);
+  bounds.clear();
 }
 
 /**
@@ -55,14 +56,14 @@ export function leftmost(
   effort: StepBudget,
 ): number {
   const { count, starts, stretches, lefts, stride } = rows;
-  const { taken, ends } = sheet;
+  const { taken, counts, ends } = sheet;
   let x = from;
   let row = 0;
   let clear = 0;
   for (; clear < count && x <= limit; clear++) {
     // Most rows are clear of the piece from the last stretch on.
     if (ends[bottom + row]! - lefts[row]! > x) {
-      const pushed = clearOf(taken[bottom + row]!, stretches, starts[row]!, starts[row + 1]!, x);
+      const pushed = clearOf(taken[bottom + row]!, counts[bottom + row]!, stretches, starts[row]!, starts[row + 1]!, x);
       if (pushed > x) {
         effort.spent += clear;
         x = pushed;
@@ -77,12 +78,19 @@ export function leftmost(
 }
 
 /** The least place at or after x at which no stretch of one row of the piece is on a taken one. */
-function clearOf(taken: readonly number[], stretches: Float64Array, start: number, end: number, from: number): number {
+function clearOf(
+  taken: readonly number[],
+  count: number,
+  stretches: Float64Array,
+  start: number,
+  end: number,
+  from: number,
+): number {
   let x = from;
   for (let s = start; s < end; s += 2) {
     const left = stretches[s]!;
     const right = stretches[s + 1]!;
-    for (let i = 0; i < taken.length; i += 2) {
+    for (let i = 0; i < count; i += 2) {
       if (taken[i + 1]! - left <= x) continue;
       if (taken[i]! - right >= x) break;
       x = taken[i + 1]! - left;
@@ -96,32 +104,44 @@ function clearOf(taken: readonly number[], stretches: Float64Array, start: numbe
  * `bottom`.
  */
 export function occupy(sheet: Sheet, grown: Grown, x: number, bottom: number, effort: StepBudget): void {
-  const { taken, ends } = sheet;
+  const { taken, counts, ends } = sheet;
   const { below, starts, stretches } = grown;
   effort.spent += 4 * starts.length;
   for (let i = 0; i < starts.length - 1; i++) {
     const row = bottom - below + i;
     const list = taken[row];
     if (list === undefined) continue;
-    for (let s = starts[i]!; s < starts[i + 1]!; s += 2) insert(list, x + stretches[s]!, x + stretches[s + 1]!);
-    ends[row] = list.at(-1)!;
+    let count = counts[row]!;
+    for (let s = starts[i]!; s < starts[i + 1]!; s += 2) {
+      count = insert(list, count, x + stretches[s]!, x + stretches[s + 1]!);
+    }
+    counts[row] = count;
+    ends[row] = list[count - 1]!;
   }
 }
 
-/** Puts a stretch into a list of stretches from left to right, merged with those that it touches. */
-function insert(list: number[], left: number, right: number): void {
-  let from = list.length;
+/** Puts a stretch into a list of stretches from left to right, merged with those that it touches; the new count. */
+function insert(list: number[], count: number, left: number, right: number): number {
+  let from = count;
   while (from > 0 && list[from - 1]! >= left) from -= 2;
   let to = from;
   let leftEnd = left;
   let rightEnd = right;
-  while (to < list.length && list[to]! <= right) {
+  while (to < count && list[to]! <= right) {
     leftEnd = Math.min(leftEnd, list[to]!);
     rightEnd = Math.max(rightEnd, list[to + 1]!);
     to += 2;
   }
-  if (from === list.length) list.push(leftEnd, rightEnd);
-  else list.splice(from, to - from, leftEnd, rightEnd);
+  const more = from + 2 - to;
+  if (more > 0) {
+    if (list.length < count + 2) list.push(0, 0);
+    for (let i = count - 1; i >= to; i--) list[i + 2] = list[i]!;
+  } else if (more < 0) {
+    for (let i = to; i < count; i++) list[i + more] = list[i]!;
+  }
+  list[from] = leftEnd;
+  list[from + 1] = rightEnd;
+  return count + more;
 }
 
 /** A turned piece with the gap all round it: the same stacks of stretches, beginning some rows below the piece. */

@@ -11,7 +11,8 @@ export interface Start {
   readonly rule: Rule;
 }
 
-export const rules: readonly Rule[] = ['weight', 'right', 'middle', 'left'];
+const FOUR = Number((globalThis as any).process?.env?.FOUR ?? 1);
+const rules: readonly Rule[] = ['weight', 'right'];
 
 /** Directions of head-to-tail pairs, in a half turn. */
 const pairDirections = 24;
@@ -19,7 +20,7 @@ const pairDirections = 24;
 /** The few turns of straight pieces first, then pieces head to tail in rows of every direction, then all turns. */
 export const starts: readonly Start[] = [
   ...families(['center', 'edge', 'usual']),
-  ...(['weight', 'right'] as const).flatMap((rule) =>
+  ...rules.flatMap((rule) =>
     Array.from({ length: pairDirections }, (_, i): Start => {
       const turn = (i * Math.PI) / pairDirections;
       return { turns: (shape) => shape.pair(turn), rule };
@@ -28,18 +29,28 @@ export const starts: readonly Start[] = [
   ...families(['every']),
 ];
 
-/** Without the rules that are rarely the best. */
-export const likelyStarts = starts.filter(({ rule }) => rule === 'weight' || rule === 'right');
-
 function families(names: readonly (keyof Shape['families'])[]): readonly Start[] {
   return rules.flatMap((rule) =>
     names.map((name): Start => ({ turns: ({ families: { [name]: rows } }) => rows, rule })),
   );
 }
 
+/** A start by chance: pieces of each shape in rows of one or two directions. */
+export function randomStart(random: () => number): Start {
+  const two = random() < FOUR;
+  return {
+    turns: ({ families: { every }, pair }) => {
+      const rows = () => pair((every[Math.floor(random() * every.length)] as Rows).turn);
+      return two ? [...rows(), ...rows()] : rows();
+    },
+    rule: random() < 0.7 ? 'weight' : 'right',
+  };
+}
+
 /** The recipe of a start for the pieces in an order. */
 export function recipeFor(job: Job, order: readonly number[], { turns, rule }: Start): Recipe {
-  return { order, choices: job.pieces.map((_, item) => turns(job.shapeOf(item))), rule };
+  const rows = new Map(job.shapes.map((shape) => [shape, turns(shape)]));
+  return { order, choices: job.pieces.map((_, item) => rows.get(job.shapeOf(item)) ?? []), rule };
 }
 
 /** A regular sample of an order, with about as many pieces as asked. */
@@ -57,7 +68,7 @@ export function rankedStarts(
 ): readonly Start[] {
   const ranked: { readonly start: Start; readonly moment: number }[] = [];
   let least = Infinity;
-  for (const start of likelyStarts) {
+  for (const start of starts) {
     if (ranked.length > 0 && budget.spent > mostSteps) break;
     // A start that ends much farther right than another is not the better one.
     const limits = { length: least * 1.3, budget, mostSteps: Infinity };

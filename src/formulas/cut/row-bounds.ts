@@ -22,10 +22,6 @@ export class RowBounds {
     return new RowBounds(count, tree);
   }
 
-  copy(): RowBounds {
-    return new RowBounds(this.count, this.tree.slice());
-  }
-
   get least(): number {
     return this.tree[1] as number;
   }
