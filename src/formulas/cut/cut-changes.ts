@@ -5,18 +5,21 @@ import type { Job } from './cut-job';
 import type { Spot } from './cut-layout';
 import type { Rows } from './cut-rows';
 
-const K = (name: string, value: number) => Number((globalThis as any).process?.env?.[name] ?? value);
-const Q = K('QUANTUM', 128);
-const WIDE = K('WIDE', 50);
-const MOST = K('MOST', 3);
-const LOCAL = K('LOCAL', 0.5);
-const ALL = K('ALL', 0.05);
-const LIKE = K('LIKE', 0.5);
-const HIGH = K('HIGH', 6);
+/** Turns are whole numbers of this part of a radian, so that the rows of a turn are made once and used often. */
+const finestTurn = 1 / 128;
+/** The largest small change of turn, in such parts; most are far smaller. */
+const widestTurn = 50;
+/** Rows to either side that a piece is tried on when it stays where it is, and when it was moved. */
+const nearRows = 1;
+const movedRows = 6;
+/** The most changes at once. */
+const mostChanges = 3;
+/** How often all pieces are turned; how often a piece changes places with one near it in the order. */
+const shares = { all: 0.05, near: 0.5 };
 
-/** Where a piece is to be laid: near its spot, up to some rows away. */
+/** Where a piece is to be laid: near its spot, up to so many rows away. */
 export interface Target extends Spot {
-  readonly reach?: number;
+  readonly within: number;
 }
 
 /** Where pieces are to be laid, in that order, and the first place of the order that differs from before. */
@@ -30,51 +33,62 @@ export interface Changed {
  * takes another turn, or is turned a little; or all pieces are turned a little.
  */
 export function changed(spots: readonly Spot[], job: Job, random: () => number): Changed {
-  const targets: Target[] = [...spots];
+  const targets: Target[] = spots.map((spot) => ({ ...spot, within: nearRows }));
   const pick = (count: number) => Math.floor(random() * count);
-  const nudge = () => (random() < 0.5 ? 1 : -1) * (1 + Math.floor(WIDE * random() ** 3)) / Q;
-  const near = (turn: number) => Math.round(turn * Q) / Q;
-  const anyRow = (spot: Target): Target => ({ ...spot, y: random() * (job.width - spot.rows.width) , reach: HIGH});
-  if (random() < ALL) {
+  const halfTheTimes = () => random() < 0.5;
+  const nudged = (turn: number, parts: number) => (Math.round(turn / finestTurn) + parts) * finestTurn;
+  const nudge = () => (halfTheTimes() ? 1 : -1) * (1 + Math.floor(widestTurn * random() ** 3));
+  const toAnyRow = (spot: Spot): Target => moved(spot, random() * (job.width - spot.rows.width));
+  if (random() < shares.all) {
     const by = nudge();
     // Pieces that face the other way are turned with their pair, or against it.
-    const against = random() < 0.5 ? 1 : -1;
-    const all = targets.map((spot) => turned(spot, near(spot.rows.turn + (Math.cos(spot.rows.turn) >= 0 ? by : against * by)), job));
+    const against = halfTheTimes() ? by : -by;
+    const all = targets.map((spot) => {
+      const { turn } = spot.rows;
+      return turned(spot, nudged(turn, Math.cos(turn) >= 0 ? by : against), job);
+    });
     return { targets: all, first: 0 };
   }
   let first = targets.length;
-  for (let changes = 1 + pick(MOST); changes > 0; changes--) {
+  for (let changes = 1 + pick(mostChanges); changes > 0; changes--) {
     const kind = pick(6);
     const at = pick(targets.length);
-    const to = random() < LOCAL ? Math.min(targets.length - 1, Math.max(0, at + pick(9) - 4)) : pick(targets.length);
+    const to =
+      random() < shares.near ? Math.min(targets.length - 1, Math.max(0, at + pick(9) - 4)) : pick(targets.length);
     const one = targets[at] as Target;
     const other = targets[to] as Target;
-    first = Math.min(first, at);
+    first = Math.min(first, at, kind < 2 ? to : at);
     if (kind === 0) {
-      first = Math.min(first, to);
-      targets[to] = { ...one, y: other.y, reach: HIGH };
-      targets[at] = { ...other, y: one.y, reach: HIGH };
+      targets[to] = moved(one, other.y);
+      targets[at] = moved(other, one.y);
     } else if (kind === 1) {
-      first = Math.min(first, to);
-      targets.splice(to, 0, ...targets.splice(at, 1).map(anyRow));
+      targets.splice(to, 0, ...targets.splice(at, 1).map(toAnyRow));
     } else if (kind < 4) {
       const { every } = job.shapeOf(one.item).families;
-      const like = random() < LIKE ? opposite(other.rows.turn, random()) : (every[pick(every.length)] as Rows).turn;
-      const next = turned(one, like, job);
-      targets[at] = random() < 0.5 ? next : anyRow(next);
+      const turn = halfTheTimes()
+        ? otherWay(other.rows.turn, halfTheTimes())
+        : (every[pick(every.length)] as Rows).turn;
+      const next = turned(one, turn, job);
+      targets[at] = halfTheTimes() ? next : toAnyRow(next);
     } else {
-      targets[at] = turned(one, near(one.rows.turn + nudge()), job);
+      targets[at] = turned(one, nudged(one.rows.turn, nudge()), job);
     }
   }
   return { targets, first };
 }
 
-function opposite(turn: number, r: number): number {
-  return r < 0.5 ? turn : turn > Math.PI ? turn - Math.PI : turn + Math.PI;
+function moved(spot: Spot, y: number): Target {
+  return { ...spot, y, within: movedRows };
+}
+
+/** A turn, or the one head to tail with it. */
+function otherWay(turn: number, opposite: boolean): number {
+  if (!opposite) return turn;
+  return turn > Math.PI ? turn - Math.PI : turn + Math.PI;
 }
 
 /** A piece turned about its origin, which stays as high as it was; or the piece as it is, if it does not fit so turned. */
 function turned(spot: Target, turn: number, job: Job): Target {
   const rows = job.shapeOf(spot.item).at(turn);
-  return rows === undefined ? spot : { ...spot, rows, y: spot.y + spot.rows.originY - rows.originY, reach: HIGH };
+  return rows === undefined ? spot : { ...moved(spot, spot.y + spot.rows.originY - rows.originY), rows };
 }

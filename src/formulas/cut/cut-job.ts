@@ -48,13 +48,8 @@ export interface Job {
   readonly grown: (rows: Rows) => Grown;
 }
 
-/**
- * Row counts that halves, thirds and quarters of a sheet divide; many pieces are laid on coarser rows, which is
- * quicker.
- */
-const fewPieces = 12;
-const rowsForFew = Number((globalThis as any).process?.env?.ROWS ?? 120);
-const rowsForMany = Number((globalThis as any).process?.env?.ROWSM ?? 120);
+/** A row count that halves, thirds and quarters of a sheet divide. */
+const rowCount = 120;
 /** With more different shapes than this only the likeliest turns are tried, with many more only the simplest. */
 const fewShapes = 100;
 const manyShapes = 300;
@@ -62,7 +57,6 @@ const manyShapes = 300;
 export function prepareJob(pieces: readonly Piece[], sheet: SheetSize): Job {
   const length = sheet.length - 2 * sheet.gap;
   const width = sheet.width - 2 * sheet.gap;
-  const rowCount = pieces.length > fewPieces ? rowsForMany : rowsForFew;
   const rowHeight = width / rowCount;
   const names = pieces.map((piece) => JSON.stringify(piece));
   const unlike = new Map(names.map((name, i) => [name, pieces[i] as Piece]));

@@ -6,8 +6,8 @@ import type { Rows } from './cut-rows';
 import { emptySheet, leftmost, occupy, type Sheet, type StepBudget } from './cut-sheet';
 import { RowBounds } from './row-bounds';
 
-/** The point of a piece that is kept left: the center of its area, or its right end. */
-export type Rule = 'weight' | 'right';
+/** The point of a piece that is kept left: the center of its area, its right end, its middle or its left end. */
+export type Rule = 'weight' | 'right' | 'middle' | 'left';
 
 /** A layout follows from the order of the pieces, the turns that each may take, and the rule. */
 export interface Recipe {
@@ -161,12 +161,14 @@ function bestPlace(
 function boundsOf(sheet: Sheet, rows: Rows): RowBounds {
   let bounds = sheet.bounds.get(rows);
   if (bounds === undefined) {
-    bounds = RowBounds.ofRows(sheet.taken.length - rows.count + 1);
+    bounds = new RowBounds(sheet.taken.length - rows.count + 1);
     sheet.bounds.set(rows, bounds);
   }
   return bounds;
 }
 
 function offsetOf(rows: Rows, rule: Rule): number {
-  return rule === 'right' ? rows.length : rows.middleX;
+  if (rule === 'right') return rows.length;
+  if (rule === 'middle') return rows.length / 2;
+  return rule === 'weight' ? rows.middleX : 0;
 }

@@ -5,14 +5,15 @@ import { type Job, prepareJob, type Shape } from './cut-job';
 import { fillSheet, isShorter, type Layout, layoutOf, momentOf, type Spot } from './cut-layout';
 import { ordersOf, shortestLayout } from './cut-search';
 import type { StepBudget } from './cut-sheet';
-import { starts, recipeFor, type Start } from './cut-starts';
+import { recipeFor, type Start, starts } from './cut-starts';
 
 /** The share of the effort for filling sheets; then the search for good sheets of different pieces stops. */
 const stepsAnEffort = 8e6;
 /** The share of the effort for the rest after the full sheets, and for the search of all pieces. */
 const shareOfRest = 0.4;
 const bestStarts = 8;
-const LONGER = Number((globalThis as any).process?.env?.LONGER ?? 1.5);
+/** Whether more pieces lie on one sheet is searched on a sheet this many times as long. */
+const longerSheet = 1.5;
 /** With more equal pieces than this, a good repeated sheet leaves the search little to improve. */
 const fewPieces = 40;
 
@@ -106,7 +107,7 @@ function withMorePieces(job: Job, waiting: number, filled: readonly Spot[], effo
   for (let more = filled.length + 1; more <= waiting; more++) {
     if (more * shape.area > job.length * job.width) break;
     // On a longer sheet the search comes nearer step by step, while whether all lie on this one is yes or no.
-    const longer = { ...job.sheet, length: LONGER * job.sheet.length };
+    const longer = { ...job.sheet, length: longerSheet * job.sheet.length };
     const layout = shortestLayout(prepareJob(job.pieces.slice(0, more), longer), effort, job.length);
     if (layout.sheets > 1 || layout.used > job.length) break;
     found = layout.spots;

@@ -14,20 +14,24 @@ import type { Sheet, StepBudget } from './cut-sheet';
 import { randomStart, rankedStarts, recipeFor, sampleOf, starts } from './cut-starts';
 import { randomNumbers } from './random-numbers';
 
-const K = (name: string, value: number) => Number((globalThis as any).process?.env?.[name] ?? value);
 /** About a quarter of a second. */
-const stepsAnEffort = K('STEPS', 26e6);
-/** The shares of it for boxes, ranking, the sample and the starts, each including those before. */
-const shares = { boxes: 0.1, ranking: K('RANK', 0.2), starts: K('STARTS', 0.25), many: K('MANY', 0.5), sample: K('SAMPLE', 0.6) };
+const stepsAnEffort = 26e6;
+/** The shares of it for boxes, ranking, the starts and the sample, each including those before. */
+const shares = { boxes: 0.1, ranking: 0.2, starts: 0.25, byChance: 0.45, many: 0.5, sample: 0.6 };
 /** This many changes without a gain end the search of a few pieces. */
-const idleAnEffort = K('IDLE', 5000);
+const idleAnEffort = 5000;
 /** More pieces than this are searched by a sample of them. */
 const fewPieces = 40;
 const sampleSize = 14;
 const bestStarts = 8;
-const lambda = K('LAMBDA', 0.5);
-const heat = K('HEAT', 0.02);
-const reach = K('REACH', 1);
+/** The most starts by chance. */
+const byChance = 100;
+/** A start may be this many times as long as the shortest and is still worth changing. */
+const longerStart = 1.05;
+/** How much the mean distance of the area from the left counts beside the length. */
+const weightOfMean = 0.5;
+/** The length by which a change may be worse at first, as a share of the length for each piece. */
+const worseAtFirst = 0.02;
 
 /**
  * The shortest layout found: fewest sheets, then the least length of the last one. It ends early once it is
@@ -44,7 +48,7 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
   const found: Layout[] = [boxes];
   const tryStart = (recipe: Recipe, most: number) => {
     if (lengthOf(shortest, job) <= enough) return;
-    const layout = lay(job, recipe, { length: lengthOf(shortest, job) * K('SLACK', 1.05), budget, mostSteps: most });
+    const layout = lay(job, recipe, { length: lengthOf(shortest, job) * longerStart, budget, mostSteps: most });
     if (layout === undefined) return;
     found.push(layout);
     if (isShorter(layout, shortest, job)) shortest = layout;
@@ -53,8 +57,9 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
     for (const start of starts) {
       for (const one of inOrders) tryStart(recipeFor(job, one, start), mostSteps * shares.starts);
     }
-    for (let i = 0; i < K('RANDOM', 100) && budget.spent < mostSteps * K('RSTARTS', 0.45); i++) {
-      for (const one of inOrders) tryStart(recipeFor(job, one, randomStart(random)), mostSteps * K('RSTARTS', 0.45));
+    const most = mostSteps * shares.byChance;
+    for (let i = 0; i < byChance && budget.spent < most; i++) {
+      for (const one of inOrders) tryStart(recipeFor(job, one, randomStart(random)), most);
     }
   } else {
     const sample = sampleOf(order, sampleSize);
@@ -70,26 +75,51 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
       for (const next of repeatedRecipes(job, order, sample, small.best)) tryStart(next, mostSteps);
     }
   }
-  const unlike = found
-    .sort((one, other) => (isShorter(one, other, job) ? -1 : 1))
-    .filter(({ moment }, i) => i === 0 || Math.abs(moment - (found[i - 1] as Layout).moment) > 1e-9);
-  const count = K('HEADS', order.length <= 12 ? 8 : order.length <= 40 ? 4 : 2);
-  let heads = Array.from({ length: count }, (_, i) => new Search(job, unlike[i % unlike.length] as Layout, budget, enough, random));
-  for (let rounds = Math.log2(count) + 1; rounds > 0; rounds--) {
-    const share = (mostSteps - budget.spent) / rounds / heads.length;
-    for (const head of heads) head.improve(effort, budget.spent + share);
-    heads.sort((one, other) => (isShorter(one.best, other.best, job) ? -1 : 1));
-    heads = heads.slice(0, Math.ceil(heads.length / 2));
-  }
-  const best = (heads[0] as Search).best;
+  const searches = bestUnlike(found, job, searchesOf(order.length)).map(
+    (layout) => new Search(job, layout, budget, enough, random),
+  );
+  const best = bestOf(searches, job, budget, { effort, mostSteps });
   const finer = polished(job, best, budget);
   return finer !== undefined && isShorter(finer, best, job) ? finer : best;
+}
+
+/** How many layouts are changed side by side at first: few pieces are soon laid again, and more depends on their start. */
+function searchesOf(pieces: number): number {
+  if (pieces <= 12) return 8;
+  return pieces <= fewPieces ? 4 : 2;
+}
+
+/** The shortest layouts that differ. */
+function bestUnlike(found: readonly Layout[], job: Job, count: number): readonly Layout[] {
+  const inTurn = sorted(found, (layout) => layout, job);
+  return inTurn
+    .filter(({ moment }, i) => Math.abs(moment - (inTurn[i - 1]?.moment ?? Infinity)) > 1e-9)
+    .slice(0, count);
+}
+
+/** Improves each by an equal share of the steps, then the better half of them, until one is left. */
+function bestOf(
+  searches: readonly Search[],
+  job: Job,
+  budget: StepBudget,
+  { effort, mostSteps }: { readonly effort: number; readonly mostSteps: number },
+): Layout {
+  let left = searches;
+  for (let rounds = Math.ceil(Math.log2(searches.length)) + 1; rounds > 0; rounds--) {
+    const share = (mostSteps - budget.spent) / rounds / left.length;
+    for (const search of left) search.improve(effort, budget.spent + share);
+    left = sorted(left, ({ best }) => best, job).slice(0, Math.ceil(left.length / 2));
+  }
+  return (left[0] as Search).best;
+}
+
+function sorted<T>(list: readonly T[], layoutOf: (one: T) => Layout, job: Job): readonly T[] {
+  return [...list].sort((one, other) => (isShorter(layoutOf(one), layoutOf(other), job) ? -1 : 1));
 }
 
 /** A layout that is changed, and the best so far. */
 class Search {
   best: Layout;
-  evals = 0;
   private current: Layout;
   private readonly sheets: Sheet[] = [];
   private readonly area: number;
@@ -112,16 +142,16 @@ class Search {
   improve(effort: number, mostSteps: number): void {
     const { job, budget, random } = this;
     const begun = budget.spent;
-    const cost = (layout: Layout) => lengthOf(layout, job) + (lambda * layout.moment) / this.area;
+    const cost = (layout: Layout) => lengthOf(layout, job) + (weightOfMean * layout.moment) / this.area;
     for (let idle = 0; idle < idleAnEffort * effort && budget.spent < mostSteps; idle++) {
       if (lengthOf(this.best, job) <= this.enough) break;
       const { current } = this;
-      const slack = current.sheets > K('HOT', 1) ? 0 : (heat * lengthOf(this.best, job) / current.spots.length) * (1 - (budget.spent - begun) / (mostSteps - begun));
-      const { targets, first } = changed(current.spots, job, random);
+      const left = 1 - (budget.spent - begun) / (mostSteps - begun);
+      const worse = current.sheets > 1 ? 0 : (worseAtFirst * left * lengthOf(this.best, job)) / current.spots.length;
       budget.spent += job.rowCount;
-      (globalThis as any).__evals = ((globalThis as any).__evals ?? 0) + 1;
-      const found = laidNear(job, targets, first, reach, { length: lengthOf(current, job) + slack + 1e-9, budget, mostSteps }, this.sheets);
-      if (found === undefined || cost(found) > cost(current) + slack) continue;
+      const limits = { length: lengthOf(current, job) + worse + 1e-9, budget, mostSteps };
+      const found = laidNear(job, changed(current.spots, job, random), limits, this.sheets);
+      if (found === undefined || cost(found) > cost(current) + worse) continue;
       this.current = found;
       if (!isShorter(found, this.best, job)) continue;
       this.best = found;
@@ -168,4 +198,3 @@ export function ordersOf(job: Job): readonly (readonly number[])[] {
   const byLength = by(({ families }) => Math.max(...families.every.map(({ length }) => length)));
   return byArea.every((item, i) => item === byLength[i]) ? [byArea] : [byArea, byLength];
 }
-

@@ -11,8 +11,7 @@ export interface Start {
   readonly rule: Rule;
 }
 
-const FOUR = Number((globalThis as any).process?.env?.FOUR ?? 1);
-const rules: readonly Rule[] = ['weight', 'right'];
+const rules: readonly Rule[] = ['weight', 'right', 'middle', 'left'];
 
 /** Directions of head-to-tail pairs, in a half turn. */
 const pairDirections = 24;
@@ -35,15 +34,12 @@ function families(names: readonly (keyof Shape['families'])[]): readonly Start[]
   );
 }
 
-/** A start by chance: pieces of each shape in rows of one or two directions. */
+/** A start by chance: pieces of each shape head to tail in rows of two directions. */
 export function randomStart(random: () => number): Start {
-  const two = random() < FOUR;
+  const oneOf = <T>(list: readonly T[]) => list[Math.floor(random() * list.length)] as T;
   return {
-    turns: ({ families: { every }, pair }) => {
-      const rows = () => pair((every[Math.floor(random() * every.length)] as Rows).turn);
-      return two ? [...rows(), ...rows()] : rows();
-    },
-    rule: random() < 0.7 ? 'weight' : 'right',
+    turns: ({ families: { every }, pair }) => [...pair(oneOf(every).turn), ...pair(oneOf(every).turn)],
+    rule: oneOf(rules),
   };
 }
 

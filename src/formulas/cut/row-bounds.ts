@@ -7,19 +7,14 @@ export class RowBounds {
   /** The root is at 1, and the two places below n are at 2n and 2n + 1; the rows are the last `leaves`. */
   private readonly tree: Float64Array;
 
-  private constructor(count: number, tree: Float64Array) {
-    this.count = count;
-    this.tree = tree;
-  }
-
-  static ofRows(count: number): RowBounds {
+  constructor(count: number) {
     const leaves = 2 ** Math.ceil(Math.log2(Math.max(1, count)));
-    const tree = new Float64Array(2 * leaves);
+    this.count = count;
+    this.tree = new Float64Array(2 * leaves);
     // Places that only fill the tree are never the least.
     for (let [low, high] = [leaves + count, 2 * leaves]; low < high; [low, high] = [(low + 1) >> 1, high >> 1]) {
-      tree.fill(Infinity, low, high);
+      this.tree.fill(Infinity, low, high);
     }
-    return new RowBounds(count, tree);
   }
 
   get least(): number {
