@@ -9,17 +9,16 @@ import type { Rows } from './cut-rows';
 const finestTurn = 1 / 128;
 /** The largest small change of turn, in such parts; most are far smaller. */
 const widestTurn = 50;
-/** Rows to either side that a piece is tried on when it stays where it is, and when it was moved. */
-const nearRows = 1;
+/** Rows to either side that a moved piece is tried on. */
 const movedRows = 6;
 /** The most changes at once. */
 const mostChanges = 3;
 /** How often all pieces are turned; how often a piece changes places with one near it in the order. */
 const shares = { all: 0.05, near: 0.5 };
 
-/** Where a piece is to be laid: near its spot, up to so many rows away. */
+/** Where a piece is to be laid: near its spot, up to so many rows away if it was moved. */
 export interface Target extends Spot {
-  readonly within: number;
+  readonly within?: number;
 }
 
 /** Where pieces are to be laid, in that order, and the first place of the order that differs from before. */
@@ -33,7 +32,7 @@ export interface Changed {
  * takes another turn, or is turned a little; or all pieces are turned a little.
  */
 export function changed(spots: readonly Spot[], job: Job, random: () => number): Changed {
-  const targets: Target[] = spots.map((spot) => ({ ...spot, within: nearRows }));
+  const targets: Target[] = [...spots];
   const pick = (count: number) => Math.floor(random() * count);
   const halfTheTimes = () => random() < 0.5;
   const nudged = (turn: number, parts: number) => (Math.round(turn / finestTurn) + parts) * finestTurn;

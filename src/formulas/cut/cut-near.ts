@@ -4,9 +4,12 @@
  */
 import type { Changed } from './cut-changes';
 import type { Job } from './cut-job';
-import { type LayingLimits, type Layout, layoutOf, momentOf, type Spot } from './cut-layout';
+import { type LayingLimits, type Layout, layoutOf, type Spot } from './cut-layout';
 import type { Rows } from './cut-rows';
 import { clearSheet, emptySheet, leftmost, occupy, type Sheet, type StepBudget } from './cut-sheet';
+
+/** Rows to either side that a piece is tried on that was not moved. */
+const nearRows = 1;
 
 /**
  * The layout of the pieces in their order, each as far left as it goes on the first sheet with room near its row; those
@@ -22,10 +25,11 @@ export function laidNear(
   for (const sheet of sheets) clearSheet(sheet);
   const sheetAt = (sheet: number) => (sheets[sheet] ??= emptySheet(job.rowCount));
   const spots: Spot[] = [];
-  for (const { within, ...was } of targets) {
-    const { item, rows } = was;
-    const near = Math.round(was.y / job.rowHeight);
-    let spot: Spot | undefined = spots.length < first ? was : undefined;
+  let moment = 0;
+  for (const target of targets) {
+    const { item, rows, within = nearRows } = target;
+    const near = Math.round(target.y / job.rowHeight);
+    let spot: Spot | undefined = spots.length < first ? target : undefined;
     for (let sheet = 0; spot === undefined; sheet++) {
       const room = Math.min(job.length, length - sheet * job.length);
       if (room <= 0 || budget.spent > mostSteps) return undefined;
@@ -34,8 +38,9 @@ export function laidNear(
     }
     occupy(sheetAt(spot.sheet), job.grown(rows), spot.x, Math.round(spot.y / job.rowHeight), budget);
     spots.push(spot);
+    moment += job.shapeOf(item).area * (spot.sheet * job.length + spot.x + rows.middleX);
   }
-  return layoutOf(spots, momentOf(spots, job));
+  return layoutOf(spots, moment);
 }
 
 /** The place farthest left within some rows of one; of equal places the nearest. */

@@ -5,27 +5,22 @@ import { type Job, prepareJob, type Shape } from './cut-job';
 import { fillSheet, isShorter, type Layout, layoutOf, momentOf, type Spot } from './cut-layout';
 import { ordersOf, shortestLayout } from './cut-search';
 import type { StepBudget } from './cut-sheet';
-import { recipeFor, type Start, starts } from './cut-starts';
+import { recipeFor, type Start, startsOfSheets } from './cut-starts';
 
-/** The share of the effort for filling sheets; then the search for good sheets of different pieces stops. */
-const stepsAnEffort = 8e6;
-/** The share of the effort for the rest after the full sheets, and for the search of all pieces. */
-const shareOfRest = 0.4;
+/** Steps of an effort for filling one sheet, and for all of them; then the search for good sheets stops. */
+const stepsAnEffort = { sheet: 3e6, all: 16e6 };
+/** The shares of the effort for the rest after the full sheets, and for the search of all pieces. */
+const shares = { rest: 0.5, search: 0.3 };
 const bestStarts = 8;
 /** Whether more pieces lie on one sheet is searched on a sheet this many times as long. */
 const longerSheet = 1.5;
-/** With more equal pieces than this, a good repeated sheet leaves the search little to improve. */
-const fewPieces = 40;
 
 /** The shorter of two layouts: that of the search, and good sheets repeated. */
 export function bestLayout(job: Job, effort: number): Layout {
   if (areaOf(job, [...job.pieces.keys()]) <= job.length * job.width) return shortestLayout(job, effort);
   const repeated = repeatedLayout(job, effort);
   if (repeated === undefined) return shortestLayout(job, effort);
-  const searched = shortestLayout(
-    job,
-    job.shapes.length === 1 && job.pieces.length > fewPieces ? effort / 4 : effort * 0.6,
-  );
+  const searched = shortestLayout(job, effort * shares.search);
   return isShorter(searched, repeated, job) ? searched : repeated;
 }
 
@@ -35,7 +30,7 @@ function areaOf(job: Job, items: readonly number[]): number {
 
 function repeatedLayout(job: Job, effort: number): Layout | undefined {
   const budget: StepBudget = { spent: 0 };
-  let inTurn: readonly Start[] = starts;
+  let inTurn: readonly Start[] = startsOfSheets;
   const waiting = new Map<Shape, number[]>();
   for (const item of job.pieces.keys()) {
     const alike = waiting.get(job.shapeOf(item)) ?? [];
@@ -46,7 +41,7 @@ function repeatedLayout(job: Job, effort: number): Layout | undefined {
   let sheets = 0;
   let left = [...waiting.values()].flat();
   while (areaOf(job, left) > job.length * job.width) {
-    if (budget.spent > stepsAnEffort * effort) return undefined;
+    if (budget.spent > stepsAnEffort.all * effort) return undefined;
     const filled = filledSheets(job, left, inTurn, effort, budget);
     inTurn = filled.map(({ start }) => start).slice(0, bestStarts);
     const full = withMorePieces(job, left.length, filled[0]?.spots ?? [], effort);
@@ -64,7 +59,7 @@ function repeatedLayout(job: Job, effort: number): Layout | undefined {
     left = [...waiting.values()].flat();
   }
   if (left.length > 0) {
-    for (const spot of shortestLayout(subJob(job, left), effort * shareOfRest).spots) {
+    for (const spot of shortestLayout(subJob(job, left), effort * shares.rest).spots) {
       spots.push({ ...spot, item: left[spot.item] ?? spot.item, sheet: sheets + spot.sheet });
     }
   }
@@ -87,9 +82,10 @@ function filledSheets(
 ): readonly FilledSheet[] {
   const waits = new Set(items);
   const filled: FilledSheet[] = [];
+  const mostSteps = budget.spent + stepsAnEffort.sheet * effort;
   for (const start of inTurn) {
     for (const whole of ordersOf(job)) {
-      if (filled.length > 0 && budget.spent > stepsAnEffort * effort) break;
+      if (filled.length > 0 && budget.spent > mostSteps) break;
       const order = whole.filter((item) => waits.has(item));
       const spots = fillSheet(job, recipeFor(job, order, start), budget);
       const taken = spots.map(({ item }) => item);

@@ -16,17 +16,22 @@ const rules: readonly Rule[] = ['weight', 'right', 'middle', 'left'];
 /** Directions of head-to-tail pairs, in a half turn. */
 const pairDirections = 24;
 
-/** The few turns of straight pieces first, then pieces head to tail in rows of every direction, then all turns. */
-export const starts: readonly Start[] = [
-  ...families(['center', 'edge', 'usual']),
-  ...rules.flatMap((rule) =>
-    Array.from({ length: pairDirections }, (_, i): Start => {
-      const turn = (i * Math.PI) / pairDirections;
-      return { turns: (shape) => shape.pair(turn), rule };
-    }),
-  ),
-  ...families(['every']),
-];
+/** Pieces head to tail in rows of every direction. */
+const pairs = rules.flatMap((rule) =>
+  Array.from({ length: pairDirections }, (_, i): Start => {
+    const turn = (i * Math.PI) / pairDirections;
+    return { turns: (shape) => shape.pair(turn), rule };
+  }),
+);
+
+const straight = families(['center', 'edge', 'usual']);
+const anyTurn = families(['every']);
+
+/** For the length of all pieces: the few turns of straight pieces first. */
+export const starts: readonly Start[] = [...straight, ...pairs, ...anyTurn];
+
+/** For a sheet that is filled with some of the pieces: the freest first. */
+export const startsOfSheets: readonly Start[] = [...anyTurn, ...straight, ...pairs];
 
 function families(names: readonly (keyof Shape['families'])[]): readonly Start[] {
   return rules.flatMap((rule) =>
