@@ -4,13 +4,12 @@
  * It counts steps instead of time, so that the same pieces give the same plan on any machine.
  */
 import { layBoxes } from './cut-boxes';
-import { changed } from './cut-changes';
+import { improved, inTurn, shortestOf } from './cut-improve';
 import type { Job } from './cut-job';
 import { isShorter, type Layout, lay, lengthOf, type Recipe } from './cut-layout';
-import { laidNear } from './cut-near';
 import { polished } from './cut-polish';
 import type { Rows } from './cut-rows';
-import type { Sheet, StepBudget } from './cut-sheet';
+import type { StepBudget } from './cut-sheet';
 import { randomStart, rankedStarts, recipeFor, sampleOf, starts } from './cut-starts';
 import { randomNumbers } from './random-numbers';
 
@@ -18,8 +17,6 @@ import { randomNumbers } from './random-numbers';
 const stepsAnEffort = 26e6;
 /** The shares of it for boxes, ranking, the starts and the sample, each including those before. */
 const shares = { boxes: 0.1, ranking: 0.2, starts: 0.25, byChance: 0.45, many: 0.5, sample: 0.6 };
-/** This many changes without a gain end the search of a few pieces. */
-const idleAnEffort = 5000;
 /** More pieces than this are searched by a sample of them. */
 const fewPieces = 40;
 const sampleSize = 14;
@@ -28,11 +25,6 @@ const bestStarts = 8;
 const byChance = 100;
 /** A start may be this many times as long as the shortest and is still worth changing. */
 const longerStart = 1.05;
-/** How much the mean distance of the area from the left counts beside the length. */
-const weightOfMean = 0.5;
-/** The length by which a change may be worse at first, as a share of the length for each piece. */
-const worseAtFirst = 0.02;
-
 /**
  * The shortest layout found: fewest sheets, then the least length of the last one. It ends early once it is
  * no longer than `enough`.
@@ -45,6 +37,7 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
   const boxes = layBoxes(job, inOrders, budget, mostSteps * shares.boxes);
   let shortest = boxes;
   const random = randomNumbers();
+  const limits = { budget, effort, enough, random };
   const found: Layout[] = [boxes];
   const tryStart = (recipe: Recipe, most: number) => {
     if (lengthOf(shortest, job) <= enough) return;
@@ -70,15 +63,11 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
     const [likeliest] = ranked;
     const part = likeliest && lay(job, recipeFor(job, sample, likeliest), { length: Infinity, budget, mostSteps });
     if (part !== undefined) {
-      const small = new Search(job, part, budget, 0, random);
-      small.improve(effort, mostSteps * shares.sample);
-      for (const next of repeatedRecipes(job, order, sample, small.best)) tryStart(next, mostSteps);
+      const small = improved(part, job, mostSteps * shares.sample, { ...limits, enough: 0 });
+      for (const next of repeatedRecipes(job, order, sample, small)) tryStart(next, mostSteps);
     }
   }
-  const searches = bestUnlike(found, job, searchesOf(order.length)).map(
-    (layout) => new Search(job, layout, budget, enough, random),
-  );
-  const best = bestOf(searches, job, budget, { effort, mostSteps });
+  const best = shortestOf(bestUnlike(found, job, searchesOf(order.length)), job, mostSteps, limits);
   const finer = polished(job, best, budget);
   return finer !== undefined && isShorter(finer, best, job) ? finer : best;
 }
@@ -91,74 +80,8 @@ function searchesOf(pieces: number): number {
 
 /** The shortest layouts that differ. */
 function bestUnlike(found: readonly Layout[], job: Job, count: number): readonly Layout[] {
-  const inTurn = sorted(found, (layout) => layout, job);
-  return inTurn
-    .filter(({ moment }, i) => Math.abs(moment - (inTurn[i - 1]?.moment ?? Infinity)) > 1e-9)
-    .slice(0, count);
-}
-
-/** Improves each by an equal share of the steps, then the better half of them, until one is left. */
-function bestOf(
-  searches: readonly Search[],
-  job: Job,
-  budget: StepBudget,
-  { effort, mostSteps }: { readonly effort: number; readonly mostSteps: number },
-): Layout {
-  let left = searches;
-  for (let rounds = Math.ceil(Math.log2(searches.length)) + 1; rounds > 0; rounds--) {
-    const share = (mostSteps - budget.spent) / rounds / left.length;
-    for (const search of left) search.improve(effort, budget.spent + share);
-    left = sorted(left, ({ best }) => best, job).slice(0, Math.ceil(left.length / 2));
-  }
-  return (left[0] as Search).best;
-}
-
-function sorted<T>(list: readonly T[], layoutOf: (one: T) => Layout, job: Job): readonly T[] {
-  return [...list].sort((one, other) => (isShorter(layoutOf(one), layoutOf(other), job) ? -1 : 1));
-}
-
-/** A layout that is changed, and the best so far. */
-class Search {
-  best: Layout;
-  private current: Layout;
-  private readonly sheets: Sheet[] = [];
-  private readonly area: number;
-  private readonly job: Job;
-  private readonly budget: StepBudget;
-  private readonly enough: number;
-  private readonly random: () => number;
-
-  constructor(job: Job, best: Layout, budget: StepBudget, enough: number, random: () => number) {
-    this.job = job;
-    this.best = best;
-    this.current = best;
-    this.budget = budget;
-    this.enough = enough;
-    this.random = random;
-    this.area = best.spots.reduce((sum, { item }) => sum + job.shapeOf(item).area, 0);
-  }
-
-  /** Makes small changes and keeps those that are shorter, until the steps are spent or nothing was gained for long. */
-  improve(effort: number, mostSteps: number): void {
-    const { job, budget, random } = this;
-    const begun = budget.spent;
-    const cost = (layout: Layout) => lengthOf(layout, job) + (weightOfMean * layout.moment) / this.area;
-    for (let idle = 0; idle < idleAnEffort * effort && budget.spent < mostSteps; idle++) {
-      if (lengthOf(this.best, job) <= this.enough) break;
-      const { current } = this;
-      const left = 1 - (budget.spent - begun) / (mostSteps - begun);
-      const worse = current.sheets > 1 ? 0 : (worseAtFirst * left * lengthOf(this.best, job)) / current.spots.length;
-      budget.spent += job.rowCount;
-      const limits = { length: lengthOf(current, job) + worse + 1e-9, budget, mostSteps };
-      const found = laidNear(job, changed(current.spots, job, random), limits, this.sheets);
-      if (found === undefined || cost(found) > cost(current) + worse) continue;
-      this.current = found;
-      if (!isShorter(found, this.best, job)) continue;
-      this.best = found;
-      idle = 0;
-    }
-    this.current = this.best;
-  }
+  const all = inTurn(found, job);
+  return all.filter(({ moment }, i) => Math.abs(moment - (all[i - 1]?.moment ?? Infinity)) > 1e-9).slice(0, count);
 }
 
 /**
