@@ -33,7 +33,7 @@ function tableOf(spreadsheet: Spreadsheet): readonly HTMLElement[] {
   if (all === 0 || columns === 0) return [];
   const shown = sheet.getRange(0, 0, Math.min(all, mostRows), columns).getDisplayValues();
   const filled = shown.map((line) => line.map((text) => text ?? '')).filter((line) => line.some((text) => text !== ''));
-  const widest = Math.max(0, ...filled.map((line) => line.findLastIndex((text) => text !== '') + 1));
+  const widest = Math.max(0, ...filled.map((line) => line.reduce((last, text, i) => (text === '' ? last : i + 1), 0)));
   return [
     make('h2', {}, `${part('title').textContent}: ${sheet.getSheetName()}`),
     make('table', {}, make('tbody', {}, ...filled.map((line) => rowOf(line.slice(0, widest), widest)))),

@@ -93,8 +93,12 @@ function withoutRow(list: NamedTable, made: NamedTable, sheet: SheetCells): read
   const top = sheet.rows.length - list.below.length;
   const isDrum = (row: Row): boolean => sizes.every((column) => (row[column] ?? '') !== '');
   // The row below the room has one wide cell for what to check: of a drum typed there, only the name is kept.
-  const isNameOnly = (row: Row, before: Row | undefined): boolean =>
-    before !== undefined && isDrum(before) && typeof row[0] === 'string' && row[0] !== '' && !/^check /i.test(row[0]);
+  const isNameOnly = ([name, ...others]: Row, before: Row | undefined): boolean =>
+    before !== undefined &&
+    isDrum(before) &&
+    typeof name === 'string' &&
+    !/^(check |$)/i.test(name) &&
+    others.every((value) => value === '' || value === undefined);
   const places = list.below.flatMap((row, i) =>
     isDrum(row) || isNameOnly(row, list.below[i - 1]) ? [{ name: row[0] ?? '', line: top + i + 1 }] : [],
   );
