@@ -2,7 +2,7 @@
  * The pieces to lay out, each prepared in the turns that are tried.
  */
 import { pieceRows, type Rows } from './cut-rows';
-import { type Grown, grownBy } from './cut-sheet';
+import { type Grown, grownBy, type StepBudget } from './cut-sheet';
 import { turnsOf } from './cut-turns';
 import { type Piece, pieceArea } from './piece';
 import { bestTurn, turnedBox } from './piece-fit';
@@ -45,7 +45,7 @@ export interface Job {
   readonly rowCount: number;
   readonly rowHeight: number;
   /** A turned piece with the gap round it. */
-  readonly grown: (rows: Rows) => Grown;
+  readonly grown: (rows: Rows, budget: StepBudget) => Grown;
 }
 
 /** A row count that halves, thirds and quarters of a sheet divide. */
@@ -64,8 +64,8 @@ export function prepareJob(pieces: readonly Piece[], sheet: SheetSize): Job {
   const byName = new Map(Array.from(unlike, ([name, piece]) => [name, shapeFor(piece, room)]));
   const items = names.map((name) => byName.get(name) as Shape);
   const known = new Map<Rows, Grown>();
-  const grown = (rows: Rows) => {
-    const found = known.get(rows) ?? grownBy(rows, sheet.gap, rowHeight, rowCount);
+  const grown = (rows: Rows, budget: StepBudget) => {
+    const found = known.get(rows) ?? grownBy(rows, sheet.gap, rowHeight, rowCount, budget);
     known.set(rows, found);
     return found;
   };

@@ -76,7 +76,7 @@ export function lay(job: Job, recipe: Recipe, limits: LayingLimits): Layout | un
       const found = bestPlace(on, turns, recipe.rule, room * (1 + 1e-12), limits.budget);
       if (found === undefined) continue;
       openSheets.set(name, sheet);
-      occupy(on, job.grown(found.rows), found.x, found.row, limits.budget);
+      occupy(on, job.grown(found.rows, limits.budget), found.x, found.row, limits.budget);
       spot = { item, rows: found.rows, sheet, x: found.x, y: found.row * job.rowHeight };
     }
     spots.push(spot);
@@ -98,7 +98,7 @@ export function fillSheet(job: Job, { order, choices, rule }: Recipe, budget: St
       refused.add(turns);
       continue;
     }
-    occupy(sheet, job.grown(place.rows), place.x, place.row, budget);
+    occupy(sheet, job.grown(place.rows, budget), place.x, place.row, budget);
     spots.push({ item, rows: place.rows, sheet: 0, x: place.x, y: place.row * job.rowHeight });
   }
   return spots;

@@ -36,7 +36,7 @@ export function laidNear(
       const found = placeNear(sheetAt(sheet), rows, near, within, room * (1 + 1e-12), budget);
       if (found !== undefined) spot = { item, rows, sheet, x: found.x, y: found.row * job.rowHeight };
     }
-    occupy(sheetAt(spot.sheet), job.grown(rows), spot.x, Math.round(spot.y / job.rowHeight), budget);
+    occupy(sheetAt(spot.sheet), job.grown(rows, budget), spot.x, Math.round(spot.y / job.rowHeight), budget);
     spots.push(spot);
     moment += job.shapeOf(item).area * (spot.sheet * job.length + spot.x + rows.middleX);
   }

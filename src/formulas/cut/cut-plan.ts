@@ -64,6 +64,8 @@ export interface PlanOptions {
   readonly effort?: number;
   /** The names of the rows' units, for the refusal of a row that was made in other units. */
   readonly under?: string;
+  /** Refuses rather than leave a row out. */
+  readonly whole?: boolean;
 }
 
 /** A pattern row that cannot be laid, and why. */
@@ -95,7 +97,7 @@ export interface CutPlan {
 export function layPatterns(
   patterns: readonly PlacedPattern[],
   stock: SheetStock,
-  { effort = 1, under }: PlanOptions = {},
+  { effort = 1, under, whole = false }: PlanOptions = {},
 ): CutPlan {
   const sheet = rounded({ length: stock.sheetLength, width: stock.sheetWidth, gap: stock.gap });
   const asked = readRows(patterns, sheet, under);
@@ -103,7 +105,7 @@ export function layPatterns(
   const name = JSON.stringify([asked, sheet, effort]);
   const kept = latest.get(name);
   if (kept !== undefined) return kept;
-  const plan = newPlan(asked, sheet, effort);
+  const plan = newPlan(asked, sheet, effort, whole);
   // Each row that is not laid says why, in the units of the call.
   if (plan.notLaid.length > 0) return plan;
   const oldest = latest.keys().next();
@@ -122,7 +124,7 @@ export function cutPlan(
   stock: SheetStock,
   options?: PlanOptions,
 ): readonly CutRow[] {
-  return wholePlan(patterns, stock, options).rows;
+  return layPatterns(patterns, stock, { ...options, whole: true }).rows;
 }
 
 /**
@@ -131,13 +133,7 @@ export function cutPlan(
  * As layPatterns, but refuses a plan that leaves a row out, because you would buy too little.
  */
 export function cutSheets(patterns: readonly PlacedPattern[], stock: SheetStock, options?: PlanOptions): CutSheets {
-  return wholePlan(patterns, stock, options).sheets;
-}
-
-function wholePlan(patterns: readonly PlacedPattern[], stock: SheetStock, options?: PlanOptions): CutPlan {
-  const plan = layPatterns(patterns, stock, options);
-  if (plan.notLaid[0] !== undefined) throw plan.notLaid[0].refusal;
-  return plan;
+  return layPatterns(patterns, stock, { ...options, whole: true }).sheets;
 }
 
 /**
@@ -152,9 +148,9 @@ function rounded<T extends object>(figures: T): T {
   return Object.fromEntries(entries) as T;
 }
 
-function newPlan(asked: AskedRows, sheet: SheetSize, effort: number): CutPlan {
+function newPlan(asked: AskedRows, sheet: SheetSize, effort: number, whole: boolean): CutPlan {
   const { wanted, notLaid, job } = wantedPieces(asked, sheet);
-  if (wanted.length === 0 && notLaid[0] !== undefined) throw notLaid[0].refusal;
+  if ((whole || wanted.length === 0) && notLaid[0] !== undefined) throw notLaid[0].refusal;
   const layout = bestLayout(job, effort);
   const spots = inReadingOrder(leastUsedLast(layout.spots), job);
   const rows = spots.flatMap(({ item, rows: { turn, originX, originY }, sheet: on, x, y }): readonly CutRow[] => {

@@ -5,6 +5,7 @@ import type { Job } from './cut-job';
 import { type Layout, layoutOf, type Spot } from './cut-layout';
 import { pieceRows, type Rows } from './cut-rows';
 import { emptySheet, type Grown, grownBy, leftmost, occupy, type Sheet, type StepBudget } from './cut-sheet';
+import type { Piece } from './piece';
 
 const fineRows = 1920;
 /** With more different shapes than this, fine rows would take too long to make. */
@@ -28,7 +29,7 @@ export function polished(job: Job, layout: Layout, effort: StepBudget): Layout |
     const { piece, area } = job.shapeOf(item);
     const target = sheets[sheet];
     if (target === undefined) return undefined;
-    const fine = known.get(rows) ?? fineOf(piece, rows.turn, rowHeight, job.sheet.gap);
+    const fine = known.get(rows) ?? fineOf(piece, rows.turn, rowHeight, job.sheet.gap, effort);
     known.set(rows, fine);
     const row = Math.round(y / rowHeight);
     const last = Math.min(fineRows - fine.rows.count, row + finer);
@@ -50,7 +51,7 @@ export function polished(job: Job, layout: Layout, effort: StepBudget): Layout |
   return layoutOf(spots, moment);
 }
 
-function fineOf(piece: Parameters<typeof pieceRows>[0], turn: number, rowHeight: number, gap: number): Fine {
+function fineOf(piece: Piece, turn: number, rowHeight: number, gap: number, effort: StepBudget): Fine {
   const rows = pieceRows(piece, turn, rowHeight);
-  return { rows, grown: grownBy(rows, gap, rowHeight, fineRows) };
+  return { rows, grown: grownBy(rows, gap, rowHeight, fineRows, effort) };
 }

@@ -152,7 +152,7 @@ export interface Grown {
 }
 
 /** Rows that are off the sheet wherever the piece lies are left out, because a gap may be far wider than the sheet. */
-export function grownBy(rows: Rows, gap: number, rowHeight: number, sheetRows: number): Grown {
+export function grownBy(rows: Rows, gap: number, rowHeight: number, sheetRows: number, budget: StepBudget): Grown {
   const below = gap > 0 ? Math.min(sheetRows, Math.ceil(gap / rowHeight)) : 0;
   const starts = new Int32Array(rows.count + 2 * below + 1);
   const all: number[] = [];
@@ -166,6 +166,7 @@ export function grownBy(rows: Rows, gap: number, rowHeight: number, sheetRows: n
         found.push(rows.stretches[s]! - aside, rows.stretches[s + 1]! + aside);
       }
     }
+    budget.spent += 2 * found.length;
     for (const end of merged(found)) all.push(end);
     starts[i + 1] = all.length;
   }
