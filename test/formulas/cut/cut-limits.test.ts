@@ -95,4 +95,10 @@ describe('a row that cannot be laid', () => {
     expect(() => cutSheets([small, large], stock)).toThrow('row 2 in one piece');
     expect(() => layPatterns([large], stock)).toThrow('row 1 in one piece');
   });
+
+  it('is refused before anything is searched', { timeout: 5000 }, () => {
+    // At this effort a search of eight pieces takes more than the time that the test has.
+    const pieces = [...copies(8, small), large];
+    expect(() => cutSheets(pieces, stock, { effort: 64 })).toThrow('row 9 in one piece');
+  });
 });
