@@ -1,5 +1,6 @@
 import type { PublishedRow } from './published-row';
 
+const fao = 'fao-fisheries-technical-paper';
 const zhu = 'zhu-chen-aquacultural-engineering';
 const planet = 'water-planet-nitrification';
 const mat = 'arowana-club-forum-media';
@@ -54,13 +55,30 @@ export const filterPublished: readonly PublishedRow[] = [
     known: 'read',
   },
   {
-    call: ['FILTER.AREA', 'metric', '4 oz/d', '50 %', '0.05 g/ft2/d'],
-    expected: 148.8 * 0.09290304,
-    tolerance: 0.31,
-    source: 'monsterfishkeepers-bio-media',
-    place: '4 oz of food with 50 % protein: 7.44 g of ammonia, at 0.05 g/ft2/d on 148.8 ft2',
-    known: 'read',
-    disagrees: 'Ours is 30 % less: the post makes ammonia of 0.16 x 0.82 of the protein, ours 0.092.',
+    call: ['FILTER.AREA', 'US', '200 g/d', 0.32, '0.469 g/m2/d'],
+    expected: 13.15 / 0.09290304,
+    tolerance: 0.05,
+    source: fao,
+    place: 'appendix 4: 7.4957 g ammonia / 0.57 g/m2/d = 13.15 m2',
+    known: 'memory',
+    disagrees: 'Ours is 4.5 % less, 12.55 m2, because 0.092 of protein becomes ammonia nitrogen and not 0.0976.',
+  },
+  {
+    call: ['FILTER.MEDIA', 'US', '13.15 m2', '300 m2/m3'],
+    expected: 43.8 / 28.316846592,
+    tolerance: 0.001,
+    source: fao,
+    place: 'appendix 4: 13.15 m2 on 300 m2/m3 is 43.8 L',
+    known: 'memory',
+  },
+  {
+    call: ['FILTER.FEED', 'US', '43.8 L', '300 m2/m3', 0.32, '0.469 g/m2/d'],
+    expected: 0.2 / 0.45359237,
+    tolerance: 0.05,
+    source: fao,
+    place: 'appendix 4, backwards: 43.8 L carries 200 g a day',
+    known: 'memory',
+    disagrees: 'Ours is 4.7 % more, for the reason given at FILTER.AREA.',
   },
   {
     call: ['FILTER.MEDIA', 'US', '22 m2', '275 m2/m3'],

@@ -29,13 +29,13 @@ const forum = 'diy-aquaponics-forum-biofilter';
 
 export const loadPublished: readonly PublishedRow[] = [
   {
-    call: ['LOAD.AMMONIA', 'metric', '4 oz/d', 0.5, 0.16 * 0.82],
-    expected: 7.44 / 1000,
-    tolerance: 5e-4,
-    source: 'monsterfishkeepers-bio-media',
-    place: '4 oz of food, 50 % protein, 16 % of that nitrogen, 82 % of that ammonia: 7.44 g',
-    known: 'read',
-    disagrees: 'With the usual 0.092 of the protein the same food gives 5.22 g.',
+    call: ['LOAD.AMMONIA', 'metric', '200 g/d', 0.32, 0.0976],
+    expected: 7.4957 / 1.2 / 1000,
+    tolerance: 1e-4,
+    source: 'fao-fisheries-technical-paper',
+    place: 'appendix 4: 200 g x 0.32 x 0.16 x 0.61 = 6.246 g N, x 1.2 = 7.4957 g ammonia a day',
+    known: 'memory',
+    disagrees: 'With the factor 0.092 the same feed gives 5.888 g N = 7.16 g ammonia, 4.5 % less.',
   },
   {
     call: ['LOAD.TABLE', 'metric', 1, 0.4],

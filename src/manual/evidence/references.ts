@@ -116,7 +116,6 @@ export const references = {
   'metcalf-eddy-wastewater-engineering':
     'Metcalf and Eddy, Wastewater Engineering: AOTR = SOTR x (beta Cs - C)/Cs20 x 1.024^(T - 20) x alpha; APHA saturation',
   'microponics-optimizing-aquaponics': 'Microponics (microponics.net.au), Optimising your aquaponics system, part 1',
-  'monsterfishkeepers-bio-media': 'Monster Fish Keepers forum, thread 543594, How much bio media to use',
   'mwh-water-treatment': 'MWH’s Water Treatment, 3rd edition (2012), appendix C, after Vennard and Street',
   'national-bureau-fish-genetic': 'National Bureau of Fish Genetic Resources, common carp',
   'naylor-moccia-durant-north': 'Naylor, Moccia and Durant, North American Journal of Aquaculture 61:21 (1999)',
