@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { planCheck } from '../../../src/formulas/plan/plan-check';
+import { planFarm } from '../../../src/formulas/plan/plan-farm';
+import { planLimit } from '../../../src/formulas/plan/plan-limit';
+import type { Scenario } from '../../../src/formulas/plan/plan-scenario';
+import { stockFeedRate } from '../../../src/formulas/stock/stock-feed-rate';
+import { fishLimits, survivalRange } from '../../../src/formulas/water/water-species';
+import { DAY, factors, farm, smallFarm } from './plan-farm';
+
+/** 40 tilapia of 250 g at 2 % a day: 200 g of feed a day, within every limit. */
+const calm: Scenario = { ...farm, fishCount: 40, temperature: 25, coldestWater: 22, hottestWater: 28 };
+const found = (change: Partial<Scenario>, words: string) =>
+  planCheck({ ...calm, ...change }, factors).find(({ text }) => text.includes(words));
+const has = (change: Partial<Scenario>, words: string) => found(change, words) !== undefined;
+
+/** Nothing is built or bought. */
+const bare: Partial<Scenario> = {
+  tankVolume: undefined,
+  airSupply: undefined,
+  pumpFlow: undefined,
+  drums: undefined,
+  pads: undefined,
+  mediaVolume: undefined,
+  bedArea: undefined,
+};
+
+describe('every caution', () => {
+  it.each<[string, Partial<Scenario>]>([
+    ['bad water', { hottestWater: 39, coldestWater: 5, highestPh: 9.5, ph: 5, stockingLimit: 1 }],
+    ['water in which fish grow poorly', { coldestWater: 16, hottestWater: 34, oxygenAtPowerFailure: 0.002 }],
+    ['full pads and gravel', { padHolding: 0.001, bedHolding: 0.01, drums: undefined, settler: 'mixed' }],
+    ['nothing that removes solids', { ...smallFarm, bedArea: 'none' }],
+    ['closed water and small media', { drums: 'none', waterOut: 0, mediaVolume: 0.01 }],
+    ['feed that is not eaten', { feed: 1 / DAY, feedingRate: 0.2, species: 'rainbow trout', temperature: 12.8 }],
+    ['figures that cannot be right', { conversion: 0.3, overflowLimit: 0.0001, settler: 0.5 }],
+    ['fast water in the drums', { pumpFlow: 0.01 }],
+  ])('has a figure for each of its marks, with %s', (_, change) => {
+    const silent = planCheck({ ...calm, ...change }, factors).flatMap(({ text, figures = {} }) =>
+      [...text.matchAll(/\{(\w+)/g)].map(([, mark = '']) => mark).filter((mark) => figures[mark] === undefined),
+    );
+    expect(silent).toEqual([]);
+  });
+});
+
+describe('stages that carry less than the feed', () => {
+  it('are those beyond a rounding of it', () => {
+    const capacity = planLimit(planFarm(calm, factors)).first?.capacity as number;
+    const over = (feed: number) => has({ feed }, 'of feed, but you feed');
+    expect([over(capacity * (1 + 5e-10)), over(capacity * (1 + 1e-6))]).toEqual([false, true]);
+  });
+
+  it('leave solids that nothing removes to their own caution, and no other stage that carries nothing', () => {
+    const solids = { pads: 'none', bedArea: 'none' } as const;
+    expect(has(solids, 'circulation, solids: carries')).toBe(false);
+    expect(has(solids, 'is the first limit')).toBe(false);
+    expect(has({ hottestWater: 38, oxygenAtPowerFailure: 0.007 }, 'air: carries')).toBe(true);
+  });
+
+  it('or the first limit, with the next if there is one', () => {
+    expect(has({}, 'is the first limit')).toBe(true);
+    expect(has({}, 'The next limit is')).toBe(true);
+    const one = { ...bare, bedArea: 10 };
+    expect(has(one, 'plant beds is the first limit')).toBe(true);
+    expect(has(bare, 'is the first limit')).toBe(false);
+  });
+});
+
+describe('cautions with something left out', () => {
+  it('of feed need fish, their mass and a rate', () => {
+    const typed = { feed: 0.5 / DAY };
+    expect(has(typed, 'The feed typed')).toBe(true);
+    for (const absent of [{ fishCount: undefined }, { fishMass: undefined }, { feedingRate: undefined }])
+      expect(has({ ...typed, ...absent }, 'The feed typed')).toBe(false);
+    expect(has({}, 'The feed typed')).toBe(false);
+  });
+
+  it('of the feeding rate give it and that of the chart in per cent', () => {
+    const trout = { species: 'rainbow trout', temperature: 12.8, feedingRate: 0.03 } as const;
+    const figures = found(trout, 'published chart')?.figures;
+    expect(figures?.rate).toBeCloseTo(3, 12);
+    expect(figures?.chart).toBeCloseTo(100 * stockFeedRate('rainbow trout', 0.25, 12.8), 12);
+  });
+
+  it('of electricity come with a pump, air or a motor', () => {
+    const still = { pumpFlow: 'none', airSupply: 'none', power: undefined } as const;
+    expect(has(still, 'ground-fault')).toBe(false);
+    for (const one of [{ pumpFlow: 0.001 }, { airSupply: 0.001 }, { power: 50 }])
+      expect(has({ ...still, ...one }, 'ground-fault')).toBe(true);
+  });
+
+  it('of pH need one', () => {
+    const [acid, alkaline] = fishLimits('tilapia').ph;
+    const words = 'leaves the range of {low} to {high}';
+    expect(has({ ph: undefined, highestPh: undefined }, words)).toBe(false);
+    expect(has({ ph: undefined, highestPh: alkaline + 0.1 }, words)).toBe(true);
+    expect(has({ ph: acid - 0.1, highestPh: alkaline }, words)).toBe(true);
+  });
+
+  it('of air need a supply that covers the mean of the day but not its worst hour', () => {
+    const covers = (times: number) => {
+      const air = planLimit(planFarm(calm, factors)).rows.find(({ stage }) => stage === 'air')?.capacity as number;
+      return has({ airSupply: ((calm.airSupply as number) * times * 0.2) / DAY / air }, 'Air covers');
+    };
+    expect([0.99, 1.01, 1.49, 1.51].map(covers)).toEqual([false, true, true, false]);
+    expect(has({ airSupply: 'none' }, 'Air covers')).toBe(false);
+  });
+
+  it('of growth come only where the fish survive', () => {
+    const [low] = survivalRange('tilapia');
+    expect(has({ coldestWater: low + 0.1 }, 'grow poorly')).toBe(true);
+    expect(has({ coldestWater: low - 0.1 }, 'grow poorly')).toBe(false);
+  });
+});
