@@ -114,6 +114,7 @@ describe('the list of parts', () => {
   it('says which input is at fault', () => {
     const says = (name: string, value: unknown) => refusal('PLAN.PARTS', 'US', changed(name, value));
     expect(says('drums', 0)).toContain('bank: drums: 0 or blank is not allowed; give a whole number from 1 to 100');
+    expect(says('drums', 'none')).toContain('bank: drums: none is not allowed; give a whole number from 1 to 100');
     expect(says('drum height', '8 in')).toContain(
       'bank: cone height: together with the base rise it leaves no room for water',
     );

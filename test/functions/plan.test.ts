@@ -164,6 +164,11 @@ describe('a bad scenario', () => {
       [['fish count', 120, 0], ...bare.slice(1)],
       'column 2, fish count: 0 or blank is not allowed; give fish',
     ],
+    [
+      'fish of which there are none',
+      [['fish count', 120, 'none'], ...bare.slice(1)],
+      'column 2, fish count: none is not allowed; give fish',
+    ],
     ['a part of a drum', withRow('drums', 2, 2.5), 'column 2, drums: 2.5 is not allowed; give a whole number'],
     ['less than nothing', withRow('pads', 2, -1), 'column 2, pads: -1 is not allowed'],
     ['a word not in the list', withRow('species', 'tilapia', 'trout'), 'trout is not allowed; nearest are'],

@@ -4,7 +4,7 @@ import type { Profile } from '../../units/profile';
 import { wordQuantity } from '../../units/quantity';
 import { coefficient } from '../coefficients/all';
 import { ArgumentError } from '../reading/argument-error';
-import { type InputTable, inputName, inputTable, type OpenCell } from '../reading/input-table';
+import { type InputTable, inputName, inputTable, type OpenCell, whatIsGiven } from '../reading/input-table';
 import { namedColumn } from '../reading/named-column';
 import { withNamedRefusals } from '../reading/named-refusals';
 import type { TypedRange } from '../reading/typed-range';
@@ -41,7 +41,7 @@ export function readScenario(table: InputTable, column: number, place: string, p
     coldestWater: values.coldestWater ?? values.temperature,
     hottestWater: values.hottestWater ?? values.temperature,
   };
-  refuseNoFeed(scenario, table, place);
+  refuseNoFeed(scenario, table, column, place);
   const { coldestWater, temperature, hottestWater, ph, highestPh } = scenario;
   const usual = `temperature${defaults.includes('temperature') ? ', not given' : ''}`;
   refuseDisorder(place, profile, 'temperature', ['coldest water', coldestWater], [usual, temperature]);
@@ -60,7 +60,8 @@ export function readScenario(table: InputTable, column: number, place: string, p
 /** Either feed must be given, or fish count, fish mass and feeding rate. */
 function refuseNoFeed(
   { feed, fishCount, fishMass, feedingRate }: Scenario,
-  { lines }: InputTable,
+  table: InputTable,
+  column: number,
   place: string,
 ): void {
   if (feed !== undefined) return;
@@ -68,9 +69,8 @@ function refuseNoFeed(
   const lacking = Object.entries(needed).find(([, value]) => value === undefined);
   if (lacking === undefined) return;
   const [key] = lacking;
-  const given = lines.has(key) ? '0 or blank is not allowed' : 'its row is missing';
   throw new ArgumentError(
-    `${place}${inputName(scenarioInputs, key)}: ${given}; give fish count, fish mass and feeding rate, each more than 0, or feed`,
+    `${place}${inputName(scenarioInputs, key)}: ${whatIsGiven(table, key, column)}; give fish count, fish mass and feeding rate, each more than 0, or feed`,
   );
 }
 

@@ -95,6 +95,14 @@ export function isNothing(value: unknown): boolean {
   return value === 0 || isBlank(value);
 }
 
+/** What stands where an input without a figure needs one. */
+export function whatIsGiven({ lines }: InputTable, key: string, column: number): string {
+  const cells = lines.get(key);
+  if (cells === undefined) return 'its row is missing';
+  const cell = cells[column];
+  return `${isNothing(cell) ? '0 or blank' : wordText(String(cell))} is not allowed`;
+}
+
 function valueOrThrow(value: OpenCell | undefined): CellValue {
   if (value instanceof Error) throw value;
   return value ?? '';

@@ -8,7 +8,7 @@ import { coefficient } from '../coefficients/all';
 import type { FigureInput, Named, NamedInput, NamedInputs, ReaderInput, WordInput } from '../plan/named-input';
 import { ArgumentError, asArgumentError, withPlace } from './argument-error';
 import { allowed, boundsTest } from './bounds';
-import { type InputTable, inputName, isNothing } from './input-table';
+import { type InputTable, inputName, isNothing, whatIsGiven } from './input-table';
 import { type FigureReader, figureReader } from './read-figure';
 import { rangeReader, type TypedRange } from './typed-range';
 
@@ -82,7 +82,7 @@ export function namedColumn<T extends NamedInputs>(
     const value = withPlace(place, () => read(cell, profile));
     if (value !== absent) values[key] = value;
     else if ('required' in spec && spec.required)
-      throw new ArgumentError(`${place}${missing(name, spec, table, key, profile)}`);
+      throw new ArgumentError(`${place}${name}: ${whatIsGiven(table, key, column)}; give ${allowed(spec, profile)}`);
     else {
       const bySpecies = speciesLimit(spec, values);
       values[key] = bySpecies ?? withPlace(place, () => defaultOf(name, spec, values, profile));
@@ -97,11 +97,6 @@ export function namedColumn<T extends NamedInputs>(
 /** The value of an input for a figure: for a crop its feed, for all others the figure itself. */
 export function inputValue(key: string, figure: number): unknown {
   return key === 'crop' ? { feed: figure, plants: undefined } : figure;
-}
-
-function missing(name: string, spec: FigureInput, { lines }: InputTable, key: string, profile: Profile): string {
-  const given = lines.has(key) ? '0 or blank is not allowed' : 'its row is missing';
-  return `${name}: ${given}; give ${allowed(spec, profile)}`;
 }
 
 /** The limit of the species, if one was given. */

@@ -48,7 +48,7 @@ describe('a column of inputs', () => {
     expect(none.flow).toBeUndefined();
     expect(says(() => column([['lowest °C', 'none']]))).toContain('in it: lowest °C: none is not allowed');
     expect(says(() => namedColumn(inputs, table([['top length', 'none']]), 0, '', metric))).toContain(
-      '0 or blank is not allowed',
+      'top length: none is not allowed',
     );
   });
 
