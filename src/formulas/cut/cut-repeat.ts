@@ -8,9 +8,9 @@ import type { StepBudget } from './cut-sheet';
 import { recipeFor, type Start, startsOfSheets } from './cut-starts';
 
 /** Steps of an effort for filling one sheet, and for all of them; then the search for good sheets stops. */
-const stepsAnEffort = { sheet: 3e6, all: 16e6 };
+const stepsAnEffort = { sheet: 2e6, all: 12e6 };
 /** The shares of the effort for the rest after the full sheets, and for the search of all pieces. */
-const shares = { rest: 0.5, search: 0.3 };
+const shares = { rest: 0.4, search: 0.25 };
 const bestStarts = 8;
 /** Whether more pieces lie on one sheet is searched on a sheet this many times as long. */
 const longerSheet = 1.5;
