@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { call, spill } from './call';
 
 describe('sheets of random banks', () => {
-  it('are as many as CUT.SHEETS counts for the same rows and gap, in 200 banks', () => {
+  it('are as many as CUT.SHEETS counts for the same rows and gap, in 80 banks', () => {
     const rarely = { min: 0, max: 3 };
     let withGap = 0;
     fc.assert(
@@ -45,8 +45,8 @@ describe('sheets of random banks', () => {
           if (gap > 0) withGap++;
         },
       ),
-      { numRuns: 200, seed: 3 },
+      { numRuns: 80, seed: 3 },
     );
-    expect(withGap).toBeGreaterThan(100);
+    expect(withGap).toBeGreaterThan(40);
   });
 });
