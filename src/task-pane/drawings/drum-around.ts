@@ -1,5 +1,6 @@
 import { HostError, type SheetHost } from '../../hosts/sheet-host';
 import type { CellResult } from '../../hosts/workbook-model';
+import { drumSet } from '../../workbooks/sheets/cone-cut-plan/drum-set';
 import type { DrumField } from './request';
 
 /** Where the ready-made sheets beside the drums keep what is the same for every drum of the set. */
@@ -20,7 +21,7 @@ export async function figuresAround(
   sheet: string,
   host: Pick<SheetHost, 'read'>,
 ): Promise<Partial<Record<DrumField, CellResult>>> {
-  const suffix = /^drums( \d+| \(\d+\))?$/i.exec(sheet)?.[0].slice('drums'.length);
+  const suffix = drumSet(sheet);
   if (suffix === undefined) return {};
   const names = [...new Set(places.map(([, name]) => name))];
   const read = await Promise.all(names.map(async (name) => [name, await cellsOf(`${name}${suffix}`, host)] as const));

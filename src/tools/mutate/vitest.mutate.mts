@@ -12,7 +12,7 @@ class ShortestFirst extends BaseSequencer {
 export default defineConfig({
   test: {
     include: (process.env.MUTATE_TESTS ?? 'test/formulas/**/*.test.ts').split(','),
-    // The sheets of two hundred banks would take minutes a change, and judge the search for a cut plan.
+    // The sheets of many random banks would take minutes a change, and judge the search for a cut plan.
     exclude: ['test/**/*.browser.test.ts', 'test/functions/sheets-of-banks.test.ts'],
     // What the files share is loaded once for each change, by a worker that ends with it.
     isolate: false,

@@ -5,6 +5,7 @@ import type { CellScalar } from '../../hosts/workbook-model';
 import type { Kind } from '../../units/kinds';
 import { type Profile, readProfile } from '../../units/profile';
 import { readQuantity } from '../../units/quantity';
+import { drumSet } from '../sheets/cone-cut-plan/drum-set';
 import {
   PacketMistake,
   type SheetCells,
@@ -48,16 +49,12 @@ export interface Job {
 
 export type Functions = Pick<FunctionLibrary, 'catalogue' | 'adapt'>;
 
-/** What a spreadsheet puts after the name of a sheet that is there already: `Drums 2`, `Drums (2)`. */
-const setsOf = (sheets: readonly SheetCells[]): readonly string[] =>
-  sheets.flatMap(({ name }) => /^drums( \d+| \(\d+\))?$/i.exec(name)?.[0].slice('drums'.length) ?? []);
-
 /**
  * Reads the jobs from the cells of a workbook, with their last calculated values: one, or one for each set of cone
  * sheets, because a set has room for eight drums. Throws PacketMistake if it can read none.
  */
 export function readJobs(sheets: readonly SheetCells[], units: string, functions: Functions): readonly Job[] {
-  const [first = '', ...others] = setsOf(sheets);
+  const [first = '', ...others] = sheets.flatMap(({ name }) => drumSet(name) ?? []);
   const jobs: Job[] = [];
   const mistakes: string[] = [];
   for (const suffix of [first, ...others]) {

@@ -5,24 +5,13 @@ import { planLimit } from '../../../src/formulas/plan/plan-limit';
 import type { Scenario } from '../../../src/formulas/plan/plan-scenario';
 import { stockFeedRate } from '../../../src/formulas/stock/stock-feed-rate';
 import { fishLimits, survivalRange } from '../../../src/formulas/water/water-species';
-import { DAY, factors, farm, smallFarm } from './plan-farm';
+import { bare, DAY, factors, farm, smallFarm } from './plan-farm';
 
 /** 40 tilapia of 250 g at 2 % a day: 200 g of feed a day, within every limit. */
 const calm: Scenario = { ...farm, fishCount: 40, temperature: 25, coldestWater: 22, hottestWater: 28 };
 const found = (change: Partial<Scenario>, words: string) =>
   planCheck({ ...calm, ...change }, factors).find(({ text }) => text.includes(words));
 const has = (change: Partial<Scenario>, words: string) => found(change, words) !== undefined;
-
-/** Nothing is built or bought. */
-const bare: Partial<Scenario> = {
-  tankVolume: undefined,
-  airSupply: undefined,
-  pumpFlow: undefined,
-  drums: undefined,
-  pads: undefined,
-  mediaVolume: undefined,
-  bedArea: undefined,
-};
 
 describe('every caution', () => {
   it.each<[string, Partial<Scenario>]>([

@@ -96,3 +96,14 @@ export const farm: Scenario = {
 
 /** No drums, no pads, no separate biofilter: gravel beds do it all. */
 export const smallFarm: Scenario = { ...farm, drums: 'none', pads: 'none', mediaVolume: 'none', media: 175 };
+
+/** Nothing is built or bought. */
+export const bare: Partial<Scenario> = {
+  tankVolume: undefined,
+  airSupply: undefined,
+  pumpFlow: undefined,
+  drums: undefined,
+  pads: undefined,
+  mediaVolume: undefined,
+  bedArea: undefined,
+};

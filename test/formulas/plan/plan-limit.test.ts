@@ -4,7 +4,7 @@ import { planLimit } from '../../../src/formulas/plan/plan-limit';
 import { planResults } from '../../../src/formulas/plan/plan-results';
 import type { Scenario } from '../../../src/formulas/plan/plan-scenario';
 import { waterOxygen } from '../../../src/formulas/water/water-oxygen';
-import { DAY, factors, farm, smallFarm } from './plan-farm';
+import { bare, DAY, factors, farm, smallFarm } from './plan-farm';
 
 const rowOf = (scenario: Scenario, stage: string) =>
   planLimit(planFarm(scenario, factors)).rows.find((row) => row.stage === stage)!;
@@ -128,17 +128,7 @@ describe('the first limit', () => {
   });
 
   it('is not given if no stage is', () => {
-    const bare: Scenario = {
-      ...farm,
-      tankVolume: undefined,
-      airSupply: undefined,
-      pumpFlow: undefined,
-      drums: undefined,
-      pads: undefined,
-      mediaVolume: undefined,
-      bedArea: undefined,
-    };
-    const { rows, first } = planLimit(planFarm(bare, factors));
+    const { rows, first } = planLimit(planFarm({ ...farm, ...bare }, factors));
     expect(first).toBeUndefined();
     expect(rows.at(-1)?.stage).toBe('first limit: not given');
     expect(rows.every((row) => row.capacity === 'not given')).toBe(true);
