@@ -4,13 +4,16 @@ import type {
   BaseValueObject,
   FormulaDataModel,
   FormulaDependencyGenerator,
+  IAllRuntimeData,
   IDependencyManagerService,
   IFeatureCalculationManagerService,
   IFormulaCurrentConfigService,
+  IFormulaDatasetConfig,
   IFormulaDependencyTree,
   IFormulaRuntimeService,
   IOtherFormulaManagerService,
 } from '@univerjs/engine-formula';
+import type { Subject } from 'rxjs';
 import type { StoredSpills } from './spill-state';
 
 /**
@@ -64,10 +67,15 @@ export interface ReferenceParts {
 }
 
 export interface ServiceParts {
+  readonly _executeLock: { acquire(key: string, work: () => Promise<void>): Promise<void> };
+  readonly _executionInProgressListener$: Subject<ReturnType<IFormulaRuntimeService['getRuntimeState']>>;
+  readonly _executionCompleteListener$: Subject<IAllRuntimeData>;
+  _isCalculateTreeModel: boolean;
   readonly _runtimeService: RuntimeParts;
   readonly _currentConfigService: ConfigParts;
   _apply(again?: boolean): Promise<unknown>;
   _executeStep(): Promise<true | undefined>;
+  execute(config: IFormulaDatasetConfig): Promise<void>;
 }
 
 /** One formula and its place. */

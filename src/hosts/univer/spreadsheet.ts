@@ -4,9 +4,9 @@ import { IFunctionService } from '@univerjs/engine-formula';
 import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import englishWords from '@univerjs/preset-sheets-core/locales/en-US';
 import type { FWorkbook } from '@univerjs/sheets/facade';
-import { FormulaCalculationSessionService } from '@univerjs/sheets-formula';
 import { defaultTheme } from '@univerjs/themes';
 import type { SheetData, WorkbookData } from '../workbook-model';
+import { repairTurnsOfCalculation, whenCalculated } from './calculation-turns';
 import { CellReader } from './cell-reader';
 import { nextWorkbookId } from './engine';
 import { repairEngine } from './engine-repairs';
@@ -17,7 +17,6 @@ import { asOpened, fromSnapshot } from './from-snapshot';
 import type { HostFunction } from './function-set';
 import { repairHeights } from './height-repairs';
 import { Notes } from './notes';
-import { repairRestart } from './restart-repairs';
 import { sheetId, toSnapshot } from './snapshot';
 import { repairTab } from './tab-repairs';
 
@@ -61,8 +60,8 @@ export interface SpreadsheetOptions {
 
 export function createSpreadsheet({ container, functions, dark }: SpreadsheetOptions): Spreadsheet {
   repairHeights();
-  repairRestart();
   repairTab();
+  repairTurnsOfCalculation();
   const univer = new Univer({
     theme: defaultTheme,
     darkMode: dark,
@@ -116,13 +115,14 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
       for (const listener of listeners) listener();
     },
     evaluate: async (name, formula) => {
-      await calculated(injector);
+      // A separate formula must not be calculated in the middle of a calculation.
+      await whenCalculated(injector, longestCalculation);
       const workbook = current().facade.getWorkbook();
       const sheet = workbook.getSheetBySheetName(name);
       if (!sheet) throw new Error(`there is no sheet ${name}`);
       return evaluate({ injector, workbook }, sheet, formula);
     },
-    settled: () => injector.get(FormulaCalculationSessionService).waitForLatestApplied(longestCalculation),
+    settled: () => whenCalculated(injector, longestCalculation),
     save: () => fromSnapshot(current()),
     opened: () => asOpened(current().opened),
     setDark: (isDark) => api.toggleDarkMode(isDark),
@@ -131,11 +131,4 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
       return () => listeners.delete(listener);
     },
   };
-}
-
-/** A separate formula must not be calculated in the middle of a calculation. */
-async function calculated(injector: Injector): Promise<void> {
-  const session = injector.get(FormulaCalculationSessionService);
-  const { started, completed, resultApplied } = session.state;
-  if (started && !(completed && resultApplied)) await session.waitForLatestApplied(longestCalculation);
 }

@@ -1,0 +1,92 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { RunningServer } from '../../../src/command-line/serve-site';
+import { launchBrowser } from '../../harness/browser';
+import { cells, openBlank, openWorkbench, serveWorkbench } from '../../workbench/open-workbench';
+
+const sheet = 'Sheet 1';
+let browser: Browser;
+let server: RunningServer;
+let page: Page;
+
+beforeAll(async () => {
+  [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
+  ({ page } = await openWorkbench(browser, server.address));
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+/** What a calculation reports, in order: its stages, by the engine's numbers, and its end. */
+const moments = [1, 2, 3, 4, 5, 6, 7, 8, 'end'] as const;
+/** Those that also come when no formula fills other cells than before. */
+const againComing = [1, 2, 3, 4, 8, 'end'] as const;
+type Moment = (typeof moments)[number];
+
+/**
+ * Changes A1 to 7, and the cells A2, A3, ... each at one moment of the calculations that follow, to 8, 9, ...
+ * Resolves with false if one of the moments did not come.
+ */
+function changeAt(at: readonly Moment[]): Promise<boolean> {
+  return page.evaluate(
+    async (left) => {
+      const { api, current, settled } = window.workbench.spreadsheet;
+      const cell = (row: number) => current().facade.getSheets()[0]!.getRange(row, 0);
+      // The spreadsheet waits a little before it looks at a change; it now does so at once.
+      const later = window.setTimeout;
+      const atOnce = (work: () => void): number => {
+        work();
+        return 0;
+      };
+      const change = (changed: number): void => {
+        window.setTimeout = atOnce as unknown as typeof window.setTimeout;
+        cell(changed).setValue(7 + changed);
+        window.setTimeout = later;
+      };
+      let row = 0;
+      const watching = api.onBeforeCommandExecute(({ id, params }) => {
+        if (!id.endsWith('set-formula-calculation-notification') || left[row] === undefined) return;
+        const { stageInfo, functionsExecutedState } = params as {
+          stageInfo?: { stage: number };
+          functionsExecutedState?: number;
+        };
+        const moment = stageInfo?.stage ?? (functionsExecutedState === undefined ? undefined : 'end');
+        if (moment !== left[row]) return;
+        row += 1;
+        change(row);
+      });
+      cell(0).setValue(7);
+      await settled();
+      watching.dispose();
+      return row === left.length;
+    },
+    [...at],
+  );
+}
+
+test.each(moments)(
+  'a change is calculated, and so is the next, if the first comes at moment %s of a calculation',
+  async (first) => {
+    for (const second of againComing) {
+      await openBlank(page);
+      const formulas = [0, 1, 2].map((row) => [1, `=SUM(A${row + 1},E1:E2)`]);
+      await page.evaluate(
+        ([name, lines]) =>
+          window.workbench.host.write([
+            { sheet: name!, row: 0, column: 0, cells: lines as (string | number)[][] },
+            { sheet: name!, row: 0, column: 4, cells: [['=SEQUENCE(A1)']] },
+          ]),
+        [sheet, formulas] as const,
+      );
+      const place = { sheet, row: 0, column: 1, rows: 3, columns: 1 };
+      await cells(page, place, ({ values }) => values[0]![0] === 2);
+      expect(await changeAt([first, second]), `moments ${first}, ${second}`).toBe(true);
+      const { values } = await page.evaluate(
+        ({ sheet: name, ...range }) => window.workbench.host.read({ sheet: name, range }),
+        place,
+      );
+      expect(values, `moments ${first}, ${second}`).toEqual([[10], [11], [12]]);
+    }
+  },
+);
