@@ -28,6 +28,26 @@ async function listOfSamples(): Promise<readonly string[]> {
   return response.ok ? ((await response.json()) as readonly string[]) : [];
 }
 
+/** Offers the samples by their titles, those of each folder as a group; a folder is named after its units. */
+function listSamples(list: HTMLSelectElement, paths: readonly string[]): void {
+  const titled = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+  const groups = new Map<string, HTMLOptGroupElement>();
+  const alone: HTMLOptionElement[] = [];
+  for (const path of paths) {
+    const [name = path, folder] = path.split('/').reverse();
+    const option = new Option(titled(name.replace(/\.xlsx$/, '').replaceAll('-', ' ')), path);
+    if (folder === undefined) {
+      alone.push(option);
+      continue;
+    }
+    const group = groups.get(folder) ?? document.createElement('optgroup');
+    groups.set(folder, group);
+    group.label = titled(`${folder} units`);
+    group.append(option);
+  }
+  list.append(...groups.values(), ...alone);
+}
+
 function sampleAt(path: string): OpenFile {
   return { name: path.slice(path.lastIndexOf('/') + 1), sample: path };
 }
@@ -90,7 +110,7 @@ export async function startFiles(
   const unsaved = new Unsaved(spreadsheet);
   const samples = part<HTMLSelectElement>('samples');
   const [paths, left] = await Promise.all([listOfSamples(), unsaved.start()]);
-  for (const path of paths) samples.add(new Option(path.replace(/\.xlsx$/, '').replace('/', ': '), path));
+  listSamples(samples, paths);
 
   const show = (workbook: WorkbookData, open: OpenFile, isDraft = false): void => {
     spreadsheet.open(workbook);

@@ -158,6 +158,10 @@ export function createDrawings(context: PaneContext): ViewPart {
     if (host === undefined) return;
     host.selection().then(recognizeSelection, () => undefined);
   };
+  const followUnits = (): void => {
+    form.inUnits(units.profileText());
+    lookAgain();
+  };
   let stops: (() => void)[] = [];
   return {
     element: make(
@@ -171,7 +175,8 @@ export function createDrawings(context: PaneContext): ViewPart {
       form.element,
     ),
     shown: () => {
-      stops = [context.onSelection((selection) => void recognizeSelection(selection)), units.onChanged(lookAgain)];
+      stops = [context.onSelection((selection) => void recognizeSelection(selection)), units.onChanged(followUnits)];
+      form.inUnits(units.profileText());
       if (host !== undefined) stops.push(watchCells(host, lookAgain, 300));
     },
     hidden: () => {

@@ -9,6 +9,11 @@ export interface DrumForm {
   readonly element: HTMLDetailsElement;
   /** Puts figures from the sheet into the form. */
   readonly fill: (figures: DrumFigures, units: string) => void;
+  /**
+   * Follows the workbook to other units: figures from a sheet are removed, because it may be another workbook's, and
+   * numbers typed here keep the unit in which they were typed.
+   */
+  readonly inUnits: (units: string) => void;
   /** The figures in the form; undefined while diameter or depth is missing. */
   readonly request: () => DrumRequest | undefined;
 }
@@ -45,6 +50,14 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
     const { symbol } = readProfile(profile).units.dimension;
     for (const one of symbols) replace(one, symbol);
   };
+  const clearFromSheet = (): void => {
+    for (const field of fromSheet) setText(field, '');
+    fromSheet.clear();
+  };
+  const setText = (field: DrumField, text: string): void => {
+    const input = inputs.get(field);
+    if (input !== undefined) input.value = text;
+  };
   showUnits();
   return {
     element: make('details', { class: 'drum' }, make('summary', {}, 'A settling drum in section'), ...fields),
@@ -52,16 +65,21 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
       profile = next;
       showUnits();
       // Figures of another drum are removed; those typed here stay.
-      const fill = (field: DrumField, text: string): void => {
-        const input = inputs.get(field);
-        if (input !== undefined) input.value = text;
-      };
-      for (const field of fromSheet) fill(field, '');
-      fromSheet.clear();
+      clearFromSheet();
       for (const [field, value] of Object.entries(figures) as [DrumField, CellScalar][]) {
-        fill(field, String(value));
+        setText(field, String(value));
         fromSheet.add(field);
       }
+    },
+    inUnits: (next) => {
+      if (next === profile) return;
+      clearFromSheet();
+      const { symbol } = readProfile(profile).units.dimension;
+      for (const input of inputs.values()) {
+        if (typeof asTyped(input.value) === 'number') input.value = `${input.value.trim()} ${symbol}`;
+      }
+      profile = next;
+      showUnits();
     },
     request: () => {
       const figures = Object.fromEntries(

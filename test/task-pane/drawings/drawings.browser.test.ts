@@ -72,6 +72,21 @@ describe('what is selected is drawn', () => {
       .toBe('Next pattern');
   });
 
+  test('the form of a drum follows the workbook to other units', async () => {
+    await select('Drums', 'B5');
+    await page.getByText('Settling drum in section (Drums, row 5)').waitFor();
+    expect(await page.getByLabel('Height of the cone').inputValue()).toBe('9.25');
+    await page.getByLabel('Height of the pail').fill('12');
+    await select('Start', 'A1');
+    const cell = (await page.evaluate(() => window.paneTest.host.names())).find(({ name }) => name === 'SiltUnits');
+    const [sheet = '', address = ''] = cell!.refersTo.replaceAll(/['$=]/g, '').split('!');
+    await page.evaluate(([on, at]) => window.paneTest.host.change(on!, at!, 'metric'), [sheet, address]);
+    await page.locator('.drum .unit', { hasText: 'mm' }).first().waitFor();
+    // What a row gave is gone; what was typed here keeps its unit.
+    expect(await page.getByLabel('Height of the cone').inputValue()).toBe('');
+    expect(await page.getByLabel('Height of the pail').inputValue()).toBe('12 in');
+  });
+
   test('the next selection replaces the last, and a drum fills its form', async () => {
     await select('Cut plan', 'C9');
     await page.getByText('Cut plan (Cut plan!A7:F11)').waitFor();
