@@ -15,7 +15,7 @@ const notPlaced = `TEXTJOIN(", ",TRUE,IF((${patternNames}<>"")*((${hasPattern}=F
 
 /** Sheets to buy, and where each piece goes on them. */
 export function cutPlanSheet(profile: ReadyProfile): SheetData {
-  const widths = [16, 14, 14, 14, 18, 14];
+  const widths = [16, 14, 14, 14, 20, 14];
   const draft = framed({
     name: 'Cut plan',
     title: 'Sheets to buy, and where each piece goes',
