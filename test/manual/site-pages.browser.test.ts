@@ -42,7 +42,10 @@ describe.each(['light', 'dark'] as const)('in %s, 320 pixels wide', (colorScheme
   });
 });
 
-test('no page of the site is wider than 320 pixels, as a page of 1280 is at 400 %', async () => {
+/** Width of A4 between margins of 15 mm, in CSS pixels. */
+const paperWidth = 680;
+
+test('no page of the site is wider than 320 pixels, as a page of 1280 is at 400 %, or than paper when printed', async () => {
   const context = await browser.newContext({ viewport: { width: 320, height: 700 }, serviceWorkers: 'block' });
   const page = await context.newPage();
   const paths = readdirSync('dist', { recursive: true, encoding: 'utf8' })
@@ -58,6 +61,16 @@ test('no page of the site is wider than 320 pixels, as a page of 1280 is at 400 
     ]);
     expect(width, path).toBeLessThanOrEqual(320);
     expect(heading, path).toBeGreaterThan(0);
+    await page.setViewportSize({ width: paperWidth, height: 700 });
+    await page.emulateMedia({ media: 'print' });
+    const cutOff = await page.evaluate(() =>
+      [document.documentElement, ...document.querySelectorAll('.wide')]
+        .filter(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth)
+        .map((element) => element.outerHTML.slice(0, 200)),
+    );
+    expect(cutOff, path).toEqual([]);
+    await page.emulateMedia({ media: 'screen' });
+    await page.setViewportSize({ width: 320, height: 700 });
   }
   await context.close();
 });
