@@ -22,7 +22,7 @@ export async function recognize(selection: Block, around: SelectionContext): Pro
     const units = pattern === undefined ? around.units : await unitsOf(pattern, around);
     return (
       (source && (await recognizeSource(source, selection, around))) ??
-      (isOfAnother(source) ? undefined : await recognizePatterns(selection, { ...around, units })) ??
+      (isOfAnother(source) ? undefined : await patternsOrDrum(selection, { ...around, units })) ??
       (isSpill(source) ? undefined : await recognizeScenario(selection, around)) ??
       (await recognizeDrum(selection, around)) ?? { sentence: whatToSelect }
     );
@@ -31,6 +31,17 @@ export async function recognize(selection: Block, around: SelectionContext): Pro
     if (error instanceof NotFollowed)
       return { sentence: `This cannot be drawn, because its formula ${error.message}.` };
     throw error;
+  }
+}
+
+/** A row under the headings of drums can have ten numbers side by side too, which are a drum's if they are no pattern. */
+async function patternsOrDrum(selection: Block, around: SelectionContext): Promise<Recognition | undefined> {
+  try {
+    return await recognizePatterns(selection, around);
+  } catch (error) {
+    const drum = error instanceof UserError ? await recognizeDrum(selection, around) : undefined;
+    if (drum === undefined) throw error;
+    return drum;
   }
 }
 

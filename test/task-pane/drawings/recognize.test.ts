@@ -125,6 +125,15 @@ describe('drums', async () => {
     });
   });
 
+  test('a row of drums with a number for what it held is a drum, not a pattern', async () => {
+    const host = await sampleHost('US/cone-cut-plan');
+    for (const [address, value] of Object.entries({ B5: 50, C5: 22.5 })) host.change('Drums', address, value);
+    for (const address of ['A5', 'B5', 'C5']) {
+      const recognition = await look(host, 'Drums', address);
+      expect(recognition).toMatchObject({ drum: { drumDiameter: 22.5 }, from: 'Drums, row 5' });
+    }
+  });
+
   test('the ports of a drum are drawn where the sheet Stand and ports has them', async () => {
     const recognition = await look(host, 'Drums', 'B5');
     if (!('drum' in recognition)) throw new Error('this is no drum');
