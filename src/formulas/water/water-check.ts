@@ -5,15 +5,7 @@ import type { Caution } from '../caution';
 import { timmons } from '../citations';
 import { carbonDioxideRow } from './water-check-carbon';
 import { ammoniaRow, chlorideRow, nitrateRow, nitriteRow, unionizedRow } from './water-check-nitrogen';
-import {
-  type Advice,
-  bounded,
-  type CheckCell,
-  type CheckRow,
-  notMeasured,
-  type Verdict,
-  type WaterTest,
-} from './water-check-row';
+import { type Advice, bounded, type CheckCell, type CheckRow, type Verdict, type WaterTest } from './water-check-row';
 import { waterOxygen } from './water-oxygen';
 import { fishLimits, groupSource } from './water-species';
 
@@ -98,7 +90,6 @@ function overSaturated(note: Caution, saturation: number): Caution {
 }
 
 function alkalinityRow({ alkalinity }: WaterTest): CheckRow {
-  if (alkalinity === undefined) return notMeasured('alkalinity');
   return bounded('alkalinity', 'alkalinity', alkalinity, [LEAST_ALKALINITY, undefined], `${timmons}, from memory`, {
     low: 'Add alkali: nitrification uses alkalinity up, and pH falls suddenly when it is gone.',
     zero: true,

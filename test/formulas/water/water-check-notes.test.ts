@@ -97,6 +97,11 @@ describe('a reading not taken', () => {
     expect(noteOf({ species: 'tilapia', temperature: undefined }, 'temperature')).toBe(unmeasured);
   });
 
+  it('still shows a bound that does not depend on it', () => {
+    expect(rowOf({ alkalinity: undefined }, 'alkalinity').low).toEqual({ kind: 'alkalinity', si: 0.05 });
+    expect(rowOf({ oxygen: undefined }, 'oxygen').low).toMatchObject({ kind: 'concentration' });
+  });
+
   it('shows no bound where none is known: chloride without nitrite, and oxygen without a temperature', () => {
     expect(rowOf({ chloride: undefined, nitrite: undefined }, 'chloride')).toMatchObject({ low: '', high: '' });
     expect(rowOf({ temperature: undefined }, 'oxygen')).toMatchObject({
