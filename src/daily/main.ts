@@ -11,7 +11,7 @@ import { type Intervals, startIntervals } from './intervals';
 import { readPull } from './pull';
 import { alert, plain, type Sentence } from './said';
 import { keep, keepSettings, keptEntries, keptSettings } from './store';
-import { misread, wrongWith } from './verdict';
+import { judged } from './verdict';
 
 const labels: Readonly<Record<Reading, string>> = {
   temperature: 'Temperature',
@@ -172,13 +172,17 @@ function start(): void {
     >;
     if (readings.every((reading) => values[reading] === '')) return say(alert('Type at least one reading.'));
     const { units, species: fish } = settings();
-    const unread = misread(units, fish, values);
-    if (unread !== undefined) {
-      say(alert(`Not saved. ${unread}`));
+    const test = judged(units, fish, values);
+    if ('unread' in test) {
+      say(alert(`Not saved. ${test.unread}`));
       return part('said').scrollIntoView();
     }
-    const wrong = wrongWith(units, fish, values);
-    const verdict = wrong.length === 0 ? [plain('All readings are within their limits.')] : wrong.map(alert);
+    const { wrong, missing } = test;
+    const fine =
+      missing.length === 0
+        ? 'All readings are within their limits.'
+        : `What was measured is within its limits. Not measured: ${missing.join(', ')}.`;
+    const verdict = wrong.length === 0 ? [plain(fine)] : wrong.map(alert);
     add({ kind: 'test', id: crypto.randomUUID(), date: input('test-date').value, values }, ...verdict);
     part('said').scrollIntoView();
   });

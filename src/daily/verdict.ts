@@ -5,32 +5,49 @@ import { type Reading, readings } from './entries';
 
 const check = adapt(waterCheckRow, (_, message) => new Error(message));
 
-const fine = /^(within limits|not measured|cannot judge|no limit)/;
+const fine = /^(within limits|not measured|no limit)/;
+const cannotJudge = 'cannot judge';
 
-/** What cannot be read in a water test; undefined if all can. */
-export function misread(units: string, species: string, values: Readonly<Record<Reading, string>>): string | undefined {
-  try {
-    checked(units, species, values);
-    return undefined;
-  } catch (error) {
-    return error instanceof Error ? error.message : String(error);
-  }
+/** What is to be said of a water test. */
+export interface Judged {
+  /** What is wrong and what to do at once, or why a reading cannot be judged: a short sentence each, in the words of WATER.CHECK. */
+  readonly wrong: readonly string[];
+  /** The readings that were not taken. */
+  readonly missing: readonly string[];
 }
 
-function checked(units: string, species: string, values: Readonly<Record<Reading, string>>) {
-  const given = readings.slice(0, 6).map((reading) => values[reading].trim() || '-');
-  return check(units, species, ...given, 0, values.alkalinity.trim() || '-');
-}
-
-/** What is wrong with a water test and what to do at once, a short sentence each; the words are those of WATER.CHECK. */
-export function wrongWith(
+/** Judges a water test; where it cannot be read, says why. */
+export function judged(
   units: string,
   species: string,
   values: Readonly<Record<Reading, string>>,
-): readonly string[] {
-  return checked(units, species, values)
-    .filter(([, , , , verdict]) => typeof verdict === 'string' && verdict !== '' && !fine.test(verdict))
-    .map(([reading, , , , verdict, note]) => capitalized(`${reading} ${verdict}. ${firstSentence(String(note))}`));
+): Judged | { readonly unread: string } {
+  const given = readings.map((reading) => values[reading].trim() || '-');
+  try {
+    const rows = check(units, species, ...given.slice(0, 6), 0, given[6]);
+    const names = rows.map(([name]) => String(name));
+    return {
+      wrong: rows
+        .filter(([, value, , , verdict]) => typeof verdict === 'string' && isToBeSaid(verdict, value !== ''))
+        .map(([name, , , , verdict, note]) =>
+          capitalized(`${name} ${said(String(verdict))}. ${firstSentence(String(note))}`),
+        ),
+      missing: readings
+        .filter((_, at) => given[at] === '-')
+        .map((reading) => names.find((name) => name.toLowerCase() === reading) ?? reading),
+    };
+  } catch (error) {
+    return { unread: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** A reading that was taken and cannot be judged is never passed over: ammonia without pH may kill. */
+function isToBeSaid(verdict: string, isTaken: boolean): boolean {
+  return verdict !== '' && !fine.test(verdict) && (verdict !== cannotJudge || isTaken);
+}
+
+function said(verdict: string): string {
+  return verdict === cannotJudge ? 'cannot be judged' : verdict;
 }
 
 function firstSentence(note: string): string {

@@ -6,7 +6,7 @@ import { calendarOf, choresOf, emptySchedule, nextDue } from '../../src/daily/ch
 import { type Entry, entriesOf, fileOf, merged, type Reading, rowsToPaste } from '../../src/daily/entries';
 import { plansIn } from '../../src/daily/from-plan';
 import { readPull } from '../../src/daily/pull';
-import { misread, wrongWith } from '../../src/daily/verdict';
+import { type Judged, judged } from '../../src/daily/verdict';
 import { spill } from '../functions/call';
 
 const pull: Entry = { kind: 'pull', id: 'a', date: '2026-05-02', volume: '15', solids: '2 %' };
@@ -62,8 +62,14 @@ describe('a pull', () => {
 });
 
 describe('the verdict', () => {
+  const of = (given: Parameters<typeof judged>[2]): Judged => {
+    const test = judged('metric', 'rainbow trout', given);
+    if ('unread' in test) throw new Error(test.unread);
+    return test;
+  };
+
   test('names what WATER.CHECK finds wrong, and what to do, in a short sentence each', () => {
-    const wrong = wrongWith('metric', 'rainbow trout', values);
+    const { wrong } = of(values);
     const given = ['metric', 'rainbow trout', 25, 8.2, 6.5, 0.1, 20, 4, 0, 40] as const;
     const rows = spill('WATER.CHECK', ...given).filter(([, , , , verdict]) => /too|survives/.test(String(verdict)));
     expect(wrong.map((sentence) => sentence.slice(0, sentence.indexOf('.')).toLowerCase())).toEqual(
@@ -84,13 +90,26 @@ describe('the verdict', () => {
       oxygen: '9.5',
       alkalinity: '90',
     };
-    expect(wrongWith('metric', 'rainbow trout', good)).toEqual([]);
+    expect(of(good)).toEqual({ wrong: [], missing: ['nitrite'] });
+  });
+
+  test('says that ammonia without pH cannot be judged, which may be far too much', () => {
+    const none = { temperature: '', ph: '', ammonia: '', nitrite: '', nitrate: '', oxygen: '', alkalinity: '' };
+    const { wrong, missing } = of({ ...none, ammonia: '0.5' });
+    expect(wrong).toEqual([
+      'Ammonia cannot be judged. The total is below its limit, but without pH and temperature the un-ionized part is unknown.',
+    ]);
+    expect(missing).toEqual(['temperature', 'pH', 'nitrite', 'nitrate', 'oxygen', 'alkalinity']);
+    // What was not taken is only missing.
+    expect(of({ ...none, nitrite: '0.01' }).wrong).toEqual([]);
   });
 
   test('says what cannot be read', () => {
-    expect(misread('metric', 'rainbow trout', { ...values, ph: 'sour' })).toMatch(/ph/i);
-    expect(misread('metric', 'rainbow trout', { ...values, ph: '77' })).toMatch(/ph/i);
-    expect(misread('metric', 'rainbow trout', values)).toBeUndefined();
+    for (const ph of ['sour', '77']) {
+      expect(judged('metric', 'rainbow trout', { ...values, ph })).toMatchObject({
+        unread: expect.stringMatching(/ph/i),
+      });
+    }
   });
 });
 
