@@ -49,12 +49,12 @@ export interface Job {
 }
 
 /** A row count that halves, thirds and quarters of a sheet divide. */
-const rowCount = 120;
+const usualRows = 120;
 /** With more different shapes than this only the likeliest turns are tried, with many more only the simplest. */
 const fewShapes = 100;
 const manyShapes = 300;
 
-export function prepareJob(pieces: readonly Piece[], sheet: SheetSize): Job {
+export function prepareJob(pieces: readonly Piece[], sheet: SheetSize, rowCount = usualRows): Job {
   const length = sheet.length - 2 * sheet.gap;
   const width = sheet.width - 2 * sheet.gap;
   const rowHeight = width / rowCount;
@@ -86,17 +86,24 @@ interface Room {
 
 function shapeFor(piece: Piece, room: Room): Shape {
   const at = rowsAt(piece, room);
-  const families = familiesOf(piece, room, at);
+  // Their rows are many, and a layout that is laid again needs none of them.
+  let made: Families | undefined;
+  const families = () => (made ??= familiesOf(piece, room, at));
   const pairs = new Map<number, readonly Rows[]>();
   const pair = (turn: number) => {
     const known = pairs.get(turn);
     if (known !== undefined) return known;
     const found = [at(turn), at(turn + Math.PI)].filter((rows) => rows !== undefined);
-    const kept = found.length > 0 ? found : families.center;
+    const kept = found.length > 0 ? found : families().center;
     pairs.set(turn, kept);
     return kept;
   };
-  return { piece, area: pieceArea(piece), families, at, pair };
+  return {
+    ...{ piece, area: pieceArea(piece), at, pair },
+    get families() {
+      return families();
+    },
+  };
 }
 
 /**

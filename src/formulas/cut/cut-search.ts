@@ -4,10 +4,10 @@
  * It counts steps instead of time, so that the same pieces give the same plan on any machine.
  */
 import { layBoxes } from './cut-boxes';
-import { improved, inTurn, shortestOf } from './cut-improve';
+import { onFinerRows } from './cut-finer';
+import { improved, inTurn, type SearchLimits, shortestOf } from './cut-improve';
 import type { Job } from './cut-job';
 import { isShorter, type Layout, lay, lengthOf, type Recipe } from './cut-layout';
-import { polished } from './cut-polish';
 import type { Rows } from './cut-rows';
 import type { StepBudget } from './cut-sheet';
 import { randomStart, rankedStarts, recipeFor, sampleOf, starts } from './cut-starts';
@@ -15,8 +15,12 @@ import { randomNumbers } from './random-numbers';
 
 /** About a quarter of a second. */
 const stepsAnEffort = 26e6;
-/** The shares of it for boxes, ranking, the starts and the sample, each including those before. */
-const shares = { boxes: 0.1, ranking: 0.2, starts: 0.25, byChance: 0.45, many: 0.5, sample: 0.6 };
+/** The shares of it for boxes, ranking, the starts, the sample and the fine rows, each including those before. */
+const shares = { boxes: 0.1, ranking: 0.2, starts: 0.25, byChance: 0.45, many: 0.5, sample: 0.6, fine: 1.4 };
+/** On these a layout is changed once more, and on the finest it is laid at last. */
+const [fineRows, finestRows] = [240, 1920];
+/** With more different shapes than this, their fine rows would take too long to make. */
+const mostFineShapes = 200;
 /** More pieces than this are searched by a sample of them. */
 const fewPieces = 40;
 const sampleSize = 14;
@@ -68,8 +72,19 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
     }
   }
   const best = shortestOf(bestUnlike(found, job, searchesOf(order.length)), job, mostSteps, limits);
-  const finer = polished(job, best, budget);
-  return finer !== undefined && isShorter(finer, best, job) ? finer : best;
+  return refined(job, best, mostSteps * shares.fine, limits);
+}
+
+/** The layout on finer rows, changed there too, and then on the finest. */
+function refined(job: Job, coarse: Layout, mostSteps: number, limits: SearchLimits): Layout {
+  let best = coarse;
+  if (job.shapes.length > mostFineShapes) return best;
+  const { budget } = limits;
+  const fine = onFinerRows({ job, layout: coarse }, fineRows, budget);
+  const changed = fine && { job: fine.job, layout: improved(fine.layout, fine.job, mostSteps, limits) };
+  const finest = changed && onFinerRows(changed, finestRows, budget);
+  for (const next of [changed, finest]) if (next && isShorter(next.layout, best, job)) best = next.layout;
+  return best;
 }
 
 /** How many layouts are changed side by side at first: few pieces are soon laid again, and more depends on their start. */
