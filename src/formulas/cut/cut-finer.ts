@@ -9,6 +9,17 @@ import { type Layout, lengthOf } from './cut-layout';
 import { laidNear } from './cut-near';
 import type { StepBudget } from './cut-sheet';
 
+/** On so many rows a layout is changed once more. */
+export const fineRows = 240;
+const mostRows = 1920;
+/** A gap over more rows than this takes too long to grow pieces by. */
+const mostGapRows = 64;
+
+/** On so many rows a layout is laid at last. */
+export function finestRows({ width, sheet }: Pick<Job, 'width' | 'sheet'>): number {
+  return Math.min(mostRows, Math.max(fineRows, Math.floor((mostGapRows * width) / sheet.gap)));
+}
+
 /** A layout on the rows of its job. */
 export interface OnRows {
   readonly job: Job;

@@ -4,7 +4,7 @@
  * It counts steps instead of time, so that the same pieces give the same plan on any machine.
  */
 import { layBoxes } from './cut-boxes';
-import { onFinerRows } from './cut-finer';
+import { fineRows, finestRows, onFinerRows } from './cut-finer';
 import { improved, inTurn, type SearchLimits, shortestOf } from './cut-improve';
 import type { Job } from './cut-job';
 import { isShorter, type Layout, lay, lengthOf, type Recipe } from './cut-layout';
@@ -17,8 +17,6 @@ import { randomNumbers } from './random-numbers';
 const stepsAnEffort = 26e6;
 /** The shares of it for boxes, ranking, the starts, the sample and the fine rows, each including those before. */
 const shares = { boxes: 0.1, ranking: 0.2, starts: 0.25, byChance: 0.45, many: 0.5, sample: 0.6, fine: 1.4 };
-/** On these a layout is changed once more, and on the finest it is laid at last. */
-const [fineRows, finestRows] = [240, 1920];
 /** With more different shapes than this, their fine rows would take too long to make. */
 const mostFineShapes = 200;
 /** More pieces than this are searched by a sample of them. */
@@ -82,7 +80,7 @@ function refined(job: Job, coarse: Layout, mostSteps: number, limits: SearchLimi
   const { budget } = limits;
   const fine = onFinerRows({ job, layout: coarse }, fineRows, budget);
   const changed = fine && { job: fine.job, layout: improved(fine.layout, fine.job, mostSteps, limits) };
-  const finest = changed && onFinerRows(changed, finestRows, budget);
+  const finest = changed && onFinerRows(changed, finestRows(job), budget);
   for (const next of [changed, finest]) if (next && isShorter(next.layout, best, job)) best = next.layout;
   return best;
 }

@@ -3,7 +3,7 @@
 /**
  * A sheet as rows of taken stretches, and the search for the place farthest left that a turned piece can take.
  */
-import { merged, type Rows } from './cut-rows';
+import type { Rows } from './cut-rows';
 import type { RowBounds } from './row-bounds';
 
 /** Pieces may touch; rounding must not turn that into an overlap. m */
@@ -156,19 +156,20 @@ export function grownBy(rows: Rows, gap: number, rowHeight: number, sheetRows: n
   const below = gap > 0 ? Math.min(sheetRows, Math.ceil(gap / rowHeight)) : 0;
   const starts = new Int32Array(rows.count + 2 * below + 1);
   const all: number[] = [];
+  const found: number[] = [];
   for (let i = 0; i < rows.count + 2 * below; i++) {
-    const found: number[] = [];
+    let count = 0;
     for (let row = Math.max(0, i - 2 * below); row <= Math.min(rows.count - 1, i); row++) {
       // Any two points of two rows are at least this far apart across the sheet.
       const rise = Math.max(0, Math.abs(row - (i - below)) - 1) * rowHeight;
       const aside = Math.sqrt(Math.max(0, (gap - rise) * (gap + rise))) + apart;
       for (let s = rows.starts[row]!; s < rows.starts[row + 1]!; s += 2) {
-        found.push(rows.stretches[s]! - aside, rows.stretches[s + 1]! + aside);
+        count = insert(found, count, rows.stretches[s]! - aside, rows.stretches[s + 1]! + aside);
+        budget.spent += 4;
       }
     }
-    budget.spent += 2 * found.length;
-    for (const end of merged(found)) all.push(end);
+    for (let end = 0; end < count; end++) all.push(found[end]!);
     starts[i + 1] = all.length;
   }
-  return { below, starts, stretches: Float64Array.from(all) };
+  return { below, starts, stretches: new Float64Array(all) };
 }
