@@ -12,94 +12,82 @@ import {
 } from './harmless-reasons';
 
 /** Changes to numeric methods and cones that no test can or should notice. */
-export const numericHarmless: readonly Harmless[] = [
-  {
-    place: 'src/formulas/cone/cone-pattern.ts:46:18',
-    change: 'true',
-    reason: 'A rectangle has no radii and no angle, so that they are blank either way.',
+export const numericHarmless: Harmless = {
+  'src/formulas/cone/cone-marks.ts': {
+    'first === undefined || last === undefined -> first === undefined && last === undefined': never,
+    'first === undefined || last === undefined -> false': never,
+    'first === undefined -> false': never,
+    'last === undefined -> false': never,
   },
-  {
-    place: 'src/formulas/cone/cone-pattern.ts:95:7',
-    change: 'false',
-    reason: 'A rectangle has no angle, so that no lap comes round it either way.',
+  'src/formulas/cone/cone-mid-plane.ts': {
+    'narrowing === 0 -> false': 'Halving finds the same angle.',
+    '(step - narrowing * Math.sin(angle)) * Math.sin(angle) < 2 * height * Math.cos(angle) -> (step - narrowing * Math.sin(angle)) * Math.sin(angle) <= 2 * height * Math.cos(angle)':
+      rounding,
+    'Math.sin(angle) * (1 + Math.cos(angle) ** 2) < ratio -> Math.sin(angle) * (1 + Math.cos(angle) ** 2) <= ratio':
+      rounding,
+    'step < HALVINGS -> step <= HALVINGS': halved,
+    'step++ -> step--': halved,
+    'middle <= low || middle >= high -> false': halved,
+    'middle <= low -> false': halved,
+    'middle >= high -> false': halved,
+    'middle <= low || middle >= high -> middle <= low && middle >= high': halved,
+    'middle <= low -> middle < low': halved,
+    'middle >= high -> middle > high': halved,
   },
-  { place: 'src/formulas/cone/cone-pattern.ts:111:10', change: 'true', reason: noLap },
-  { place: 'src/formulas/cone/cone-pattern.ts:111:10', change: 'lap >= 0', reason: noLap },
-  { place: 'src/formulas/cone/cone-marks.ts:44:10', change: '&&', reason: never },
-  { place: 'src/formulas/cone/cone-marks.ts:44:10', change: 'false', reason: never },
-  { place: 'src/formulas/cone/cone-marks.ts:44:33', change: 'false', reason: never },
-  { place: 'src/formulas/cone/cone-mid-plane.ts:79:7', change: 'false', reason: 'Halving finds the same angle.' },
-  { place: 'src/formulas/cone/cone-mid-plane.ts:81:5', change: '<=', reason: rounding },
-  { place: 'src/formulas/cone/cone-mid-plane.ts:91:36', change: '<= ratio', reason: rounding },
-  { place: 'src/formulas/cone/cone-mid-plane.ts:103', change: 'step <= HALVINGS', reason: halved },
-  { place: 'src/formulas/cone/cone-mid-plane.ts:103', change: 'step--', reason: halved },
-  { place: 'src/formulas/cone/cone-mid-plane.ts:105', change: 'false', reason: halved },
-  { place: 'src/formulas/cone/cone-mid-plane.ts:105', change: '&&', reason: halved },
-  { place: 'src/formulas/cone/cone-mid-plane.ts:105', change: 'middle < low', reason: halved },
-  { place: 'src/formulas/cone/cone-mid-plane.ts:105', change: 'middle > high', reason: halved },
-  {
-    place: 'src/formulas/numeric/latin-hypercube.ts:11',
-    change: 'last >= 0',
-    reason: 'The first is exchanged with itself.',
+  'src/formulas/cone/cone-pattern.ts': {
+    "piece.shape === 'sector' -> true": 'A rectangle has no radii and no angle, so that they are blank either way.',
+    "piece.shape === 'rectangle' -> false": 'A rectangle has no angle, so that no lap comes round it either way.',
+    'lap > 0 -> true': noLap,
+    'lap > 0 -> lap >= 0': noLap,
   },
-  { place: 'src/formulas/numeric/least-squares.ts:17', change: '', reason: stops },
-  {
-    place: 'src/formulas/numeric/least-squares.ts:22',
-    change: 'sum <= best',
-    reason: 'Of two points as good, either may be taken.',
+  'src/formulas/numeric/latin-hypercube.ts': {
+    'last > 0 -> last >= 0': 'The first is exchanged with itself.',
   },
-  { place: 'src/formulas/numeric/least-squares.ts:23', change: '', reason: more },
-  { place: 'src/formulas/numeric/least-squares.ts:28', change: 'false', reason: more },
-  {
-    place: 'src/formulas/numeric/least-squares.ts:63',
-    change: '- 1e-300',
-    reason: 'It only keeps the determinant from 0, on either side of it.',
+  'src/formulas/numeric/least-squares.ts': {
+    'round < ROUNDS -> true': stops,
+    'round < ROUNDS -> round <= ROUNDS': stops,
+    'damping < 1e12 -> damping <= 1e12': stops,
+    'round++ -> round--': stops,
+    'sum < best -> sum <= best': 'Of two points as good, either may be taken.',
+    'Math.hypot(...step) < 1e-13 -> false': more,
+    'Math.hypot(...step) < 1e-13 -> Math.hypot(...step) <= 1e-13': more,
+    'small -> false': more,
+    'xx * (1 + damping) + 1e-300 -> xx * (1 + damping) - 1e-300':
+      'It only keeps the determinant from 0, on either side of it.',
+    'yy * (1 + damping) + 1e-300 -> yy * (1 + damping) - 1e-300':
+      'It only keeps the determinant from 0, on either side of it.',
   },
-  {
-    place: 'src/formulas/numeric/least-squares.ts:64',
-    change: '- 1e-300',
-    reason: 'It only keeps the determinant from 0, on either side of it.',
+  'src/formulas/numeric/normal.ts': {
+    'x > 0 -> x >= 0': never,
+    'z < 7.07106781186547 -> z <= 7.07106781186547': rounding,
   },
-  { place: 'src/formulas/numeric/normal.ts:8:22', change: 'x >= 0', reason: never },
-  { place: 'src/formulas/numeric/normal.ts:10', change: 'z <= 7.07', reason: rounding },
-  { place: 'src/formulas/numeric/normal.ts:11', change: 'x >= 0', reason: rounding },
-  { place: 'src/formulas/numeric/percentile.ts:11', change: 'share <= 1e-12', reason: bound },
-  {
-    place: 'src/formulas/numeric/root.ts:21:9',
-    change: 'fb >= 0',
-    reason: 'A root that is met ends the search before.',
+  'src/formulas/numeric/percentile.ts': {
+    'share < 1e-12 -> share <= 1e-12': bound,
   },
-  {
-    place: 'src/formulas/numeric/root.ts:21:20',
-    change: 'fc >= 0',
-    reason: 'A root that is met ends the search before.',
+  'src/formulas/numeric/root.ts': {
+    'fb > 0 -> fb >= 0': 'A root that is met ends the search before.',
+    'fc > 0 -> fc >= 0': 'A root that is met ends the search before.',
+    'b - a -> b + a': interpolates,
+    'Math.abs(fc) < Math.abs(fb) -> Math.abs(fc) <= Math.abs(fb)': 'Of two points as near, either may be taken.',
+    'Math.abs(half) <= close -> Math.abs(half) < close': bound,
+    'Math.abs(e) >= close -> true': interpolates,
+    'Math.abs(e) >= close -> Math.abs(e) > close': interpolates,
+    'Math.abs(fa) > Math.abs(fb) -> Math.abs(fa) >= Math.abs(fb)': interpolates,
+    '2 * Math.abs(guess) < Math.min(3 * Math.abs(half) - close, Math.abs(e)) -> 2 * Math.abs(guess) <= Math.min(3 * Math.abs(half) - close, Math.abs(e))':
+      bound,
+    'Math.min(3 * Math.abs(half) - close, Math.abs(e)) -> Math.max(3 * Math.abs(half) - close, Math.abs(e))':
+      interpolates,
+    '3 * Math.abs(half) - close -> 3 * Math.abs(half) + close': interpolates,
+    'Math.abs(d) > close -> Math.abs(d) >= close': rounding,
   },
-  { place: 'src/formulas/numeric/root.ts:24', change: 'b + a', reason: interpolates },
-  {
-    place: 'src/formulas/numeric/root.ts:27',
-    change: 'Math.abs(fc) <= Math.abs(fb)',
-    reason: 'Of two points as near, either may be taken.',
+  'src/formulas/numeric/triangle.ts': {
+    'high <= low -> high < low': 'Between equal ends the long way gives that figure too.',
+    'p <= below -> p < below': rounding,
   },
-  { place: 'src/formulas/numeric/root.ts:33', change: 'Math.abs(half) < close', reason: bound },
-  { place: 'src/formulas/numeric/root.ts:34:28', change: 'true', reason: interpolates },
-  { place: 'src/formulas/numeric/root.ts:34:28', change: 'Math.abs(e) > close', reason: interpolates },
-  { place: 'src/formulas/numeric/root.ts:34:52', change: '>=', reason: interpolates },
-  { place: 'src/formulas/numeric/root.ts:36', change: '<=', reason: bound },
-  { place: 'src/formulas/numeric/root.ts:36', change: 'Math.max', reason: interpolates },
-  { place: 'src/formulas/numeric/root.ts:36', change: '+ close', reason: interpolates },
-  { place: 'src/formulas/numeric/root.ts:45', change: '>= close', reason: rounding },
-  {
-    place: 'src/formulas/numeric/triangle.ts:24',
-    change: 'high < low',
-    reason: 'Between equal ends the long way gives that figure too.',
+  'src/formulas/numeric/variance-share.ts': {
+    'at < count -> at <= count': behind,
+    '(sums[bin] ?? 0) + apart -> (sums[bin] ?? 0) - apart': 'The sum is squared, so that its sign does not count.',
+    'bin < bins -> bin <= bins': behind,
+    'at < results.length -> at <= results.length': behind,
   },
-  { place: 'src/formulas/numeric/triangle.ts:34', change: 'p < below', reason: rounding },
-  { place: 'src/formulas/numeric/variance-share.ts:16', change: 'at <= count', reason: behind },
-  {
-    place: 'src/formulas/numeric/variance-share.ts:21',
-    change: '- apart',
-    reason: 'The sum is squared, so that its sign does not count.',
-  },
-  { place: 'src/formulas/numeric/variance-share.ts:27', change: 'bin <= bins', reason: behind },
-  { place: 'src/formulas/numeric/variance-share.ts:41', change: 'at <= results.length', reason: behind },
-];
+};

@@ -1,10 +1,7 @@
-/** Changes that no test can or should notice, with the reason. A place is a file, or a file and a line. */
-export interface Harmless {
-  readonly place: string;
-  /** Part of what the code is changed to. */
-  readonly change: string;
-  readonly reason: string;
-}
+/**
+ * Changes that no test can or should notice, by file, each as the report prints it and with the reason.
+ */
+export type Harmless = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
 /** Reasons that several changes share. */
 export const starts = 'Newton’s method reaches the same root from any near start; only a step or two more are taken.';

@@ -1,97 +1,92 @@
 import { absent, bound, fresh, type Harmless, left, more, rounding, starts, still, stops } from './harmless-reasons';
 
 /** Changes to water, settling and tanks that no test can or should notice. */
-export const waterHarmless: readonly Harmless[] = [
-  {
-    place: 'src/formulas/tank/tank-drain.ts:48:7',
-    change: 'true',
-    reason: 'A level that is not a number adds nothing to the integral, as the level 0 does.',
+export const waterHarmless: Harmless = {
+  'src/formulas/settle/drag.ts': {
+    'step < STEPS -> step <= STEPS': stops,
+    'step++ -> step--': stops,
+    'Math.abs(change) < CLOSE -> false': more,
+    'Math.abs(change) < CLOSE -> Math.abs(change) <= CLOSE': more,
+    'archimedes < 1e-14 -> archimedes <= 1e-14': rounding,
+    'archimedes / (18 + Math.sqrt(0.3 * archimedes)) -> archimedes * (18 + Math.sqrt(0.3 * archimedes))': starts,
+    '0.3 * archimedes -> 0.3 / archimedes': starts,
+    'ratio > 24e26 -> ratio >= 24e26': rounding,
+    '(0.2 + Math.sqrt(0.04 + 24 * ratio)) / ratio -> (0.2 + Math.sqrt(0.04 + 24 * ratio)) * ratio': starts,
+    '24 * ratio -> 24 / ratio': starts,
   },
-  { place: 'src/formulas/tank/tank-ports.ts:90:7', change: 'false', reason: 'Cosine and sine of 0 are exact.' },
-  { place: 'src/formulas/tank/tank-drain.ts:69', change: 'level >= coneHeight', reason: rounding },
-  { place: 'src/formulas/tank/tank-shape.ts:42', change: 'held > cone', reason: rounding },
-  { place: 'src/formulas/settle/drag.ts:27', change: 'step <= STEPS', reason: stops },
-  { place: 'src/formulas/settle/drag.ts:27', change: 'step--', reason: stops },
-  { place: 'src/formulas/settle/drag.ts:37', change: '', reason: more },
-  { place: 'src/formulas/settle/drag.ts:49', change: 'archimedes <= 1e-14', reason: rounding },
-  { place: 'src/formulas/settle/drag.ts:50:41', change: '', reason: starts },
-  { place: 'src/formulas/settle/drag.ts:50:70', change: '', reason: starts },
-  { place: 'src/formulas/settle/drag.ts:59', change: 'ratio >= 24e26', reason: rounding },
-  { place: 'src/formulas/settle/drag.ts:60:27', change: '', reason: starts },
-  { place: 'src/formulas/settle/drag.ts:60:51', change: '', reason: starts },
-  {
-    place: 'src/formulas/settle/settle-capture.ts:61',
-    change: 'false',
-    reason: 'Without a spread the long way takes the mean of equal figures, which is that figure.',
+  'src/formulas/settle/settle-capture.ts': {
+    'deviation === 0 -> false': 'Without a spread the long way takes the mean of equal figures, which is that figure.',
+    'i <= reach -> i < reach': 'The last point weighs under 1e-8 of the whole, below the accuracy stated.',
+    'mean + deviation * x -> mean - deviation * x':
+      'The points lie evenly to both sides of the median, so the sum is the same the other way round.',
+    'panel < panels -> panel <= panels':
+      'In a panel more, either everything settles or less than 1e-9 of the solids lie.',
   },
-  {
-    place: 'src/formulas/settle/settle-capture.ts:66',
-    change: 'i < reach',
-    reason: 'The last point weighs under 1e-8 of the whole, below the accuracy stated.',
+  'src/formulas/settle/settle-jar.ts': {
+    'squares(residuals(next)) < squares(residuals(best)) -> squares(residuals(next)) <= squares(residuals(best))':
+      'Of two fits as good, either may be taken.',
+    'below === 0 -> false':
+      'A step to where nothing settles fits no better than before, so it is dropped whatever it yields.',
+    'i <= 16 -> i < 16': starts,
+    'first === undefined || last === undefined -> false': 'No reading is fewer than three as well.',
+    'first === undefined -> false': 'No reading is fewer than three as well.',
+    'last === undefined -> false': 'No reading is fewer than three as well.',
+    'first === undefined || last === undefined -> first === undefined && last === undefined':
+      'A list has a first reading if it has a last one.',
   },
-  {
-    place: 'src/formulas/settle/settle-capture.ts:70',
-    change: 'mean - deviation * x',
-    reason: 'The points lie evenly to both sides of the median, so the sum is the same the other way round.',
+  'src/formulas/settle/settling-velocity.ts': {
+    'reynolds > 1 -> reynolds >= 1': bound,
+    'velocity > 0 -> velocity >= 0': still,
+    'reynolds <= FASTEST -> reynolds < FASTEST': bound,
   },
-  {
-    place: 'src/formulas/settle/settle-capture.ts:92',
-    change: 'panel <= panels',
-    reason: 'In a panel more, either everything settles or less than 1e-9 of the solids lie.',
+  'src/formulas/tank/tank-drain.ts': {
+    'volume !== undefined -> true': 'A level that is not a number adds nothing to the integral, as the level 0 does.',
+    'level > coneHeight -> level >= coneHeight': rounding,
   },
-  {
-    place: 'src/formulas/settle/settle-jar.ts:54',
-    change: 'squares(residuals(next)) <= squares(residuals(best))',
-    reason: 'Of two fits as good, either may be taken.',
+  'src/formulas/tank/tank-ports.ts': {
+    'quarters === 0 -> false': 'Cosine and sine of 0 are exact.',
   },
-  {
-    place: 'src/formulas/settle/settle-jar.ts:75',
-    change: 'false',
-    reason: 'A step to where nothing settles fits no better than before, so it is dropped whatever it yields.',
+  'src/formulas/tank/tank-shape.ts': {
+    'held >= cone -> held > cone': rounding,
   },
-  { place: 'src/formulas/settle/settle-jar.ts:84', change: 'i < 16', reason: starts },
-  { place: 'src/formulas/settle/settle-jar.ts:97', change: 'false', reason: 'No reading is fewer than three as well.' },
-  {
-    place: 'src/formulas/settle/settle-jar.ts:97',
-    change: 'first === undefined && last === undefined',
-    reason: 'A list has a first reading if it has a last one.',
+  'src/formulas/water/alkali-dose.ts': {
+    'gained <= 0 -> gained < 0': 'A dose divided by 0 is infinite as well.',
+    'atOnce <= SAFE_PH -> atOnce < SAFE_PH': bound,
+    'safe <= 0 -> safe < 0': left,
+    'safe <= 0 -> false': left,
+    'airedPh(target / CALCIUM_CARBONATE_PER_EQUIVALENT, dioxide, constants) <= SAFE_PH -> airedPh(target / CALCIUM_CARBONATE_PER_EQUIVALENT, dioxide, constants) < SAFE_PH':
+      bound,
   },
-  { place: 'src/formulas/settle/settling-velocity.ts:26', change: 'reynolds >= 1', reason: bound },
-  { place: 'src/formulas/settle/settling-velocity.ts:73', change: 'velocity >= 0', reason: still },
-  { place: 'src/formulas/settle/settling-velocity.ts:76', change: 'velocity >= 0', reason: still },
-  { place: 'src/formulas/settle/settling-velocity.ts:88', change: 'reynolds < FASTEST', reason: bound },
-  {
-    place: 'src/formulas/water/alkali-dose.ts:62',
-    change: 'gained < 0',
-    reason: 'A dose divided by 0 is infinite as well.',
+  'src/formulas/water/carbonate.ts': {
+    'carbonate < 0 -> carbonate <= 0': bound,
+    'dioxide > most -> dioxide >= most': bound,
   },
-  { place: 'src/formulas/water/alkali-dose.ts:97', change: 'atOnce < SAFE_PH', reason: bound },
-  { place: 'src/formulas/water/alkali-dose.ts:98', change: 'safe < 0', reason: left },
-  { place: 'src/formulas/water/alkali-dose.ts:98:7', change: 'false', reason: left },
-  { place: 'src/formulas/water/alkali-dose.ts:230', change: '< SAFE_PH', reason: bound },
-  { place: 'src/formulas/water/carbonate.ts:53', change: 'carbonate <= 0', reason: bound },
-  { place: 'src/formulas/water/carbonate.ts:61', change: 'dioxide >= most', reason: bound },
-  { place: 'src/formulas/water/water-ammonia.ts:17', change: 'false', reason: fresh },
-  { place: 'src/formulas/water/water-density.ts:24', change: 'false', reason: fresh },
-  { place: 'src/formulas/water/water-viscosity.ts:35', change: 'false', reason: fresh },
-  {
-    place: 'src/formulas/water/water-check-carbon.ts:44',
-    change: 'true',
-    reason: 'Nothing but a refusal is thrown there; anything else would be a fault.',
+  'src/formulas/water/water-ammonia.ts': {
+    'salinity === 0 -> false': fresh,
   },
-  {
-    place: 'src/formulas/water/water-check-nitrogen.ts:46',
-    change: 'byUnionized <= total',
-    reason: 'Both limits are the same figure there, so that either source may be named.',
+  'src/formulas/water/water-check-carbon.ts': {
+    'error instanceof Refusal -> true': 'Nothing but a refusal is thrown there; anything else would be a fault.',
   },
-  { place: 'src/formulas/water/water-check-nitrogen.ts:90', change: '', reason: absent },
-  { place: 'src/formulas/water/water-check-nitrogen.ts:91', change: 'true', reason: absent },
-  { place: 'src/formulas/water/water-check-row.ts:91:5', change: 'true', reason: absent },
-  { place: 'src/formulas/water/water-check-row.ts:91:52', change: 'true', reason: absent },
-  {
-    place: 'src/formulas/water/water-check.ts:64:17',
-    change: 'true',
-    reason: 'The row of a temperature not taken is complete before.',
+  'src/formulas/water/water-check-nitrogen.ts': {
+    'byUnionized < total -> byUnionized <= total':
+      'Both limits are the same figure there, so that either source may be named.',
+    'nitrite !== undefined && chloride !== undefined -> true': absent,
+    'nitrite !== undefined && chloride !== undefined -> nitrite !== undefined || chloride !== undefined': absent,
+    'nitrite !== undefined -> true': absent,
+    'chloride !== undefined -> true': absent,
   },
-  { place: 'src/formulas/water/water-check.ts', change: 'high <= low', reason: bound },
-];
+  'src/formulas/water/water-check-row.ts': {
+    'low !== undefined -> true': absent,
+    'high !== undefined -> true': absent,
+  },
+  'src/formulas/water/water-check.ts': {
+    'temperature !== undefined -> true': 'The row of a temperature not taken is complete before.',
+    'high < low -> high <= low': bound,
+  },
+  'src/formulas/water/water-density.ts': {
+    'salinity === 0 -> false': fresh,
+  },
+  'src/formulas/water/water-viscosity.ts': {
+    'salinity === 0 -> false': fresh,
+  },
+};

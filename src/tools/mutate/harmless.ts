@@ -4,9 +4,4 @@ import { readingHarmless } from './harmless-reading';
 import type { Harmless } from './harmless-reasons';
 import { waterHarmless } from './harmless-water';
 
-export const harmless: readonly Harmless[] = [
-  ...numericHarmless,
-  ...waterHarmless,
-  ...pipeHarmless,
-  ...readingHarmless,
-];
+export const harmless: Harmless = { ...numericHarmless, ...waterHarmless, ...pipeHarmless, ...readingHarmless };

@@ -1,6 +1,7 @@
 /** A part of the code and the tests that judge it. */
 export interface MutatePart {
   readonly name: string;
+  /** Files, or folders without what is in their folders. */
   readonly mutate: readonly string[];
   readonly tests: readonly string[];
 }
@@ -8,11 +9,13 @@ export interface MutatePart {
 const published = 'test/published/*.test.ts';
 const functions = ['test/functions/*.test.ts', 'test/catalogue/catalogue.test.ts', published];
 
+const plan = ['test/formulas/{plan,balance}/*.test.ts', 'test/functions/plan*.test.ts'];
+
 /** A folder of formulas, judged by its own tests. */
 function formulas(folder: string): MutatePart {
   return {
     name: folder,
-    mutate: [`src/formulas/${folder}/*.ts`],
+    mutate: [`src/formulas/${folder}`],
     tests: [`test/formulas/${folder}/*.test.ts`],
   };
 }
@@ -33,22 +36,24 @@ export const mutateParts: readonly MutatePart[] = [
     'cost',
     'numeric',
   ].map(formulas),
-  { name: 'cut', mutate: ['src/formulas/cut/*.ts'], tests: ['test/formulas/{cut,cone}/*.test.ts'] },
+  // The tests of whole plans take minutes; what they notice, a quick test of its own should notice.
   {
-    name: 'plan',
-    mutate: ['src/formulas/plan/*.ts'],
-    tests: ['test/formulas/plan/*.test.ts', 'test/functions/plan*.test.ts'],
+    name: 'cut',
+    mutate: ['src/formulas/cut'],
+    tests: ['test/formulas/cut/!(cut-plan|cut-limits).test.ts', 'test/formulas/cone/*.test.ts'],
   },
+  { name: 'balance', mutate: ['src/formulas/balance'], tests: plan },
+  { name: 'plan', mutate: ['src/formulas/plan'], tests: plan },
   // The test of the factors loads a whole library to judge tables, which are not changed.
-  { name: 'units', mutate: ['src/units/*.ts'], tests: ['test/units/!(factors).test.ts'] },
+  { name: 'units', mutate: ['src/units'], tests: ['test/units/!(factors).test.ts'] },
   {
     name: 'reading',
-    mutate: ['src/catalogue/*.ts', 'src/catalogue/reading/*.ts', 'src/catalogue/plan/*.ts'],
+    mutate: ['src/catalogue', 'src/catalogue/reading', 'src/catalogue/plan'],
     tests: [...functions, 'test/catalogue/reading/*.test.ts', 'test/catalogue/plan/varying-inputs.test.ts'],
   },
   {
     name: 'adapter',
-    mutate: ['src/functions/adapter.ts', 'src/functions/adapter/*.ts'],
+    mutate: ['src/functions/adapter.ts', 'src/functions/adapter'],
     tests: ['test/functions/adapter/*.test.ts', 'test/functions/{adapter,refusals}.test.ts'],
   },
 ];

@@ -1,80 +1,72 @@
 /**
  * Changes the code in small steps and checks whether a test notices: `npm run mutate`, or `npm run mutate -- cone
- * pipe`.
+ * pipe`, or one file of a part: `npm run mutate -- src/formulas/pipe/friction.ts`. Any other file is judged by the
+ * tests that `--tests` names.
  *
- * Each part takes up to an hour on two cores. Surviving changes are printed; those with a reason are in the lists of
- * harmless changes.
+ * Changes that survive are printed; those with a reason are in the lists of harmless changes.
  */
-import { mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { Stryker } from '@stryker-mutator/core';
+import { resolve } from 'node:path';
+import { parseArgs } from 'node:util';
 import { harmless } from './harmless';
+import { judgePart } from './judge-part';
 import { type MutatePart, mutateParts } from './mutate-parts';
+import { reportOf } from './report';
 
 const LEAST_KILLED = 0.9;
+// With slashes on Windows too, as vitest names its files.
+const root = resolve(__dirname, '../../..').replaceAll('\\', '/');
+const usage = `usage: npm run mutate -- [PART...]
+       npm run mutate -- FILE... [--tests FILE...]
+  parts: ${mutateParts.map(({ name }) => name).join(', ')}; all of them where left out
+`;
 
-interface Survivor {
-  readonly place: string;
-  readonly change: string;
+/** Tries the changes of a part, prints what survives without a reason, and says whether few enough do. */
+async function judge(part: MutatePart): Promise<boolean> {
+  const started = Date.now();
+  const judged = await judgePart(root, part, showProgress);
+  const { lines, killed, harmless: explained } = reportOf(judged, harmless);
+  const fine = killed + explained;
+  const share = ((100 * fine) / Math.max(1, judged.length)).toFixed(1);
+  const seconds = Math.round((Date.now() - started) / 1000);
+  if (process.stderr.isTTY) process.stderr.write('\r');
+  for (const line of lines) process.stdout.write(`${line}\n`);
+  process.stdout.write(
+    `${part.name}: ${fine} of ${judged.length} killed or harmless, ${share} %; ${killed} killed, ${explained} harmless; ${seconds} s\n`,
+  );
+  return fine >= LEAST_KILLED * judged.length;
 }
 
-/** Runs one part, and returns the share killed and the changes that survived without a reason. */
-async function mutated({
-  name,
-  mutate,
-  tests,
-}: MutatePart): Promise<{ killed: number; of: number; survivors: Survivor[] }> {
-  process.env.MUTATE_TESTS = tests.join(',');
-  const results = await new Stryker({
-    mutate: [...mutate],
-    testRunner: 'vitest',
-    vitest: { configFile: 'src/tools/mutate/vitest.mutate.mts', related: false },
-    plugins: ['@stryker-mutator/vitest-runner'],
-    reporters: ['progress-append-only'],
-    coverageAnalysis: 'perTest',
-    concurrency: Number(process.env.MUTATE_CONCURRENCY ?? 2),
-    ignorePatterns: ['sample-workbooks', 'dist', 'src/manual/pictures', '.git'],
-    ignoreStatic: true,
-    // Endless loops are counted; a busy machine alone must not end a run, because that counts as noticed.
-    timeoutMS: 60_000,
-    // Outside the project, because the other tools would check the copy too.
-    tempDirName: mkdtempSync(join(tmpdir(), `mutate-${name}-`)),
-    // Tests read a message as a whole if its text matters; a changed word elsewhere is not a fault.
-    mutator: { excludedMutations: ['StringLiteral'] },
-  }).runMutationTest();
-  const counted = results.filter(({ status }) => ['Killed', 'Timeout', 'Survived', 'NoCoverage'].includes(status));
-  const survivors = counted
-    .filter(({ status }) => status === 'Survived' || status === 'NoCoverage')
-    .map(({ fileName, location, replacement, status }) => ({
-      place: `${relative(fileName)}:${location.start.line}:${location.start.column}`,
-      change: `${(replacement ?? '').replace(/\s+/g, ' ').slice(0, 160)}${status === 'NoCoverage' ? ' (no test gets there)' : ''}`,
-    }))
-    .filter((one) => !harmless.some(({ place, change }) => one.place.startsWith(place) && one.change.includes(change)));
-  return { killed: counted.length - survivors.length, of: counted.length, survivors };
+function showProgress(done: number, of: number): void {
+  if (process.stderr.isTTY) process.stderr.write(`\r${done} of ${of}`);
 }
 
-function relative(fileName: string): string {
-  return fileName.slice(fileName.indexOf('src/'));
+/** The parts that are named, in whole or by a file; undefined where a name is neither. */
+function wantedParts(names: readonly string[], tests: readonly string[]): readonly MutatePart[] | undefined {
+  if (names.length === 0) return mutateParts;
+  const parts = names.map((name) => {
+    if (name.endsWith('.ts') && tests.length > 0) return { name, mutate: [name], tests };
+    const part = mutateParts.find((one) => one.name === name || one.mutate.some((path) => holds(path, name)));
+    return part && name.endsWith('.ts') ? { ...part, name, mutate: [name] } : part;
+  });
+  return parts.every((part) => part !== undefined) ? parts : undefined;
+}
+
+function holds(path: string, file: string): boolean {
+  return file === path || (file.endsWith('.ts') && file.slice(0, file.lastIndexOf('/')) === path);
 }
 
 async function main(): Promise<number> {
-  const wanted = process.argv.slice(2);
-  const known = mutateParts.map(({ name }) => name);
-  if (wanted.some((name) => !known.includes(name))) {
-    process.stderr.write(
-      `usage: npm run mutate -- [PART...]\n  parts: ${known.join(', ')}; all of them where left out\n`,
-    );
+  const { values, positionals } = parseArgs({
+    options: { tests: { type: 'string', multiple: true, default: [] } },
+    allowPositionals: true,
+  });
+  const parts = wantedParts(positionals, values.tests);
+  if (parts === undefined) {
+    process.stderr.write(usage);
     return 2;
   }
   let code = 0;
-  for (const part of mutateParts.filter(({ name }) => wanted.length === 0 || wanted.includes(name))) {
-    const { killed, of, survivors } = await mutated(part);
-    for (const { place, change } of survivors) process.stdout.write(`${place}  ${change}\n`);
-    const share = ((100 * killed) / Math.max(1, of)).toFixed(1);
-    process.stdout.write(`${part.name}: ${killed} of ${of} killed or harmless, ${share} %\n`);
-    if (killed < LEAST_KILLED * of) code = 1;
-  }
+  for (const part of parts) if (!(await judge(part))) code = 1;
   return code;
 }
 
