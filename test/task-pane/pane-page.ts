@@ -13,8 +13,8 @@ export interface PanePage {
     sheets?: Readonly<Record<string, Readonly<Record<string, CellResult>>>>,
     names?: Readonly<Record<string, string>>,
   ) => void;
-  /** Opens a workbook with the results that stand in it. */
-  readonly openWorkbook: (workbook: WorkbookData) => void;
+  /** Opens a workbook, given as JSON, with the results that stand in it. */
+  readonly openWorkbook: (json: string) => void;
   readonly openAlone: () => void;
   /** Calls a worksheet function as a cell does. */
   readonly call: (name: string, ...values: readonly unknown[]) => unknown[][];
@@ -37,9 +37,9 @@ window.paneTest = {
     this.host = new MemoryHost(sheets, names);
     this.pane = mountPane(root, { host: this.host, functionLibrary });
   },
-  openWorkbook(workbook) {
+  openWorkbook(json) {
     this.pane.close();
-    this.host = hostOfData(workbook);
+    this.host = hostOfData(JSON.parse(json) as WorkbookData);
     this.pane = mountPane(root, { host: this.host, functionLibrary });
   },
   openAlone() {

@@ -4,7 +4,7 @@ import { launchBrowser } from '../../harness/browser';
 import { until } from '../../harness/until';
 import { axeFindings } from '../axe';
 import { openPane } from '../pane-harness';
-import { sampleWorkbook } from '../sample-host';
+import { sampleAsJson } from '../sample-host';
 
 let browser: Browser;
 let page: Page;
@@ -17,7 +17,7 @@ afterAll(() => browser?.close());
 
 beforeEach(async () => {
   ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
-  const workbook = await sampleWorkbook('US/cone-cut-plan');
+  const workbook = await sampleAsJson('US/cone-cut-plan');
   await page.evaluate((data) => {
     window.paneTest.openWorkbook(data);
     window.paneTest.pane.show('checks');

@@ -7,7 +7,7 @@ import { launchBrowser } from '../../harness/browser';
 import { until } from '../../harness/until';
 import { axeFindings } from '../axe';
 import { openPane } from '../pane-harness';
-import { sampleWorkbook } from '../sample-host';
+import { sampleAsJson } from '../sample-host';
 
 let browser: Browser;
 let page: Page;
@@ -28,7 +28,7 @@ afterEach(async () => {
 });
 
 async function open(path: string): Promise<void> {
-  const workbook = await sampleWorkbook(path);
+  const workbook = await sampleAsJson(path);
   await page.evaluate((data) => {
     window.paneTest.openWorkbook(data);
     window.paneTest.pane.show('drawings');

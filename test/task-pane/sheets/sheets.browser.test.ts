@@ -6,6 +6,7 @@ import { launchBrowser } from '../../harness/browser';
 import { openPackage } from '../../workbooks/package-parts';
 import { axeFindings } from '../axe';
 import { openPane } from '../pane-harness';
+import { sampleAsJson } from '../sample-host';
 
 let browser: Browser;
 let page: Page;
@@ -38,18 +39,18 @@ async function open(sheets: Readonly<Record<string, Readonly<Record<string, stri
 
 /** Opens a sample whose host gives its file, as Excel does. */
 async function openSample(downloads: boolean): Promise<void> {
-  const path = 'sample-workbooks/US/cone-cut-plan.xlsx';
-  const workbook = await readWorkbook(readFileSync(path));
+  const path = 'US/cone-cut-plan';
   await page.evaluate(
-    ([data, bytes, canDownload]) => {
-      window.paneTest.openWorkbook(data);
+    ([workbook, bytes, canDownload]) => {
+      window.paneTest.openWorkbook(workbook);
       const { host } = window.paneTest;
       host.downloads = canDownload;
-      host.file = async () => new Uint8Array(bytes);
-      host.openFile = async (file) => void Object.assign(window, { openedFile: [...file] });
+      host.file = async () => Uint8Array.from(bytes, (byte) => byte.charCodeAt(0));
+      host.openFile = async (file) =>
+        void Object.assign(window, { openedFile: Array.from(file, (byte) => String.fromCharCode(byte)).join('') });
       window.paneTest.pane.show('sheets');
     },
-    [workbook, [...readFileSync(path)], downloads] as const,
+    [await sampleAsJson(path), readFileSync(`sample-workbooks/${path}.xlsx`, 'latin1'), downloads] as const,
   );
 }
 
@@ -82,8 +83,8 @@ describe('a values-only copy', () => {
     await openSample(false);
     await page.getByRole('button', { name: 'Save values only' }).click();
     await page.getByText('The copy is open as a new workbook; save it there.').waitFor();
-    const opened = await page.evaluate(() => (window as unknown as { openedFile: number[] }).openedFile);
-    await expectCopy(new Uint8Array(opened));
+    const opened = await page.evaluate(() => (window as unknown as { openedFile: string }).openedFile);
+    await expectCopy(new Uint8Array(Buffer.from(opened, 'latin1')));
   });
 
   test('is refused while the spreadsheet calculates', async () => {
