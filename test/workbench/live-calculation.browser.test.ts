@@ -1,12 +1,11 @@
-import { readFileSync } from 'node:fs';
 import { beforeAll, expect, it } from 'vitest';
 import { cellName } from '../../src/hosts/address';
 import type { Block } from '../../src/hosts/sheet-host';
 import { openHeadless } from '../../src/hosts/univer/headless';
 import { sourceFunctions } from '../../src/hosts/univer/source-functions';
-import type { CellScalar } from '../../src/hosts/workbook-model';
-import { readWorkbook } from '../../src/workbooks/read-xlsx';
+import type { CellScalar, WorkbookData } from '../../src/hosts/workbook-model';
 import { readyMade } from '../../src/workbooks/sheets/ready-made';
+import { sampleAsJson, sampleWorkbook } from '../task-pane/sample-host';
 import { cells, type OpenPage, openWorkbench, withoutSaving } from './open-workbench';
 import { servedSite } from './served-site';
 
@@ -16,6 +15,12 @@ let open: OpenPage;
 beforeAll(async () => {
   open = await openWorkbench(site.browser, site.address);
 });
+
+/** Opens the cells of a sample in the page, which calculates them. */
+async function openData(path: string): Promise<WorkbookData> {
+  await open.page.evaluate((data) => window.workbench.spreadsheet.open(JSON.parse(data)), await sampleAsJson(path));
+  return sampleWorkbook(path);
+}
 
 const place = { row: 0, column: 0, rows: 90, columns: 20 };
 
@@ -36,9 +41,7 @@ function shown(blocks: readonly { sheet: string; values: Block['values'] }[]): R
 }
 
 it.each(readyMade.map(({ id }) => id))('the page computes the same as a new workbook: %s', async (id) => {
-  const bytes = new Uint8Array(readFileSync(`sample-workbooks/US/${id}.xlsx`));
-  const workbook = await readWorkbook(bytes);
-  await open.page.evaluate((data) => window.workbench.spreadsheet.open(data), workbook);
+  const workbook = await openData(`US/${id}`);
   const inputs = workbook.sheets.flatMap(({ name, cells }) =>
     cells
       .filter(
@@ -63,11 +66,16 @@ it.each(readyMade.map(({ id }) => id))('the page computes the same as a new work
       .poll(
         async () => {
           const names = workbook.sheets.map(({ name }) => name);
+          // So many cells get out of the page far faster as text, and are read once nothing is left to calculate.
           const blocks = await open.page.evaluate(
-            ([sheets, range]) => Promise.all(sheets.map((one) => window.workbench.host.read({ sheet: one, range }))),
+            async ([sheets, range]) => {
+              await window.workbench.spreadsheet.settled();
+              const read = sheets.map((one) => window.workbench.host.read({ sheet: one, range }));
+              return JSON.stringify((await Promise.all(read)).map(({ sheet, values }) => ({ sheet, values })));
+            },
             [names, place] as const,
           );
-          return shown(blocks);
+          return shown(JSON.parse(blocks) as { sheet: string; values: Block['values'] }[]);
         },
         { interval: 200 },
       )
@@ -92,8 +100,7 @@ it('the workbook that checks Excel passes all its claims in the page and sums th
 });
 
 it('a bank with one drum less costs the sum of its parts, divided by the drums', async () => {
-  const workbook = await readWorkbook(new Uint8Array(readFileSync('sample-workbooks/US/materials-sheet.xlsx')));
-  await open.page.evaluate((data) => window.workbench.spreadsheet.open(data), workbook);
+  const workbook = await openData('US/materials-sheet');
   const read = (sheet: string, row: number, column: number) =>
     open.page.evaluate(
       ([name, range]) => window.workbench.host.read({ sheet: name, range }).then(({ values }) => values[0]![0]),
