@@ -6,85 +6,43 @@ import { cells, serveWorkbench } from './open-workbench';
 
 let browser: Browser;
 let context: BrowserContext;
+/** One test leaves it to the next, as a page takes long to open. */
+let page: Page;
 let server: Awaited<ReturnType<typeof serveWorkbench>>;
 
 beforeAll(async () => {
   [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
   context = await browser.newContext({ viewport: { width: 1280, height: 720 }, serviceWorkers: 'block' });
+  page = await openPage();
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
 });
 
-async function openPage(where = context): Promise<Page> {
-  const page = await where.newPage();
-  page.on('dialog', (dialog) => void dialog.accept());
-  await page.goto(`${server.address}workbench/`);
-  await page.waitForSelector('body[data-ready]');
-  return page;
+async function openPage(): Promise<Page> {
+  const opened = await context.newPage();
+  opened.on('dialog', (dialog) => void dialog.accept());
+  await opened.goto(`${server.address}workbench/`);
+  await opened.waitForSelector('body[data-ready]');
+  return opened;
 }
 
 const height = { sheet: 'Drums', row: 4, column: 6, rows: 1, columns: 1 };
 
 /** Types a cone height for the first drum and waits until it is kept. */
-async function typeHeight(page: Page, value: number): Promise<void> {
-  const before = (await page.evaluate(() => document.body.dataset.kept)) ?? '0';
-  await page.evaluate(
+async function typeHeight(into: Page, value: number): Promise<void> {
+  const before = (await into.evaluate(() => document.body.dataset.kept)) ?? '0';
+  await into.evaluate(
     (number) => window.workbench.host.write([{ sheet: 'Drums', row: 4, column: 6, cells: [[number]] }]),
     value,
   );
-  await page.waitForFunction((kept) => Number(document.body.dataset.kept ?? 0) > Number(kept), before);
+  await into.waitForFunction((kept) => Number(document.body.dataset.kept ?? 0) > Number(kept), before);
 }
 
-const title = (page: Page) => page.textContent('#title');
-
-test('a closed page and a reloaded page each leave their own work to be opened again', async () => {
-  const [one, other] = [await openPage(), await openPage()];
-  expect(await title(one)).toBe('cone-cut-plan.xlsx');
-  await typeHeight(one, 10.25);
-  await typeHeight(other, 11.5);
-  expect(await title(one)).toBe('cone-cut-plan.xlsx, not saved');
-  expect(await one.title()).toContain('cone-cut-plan.xlsx, not saved');
-  await one.close();
-
-  await other.reload();
-  await other.waitForSelector('body[data-ready]');
-  await other.getByText('Work on cone-cut-plan.xlsx that was not saved is kept here').waitFor();
-  expect(await other.textContent('#draft')).toContain('and 1 more');
-  await other.locator('#draft-open').click();
-  await cells(other, height, ({ values }) => values[0]?.[0] === 11.5);
-  expect(await title(other)).toBe('cone-cut-plan.xlsx, not saved');
-  // The pane and the formulas go on from it: a height of 11.5 in on 18.5 in of width is steeper than 45 degrees.
-  await cells(other, { sheet: 'Patterns', row: 4, column: 1, rows: 1, columns: 1 }, ({ values }) => {
-    const [[angle] = []] = values;
-    return typeof angle === 'number' && angle > 50;
-  });
-  await other.getByText('kept here').waitFor();
-  await other.locator('#draft-delete').click();
-  await other.locator('#draft').waitFor({ state: 'hidden' });
-  await other.close();
-});
-
-test('a tab that was killed leaves its work to the next one', async () => {
-  const own = await browser.newContext({ viewport: { width: 1280, height: 720 }, serviceWorkers: 'block' });
-  const killed = await openPage(own);
-  await typeHeight(killed, 13.5);
-  const crashed = killed.waitForEvent('crash');
-  await killed.goto('chrome://crash').catch(() => undefined);
-  await crashed;
-  const page = await openPage(own);
-  await page.getByText('Work on cone-cut-plan.xlsx that was not saved is kept here').waitFor();
-  await page.locator('#draft-open').click();
-  await cells(page, height, ({ values }) => values[0]?.[0] === 13.5);
-  expect(await title(page)).toBe('cone-cut-plan.xlsx, not saved');
-  await own.close();
-});
+const title = (of: Page) => of.textContent('#title');
 
 test('choosing another sample asks first, and staying keeps list, title and work', async () => {
-  const page = await openPage();
-  const bar = page.locator('#draft-delete');
-  if (await bar.isVisible()) await bar.click();
   await typeHeight(page, 12);
   await page.locator('#samples').selectOption('US/water-book.xlsx');
   await page.getByRole('alertdialog', { name: /cone-cut-plan.xlsx has changes that are not saved/ }).waitFor();
@@ -102,11 +60,9 @@ test('choosing another sample asks first, and staying keeps list, title and work
   await page.reload();
   await page.waitForSelector('body[data-ready]');
   expect(await page.locator('#draft').isVisible()).toBe(false);
-  await page.close();
 });
 
 test('F6 goes from bar to sheet to pane and Shift+F6 back; a narrow page changes between sheet and pane', async () => {
-  const page = await openPage();
   const where = () =>
     page.evaluate(() => {
       const { activeElement } = document;
@@ -134,5 +90,43 @@ test('F6 goes from bar to sheet to pane and Shift+F6 back; a narrow page changes
   await expect.poll(() => page.locator('#pane').isVisible()).toBe(true);
   await page.getByRole('button', { name: 'Show the sheet' }).click();
   await expect.poll(() => page.locator('#pane').isVisible()).toBe(false);
-  await page.close();
+  await page.setViewportSize({ width: 1280, height: 720 });
+});
+
+test('a closed page and a reloaded page each leave their own work to be opened again', async () => {
+  const [one, other] = [await openPage(), page];
+  expect(await title(one)).toBe('cone-cut-plan.xlsx');
+  await typeHeight(one, 10.25);
+  await typeHeight(other, 11.5);
+  expect(await title(one)).toBe('cone-cut-plan.xlsx, not saved');
+  expect(await one.title()).toContain('cone-cut-plan.xlsx, not saved');
+  await one.close();
+
+  await other.reload();
+  await other.waitForSelector('body[data-ready]');
+  await other.getByText('Work on cone-cut-plan.xlsx that was not saved is kept here').waitFor();
+  expect(await other.textContent('#draft')).toContain('and 1 more');
+  await other.locator('#draft-open').click();
+  await cells(other, height, ({ values }) => values[0]?.[0] === 11.5);
+  expect(await title(other)).toBe('cone-cut-plan.xlsx, not saved');
+  // The pane and the formulas go on from it: a height of 11.5 in on 18.5 in of width is steeper than 45 degrees.
+  await cells(other, { sheet: 'Patterns', row: 4, column: 1, rows: 1, columns: 1 }, ({ values }) => {
+    const [[angle] = []] = values;
+    return typeof angle === 'number' && angle > 50;
+  });
+  await other.getByText('kept here').waitFor();
+  await other.locator('#draft-delete').click();
+  await other.locator('#draft').waitFor({ state: 'hidden' });
+});
+
+test('a tab that was killed leaves its work to the next one', async () => {
+  await typeHeight(page, 13.5);
+  const crashed = page.waitForEvent('crash');
+  await page.goto('chrome://crash').catch(() => undefined);
+  await crashed;
+  const next = await openPage();
+  await next.getByText('Work on cone-cut-plan.xlsx that was not saved is kept here').waitFor();
+  await next.locator('#draft-open').click();
+  await cells(next, height, ({ values }) => values[0]?.[0] === 13.5);
+  expect(await title(next)).toBe('cone-cut-plan.xlsx, not saved');
 });
