@@ -1,13 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
-import { expect, it, vi } from 'vitest';
+import { beforeAll, expect, it, vi } from 'vitest';
 import { parseRange, splitSheet } from '../../../src/hosts/address';
 import { inTheDark, onPaper } from '../../../src/workbench/charts/chart-colors';
-import { chooseSample, openWorkbench, withoutSaving } from '../open-workbench';
+import { chooseSample, type OpenPage, openWorkbench, withoutSaving } from '../open-workbench';
 import { servedSite } from '../served-site';
 
 const site = servedSite();
+/** The page that tests share which do not need another theme. */
+let light: OpenPage;
+
+beforeAll(async () => {
+  light = await openWorkbench(site.browser, site.address);
+  await openCharts(light.page);
+});
 
 function showSheet(page: Page, name: string): Promise<void> {
   return page.evaluate((wanted) => {
@@ -78,8 +85,7 @@ const edits = [
 ] as const;
 
 it('plots in every chart of the samples the numbers of its cells, also after an edit', async () => {
-  const { page, faults } = await openWorkbench(site.browser, site.address);
-  await openCharts(page);
+  const { page, faults } = light;
   for (const [sample, sheet, cell, value, charted] of edits) {
     await chooseSample(page, sample);
     const before = new Map<string, (number | undefined)[]>();
@@ -95,12 +101,10 @@ it('plots in every chart of the samples the numbers of its cells, also after an 
     }
   }
   expect(faults).toEqual([]);
-  await page.context().close();
 });
 
 it('names a chart of a kind that it does not draw, and saving keeps it', async () => {
-  const { page, faults } = await openWorkbench(site.browser, site.address);
-  await openCharts(page);
+  const { page, faults } = light;
   const file = 'test/workbooks/files/drum-store.xlsx';
   await withoutSaving(page, () => page.setInputFiles('#open', file));
   await page.locator('#charts').getByText('“Volume by drum” of the kind “pie” is not drawn here').waitFor();
