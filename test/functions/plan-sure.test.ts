@@ -95,6 +95,36 @@ describe('PLAN.RANGE', () => {
     expect(US.slice(-3).map((row) => row[3])).toEqual(metric.slice(-3).map((row) => row[3]));
   });
 
+  it('counts the draws that a formula refuses in a last row, and has none where none is refused', () => {
+    // Below oxygen out lie 2/6 of 4 to 10, and of that triangle with its middle as mode 2 x (2/6)2.
+    const rows = range([
+      ['oxygen in', '4 to 10'],
+      ['oxygen out', 6],
+    ]);
+    const [name, , , refused] = rows.at(-1) ?? [];
+    expect(name).toBe('draws refused');
+    expect(Math.abs(number(refused) - 1024 * 2 * (2 / 6) ** 2)).toBeLessThan(1);
+    expect(range().at(-1)?.[0]).toMatch(/^chance of first limit: (?!first limit)/);
+    expect(range().map(([first]) => first)).not.toContain('draws refused');
+  });
+
+  it('tells ranges with the same middle apart', () => {
+    const [, , low, , high] = rowOf(range([['solids share', '0.2 to 0.4']]), 'solids');
+    const [, , narrowLow, , narrowHigh] = rowOf(range([['solids share', '0.28 to 0.32']]), 'solids');
+    expect(number(narrowHigh) - number(narrowLow)).toBeLessThan(0.3 * (number(high) - number(low)));
+  });
+
+  it('lets the coldest water follow a range of temperatures, unless it is typed', () => {
+    const share = (more: readonly Row[]) => rowOf(drivers('media surface', more), 'temperature')[7];
+    expect(share([['temperature', '15 to 25']])).toBeGreaterThan(0.01);
+    expect(
+      share([
+        ['temperature', '15 to 25'],
+        ['coldest water', 15],
+      ]),
+    ).toBe(0);
+  });
+
   it('ranks what never ends above every number', () => {
     // No pads, no beds: fine solids rise unless they decay or leave.
     const rows = range([
@@ -119,6 +149,18 @@ describe('PLAN.DRIVERS', () => {
     const captured = number(rowOf(spill('PLAN.COMPARE', 'metric', farm()) as Row[], 'solids captured')[2]);
     expect(number(atLow)).toBeLessThan(captured);
     expect(number(atHigh)).toBeGreaterThan(captured);
+  });
+
+  it('have their figures in the units of their kind, and only words at the end', () => {
+    const rows = drivers('media surface', [['nitrification', '0.3 to 0.6']]);
+    expect(rowOf(rows, 'nitrification').slice(1, 5)).toEqual(['g/m2/d', 0.3, expect.closeTo(0.45, 12), 0.6]);
+    expect(rows.at(-1)?.slice(0, 7)).toEqual(['together', '', '', '', '', '', '']);
+  });
+
+  it('leave out a range that is one figure', () => {
+    const names = drivers('solids', [['solids share', '0.25 to 0.25']]).map(([name]) => name);
+    expect(names).not.toContain('solids share');
+    expect(names).toContain('alkali purity');
   });
 
   it('gives a share of 0 to what changes nothing', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { coefficients } from '../../src/catalogue/coefficients/all';
 import { call, refusal, spill } from './call';
 import { CellError } from './cell-error';
 import { farm, smallFarm } from './plan-farm';
@@ -20,29 +21,35 @@ const fault = (scenarios: Rows, column: number) => {
 };
 
 describe('PLAN.INPUTS', () => {
-  const rows = spill('PLAN.INPUTS', 'US');
+  const rows = () => spill('PLAN.INPUTS', 'US');
 
   it('lists the names that a scenario takes, in the order of the day', () => {
     const names =
       'fish count, fish mass, feeding rate, feed, species, protein, temperature, coldest water, hottest water, pH, highest pH, salinity, elevation, alkali, alkali purity, tank volume, system volume, water out, source nitrate, stocking limit, solids share, settleable share, solids decay, feed phosphorus, conversion, fish nitrogen, fish phosphorus, ammonia limit, un-ionized ammonia limit, carbon dioxide limit, solids limit, oxygen in, oxygen out, oxygen at power failure, oxygen floor, peak oxygen factor, removal, degassing, passive denitrification, pump flow, air supply, settler, drum diameter, drums, overflow limit, median settling, settling spread, pads, pad area, pad holding, pad capture, media, media volume, nitrification, filter reserve, bed area, bed capture, plant uptake, crop, bed depth, bed holding, nitrogen share, phosphorus share, potassium share, available nitrogen, slurry solids, garden need, phosphate need, power, power price, feed price, nitrogen price, phosphate price, potash price';
-    expect(rows.map(([name]) => name).join(', ')).toBe(names);
+    expect(
+      rows()
+        .map(([name]) => name)
+        .join(', '),
+    ).toBe(names);
     expect(farm.map(([name]) => name)).toEqual(names.split(', ').filter((name) => name !== 'feed'));
   });
 
   it('gives each a default with its source, unless it is equipment or has to be given', () => {
-    const without = rows.filter(([, , , standard]) => standard === 'not given').map(([name]) => name);
+    const without = rows()
+      .filter(([, , , standard]) => standard === 'not given')
+      .map(([name]) => name);
     for (const stage of ['tank volume', 'pump flow', 'air supply', 'drums', 'pads', 'media volume', 'bed area']) {
       expect(without).toContain(stage);
     }
-    for (const [name, , , standard, source] of rows) {
+    for (const [name, , , standard, source] of rows()) {
       if (standard !== 'not given' && standard !== 'required') expect(source, String(name)).not.toBe('');
     }
-    const protein = rows.find(([name]) => name === 'protein')!;
+    const protein = rows().find(([name]) => name === 'protein')!;
     expect(protein[3]).toBe(call('REF.VALUE', 'US', 'protein'));
   });
 
   it('gives defaults that can be typed back', () => {
-    const typed = rows.filter(([, , , standard]) => !/^(?:required|not given|as )/.test(String(standard)));
+    const typed = rows().filter(([, , , standard]) => !/^(?:required|not given|as )/.test(String(standard)));
     const back = typed.map(([name, , , standard]) => [name, standard]);
     const fed = [['feed', 2.5]];
     const results = (block: unknown[][]) => block.slice(0, -1);
@@ -54,6 +61,32 @@ describe('PLAN.INPUTS', () => {
         expect((other as number) / figure, String(name)).toBeCloseTo(1, 9);
       else expect(other, String(name)).toBe(figure);
     });
+  });
+
+  it('says how each input is left out', () => {
+    const row = (input: string) => rows().find(([name]) => name === input)!;
+    const required = 'fish count, fish mass and feeding rate, or feed';
+    for (const input of ['fish count', 'fish mass', 'feeding rate', 'feed'])
+      expect(row(input).slice(3, 5)).toEqual(['required', required]);
+    expect(row('drums').slice(3, 5)).toEqual(['not given', 'equipment: type none if the farm has none']);
+    expect(row('power price').slice(3, 5)).toEqual(['not given', '']);
+    expect(row('coldest water').slice(3, 5)).toEqual(['as temperature', 'another input']);
+    expect(row('species').slice(1, 5)).toEqual(['choice', '', 'not given', '']);
+    expect(row('settler').slice(1, 4)).toEqual(['choice or share', '', 'swirl']);
+    expect(row('alkali').slice(1, 4)).toEqual(['choice', '', 'sodium bicarbonate']);
+  });
+
+  it('names the source of a coefficient, and says where one is only remembered', () => {
+    const sourceOf = (key: string) => {
+      const { source, known } = coefficients.find((one) => one.key === key)!;
+      return known === 'memory' ? `${source} (from memory)` : source;
+    };
+    const listed = rows().filter(([name]) => coefficients.some(({ key }) => key === name));
+    const own = listed.filter(([name, , , , source]) => source === sourceOf(String(name)));
+    expect(own.length).toBeGreaterThan(20);
+    const isRemembered = ([name]: unknown[]) => coefficients.find(({ key }) => key === name)?.known === 'memory';
+    expect([own.some(isRemembered), own.every(isRemembered)]).toEqual([true, false]);
+    expect(rows().find(([name]) => name === 'settler')![4]).toBe(sourceOf('swirl capture'));
   });
 });
 

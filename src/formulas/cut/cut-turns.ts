@@ -2,7 +2,7 @@ import type { Piece } from './piece';
 
 /**
  * Ways to turn a piece, in families from the few that a person would try to the many: its center line along or across the
- * sheet, one of its straight edges along or across the sheet, and every thirtieth of a half turn between.
+ * sheet, one of its straight edges along or across the sheet, and every thirty degrees between.
  */
 export interface Turns {
   readonly center: readonly number[];

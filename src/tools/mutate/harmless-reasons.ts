@@ -27,3 +27,4 @@ export const quick = 'The check only saves time; the long way gives the same.';
 export const filled = 'Every place of the list is filled afterwards.';
 export const first = 'Of the list only the places behind the first are used.';
 export const kept = 'It decides only how long what was read is remembered.';
+export const onlyRefusals = 'Nothing but a refusal is thrown there; anything else would be a fault.';

@@ -1,4 +1,16 @@
-import { absent, bound, fresh, type Harmless, left, more, rounding, starts, still, stops } from './harmless-reasons';
+import {
+  absent,
+  bound,
+  fresh,
+  type Harmless,
+  left,
+  more,
+  onlyRefusals,
+  rounding,
+  starts,
+  still,
+  stops,
+} from './harmless-reasons';
 
 /** Changes to water, settling and tanks that no test can or should notice. */
 export const waterHarmless: Harmless = {
@@ -65,7 +77,7 @@ export const waterHarmless: Harmless = {
     'salinity === 0 -> false': fresh,
   },
   'src/formulas/water/water-check-carbon.ts': {
-    'error instanceof Refusal -> true': 'Nothing but a refusal is thrown there; anything else would be a fault.',
+    'error instanceof Refusal -> true': onlyRefusals,
   },
   'src/formulas/water/water-check-nitrogen.ts': {
     'byUnionized < total -> byUnionized <= total':

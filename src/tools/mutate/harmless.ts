@@ -1,7 +1,14 @@
 import { numericHarmless } from './harmless-numeric';
 import { pipeHarmless } from './harmless-pipe';
+import { planHarmless } from './harmless-plan';
 import { readingHarmless } from './harmless-reading';
 import type { Harmless } from './harmless-reasons';
 import { waterHarmless } from './harmless-water';
 
-export const harmless: Harmless = { ...numericHarmless, ...waterHarmless, ...pipeHarmless, ...readingHarmless };
+export const harmless: Harmless = {
+  ...numericHarmless,
+  ...waterHarmless,
+  ...pipeHarmless,
+  ...planHarmless,
+  ...readingHarmless,
+};

@@ -8,6 +8,8 @@ import type { Verdict } from './trial-log';
 export interface Judged extends Mutant {
   /** `unreached` by any test. */
   readonly verdict: Verdict | 'unreached';
+  /** Also reached while code or tests are loaded, before it is switched on. */
+  readonly whileLoading: boolean;
 }
 
 /**
@@ -28,7 +30,7 @@ export async function judgePart(
   try {
     const { tests, whileLoading } = await trials.measure();
     const reached = new Set(tests.flatMap(({ hits }) => Object.keys(hits)));
-    const onlyLoaded = new Set(whileLoading.filter((id) => !reached.has(id)));
+    const loaded = new Set(whileLoading);
     const toTry = mutants.map(({ id }) => id).filter((id) => reached.has(id));
     for (let left = toTry; left.length > 0; left = toTry.filter((id) => !verdicts.has(id))) {
       const before = verdicts.size;
@@ -39,8 +41,12 @@ export async function judgePart(
       if (verdicts.size === before) throw new Error('a process that tries changes ended before it tried one');
     }
     return mutants
-      .filter(({ id }) => !onlyLoaded.has(id))
-      .map((mutant) => ({ ...mutant, verdict: verdicts.get(mutant.id) ?? 'unreached' }));
+      .filter(({ id }) => reached.has(id) || !loaded.has(id))
+      .map((mutant) => ({
+        ...mutant,
+        verdict: verdicts.get(mutant.id) ?? 'unreached',
+        whileLoading: loaded.has(mutant.id),
+      }));
   } finally {
     await trials.close();
   }

@@ -7,7 +7,7 @@ export interface MutatePart {
 }
 
 const published = 'test/published/*.test.ts';
-const functions = ['test/functions/*.test.ts', 'test/catalogue/catalogue.test.ts', published];
+const functions = ['test/functions/*.test.ts', 'test/catalogue/{catalogue,readers}.test.ts', published];
 
 const plan = ['test/formulas/{plan,balance}/*.test.ts', 'test/functions/plan*.test.ts'];
 
@@ -42,7 +42,11 @@ export const mutateParts: readonly MutatePart[] = [
     mutate: ['src/formulas/cut'],
     tests: ['test/formulas/cut/!(cut-plan|cut-limits).test.ts', 'test/formulas/cone/*.test.ts'],
   },
-  { name: 'balance', mutate: ['src/formulas/balance'], tests: plan },
+  {
+    name: 'balance',
+    mutate: ['src/formulas/balance'],
+    tests: ['test/formulas/{plan,balance}/!(plan-parts).test.ts'],
+  },
   { name: 'plan', mutate: ['src/formulas/plan'], tests: plan },
   // The test of the factors loads a whole library to judge tables, which are not changed.
   { name: 'units', mutate: ['src/units'], tests: ['test/units/!(factors).test.ts'] },

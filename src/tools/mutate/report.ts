@@ -21,15 +21,16 @@ export function reportOf(judged: readonly Judged[], known: Harmless): Report {
       .map((change) => `${file}  ${change}  is listed as harmless, but is noticed or gone`),
   );
   return {
-    lines: [
-      ...faults.map(
-        ({ place, change, verdict }) => `${place}  ${change}${verdict === 'unreached' ? '  (no test gets there)' : ''}`,
-      ),
-      ...stale,
-    ],
+    lines: [...faults.map((one) => `${one.place}  ${one.change}${remark(one)}`), ...stale],
     killed: judged.length - survivors.length,
     harmless: survivors.length - faults.length,
   };
+}
+
+/** What a test computes while it is loaded, it computes before any change. */
+function remark({ verdict, whileLoading }: Judged): string {
+  if (verdict === 'unreached') return '  (no test gets there)';
+  return whileLoading ? '  (tests get there while they are loaded, too)' : '';
 }
 
 function fileOf(place: string): string {

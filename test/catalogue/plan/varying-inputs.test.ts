@@ -14,7 +14,7 @@ const bare = [
   ['air supply', 1],
 ] as const;
 const read = (...more: readonly (readonly [string, string | number])[]) =>
-  withOneScenario([...bare, ...more], metric, (scenario) => scenario);
+  withOneScenario([...new Map([...bare, ...more])], metric, (scenario) => scenario);
 const names = (...more: readonly (readonly [string, string | number])[]) =>
   varyingInputs(read(...more)).map(({ name }) => name);
 
@@ -66,5 +66,27 @@ describe('what varies in a scenario', () => {
       if (low < high && JSON.stringify(at(low)) !== JSON.stringify(at(high))) moved++;
     }
     expect(moved).toBeGreaterThan(15);
+  });
+
+  it('is the feed of a crop that is typed as a range: 2 kg on 40 to 50 g a square meter', () => {
+    const given = read(['crop', '40 to 50 g/m2/d']);
+    const crop = varyingInputs(given).find(({ name }) => name === 'crop')!;
+    const bedsAt = (si: number) => {
+      const drawn = { scenario: { ...given.scenario }, factors: { ...scenarioFactors } };
+      crop.put(drawn, si);
+      return planResults(drawn.scenario, drawn.factors).bedArea;
+    };
+    expect(bedsAt(crop.low)).toBeCloseTo(2 / 0.04, 9);
+    expect(bedsAt(crop.high)).toBeCloseTo(2 / 0.05, 9);
+  });
+});
+
+describe('a scenario', () => {
+  it('may have a volume or a pH without the one that it is compared with', () => {
+    expect(read(['system volume', 'none']).scenario.systemVolume).toBe('none');
+    expect(read(['tank volume', 'none'], ['system volume', 6000]).scenario.tankVolume).toBe('none');
+    expect(read(['highest pH', 8]).scenario).toMatchObject({ ph: undefined, highestPh: 8 });
+    expect(() => read(['system volume', 3000])).toThrow('tank volume: 4000 L is not allowed; give up to system volume');
+    expect(() => read(['pH', 8], ['highest pH', 7])).toThrow('pH: 8 is not allowed; give up to highest pH (7)');
   });
 });

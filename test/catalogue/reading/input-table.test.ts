@@ -43,6 +43,13 @@ describe('a table of inputs', () => {
       ['INPUT', ''],
     ],
     [[['gap', 1]], undefined],
+    [
+      [
+        ['', '', 'second'],
+        ['gap', 1, 2],
+      ],
+      ['', '', 'second'],
+    ],
   ])('%j has the headings %j', (cells, heading) => {
     expect(table(cells).heading).toEqual(heading);
   });
@@ -67,6 +74,21 @@ describe('a table of inputs', () => {
         ['', 2],
       ],
       'bank: row 2: a name is missing',
+    ],
+    [
+      [
+        ['gap', 1, 2],
+        ['', '', 5],
+      ],
+      'bank: row 2: a name is missing',
+    ],
+    [
+      [
+        ['', 'first'],
+        ['gap', 1],
+        ['gap', 2],
+      ],
+      'bank: row 2, gap appears twice; delete one row',
     ],
     [
       [

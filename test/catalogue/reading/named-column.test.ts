@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { coefficient } from '../../../src/catalogue/coefficients/all';
 import { inputTable } from '../../../src/catalogue/reading/input-table';
-import { namedColumn } from '../../../src/catalogue/reading/named-column';
+import { inputValue, namedColumn } from '../../../src/catalogue/reading/named-column';
 import { withNamedRefusals } from '../../../src/catalogue/reading/named-refusals';
 import { Refusal } from '../../../src/formulas/refusal';
 import { fishLimits } from '../../../src/formulas/water/water-species';
@@ -80,6 +80,26 @@ describe('a column of inputs', () => {
   it('holds errors beside the names until they are read', () => {
     expect(column([['gap', 1000, fault]]).values.gap).toBe(1);
     expect(says(() => column([['gap', 1000, fault]], 1))).toBe(fault);
+  });
+
+  it('takes a range for its middle only where there may be one, and never for a word', () => {
+    const cells = table([
+      ['top length', '1000 to 2000 mm'],
+      ['species', '1 to 2'],
+    ]);
+    const refused = says(() => namedColumn(inputs, cells, 0, '', metric));
+    expect(refused).toMatch(/^top length: 1000 to 2000 mm is not/);
+    expect(says(() => namedColumn(inputs, cells, 0, '', metric, true))).toBe(
+      'species: 1 to 2 is not allowed; give tilapia or channel catfish',
+    );
+    const ranged = namedColumn(inputs, table([['top length', '1000 to 2000 mm']]), 0, '', metric, true);
+    expect(ranged.values).toMatchObject({ topLength: 1.5 });
+    expect([...ranged.ranges.keys()]).toEqual(['topLength']);
+  });
+
+  it('has a crop where a figure is its feed', () => {
+    expect(inputValue('crop', 5)).toEqual({ feed: 5, plants: undefined });
+    expect(inputValue('gap', 5)).toBe(5);
   });
 
   it('follows another input', () => {

@@ -32,6 +32,38 @@ describe('readFittings', () => {
     expect(bend).toBeLessThan(elbow ?? 0);
   });
 
+  it('takes a count of any size before the name, with or without an x and a space', () => {
+    const { bores } = readFittings('elbow');
+    for (const [text, count] of [
+      ['2elbow', 2],
+      ['12elbow', 12],
+      ['2xelbow', 2],
+      ['12x elbows', 12],
+      ['2 x elbow', 2],
+      ['3×elbow', 3],
+      ['3 × elbows', 3],
+      ['1.5 elbow', 1.5],
+      ['1.25 elbows', 1.25],
+      ['10 elbow', 10],
+    ] as const)
+      expect(readFittings(text).bores, text).toBe(count * bores);
+    expect(() => readFittings('big 2 elbow')).toThrow('"big 2 elbow" is not a known fitting');
+    expect(() => readFittings('big 2elbow')).toThrow('is not a known fitting');
+  });
+
+  it('knows an angle in all its spellings', () => {
+    const bend = readFittings('elbow 45');
+    for (const text of [
+      'elbow 45°',
+      '45 deg elbow',
+      '45 degree elbow',
+      '2 45 degrees elbows',
+      '45-elbow',
+      'elbow 45 deg',
+    ])
+      expect(readFittings(text).bores, text).toBe(bend.bores * (text.startsWith('2') ? 2 : 1));
+  });
+
   it('gives no loss for empty text', () => {
     expect(readFittings(' ')).toEqual(noFittings);
   });

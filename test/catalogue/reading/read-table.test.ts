@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { CellFault, CellValue, Columns } from '../../../src/catalogue/argument';
+import { patternColumns } from '../../../src/catalogue/pattern-columns';
 import { ArgumentError, asArgumentError, withPlace } from '../../../src/catalogue/reading/argument-error';
 import { isBlank } from '../../../src/catalogue/reading/blank';
 import { headings, inWords } from '../../../src/catalogue/reading/headings';
-import { readPlan } from '../../../src/catalogue/reading/read-patterns';
+import { readPatterns, readPlan } from '../../../src/catalogue/reading/read-patterns';
 import { readTable } from '../../../src/catalogue/reading/read-table';
 import { readProfile } from '../../../src/units/profile';
 import { Unreadable } from '../../../src/units/unreadable';
@@ -78,6 +79,8 @@ describe('a table', () => {
     expect(read([['a', 1000]])).toEqual([{ row: 1, name: 'a', innerLength: 1, note: undefined }]);
     expect(read([['a'], ['b']])).toBe(`log: 1 column is not allowed${rows}`);
     expect(read([['a']])).toBe(`log: a is not allowed${rows}`);
+    const third = { ...columns, note: { text: true } } as const;
+    expect(read([['a', 1000]], 'refused', third)).toBe(`log: 2 columns is not allowed${rows}`);
     expect(read([[], []])).toBe(`log: 0 columns is not allowed${rows}`);
     expect(read([])).toBe(`log: 0 columns is not allowed${rows}`);
     expect(read([['', '', '']])).toBe(`log: no rows were given${rows}`);
@@ -137,6 +140,25 @@ describe('a plan', () => {
     ];
     expect(readPlan('plan', plan as readonly (readonly CellValue[])[], metric)).toHaveLength(1);
     expect(() => readPlan('plan', [['2', '', 1, 0, 0, 0]], metric)).toThrow('row 1, piece: blank is not allowed');
+  });
+});
+
+describe('patterns', () => {
+  it('are the ten columns of CONE.PATTERN in SI', () => {
+    const row = [90, 200, '', '', '', 800, 200, 0.16, 1, 0];
+    const cells = [Object.keys(patternColumns), row];
+    const [read] = readPatterns('patterns', cells as readonly (readonly CellValue[])[], metric);
+    expect(read).toMatchObject({
+      row: 1,
+      pieces: 1,
+      slant: 0.2,
+      blankLength: 0.8,
+      blankWidth: 0.2,
+      area: 0.16,
+      lap: 0,
+    });
+    expect(read?.wallAngle).toBeCloseTo(Math.PI / 2, 12);
+    expect(read?.innerRadius).toBeUndefined();
   });
 });
 

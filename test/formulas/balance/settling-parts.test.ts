@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { idealParts, measuredParts, mixedParts, type SolidsParts } from '../../../src/formulas/balance/settling-parts';
 import { solidsBalance } from '../../../src/formulas/balance/solids-balance';
 import { settleCapture } from '../../../src/formulas/settle/settle-capture';
+import { refusalOf } from '../refusal-of';
 
 const median = 0.01;
 const none = { pads: 0, beds: 0, decay: 0, out: 0 };
@@ -34,6 +35,11 @@ describe('solids as parts', () => {
     }
   });
 
+  it('all settle in an ideal drum whose overflow rate is that of solids that are all alike', () => {
+    const { shares, taken } = idealParts({ median, spread: 1, settleable: 0.7 })(median);
+    expect(firstPass({ shares, taken })).toBeCloseTo(0.7, 12);
+  });
+
   it('sum to all the solids', () => {
     for (const spread of [1, 1.5, 6]) {
       for (const parts of [mixedParts, idealParts]) {
@@ -51,7 +57,8 @@ describe('solids as parts', () => {
 
   it('are refused at a spread above 6, where nobody has measured what decides', () => {
     for (const parts of [mixedParts, idealParts]) {
-      expect(() => parts({ median, spread: 6.01, settleable: 1 })).toThrow(/give up to/);
+      const refusal = refusalOf(() => parts({ median, spread: 6.01, settleable: 1 }));
+      expect(refusal).toMatchObject({ argument: 'spread', figures: { widest: { value: 6, like: 'spread' } } });
       expect(parts({ median, spread: 6, settleable: 1 })(0.003).shares.length).toBeGreaterThan(3);
     }
   });

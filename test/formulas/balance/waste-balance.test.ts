@@ -39,6 +39,12 @@ describe('what each stage takes', () => {
     expect(pads!.level).toBeCloseTo(drums!.level / 2, 12);
   });
 
+  it('has a row of decay only where there is water to decay in', () => {
+    const stagesOf = (volume: number) => loadShares(1, stages, { flow: 2, volume, decay: 0.1, out: 0 });
+    expect(stagesOf(0).map(({ stage }) => stage)).toEqual(['drums', 'pads', 'total']);
+    expect(stagesOf(10).map(({ stage }) => stage)).toEqual(['drums', 'pads', 'decay', 'total']);
+  });
+
   it('has shares even of a load of 0', () => {
     expect(loadShares(0, stages, { ...still, flow: 1 })[0]).toMatchObject({ taken: 0, level: 0 });
     expect(loadShares(0, stages, { ...still, flow: 1 })[0]!.share).toBeCloseTo(0.5412, 4);

@@ -3,8 +3,9 @@ import { planCheck } from '../../../src/formulas/plan/plan-check';
 import { planFarm } from '../../../src/formulas/plan/plan-farm';
 import { planLimit } from '../../../src/formulas/plan/plan-limit';
 import type { Scenario } from '../../../src/formulas/plan/plan-scenario';
-import { stockFeedRate } from '../../../src/formulas/stock/stock-feed-rate';
-import { fishLimits, survivalRange } from '../../../src/formulas/water/water-species';
+import { settleCapture } from '../../../src/formulas/settle/settle-capture';
+import { chartedSpecies, stockFeedRate } from '../../../src/formulas/stock/stock-feed-rate';
+import { fishKinds, fishLimits, survivalRange } from '../../../src/formulas/water/water-species';
 import { bare, DAY, factors, farm, smallFarm } from './plan-farm';
 
 /** 40 tilapia of 250 g at 2 % a day: 200 g of feed a day, within every limit. */
@@ -23,11 +24,19 @@ describe('every caution', () => {
     ['feed that is not eaten', { feed: 1 / DAY, feedingRate: 0.2, species: 'rainbow trout', temperature: 12.8 }],
     ['figures that cannot be right', { conversion: 0.3, overflowLimit: 0.0001, settler: 0.5 }],
     ['fast water in the drums', { pumpFlow: 0.01 }],
+    ['water too hot for the oxygen wanted', { hottestWater: 38, oxygenAtPowerFailure: 0.009 }],
   ])('has a figure for each of its marks, with %s', (_, change) => {
     const silent = planCheck({ ...calm, ...change }, factors).flatMap(({ text, figures = {} }) =>
       [...text.matchAll(/\{(\w+)/g)].map(([, mark = '']) => mark).filter((mark) => figures[mark] === undefined),
     );
     expect(silent).toEqual([]);
+  });
+});
+
+describe('each caution', () => {
+  it('is a sentence', () => {
+    for (const change of [{}, bare, { fishMass: undefined, feed: 1 / DAY }, { pads: 'none', bedArea: 'none' } as const])
+      for (const { text } of planCheck({ ...calm, ...change }, factors)) expect(text).toMatch(/^\S.* .*\.$/);
   });
 });
 
@@ -42,6 +51,7 @@ describe('stages that carry less than the feed', () => {
     const solids = { pads: 'none', bedArea: 'none' } as const;
     expect(has(solids, 'circulation, solids: carries')).toBe(false);
     expect(has(solids, 'is the first limit')).toBe(false);
+    expect(has({ solidsLimit: 1e-4 }, 'circulation, solids: carries')).toBe(true);
     expect(has({ hottestWater: 38, oxygenAtPowerFailure: 0.007 }, 'air: carries')).toBe(true);
   });
 
@@ -50,6 +60,8 @@ describe('stages that carry less than the feed', () => {
     expect(has({}, 'The next limit is')).toBe(true);
     const one = { ...bare, bedArea: 10 };
     expect(has(one, 'plant beds is the first limit')).toBe(true);
+    const air = { ...bare, airSupply: 1e-3 };
+    expect(found(air, 'air is the first limit')?.text).not.toContain('The next limit');
     expect(has(bare, 'is the first limit')).toBe(false);
   });
 });
@@ -94,9 +106,53 @@ describe('cautions with something left out', () => {
     expect(has({ airSupply: 'none' }, 'Air covers')).toBe(false);
   });
 
-  it('of growth come only where the fish survive', () => {
-    const [low] = survivalRange('tilapia');
-    expect(has({ coldestWater: low + 0.1 }, 'grow poorly')).toBe(true);
-    expect(has({ coldestWater: low - 0.1 }, 'grow poorly')).toBe(false);
+  it('of growth come only where the fish survive, to the ends of their range', () => {
+    const [low, high] = survivalRange('tilapia');
+    const [coldestWater] = fishLimits('tilapia').growsBest;
+    expect([low - 0.1, low, low + 0.1].map((water) => has({ coldestWater: water }, 'grow poorly'))).toEqual([
+      false,
+      true,
+      true,
+    ]);
+    expect(
+      [high - 0.1, high, high + 0.1].map((water) => has({ coldestWater, hottestWater: water }, 'grow poorly')),
+    ).toEqual([true, true, false]);
+  });
+
+  it('of rising water need drums and a flow, and name the settler that was measured', () => {
+    const fast = { pumpFlow: 0.01 };
+    expect(has({ ...fast, settler: 'radial' }, 'at which a radial settler was measured')).toBe(true);
+    expect(has({ ...fast, settler: 'swirl' }, 'at which a swirl settler was measured')).toBe(true);
+    expect(has({ ...fast, settler: 'mixed' }, 'above the overflow limit')).toBe(true);
+    for (const absent of [{ pumpFlow: 'none' }, { drums: undefined }, { drumDiameter: undefined }] as const)
+      expect(has({ ...fast, ...absent }, 'Water rises in the drums')).toBe(false);
+  });
+
+  it('of what drums capture name the share of one pass and say how it is known', () => {
+    // Swirl separators are taken to capture 0.4, radial ones 0.8.
+    expect(found({ settler: 'swirl' }, 'one trial of a swirl settler')?.figures?.share).toBeCloseTo(0.4, 12);
+    expect(found({ settler: 'radial' }, 'one trial of a radial settler')?.figures?.share).toBeCloseTo(0.8, 12);
+    const computed = { overflow: 0.04 / 60, median: 0.017, spread: 2.5, settleable: 0.5, inLine: 1 };
+    for (const [settler, mixing] of [
+      ['mixed', 1],
+      ['ideal', 'ideal'],
+    ] as const) {
+      const share = found({ settler }, 'captured in one pass is calculated at')?.figures?.share;
+      expect(share).toBeCloseTo(settleCapture({ ...computed, mixing }), 6);
+    }
+    expect(has({ settler: 0.6 }, 'captured in one pass')).toBe(false);
+  });
+
+  it('of gravel and of food come with beds', () => {
+    expect(has({ bedArea: undefined, bedHolding: 0.01 }, 'Gravel is full')).toBe(false);
+    expect(has({}, 'Keep tank water and raw solids off leaves')).toBe(true);
+    expect(has({ bedArea: 'none' }, 'Keep tank water and raw solids off leaves')).toBe(false);
+  });
+
+  it('of a published chart need a species that has one', () => {
+    const fed = { feedingRate: 0.2, temperature: 12.8 };
+    expect(has({ ...fed, species: 'rainbow trout' }, 'published chart for rainbow trout')).toBe(true);
+    for (const species of fishKinds.filter((one) => !chartedSpecies.some((name) => name === one)))
+      expect(has({ ...fed, species }, 'published chart')).toBe(false);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { feedAtLimit } from '../../../src/formulas/plan/plan-circulation';
 import { planFarm } from '../../../src/formulas/plan/plan-farm';
 import { planLimit } from '../../../src/formulas/plan/plan-limit';
 import { planResults } from '../../../src/formulas/plan/plan-results';
@@ -59,5 +60,47 @@ describe('the feed at which a waste is at its limit', () => {
     expect(feedAt({ ...farm, oxygenIn: 0.009 }, 'oxygen')).toBe('not given');
     expect(feedAt({ ...farm, oxygenOut: 0.006 }, 'oxygen')).toBe('not given');
     expect(feedAt({ ...farm, ph: undefined, highestPh: undefined }, 'un-ionized ammonia')).toBe('not given');
+  });
+});
+
+describe('the feed at a limit, at its ends', () => {
+  const at = (change: Partial<Scenario>, more: Partial<typeof factors> = {}) => {
+    const there = planFarm({ ...farm, ...change }, { ...factors, ...more });
+    return feedAtLimit(there, there.balance);
+  };
+
+  it('is left out where an input is', () => {
+    expect(at({ degassing: undefined }).carbonDioxide).toBeUndefined();
+    expect(at({ highestPh: undefined }).unionizedAmmonia).toBeUndefined();
+    expect(at({ oxygenIn: 0.009 }).oxygen).toBeUndefined();
+    expect(at({ oxygenOut: 0.006 }).oxygen).toBeUndefined();
+    expect(at({ oxygenIn: 0.009, oxygenOut: 0.006 }).oxygen).toBeGreaterThan(0);
+  });
+
+  it('is without end where the slurry carries all ammonia away at its limit', () => {
+    // Slurry of 0.05 % solids holds 105 L of water a day, and that 105 g at 1 kg/m3; 20 g are made.
+    expect(at({ ammoniaLimit: 1, slurrySolids: 0.0005 }).ammonia).toBe(Number.POSITIVE_INFINITY);
+    expect(at({ ammoniaLimit: 0.1, slurrySolids: 0.0005 }).ammonia).toBeLessThan(Number.POSITIVE_INFINITY);
+  });
+
+  it('is set by the media where they nitrify less than the flow brings: 28.8 g a day, or 58 m2', () => {
+    expect(at({ mediaVolume: 57 / 300 }).ammoniaByMedia).toBe(true);
+    expect(at({ mediaVolume: 58 / 300 }).ammoniaByMedia).toBe(false);
+  });
+
+  it('comes with the share of the solids that nothing removes: the half that does not settle', () => {
+    const none = { pads: 'none', bedArea: 'none', waterOut: 0, solidsDecay: 0 } as const;
+    expect(at(none)).toMatchObject({ solids: 0, rising: 0.5 });
+    expect(at({}).rising).toBe(0);
+  });
+
+  // Hydroxide binds 44/14 x 2 of what is nitrified, 0.04 of the feed: 0.1828 of it as oxygen.
+  it('of carbon dioxide is far off, or without end, where hydroxide binds most of it, or more than all', () => {
+    const hydroxide = { alkali: 'calcium hydroxide', waterOut: 0, drums: 'none', mediaVolume: undefined } as const;
+    const oxygenRatio = 0.25;
+    const feed = at(hydroxide, { oxygenRatio }).carbonDioxide as number;
+    const { carbonDioxideInTank } = planResults({ ...farm, ...hydroxide, feed }, { ...factors, oxygenRatio });
+    expect((carbonDioxideInTank as number) / farm.carbonDioxideLimit).toBeCloseTo(1, 8);
+    expect(at(hydroxide, { oxygenRatio: 0.15 }).carbonDioxide).toBe(Number.POSITIVE_INFINITY);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { planFarm } from '../../../src/formulas/plan/plan-farm';
+import { bedsCatchAllSolids, planFarm, planFigures } from '../../../src/formulas/plan/plan-farm';
 import { planLimit } from '../../../src/formulas/plan/plan-limit';
 import { planResults } from '../../../src/formulas/plan/plan-results';
 import type { Scenario } from '../../../src/formulas/plan/plan-scenario';
@@ -135,6 +135,37 @@ describe('the first limit', () => {
     expect(rows.find((row) => row.stage === 'biofilter')?.from.text).toBe('not given: media volume');
   });
 
+  it('is the earliest of those that carry the same, and the next the one after it', () => {
+    // Water too hot for the oxygen wanted, solids that nothing removes, less carbon dioxide allowed than air brings.
+    const nothing = { hottestWater: 38, oxygenAtPowerFailure: 0.007, pads: 'none', bedArea: 'none' } as const;
+    const gas = { degassing: 0.5, carbonDioxideLimit: 1e-4 };
+    const { first, next, rows } = planLimit(planFarm({ ...farm, ...nothing, ...gas }, factors));
+    expect(rows.filter(({ capacity }) => capacity === 0).map(({ stage }) => stage)).toEqual([
+      'air',
+      'circulation, solids',
+      'circulation, carbon dioxide',
+      'settling drums',
+      'first limit: air',
+    ]);
+    expect([first?.stage, next?.stage]).toEqual(['air', 'circulation, solids']);
+  });
+
+  it('has no next where one stage alone is given', () => {
+    const { rows, first, next } = planLimit(planFarm({ ...farm, ...bare, airSupply: farm.airSupply }, factors));
+    expect([first?.stage, next]).toEqual(['air', undefined]);
+    expect(rows.at(-1)).toMatchObject({ stage: 'first limit: air', from: { text: 'next limit: not given' } });
+    const none = planLimit(planFarm({ ...farm, ...bare }, factors)).rows.at(-1);
+    expect(none?.from.text).toBe('not given: no stage has the inputs for its capacity');
+  });
+
+  it('counts fish by what each eats: the feed typed over their count, or else their mass at the rate', () => {
+    // 750 g a day of the biofilter for 100 fish that are fed 250 g.
+    expect(rowOf({ ...farm, feed: 0.25 / DAY }, 'biofilter').fish).toBe(300);
+    const typed = { ...farm, feed: 0.25 / DAY, fishCount: undefined };
+    expect(rowOf(typed, 'biofilter').fish).toBe(150);
+    expect(rowOf({ ...typed, fishMass: undefined }, 'biofilter').fish).toBe('not given');
+  });
+
   it('has no count of fish if neither fish nor rate are given', () => {
     const fed = { ...farm, feed: 0.5 / DAY, fishCount: undefined, feedingRate: undefined };
     expect(rowOf(fed, 'biofilter').fish).toBe('not given');
@@ -163,5 +194,64 @@ describe('a farm whose gravel beds catch the solids and nitrify', () => {
     expect(row.capacity).toBe(0);
     expect(row.from.text).toContain('nothing removes {rising} % of the solids');
     expect(row.from.figures?.rising).toBe(100);
+  });
+});
+
+describe('a stage that carries no figure says why', () => {
+  const reason = (change: Partial<Scenario>, stage: string) => rowOf({ ...farm, ...change }, stage).from.text;
+
+  it('names the parts that are not given, or the one that is absent', () => {
+    expect(reason({ drums: undefined, drumDiameter: undefined }, 'settling drums')).toBe(
+      'not given: drums, drum diameter',
+    );
+    expect(reason({ drumDiameter: undefined }, 'settling drums')).toBe('not given: drum diameter');
+    expect(reason({ drums: 'none', drumDiameter: undefined }, 'settling drums')).toBe('none: drums');
+    expect(reason({ settler: 1 }, 'pads')).toBe('never: no solids reach it');
+    expect(reason({ pumpFlow: undefined, degassing: 0.5 }, 'circulation, carbon dioxide')).toBe('not given: pump flow');
+    expect(reason({ bedArea: undefined }, 'plant beds')).toBe('not given: bed area');
+  });
+
+  it('has no row of solids on gravel without beds', () => {
+    const stages = planLimit(planFarm({ ...farm, bedArea: undefined }, factors)).rows.map(({ stage }) => stage);
+    expect(stages).not.toContain('gravel beds, solids');
+  });
+
+  it('says what solids are held to, and how long gravel should last', () => {
+    expect(reason({}, 'circulation, solids')).toContain('pump flow at the solids limit');
+    expect(rowOf(farm, 'gravel beds, solids').from.figures?.leastDays).toBe(30 * DAY);
+  });
+});
+
+describe('what drums carry', () => {
+  it('leaves out solids that no flow can hold: the half that does not settle, without pads and beds', () => {
+    const none = { ...farm, pads: 'none', bedArea: 'none' } as const;
+    // 62.5 g a day in the drums as slurry of 2 %.
+    const water = ((0.0625 / 0.02) * 0.98 * 1e-3) / 500;
+    expect(carries(none, 'settling drums')).toBeCloseTo(129.6 / (0.04 - water), 9);
+  });
+
+  it('counts solids that a flow holds, even where the media are too small for any flow', () => {
+    const small = { ...farm, mediaVolume: 0.01, solidsLimit: 1e-3 };
+    expect(carries(small, 'settling drums')).toBeCloseTo(259.2 / 0.25 / (0.5 / 0.95 + 0.5 / 0.75), 6);
+  });
+});
+
+describe('the flow of a farm', () => {
+  it('is none where the water let out is enough, and ammonia is named first', () => {
+    const { flowNeeded, flowSetBy, flow } = planFarm({ ...farm, waterOut: 1000, pumpFlow: undefined }, factors);
+    expect([flowNeeded, flowSetBy, flow]).toEqual([0, 'ammonia', 0]);
+  });
+
+  it('has a figure for each number of the scenario, and for nothing else', () => {
+    const figures = planFigures(planFarm({ ...farm, drums: 'none', power: undefined }, factors));
+    expect(Object.values(figures).every((one) => typeof one === 'number')).toBe(true);
+    expect(figures).toMatchObject({ fishCount: 100, protein: 0.4 });
+  });
+
+  it('leaves all solids to the beds only without drums and pads', () => {
+    expect(bedsCatchAllSolids(smallFarm)).toBe(true);
+    expect(bedsCatchAllSolids({ ...smallFarm, drums: 1 })).toBe(false);
+    expect(bedsCatchAllSolids({ ...smallFarm, pads: 2 })).toBe(false);
+    expect(bedsCatchAllSolids({ ...smallFarm, bedArea: 'none' })).toBe(false);
   });
 });
