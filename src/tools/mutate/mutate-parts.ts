@@ -40,7 +40,7 @@ export const mutateParts: readonly MutatePart[] = [
   {
     name: 'cut',
     mutate: ['src/formulas/cut'],
-    tests: ['test/formulas/cut/!(cut-plan|cut-limits).test.ts', 'test/formulas/cone/*.test.ts'],
+    tests: ['test/formulas/cut/!(cut-plan|cut-limits).test.ts'],
   },
   {
     name: 'balance',
