@@ -60,7 +60,7 @@ export const cutRows = [
     sources,
     example: {
       formula: '=SILT.CUT.SHEETS("US",SILT.CONE.PATTERN("US",22.5,4,9.25,2,0.75),96,48)',
-      gives: '1, 3.92, 32, 0.122, 15.8',
+      gives: '1, 3.92, 32, 0.122, 15.7',
     },
   }),
 ];

@@ -96,10 +96,10 @@ describe('the sums of a plan', () => {
     expect(layPatterns(patterns, stock(1, 0.5), { effort: 2 * effort })).not.toBe(plan);
     expect(layPatterns(patterns, stock(1, 0.6), { effort })).not.toBe(plan);
     expect(layPatterns([cone], stock(1, 0.5), { effort })).not.toBe(plan);
-    // The last eight plans are kept.
-    for (let i = 1; i < 5; i++) layPatterns(patterns, stock(1 + i / 10, 0.5), { effort });
+    // The 32 plans that were used last are kept.
+    for (let i = 1; i < 29; i++) layPatterns(patterns, stock(1 + i / 100, 0.5), { effort });
     expect(layPatterns(patterns, stock(1, 0.5), { effort })).toBe(plan);
-    for (let i = 1; i < 9; i++) layPatterns(patterns, stock(2 + i / 10, 0.5), { effort });
+    for (let i = 1; i < 33; i++) layPatterns(patterns, stock(2 + i / 100, 0.5), { effort });
     const again = layPatterns(patterns, stock(1, 0.5), { effort });
     expect(again).not.toBe(plan);
     expect(again).toEqual(plan);
