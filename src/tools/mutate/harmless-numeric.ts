@@ -7,13 +7,26 @@ import {
   more,
   never,
   noLap,
+  onlyRefusals,
   rounding,
   stops,
 } from './harmless-reasons';
 
 /** Changes to numeric methods and cones that no test can or should notice. */
 export const numericHarmless: Harmless = {
+  'src/formulas/cone/cone-check.ts': {
+    'error instanceof Refusal -> true': onlyRefusals,
+    'wallAngle < limit * degree - 1e-9 -> wallAngle <= limit * degree - 1e-9': bound,
+  },
+  'src/formulas/cone/read-pattern.ts': {
+    "typeof piece === 'string' -> false": 'What is wrong with the row is known by then.',
+    'angle <= 0 -> false': 'Such an angle does not go with the wall angle either.',
+    'angle <= 0 -> angle < 0': 'Such an angle does not go with the wall angle either.',
+  },
   'src/formulas/cone/cone-marks.ts': {
+    'Math.abs(length) < 1e-14 * outerRadius -> Math.abs(length) <= 1e-14 * outerRadius': rounding,
+    '1e-14 * outerRadius -> 1e-14 / outerRadius': 'It only removes what rounding has left.',
+    'mark.innerX !== undefined -> true': never,
     'first === undefined || last === undefined -> first === undefined && last === undefined': never,
     'first === undefined || last === undefined -> false': never,
     'first === undefined -> false': never,

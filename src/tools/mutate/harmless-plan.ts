@@ -61,7 +61,6 @@ export const planHarmless: Harmless = {
     'isFitted(pads) && padArea !== undefined -> isFitted(pads) || padArea !== undefined': absent,
     'padArea !== undefined -> true': absent,
     'changed < DAY -> changed <= DAY': bound,
-    'cleaned < LEAST_BED_DAYS * DAY -> cleaned <= LEAST_BED_DAYS * DAY': bound,
   },
   'src/formulas/plan/plan-check-water.ts': {
     'least !== undefined && most !== undefined -> true': absent,

@@ -35,6 +35,7 @@ export const waterHarmless: Harmless = {
       'In a panel more, either everything settles or less than 1e-9 of the solids lie.',
   },
   'src/formulas/settle/settle-jar.ts': {
+    'fall / first.time -> fall * first.time': starts,
     'squares(residuals(next)) < squares(residuals(best)) -> squares(residuals(next)) <= squares(residuals(best))':
       'Of two fits as good, either may be taken.',
     'below === 0 -> false':
@@ -62,6 +63,8 @@ export const waterHarmless: Harmless = {
     'held >= cone -> held > cone': rounding,
   },
   'src/formulas/water/alkali-dose.ts': {
+    'before.ph >= SAFE_PH -> before.ph > SAFE_PH': bound,
+    'dose === left -> false': 'The sum is the alkalinity wanted to a rounding, and the next turn ends there.',
     'gained <= 0 -> gained < 0': 'A dose divided by 0 is infinite as well.',
     'atOnce <= SAFE_PH -> atOnce < SAFE_PH': bound,
     'safe <= 0 -> safe < 0': left,

@@ -3,6 +3,7 @@ import { pipeHarmless } from './harmless-pipe';
 import { planHarmless } from './harmless-plan';
 import { readingHarmless } from './harmless-reading';
 import type { Harmless } from './harmless-reasons';
+import { stockHarmless } from './harmless-stock';
 import { waterHarmless } from './harmless-water';
 
 export const harmless: Harmless = {
@@ -11,4 +12,5 @@ export const harmless: Harmless = {
   ...pipeHarmless,
   ...planHarmless,
   ...readingHarmless,
+  ...stockHarmless,
 };

@@ -47,6 +47,25 @@ describe('marks of a sector', () => {
     expect(named(marks, 'last edge').innerY).toBe(0);
   });
 
+  it('show the foot of a wide lap on the inner circle, square to the lap line', () => {
+    const marks = coneMarks({ ...third, lap: 0.25 }, 60 * degree);
+    const { innerX: x, innerY: y, outerX } = named(marks, 'lap foot');
+    expect(outerX).toBeUndefined();
+    const [first, line] = [named(marks, 'first edge'), named(marks, 'lap line')];
+    // Both edges run through the middle of the circles, two thirds of the way from the inner mark to the outer one behind it.
+    const middle = (mark: ConeMark) => [
+      mark.innerX! - ((mark.outerX! - mark.innerX!) * 2) / 3,
+      mark.innerY! - ((mark.outerY! - mark.innerY!) * 2) / 3,
+    ];
+    const [cx, cy] = middle(line) as [number, number];
+    expect(middle(first)).toEqual([expect.closeTo(cx, 12), expect.closeTo(cy, 12)]);
+    expect(Math.hypot(x! - cx, y! - cy)).toBeCloseTo(0.2, 12);
+    const along = [line.outerX! - line.innerX!, line.outerY! - line.innerY!] as const;
+    expect((x! - cx) * along[0] + (y! - cy) * along[1]).toBeCloseTo(0, 12);
+    // Away from the piece.
+    expect(Math.hypot(x! - first.outerX!, y! - first.outerY!)).toBeGreaterThan(0.5);
+  });
+
   it('show the lap by its line and its edge, which lies the lap aside from it', () => {
     const marks = coneMarks({ ...third, lap: 0.03 }, 60 * degree);
     expect(names(marks)).toEqual(['first edge', 'mark 1', 'lap line', 'lap edge']);

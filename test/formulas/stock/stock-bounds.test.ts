@@ -98,6 +98,7 @@ describe('a season', () => {
   it('may be over at once: the fish have the target mass now', () => {
     expect(stockSchedule({ ...season, target: 0.01, coefficient: 0 })).toHaveLength(1);
     expect(stockSchedule({ ...season, target: 0.01, temperature: 0 })).toHaveLength(1);
+    expect(stockSchedule({ ...season, target: 0.01, temperature: -2 })).toHaveLength(1);
   });
 
   it.each([

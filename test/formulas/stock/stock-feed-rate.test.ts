@@ -33,6 +33,22 @@ describe('the trout chart', () => {
     }
   });
 
+  it('gives each of its figures at just its temperature, in °C too, even beside a misprint', () => {
+    const fish = [3000, 1000, 100, 50, 25, 15, 10, 6, 4, 3, 1];
+    for (const [place, row] of percentADay.entries())
+      for (const [column, number] of fish.entries()) {
+        const rate = row[column];
+        if (rate !== undefined) expect(trout(number, 36 + place)).toBeCloseTo(rate, 10);
+      }
+  });
+
+  it('says that it ends, or that it is misprinted', () => {
+    for (const fahrenheit of [35.9, 30, 68.1, 80])
+      expect(() => trout(6, fahrenheit)).toThrow('the trout chart runs from');
+    for (const fahrenheit of [66.5, 67, 67.5, 68])
+      expect(() => trout(1000, fahrenheit)).toThrow('the chart looks misprinted there for fish of 1 to 2 inches');
+  });
+
   it('is interpolated between rows and never across classes', () => {
     expect(trout(6, 53.5)).toBeCloseTo(1.35, 10);
     expect(trout(7.34, 60)).toBeCloseTo(1.7, 10);
@@ -84,5 +100,6 @@ describe('channel catfish', () => {
   it('have no chart, and the published ranges are told', () => {
     expect(reasonOf(() => stockFeedRate('channel catfish', 0.1, 26))).toBe('unavailable');
     expect(() => stockFeedRate('channel catfish', 0.1, 26)).toThrow(/6 to 10 %/);
+    expect(() => stockFeedRate('common carp', 0.1, 26)).toThrow('no chart of common carp is published here');
   });
 });
