@@ -1,6 +1,7 @@
 /** Cells that arguments read in their own way: readings of a test kit, sizes of pipe, nutrients, media and crops. */
 import { describe, expect, it } from 'vitest';
 import { phosphorusOr, potassiumOr } from '../../src/catalogue/nutrient-arguments';
+import { pieceOf } from '../../src/catalogue/pattern-argument';
 import { fittings, nominal } from '../../src/catalogue/pipe-arguments';
 import { wordsOf } from '../../src/catalogue/plan/named-input';
 import { cropInput, mediaInput, settlerInput } from '../../src/catalogue/plan/scenario-readers';
@@ -41,6 +42,19 @@ describe('a reading of a test kit', () => {
     const word = textReader('a word');
     expect(word.reader('  a word ', metric)).toBe('a word');
     expect(() => word.reader(7, metric)).toThrow('7 is not text; give a word');
+  });
+});
+
+describe('a pattern that is not one', () => {
+  const pattern = {
+    ...{ wallAngle: 1.5707963267948966, slant: 0.2, blankLength: 0.8, blankWidth: 0.2, area: 0.2, pieces: 1, lap: 0 },
+    ...{ innerRadius: undefined, outerRadius: undefined, sectorAngle: undefined },
+  };
+
+  it('is named by its row, or as the first', () => {
+    expect(() => pieceOf('pattern', { ...pattern, row: 3 }, metric)).toThrow('row 3 was not made with metric');
+    expect(() => pieceOf('pattern', pattern, US)).toThrow('row 1 was not made with US');
+    expect(pieceOf('pattern', { ...pattern, area: 0.16 }, metric)).toMatchObject({ length: 0.8, width: 0.2 });
   });
 });
 

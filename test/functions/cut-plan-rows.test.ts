@@ -28,6 +28,13 @@ describe('CUT.PLAN', () => {
     expect(refusal('CUT.PLAN', 'metric', [row(3000)], 2000, 1000)).toContain('row 1 in one piece');
   });
 
+  it('says under which units a row was not made', () => {
+    // A pattern in millimeters, read as inches.
+    const rows = spill('CUT.PLAN', 'US', [row(400), spill('CONE.PATTERN', 'US', 12, 4, 6)[0]], 96, 48, 0);
+    expect(rows.map(([pattern]) => pattern)).toEqual([2, 1]);
+    expect(rows[1]?.[2]).toMatch(/^not laid: row 1 was not made with US, or was changed since/);
+  });
+
   it('takes an effort from 1 to 64', () => {
     expect(spill('CUT.PLAN', 'metric', [row(400)], 2000, 1000, 0, 2)).toHaveLength(1);
     expect(refusal('CUT.PLAN', 'metric', [row(400)], 2000, 1000, 0, 65)).toContain('effort: 65 is not allowed');

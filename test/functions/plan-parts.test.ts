@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { partsOfDrum } from '../../src/catalogue/plan/plan-parts';
+import { readProfile } from '../../src/units/profile';
 import { call, refusal, spill } from './call';
 
 const bank: readonly (readonly unknown[])[] = [
@@ -21,6 +23,9 @@ const bank: readonly (readonly unknown[])[] = [
   ['drain drop', '6 in'],
   ['legs', 3],
 ];
+/** What each drum needs, in the units of a profile, without the search for the sheets. */
+const ofDrums = (units: string, cells = bank) =>
+  partsOfDrum(cells as Parameters<typeof partsOfDrum>[0], readProfile(units));
 const changed = (name: string, value: unknown) => bank.map((row) => (row[0] === name ? [name, value] : row));
 
 describe.each(['metric', 'US', 'US, dimension mm, bulk gal'])('PLAN.PARTS under %s', (units) => {
@@ -126,5 +131,15 @@ describe('the list of parts', () => {
     expect(refusal('PLAN.PARTS', 'US', [...bank, ['drum', 4]])).toContain(
       'bank: row 19: drum is not an input; nearest are drums',
     );
+  });
+});
+
+describe('the parts of each drum', () => {
+  it('are those of the whole list but for sheets, rivets and base mix', () => {
+    const whole = spill('PLAN.PARTS', 'US', bank).map(([item]) => item);
+    const own = ofDrums('US').map(({ item }) => item);
+    const shared = ['drums', 'sheet for cones', 'rivets', 'base mix aggregate', 'base mix cement', 'leak-test water'];
+    expect(own).toEqual(whole.filter((item) => !shared.includes(String(item))));
+    expect(() => ofDrums('US', changed('cone height', '33 in'))).toThrow(/^bank: cone height: /);
   });
 });

@@ -73,6 +73,8 @@ describe('PLAN.INPUTS', () => {
     expect(row('coldest water').slice(3, 5)).toEqual(['as temperature', 'another input']);
     expect(row('species').slice(1, 5)).toEqual(['choice', '', 'not given', '']);
     expect(row('settler').slice(1, 4)).toEqual(['choice or share', '', 'swirl']);
+    expect(row('temperature').slice(2, 4)).toEqual(['°F', 68]);
+    expect(row('salinity')[3]).toBe(0);
     expect(row('alkali').slice(1, 4)).toEqual(['choice', '', 'sodium bicarbonate']);
   });
 

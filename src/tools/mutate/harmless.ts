@@ -1,3 +1,4 @@
+import { catalogueHarmless } from './harmless-catalogue';
 import { numericHarmless } from './harmless-numeric';
 import { pipeHarmless } from './harmless-pipe';
 import { planHarmless } from './harmless-plan';
@@ -12,5 +13,6 @@ export const harmless: Harmless = {
   ...pipeHarmless,
   ...planHarmless,
   ...readingHarmless,
+  ...catalogueHarmless,
   ...stockHarmless,
 };
