@@ -1,4 +1,4 @@
-import { absent, bound, first, type Harmless, kept, never, quick } from './harmless-reasons';
+import { absent, bound, first, type Harmless, kept, never, onlyRefusals, quick } from './harmless-reasons';
 
 const onlyMark = 'The mark is there only where it is true.';
 const noCode = 'What is thrown is an error, and without a code its code is no text.';
@@ -77,7 +77,7 @@ export const catalogueHarmless: Harmless = {
   'src/catalogue/plan/plan-compare.ts': {
     'columns[0]?.[0] -> columns[0][0]': never,
     "typeof title === 'number' -> true": 'Other titles are texts already.',
-    'isFault(error) -> true': noCode,
+    'isFault(error) -> true': onlyRefusals,
     "error instanceof Error && 'code' in error && typeof error.code === 'string' && error.code… -> true": noCode,
     "error instanceof Error && 'code' in error && typeof error.code === 'string' && error.code… -> error instanceof Error && 'code' in error && typeof error.code === 'string' || error.code…":
       noCode,

@@ -5,7 +5,7 @@ import { cutPlan, cutSheets, layPatterns } from '../../../src/formulas/cut/cut-p
 import { refusalOf } from '../refusal-of';
 
 const plain = { pieces: 1, lap: 0, thickness: 0, measured: 'middle', clearance: 0 } as const;
-const effort = 0.01;
+const effort = 0.002;
 /** A sleeve of a length and a height, and a cone. */
 const sleeve = (girth: number, height: number, pieces = 1): PatternRow =>
   conePattern({ ...plain, top: girth / Math.PI, bottom: girth / Math.PI, height, pieces });
