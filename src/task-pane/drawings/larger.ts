@@ -13,8 +13,8 @@ export function pictureOf(drawing: Drawing): SVGElement {
   return document.importNode(documentElement, true);
 }
 
-/** Shows a drawing over the whole page, with buttons and the keys + and - to zoom. Escape closes it. */
-export function showLarger(drawing: Drawing): void {
+/** Shows a drawing over the whole page, with buttons and the keys + and - to zoom. Escape closes it; then calls back. */
+export function showLarger(drawing: Drawing, closed: () => void): void {
   const id = freshId('larger');
   const picture = pictureOf(drawing);
   const scroll = make('div', { class: 'larger-scroll', tabindex: '0', role: 'group', 'aria-labelledby': id }, picture);
@@ -36,10 +36,9 @@ export function showLarger(drawing: Drawing): void {
     if (key === '+' || key === '=') show(zoom * 1.5);
     if (key === '-') show(zoom / 1.5);
   });
-  const before = document.activeElement;
   dialog.addEventListener('close', () => {
     dialog.remove();
-    if (before instanceof HTMLElement && before.isConnected) before.focus();
+    closed();
   });
   // Inside the pane, whose style sheet it needs.
   (document.querySelector('.pane') ?? document.body).append(dialog);

@@ -5,7 +5,7 @@ import type { Recognized } from './recognition';
 
 export interface ShownDrawing {
   readonly element: HTMLElement;
-  /** Shows the first of the drawings that were made of what is recognized. */
+  /** Shows the first of the drawings that were made of what is recognized, or the one in view of the same cells before. */
   readonly show: (recognized: Recognized, drawings: readonly Drawing[]) => void;
   readonly clear: () => void;
 }
@@ -14,25 +14,28 @@ export interface ShownDrawing {
 export function createShownDrawing(another: (recognized: Recognized) => void): ShownDrawing {
   const element = make('div', { class: 'shown-drawing' });
   let at = 0;
+  let from: string | undefined;
+  const focus = (words: string | null): void =>
+    [...element.querySelectorAll('button')].find(({ textContent }) => textContent === words)?.focus();
   const show = (recognized: Recognized, drawings: readonly Drawing[]): void => {
+    // Cells may change at any moment, and the drawing with them; the keyboard stays at its button.
+    const focused = element.contains(document.activeElement) ? document.activeElement?.textContent : undefined;
     replace(element);
     const count = drawings.length;
     const drawing = drawings[at];
     if (drawing === undefined) return;
-    const larger = makeButton('Larger', () => showLarger(drawing));
+    const larger = makeButton('Larger', () => showLarger(drawing, () => focus('Larger')));
     const turn = (by: number) => (): void => {
       at = (at + by + count) % count;
       show(recognized, drawings);
-      const pressed = by < 0 ? '.previous' : '.next';
-      element.querySelector<HTMLButtonElement>(pressed)?.focus();
     };
     const steps =
       count === 1
         ? []
         : [
-            makeButton('‹', turn(-1), { class: 'previous', 'aria-label': 'Previous pattern' }),
+            makeButton('‹', turn(-1), { 'aria-label': 'Previous pattern' }),
             make('span', { class: 'faint' }, `${at + 1} of ${count}`),
-            makeButton('›', turn(1), { class: 'next', 'aria-label': 'Next pattern' }),
+            makeButton('›', turn(1), { 'aria-label': 'Next pattern' }),
           ];
     replace(
       element,
@@ -45,11 +48,13 @@ export function createShownDrawing(another: (recognized: Recognized) => void): S
         ...notesOf(drawing, recognized, count).map((note) => make('li', {}, note)),
       ),
     );
+    if (focused !== undefined) focus(focused);
   };
   return {
     element,
     show: (recognized, drawings) => {
-      at = 0;
+      at = recognized.from === from ? Math.min(at, drawings.length - 1) : 0;
+      from = recognized.from;
       show(recognized, drawings);
     },
     clear: () => replace(element),

@@ -133,18 +133,8 @@ export function createStepPanel(
 }
 
 function figureOf(drawing: Drawing, full: Drawing = drawing): HTMLElement {
-  return make(
-    'figure',
-    { class: 'drawing' },
-    pictureOf(drawing),
-    make(
-      'figcaption',
-      {},
-      drawing.title,
-      ' ',
-      makeButton('Larger', () => showLarger(full), { class: 'quiet' }),
-    ),
-  );
+  const larger = makeButton('Larger', () => showLarger(full, () => larger.focus()), { class: 'quiet' });
+  return make('figure', { class: 'drawing' }, pictureOf(drawing), make('figcaption', {}, drawing.title, ' ', larger));
 }
 
 function stopOf({ field, sentence }: Stop, { toField }: StepEvents): HTMLElement {

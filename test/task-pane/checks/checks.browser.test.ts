@@ -12,11 +12,12 @@ let complaints: string[];
 
 beforeAll(async () => {
   browser = await launchBrowser();
+  ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
 });
 afterAll(() => browser?.close());
 
+// Each opens a new pane in the page.
 beforeEach(async () => {
-  ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
   const workbook = await sampleAsJson('US/cone-cut-plan');
   await page.evaluate((data) => {
     window.paneTest.openWorkbook(data);
@@ -24,9 +25,8 @@ beforeEach(async () => {
   }, workbook);
   await page.getByText(/to look at in this workbook/).waitFor();
 });
-afterEach(async () => {
+afterEach(() => {
   expect(complaints).toEqual([]);
-  await page.context().close();
 });
 
 test('the keyboard goes from a caution to its cell', async () => {

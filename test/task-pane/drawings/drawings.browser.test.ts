@@ -15,16 +15,16 @@ let complaints: string[];
 
 beforeAll(async () => {
   browser = await launchBrowser();
+  ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
 });
 afterAll(() => browser?.close());
 
+// Each opens a new pane in the page.
 beforeEach(async () => {
-  ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
   await open('US/cone-cut-plan');
 });
-afterEach(async () => {
+afterEach(() => {
   expect(complaints).toEqual([]);
-  await page.context().close();
 });
 
 async function open(path: string): Promise<void> {
@@ -70,6 +70,9 @@ describe('what is selected is drawn', () => {
     await expect
       .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label')))
       .toBe('Next pattern');
+    // A cell that changes draws the same pattern again.
+    await page.evaluate(() => window.paneTest.host.change('Patterns', 'A7', 'Rush'));
+    await expect.poll(() => caption().textContent()).toContain('Rush');
   });
 
   test('the form of a drum follows the workbook to other units', async () => {
@@ -289,7 +292,14 @@ describe('the larger view', () => {
     await select('Patterns', 'B5:K5');
     await caption().waitFor();
     await page.getByRole('button', { name: 'Larger' }).focus();
+    // A cell that changes draws it again, under the keyboard and under the larger view.
+    const rename = (name: string) => page.evaluate((text) => window.paneTest.host.change('Patterns', 'A5', text), name);
+    await rename('Rush');
+    await caption().filter({ hasText: 'Rush' }).waitFor();
     await page.keyboard.press('Enter');
+    await page.locator('dialog').waitFor();
+    await rename('Reed');
+    await caption().filter({ hasText: 'Reed' }).waitFor({ state: 'attached' });
     const picture = page.locator('dialog svg');
     const before = (await picture.boundingBox())!.width;
     await page.keyboard.press('+');

@@ -14,16 +14,16 @@ let complaints: string[];
 
 beforeAll(async () => {
   browser = await launchBrowser();
+  ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
 });
 afterAll(() => browser?.close());
 
+// Each opens a new pane in the page.
 beforeEach(async () => {
-  ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
   await open({ Mine: { A1: 'mine' } });
 });
-afterEach(async () => {
+afterEach(() => {
   expect(complaints).toEqual([]);
-  await page.context().close();
 });
 
 async function open(sheets: Readonly<Record<string, Readonly<Record<string, string>>>>, names = {}): Promise<void> {
