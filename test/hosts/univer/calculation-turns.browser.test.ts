@@ -65,28 +65,44 @@ function changeAt(at: readonly Moment[]): Promise<boolean> {
   );
 }
 
+const place = { sheet, row: 0, column: 1, rows: 3, columns: 1 };
+
+/** Writes formulas of which one fills as many cells as A1 says, and waits for what they give while A1 to A3 hold 1. */
+async function writeFormulas(): Promise<void> {
+  await openBlank(page);
+  const formulas = [0, 1, 2].map((row) => [1, `=SUM(A${row + 1},E1:E2)`]);
+  await page.evaluate(
+    ([name, lines]) =>
+      window.workbench.host.write([
+        { sheet: name!, row: 0, column: 0, cells: lines as (string | number)[][] },
+        { sheet: name!, row: 0, column: 4, cells: [['=SEQUENCE(A1)']] },
+      ]),
+    [sheet, formulas] as const,
+  );
+  await cells(page, place, ({ values }) => values[0]![0] === 2);
+}
+
+/** Takes the changes of an earlier calculation back, so that the next one fills other cells again. */
+async function takeBack(): Promise<void> {
+  await page.evaluate(
+    (name) => window.workbench.host.write([{ sheet: name, row: 0, column: 0, cells: [[1], [1], [1]] }]),
+    sheet,
+  );
+  await cells(page, place, ({ values }) => values.flat().every((value) => value === 2));
+}
+
 test.each(moments)(
   'a change is calculated, and so is the next, if the first comes at moment %s of a calculation',
   async (first) => {
+    await writeFormulas();
     for (const second of againComing) {
-      await openBlank(page);
-      const formulas = [0, 1, 2].map((row) => [1, `=SUM(A${row + 1},E1:E2)`]);
-      await page.evaluate(
-        ([name, lines]) =>
-          window.workbench.host.write([
-            { sheet: name!, row: 0, column: 0, cells: lines as (string | number)[][] },
-            { sheet: name!, row: 0, column: 4, cells: [['=SEQUENCE(A1)']] },
-          ]),
-        [sheet, formulas] as const,
-      );
-      const place = { sheet, row: 0, column: 1, rows: 3, columns: 1 };
-      await cells(page, place, ({ values }) => values[0]![0] === 2);
       expect(await changeAt([first, second]), `moments ${first}, ${second}`).toBe(true);
       const { values } = await page.evaluate(
         ({ sheet: name, ...range }) => window.workbench.host.read({ sheet: name, range }),
         place,
       );
       expect(values, `moments ${first}, ${second}`).toEqual([[10], [11], [12]]);
+      await takeBack();
     }
   },
 );
