@@ -187,19 +187,25 @@ export function survivalRange(kind: FishKind): readonly [low: number, high: numb
   return survives ?? growsBest;
 }
 
-/** Where fish of any kind, or of one, can be said to grow: temperatures, °C, and the largest mass of one, kg. */
-export function growthRange(kind?: FishKind): {
+/** Temperatures at which fish grow, °C, and the largest mass of one, kg. */
+interface GrowthRange {
   readonly coolest: number;
   readonly warmest: number;
   readonly largest: number;
-} {
-  if (kind !== undefined) {
-    const { growsBest, largest } = fishLimits(kind);
-    return { coolest: survivalRange(kind)[0], warmest: growsBest[1], largest };
-  }
-  const all = fishKinds.map(fishLimits);
-  const warmest = Math.max(...all.map(({ growsBest }) => growsBest[1]));
-  return { coolest: 0, warmest, largest: Math.max(...all.map(({ largest }) => largest)) };
+}
+
+const everyKind = fishKinds.map(fishLimits);
+const growthOfAny: GrowthRange = {
+  coolest: 0,
+  warmest: Math.max(...everyKind.map(({ growsBest }) => growsBest[1])),
+  largest: Math.max(...everyKind.map(({ largest }) => largest)),
+};
+
+/** Where fish of any kind, or of one, can be said to grow. */
+export function growthRange(kind?: FishKind): GrowthRange {
+  if (kind === undefined) return growthOfAny;
+  const { growsBest, largest } = fishLimits(kind);
+  return { coolest: survivalRange(kind)[0], warmest: growsBest[1], largest };
 }
 
 /** Whether the un-ionized limit is the stricter one of trout and their kin. */

@@ -34,11 +34,11 @@ const iterative: Readonly<Record<string, Wanted>> = {
 };
 
 /** The arguments of a catalogue example as a host passes them, with inner calls already computed. */
-function argumentsOf({ values }: Call): unknown[] {
+export function argumentsOf({ values }: Call): unknown[] {
   return values.map((value) => (isCall(value) ? adapted(value.name)(...argumentsOf(value)) : value));
 }
 
-/** The same with every figure in text converted to a number of the profile. */
+/** The same with every figure in text converted to a number of the profile, but for a 0 that must be text to count. */
 function asNumbers(row: CatalogueRow, values: readonly unknown[]): unknown[] {
   if (row.units === false) return [...values];
   const [units, ...own] = values;
@@ -47,13 +47,19 @@ function asNumbers(row: CatalogueRow, values: readonly unknown[]): unknown[] {
   const numbers = own.map((value, i) => {
     const spec = specs[i];
     if (typeof value !== 'string' || spec === undefined || 'reader' in spec || !('kind' in spec)) return value;
-    return toProfile(profile, spec.kind, readQuantity(profile, spec.kind, value));
+    const number = toProfile(profile, spec.kind, readQuantity(profile, spec.kind, value));
+    return number === 0 ? value : number;
   });
   return [units, ...numbers];
 }
 
+/** The arguments of a function's own example, with figures as numbers. */
+export function numbersOfExample(row: CatalogueRow): unknown[] {
+  return asNumbers(row, argumentsOf(readCall(row.example.formula)));
+}
+
 function speedOf(row: CatalogueRow): Speed {
-  const values = asNumbers(row, argumentsOf(readCall(row.example.formula)));
+  const values = numbersOfExample(row);
   let read: readonly [Readonly<Record<string, unknown>>, Profile] | undefined;
   const compute: CatalogueRow['compute'] = (given, profile) => {
     read = [given, profile];
