@@ -2,12 +2,12 @@
  * Tries the functions, files, drawings and commands with random input: `npm run fuzz`, or `npm run fuzz -- --seed 7
  * --share 0.01 calls`.
  *
- * Each part runs in its own process, which records each call before it makes it. If a part dies or hangs, its last
- * call is reported. The same seed tries the same input.
+ * Each part runs in its own process, one on each processor, and records each call before it makes it. If a part dies or
+ * hangs, its last call is reported. The same seed tries the same input.
  */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, statSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { fuzzLog } from './fuzz-log';
@@ -89,9 +89,15 @@ async function main(): Promise<number> {
   }
   if (values.log !== undefined) return runPart(positionals[0] ?? '', values.log);
   const folder = mkdtempSync(join(tmpdir(), 'fuzz-'));
+  const waiting = positionals.length > 0 ? [...positionals] : [...known];
   let worst = 0;
-  for (const name of positionals.length > 0 ? positionals : known)
-    worst = Math.max(worst, await supervised(name, folder));
+  const runNext = async (): Promise<void> => {
+    for (let name = waiting.shift(); name !== undefined; name = waiting.shift()) {
+      const code = await supervised(name, folder);
+      worst = Math.max(worst, code);
+    }
+  };
+  await Promise.all(Array.from({ length: availableParallelism() }, runNext));
   return worst;
 }
 
