@@ -15,9 +15,9 @@ export interface CellChange {
 
 /**
  * Makes all changes in one step, or none. The workbook is read again first: where a cell no longer holds what it held
- * when it was listed, nothing is changed, so that no number is ever converted twice.
+ * when it was listed, nothing is changed, so that no number is ever converted twice. Returns the workbook as it was read.
  */
-export async function makeChanges(host: SheetHost, changes: readonly CellChange[]): Promise<void> {
+export async function makeChanges(host: SheetHost, changes: readonly CellChange[]): Promise<Book> {
   const book = openBook(await host.readUsed(), []);
   const moved = changes.find(({ spot, before }) => !isSameContent(contentOf(book, spot), before));
   if (moved !== undefined) {
@@ -27,6 +27,7 @@ export async function makeChanges(host: SheetHost, changes: readonly CellChange[
     );
   }
   await host.write(inRuns(changes).flatMap(toWrite));
+  return book;
 }
 
 /** The same changes reversed. */
@@ -34,14 +35,15 @@ export function backwards(changes: readonly CellChange[]): readonly CellChange[]
   return changes.map(({ spot, before, after }) => ({ spot, before: after, after: before }));
 }
 
-function contentOf(book: Book, spot: Spot): CellScalar | undefined {
+/** What a cell holds; undefined for an error. */
+export function contentOf(book: Book, spot: Spot): CellScalar | undefined {
   const cell = book.cell(spot);
   if (cell === undefined) return '';
   return cell.formula ?? (typeof cell.value === 'object' ? undefined : cell.value);
 }
 
 /** Hosts keep 15 digits of a number, and may change spaces and capitals of a formula. */
-function isSameContent(one: CellScalar | undefined, other: CellScalar): boolean {
+export function isSameContent(one: CellScalar | undefined, other: CellScalar): boolean {
   if (typeof one === 'number' && typeof other === 'number') {
     return Math.abs(one - other) <= 1e-14 * Math.max(Math.abs(one), Math.abs(other));
   }

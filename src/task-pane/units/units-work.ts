@@ -1,14 +1,21 @@
 import type { SheetHost } from '../../hosts/sheet-host';
 import { readProfile } from '../../units/profile';
 import type { Spot } from '../cell-formula/book';
-import type { CellChange } from '../convert-typed/convert';
 import type { Findings } from '../convert-typed/findings';
 import { lookForTyped } from '../convert-typed/look';
 import { make, makeButton, replace } from '../dom';
 import { sentenceOf } from '../messages';
 import type { PaneContext } from '../view';
 import { foreignNames } from '../workbook-units';
-import { changeUnits, isEmpty, isTypedOtherwise, typedProfile, type UnitsWanted, undoChanges } from './change-units';
+import {
+  changeUnits,
+  isEmpty,
+  isTypedOtherwise,
+  typedProfile,
+  type UnitsChange,
+  type UnitsWanted,
+  undoUnits,
+} from './change-units';
 import { conversionList } from './conversion-list';
 import { putUnitCells } from './unit-cells';
 
@@ -26,7 +33,7 @@ export class UnitsWork {
   private readonly context: PaneContext;
   private readonly host: SheetHost;
   private readonly places: UnitsPlaces;
-  private last: readonly CellChange[] | undefined;
+  private last: UnitsChange | undefined;
 
   constructor(context: PaneContext, host: SheetHost, places: UnitsPlaces) {
     this.context = context;
@@ -196,20 +203,25 @@ export class UnitsWork {
   }
 
   private async undo(): Promise<void> {
-    const { work, units, notify } = this.context;
+    const { work, units, notify, functionLibrary } = this.context;
     const { last } = this;
     if (last === undefined) return;
-    const done = await work('Undoing the change', async (progress) => {
-      progress.finishing();
-      await undoChanges(this.host, last);
+    const since = await work('Undoing the change', async (progress) => {
+      const count = await undoUnits(this.host, functionLibrary, last, progress);
       this.last = undefined;
       await units.refresh();
-      return true;
+      return count;
     });
-    if (!done) return;
+    if (since === undefined) return;
     this.show();
-    notify('done', 'Units and numbers are as they were before.');
+    notify('done', undoneSentence(since));
   }
+}
+
+function undoneSentence(since: number): string {
+  if (since === 0) return 'Units and numbers are as they were before.';
+  const cells = since === 1 ? 'The cell typed since then was' : `The ${since} cells typed since then were`;
+  return `Units and numbers are as they were before. ${cells} converted too.`;
 }
 
 function doneSentence({ units, conversions: { length } }: UnitsWanted): string {
