@@ -8,6 +8,7 @@
  * The site's address is given by --env site=… or SILTSTEAD_SITE, and is localhost while developing; only manifest.xml
  * and functions.json hold it.
  */
+const { createHash } = require('node:crypto');
 const { readdirSync, readFileSync, rmSync } = require('node:fs');
 const path = require('node:path');
 const { EsbuildPlugin } = require('esbuild-loader');
@@ -180,6 +181,13 @@ function workbench(mode) {
 /** Files of the add-in that the workbench has copies of, so that Excel never gets a file out of the workbench's cache. */
 const shared = ['functions.js', 'drawing.html', 'task-pane.css', 'drawings.css'];
 
+/** Cut plans hold only for the function script that found them, so that its mark goes with them. */
+const plansFile = 'workbench/cut-plans.json';
+function markedPlans(plans, script) {
+  const mark = createHash('sha256').update(script).digest('hex').slice(0, 16);
+  return `{"script":"${mark}","plans":${plans}}`;
+}
+
 function wholeSite(mode, site) {
   const writtenPages = new WrittenPages(site);
   return part(mode, {
@@ -192,8 +200,11 @@ function wholeSite(mode, site) {
       new EmittedFiles(async () => {
         const samples = filesIn(inProject('sample-workbooks'), '.xlsx');
         const written = await writtenPages.next();
+        const script = readFileSync(path.join(dist, 'functions.js'));
         return [
-          ...written.map(asSent),
+          ...written.map(([name, content]) =>
+            asSent([name, name === plansFile ? markedPlans(content, script) : content]),
+          ),
           ...written.filter(([name]) => name === 'functions.json').map(([name, text]) => [`workbench/${name}`, text]),
           ...copies(
             shared.map((name) => [name, path.join(dist, name)]),

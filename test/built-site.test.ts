@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { createContext, runInContext } from 'node:vm';
 import { gzipSync } from 'node:zlib';
@@ -5,7 +6,9 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { catalogue } from '../src/catalogue/all';
 import { type Call, isCall, readCall } from '../src/command-line/read-call';
 import { functionsMetadata } from '../src/functions/metadata';
+import { firstPlans } from '../src/tools/build/first-plans';
 import { firstSample } from '../src/workbench/first-sample';
+import { readWorkbook } from '../src/workbooks/read-xlsx';
 import { spill } from './functions/call';
 import { CellError } from './functions/cell-error';
 
@@ -46,6 +49,16 @@ test('only the manifest and the metadata hold the address of the site, which is 
   const holding = texts.filter((name) => file(name).includes('localhost')).map((name) => name.replaceAll('\\', '/'));
   expect(texts.length).toBeGreaterThan(100);
   expect(holding.sort()).toEqual(['functions.json', 'manifest.xml', 'workbench/functions.json']);
+});
+
+test('the cut plans of the first sample are those that its formulas find, with the mark of the script that finds them', async () => {
+  const { script, plans } = JSON.parse(file('workbench/cut-plans.json')) as { script: string; plans: unknown[] };
+  expect(createHash('sha256').update(file('functions.js')).digest('hex')).toMatch(new RegExp(`^${script}`));
+  expect(script).toHaveLength(16);
+  expect(plans.length).toBeGreaterThan(0);
+  expect(JSON.stringify(plans)).toBe(
+    await firstPlans(await readWorkbook(readFileSync(`sample-workbooks/${firstSample}`))),
+  );
 });
 
 describe('the functions script', () => {

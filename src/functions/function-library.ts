@@ -1,6 +1,7 @@
 import { catalogue } from '../catalogue/all';
 import { type Coefficient, coefficient } from '../catalogue/coefficients/all';
 import type { CatalogueRow } from '../catalogue/define';
+import { type CutPlan, keptPlans } from '../formulas/cut/cut-plan';
 import { type Adapted, adapt, type MakeError, takesHeadings } from './adapter';
 
 /**
@@ -13,9 +14,11 @@ export interface FunctionLibrary {
   readonly adapt: (row: CatalogueRow, makeError: MakeError) => Adapted;
   readonly coefficient: (key: string) => Coefficient;
   readonly takesHeadings: (row: CatalogueRow) => boolean;
+  /** The cut plans that were found last, by all that they follow from. */
+  readonly keptPlans: Map<string, CutPlan>;
 }
 
-export const functionLibrary: FunctionLibrary = { catalogue, adapt, coefficient, takesHeadings };
+export const functionLibrary: FunctionLibrary = { catalogue, adapt, coefficient, takesHeadings, keptPlans };
 
 /** Where the function script leaves the library for the page that loaded it. */
 export interface FunctionLibraryHolder {

@@ -51,7 +51,7 @@ export function privacyPage(): string {
     `<h1>Privacy</h1>
 <p class="lead">Siltstead collects nothing. It has no accounts, no counters and no advertising.</p>
 <ul>
-<li>The workbench, the guide and these pages contact only the server that they came from, and ask only for their own files. What you type stays in your browser, which keeps unsaved work of the workbench and the entries of the daily page.</li>
+<li>The workbench, the guide and these pages contact only the server that they came from, and ask only for their own files. What you type stays in your browser, which keeps unsaved work of the workbench, the cut plans that it found last, and the entries of the daily page.</li>
 <li>Your browser keeps copies of the site’s files, so that it works without a network. Clearing this site’s data in the browser removes them.</li>
 <li>In Excel, the pane loads Microsoft’s library for add-ins from Microsoft, as every add-in must; Microsoft’s privacy statement covers that. The functions calculate on your machine, or on the server where your Excel runs.</li>
 <li>As with any site, the host of this site can see which network addresses ask for its files.</li>

@@ -22,6 +22,7 @@ import { ChartPanel } from './charts/chart-panel';
 import { startFiles } from './files';
 import { leadToFirstJob } from './first-job';
 import { nameGridControls } from './grid-names';
+import { keepPlans, loadBuiltPlans } from './kept-plans';
 import { attempt, part } from './page-parts';
 import { putSheetOnPaper } from './paper-sheet';
 import { moveBetweenRegions } from './regions';
@@ -30,11 +31,12 @@ import { keepForOffline } from './updates';
 
 async function start(): Promise<void> {
   const darkness = matchMedia('(prefers-color-scheme: dark)');
-  const functions = await builtFunctions('.');
+  const [functions, builtPlans] = await Promise.all([builtFunctions('.'), loadBuiltPlans()]);
   const spreadsheet = createSpreadsheet({ container: part('grid'), functions, dark: darkness.matches });
   darkness.addEventListener('change', () => spreadsheet.setDark(darkness.matches));
   const host = univerHost(spreadsheet, () => darkness.matches);
   const functionLibrary = loadedLibrary();
+  keepPlans(functionLibrary.keptPlans, builtPlans);
   const unsaved = await startFiles(spreadsheet, host, functionLibrary);
   putSheetOnPaper(spreadsheet);
   moveBetweenRegions(spreadsheet);

@@ -103,21 +103,22 @@ export function layPatterns(
   const asked = readRows(patterns, sheet, under);
   // Keyed by the rounded figures of the search, so that rows that went through a cell find the same plan.
   const name = JSON.stringify([asked, sheet, effort]);
-  const plan = latest.get(name) ?? newPlan(asked, sheet, effort, whole);
+  const plan = keptPlans.get(name) ?? newPlan(asked, sheet, effort, whole);
   // Each row that is not laid says why, in the units of the call.
   if (plan.notLaid.length > 0) return plan;
-  latest.delete(name);
-  latest.set(name, plan);
-  const [oldest = name] = latest.keys();
-  if (latest.size > mostKept) latest.delete(oldest);
+  keptPlans.delete(name);
+  keptPlans.set(name, plan);
+  const [oldest = name] = keptPlans.keys();
+  if (keptPlans.size > mostKept) keptPlans.delete(oldest);
   return plan;
 }
 
 /**
  * A sheet needs the plan and its totals from the same figures, and a change that is taken back needs those before it, so
- * the plans that were used last are kept, in that order.
+ * the plans that were used last are kept, in that order, each by all that it follows from. A page may keep them for
+ * longer, and bring them back.
  */
-const latest = new Map<string, CutPlan>();
+export const keptPlans = new Map<string, CutPlan>();
 const mostKept = 32;
 
 /** The plan's rows, as layPatterns, but refuses a plan that leaves a row out. */

@@ -17,7 +17,8 @@ function answerTo({ arguments: values, effort }: CutSearchOrder): CutSearchAnswe
   if (library === undefined || row === undefined) return { effort, refused: 'The function script did not load.' };
   try {
     const [line = []] = library.adapt(row, (_code, message) => new Error(message))(...values, effort);
-    return { effort, sheets: Number(line[0]), lengthUsed: Number(line[4]) };
+    const [plan] = [...library.keptPlans].slice(-1);
+    return { effort, sheets: Number(line[0]), lengthUsed: Number(line[4]), ...(plan && { plan }) };
   } catch (error) {
     return { effort, refused: error instanceof Error ? error.message : String(error) };
   }

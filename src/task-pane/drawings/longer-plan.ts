@@ -4,12 +4,12 @@ import type { PaneContext } from '../view';
 import { type CutSearchAnswer, type SearchWorker, searchLonger } from './longer-search';
 import type { CutSearch } from './recognition';
 
-type Context = Pick<PaneContext, 'work' | 'notify' | 'page'> & { readonly host: SheetHost };
+type Context = Pick<PaneContext, 'work' | 'notify' | 'page' | 'functionLibrary'> & { readonly host: SheetHost };
 
 /** Searches longer for the plan of a cell, and writes the effort that gave a shorter plan into its formula. */
 export async function longerPlan(
   search: CutSearch,
-  { host, work, notify, page }: Context,
+  { host, work, notify, page, functionLibrary }: Context,
   makeWorker: (address: string) => SearchWorker = newWorker,
 ): Promise<void> {
   const { place, formula, formulaWith } = search;
@@ -32,6 +32,8 @@ export async function longerPlan(
       );
       return;
     }
+    // The cell would search for it again, and the page would not answer meanwhile.
+    if (best.plan !== undefined) functionLibrary.keptPlans.set(...best.plan);
     const write = (text: string) => host.write([{ ...place, cells: [[text]] }]);
     await write(next);
     notify('done', `Effort ${best.effort} gives ${gain}; give SILT.CUT.SHEETS the same effort.`, {

@@ -1,6 +1,7 @@
 /**
  * Searches longer for a cut plan, at one effort after another, and finds the least effort that gives the shortest plan.
  */
+import type { CutPlan } from '../../formulas/cut/cut-plan';
 import { UserError } from '../user-error';
 import type { Progress } from '../work';
 import type { CutSearch } from './recognition';
@@ -13,7 +14,13 @@ export interface CutSearchOrder {
 
 /** What the worker answers. */
 export type CutSearchAnswer =
-  | { readonly effort: number; readonly sheets: number; readonly lengthUsed: number }
+  | {
+      readonly effort: number;
+      readonly sheets: number;
+      readonly lengthUsed: number;
+      /** The plan as the functions keep it, so that the page need not search again. */
+      readonly plan?: readonly [name: string, plan: CutPlan];
+    }
   | { readonly effort: number; readonly refused: string };
 
 type Found = Extract<CutSearchAnswer, { readonly sheets: number }>;

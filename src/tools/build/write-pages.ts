@@ -5,10 +5,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parentPort } from 'node:worker_threads';
+import type { WorkbookData } from '../../hosts/workbook-model';
 import { siteAddressFiles, sitePages } from '../../manual/site-files';
 import { firstSample } from '../../workbench/first-sample';
 import { readWorkbook } from '../../workbooks/read-xlsx';
 import { firstLook } from './first-look';
+import { firstPlans } from './first-plans';
 import { publishedRows } from './published-rows';
 import { sampleData } from './sample-data';
 
@@ -23,17 +25,21 @@ function samples(): (readonly [name: string, file: string])[] {
 }
 
 /** The workbench's page with the first sheet in it, which a slow computer shows long before the spreadsheet is ready. */
-async function workbenchPage(): Promise<string> {
+function workbenchPage(sample: WorkbookData): string {
   const page = readFileSync(join('src', 'workbench', 'index.html'), 'utf8');
-  const look = firstLook(await readWorkbook(readFileSync(join(samplesFolder, firstSample))));
+  const look = firstLook(sample);
   return page.replace('<!-- the first sheet -->', () => look);
 }
 
 async function writePages(site: string): Promise<void> {
   const pages = sitePages(publishedRows(join('test', 'published')));
   const data = await sampleData(samples());
-  const workbench = ['workbench/index.html', await workbenchPage()] as const;
-  parentPort?.postMessage([...siteAddressFiles(site), ...pages, ...data, workbench]);
+  const sample = await readWorkbook(readFileSync(join(samplesFolder, firstSample)));
+  const workbench = [
+    ['workbench/index.html', workbenchPage(sample)],
+    ['workbench/cut-plans.json', await firstPlans(sample)],
+  ];
+  parentPort?.postMessage([...siteAddressFiles(site), ...pages, ...data, ...workbench]);
 }
 
 void writePages(process.argv[2] ?? '');

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { conePattern } from '../../../src/formulas/cone/cone-pattern';
+import type { CutPlan } from '../../../src/formulas/cut/cut-plan';
+import { type FunctionLibrary, functionLibrary } from '../../../src/functions/function-library';
 import { siltCalls } from '../../../src/task-pane/cell-formula/calls';
 import { readFormula } from '../../../src/task-pane/cell-formula/read-formula';
 import { scopeOf } from '../../../src/task-pane/cell-formula/scope';
@@ -52,13 +54,15 @@ const search = (effort: number, more: Partial<CutSearch> = {}): CutSearch => ({
   ...more,
 });
 
+const noPlan: CutPlan = { rows: [], sheets: {} as CutPlan['sheets'], notLaid: [] };
+
 /** A worker that answers from a list of lengths by effort. */
 function worker(lengths: Readonly<Record<number, number>>, asked: number[] = []): SearchWorker & { ended: boolean } {
   return {
     ended: false,
     search: async ({ effort }): Promise<CutSearchAnswer> => {
       asked.push(effort);
-      return { effort, sheets: 1, lengthUsed: lengths[effort]! };
+      return { effort, sheets: 1, lengthUsed: lengths[effort]!, plan: [`plan of ${effort}`, noPlan] };
     },
     end() {
       this.ended = true;
@@ -106,11 +110,13 @@ describe('what a longer search leaves in the sheet', () => {
     const host = new MemoryHost({ P: { A1: search(1).formula } });
     const said: string[] = [];
     let undo: (() => void) | undefined;
+    const keptPlans: FunctionLibrary['keptPlans'] = new Map();
     await longerPlan(
       search(1, more),
       {
         host,
         page: (path) => path,
+        functionLibrary: { ...functionLibrary, keptPlans },
         work: (_title, job) => job(goOn),
         notify: (_kind, sentence, action) => {
           said.push(sentence);
@@ -119,7 +125,7 @@ describe('what a longer search leaves in the sheet', () => {
       },
       () => worker(lengths),
     );
-    return { host, said, undo };
+    return { host, said, undo, kept: [...keptPlans.keys()] };
   }
 
   test('is the effort that paid, and Undo takes it back', async () => {
@@ -128,6 +134,11 @@ describe('what a longer search leaves in the sheet', () => {
     expect(said).toEqual(['Effort 4 gives 5.0 % less of the last sheet; give SILT.CUT.SHEETS the same effort.']);
     undo?.();
     await expect.poll(() => host.at('P', 'A1')).toBe(search(1).formula);
+  });
+
+  test('is the plan itself too, so that the cell need not search for it again', async () => {
+    expect((await run({ 1: 2, 4: 1.9, 16: 1.8, 64: 1.8 })).kept).toEqual(['plan of 16']);
+    expect((await run({ 1: 2, 4: 2, 16: 2, 64: 2 })).kept).toEqual([]);
   });
 
   test('is nothing where no effort paid', async () => {
