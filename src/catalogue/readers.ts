@@ -35,7 +35,7 @@ export function reading(
   bounds: { readonly atLeast: number; readonly atMost: number },
 ): Reader<number | undefined> & { readonly blank: true } {
   return {
-    accepts: `a ${kind}, or - if it was not measured`,
+    accepts: `${/^a/.test(kind) ? 'an' : 'a'} ${kind}, or - if it was not measured`,
     kind,
     blank: true,
     reader: (value, profile) => {
@@ -56,28 +56,41 @@ export interface NitrogenReading {
   readonly as: NitrogenForm | undefined;
 }
 
-function readNitrogen(value: CellValue, profile: Profile): NitrogenReading {
+function readNitrogen(forms: readonly NitrogenForm[], value: CellValue, profile: Profile): NitrogenReading {
   const { si, as } = readConcentration(profile, value);
-  if (si >= 0) return { si, as };
-  throw new Unreadable(`${wordGiven(profile, 'concentration', value)} is not allowed; give 0 mg/L or more`);
+  if (si < 0) {
+    throw new Unreadable(`${wordGiven(profile, 'concentration', value)} is not allowed; give 0 mg/L or more`);
+  }
+  if (as === undefined || as === 'N' || forms.includes(as)) return { si, as };
+  throw new Unreadable(
+    `${wordGiven(profile, 'concentration', value)} is not allowed; give it as N or ${forms.join(' or ')}`,
+  );
 }
 
-const nitrogenText = 'a concentration such as 2, 2 mg/L as N or 40 mg/L as NO3';
+/** The ions or molecules that a kit may give ammonia as; as nitrite or nitrate it would be the reading of another tube. */
+const ofAmmonia = ['NH3', 'NH4'] as const;
+
+const nitrogenForms = { ammonia: ofAmmonia, nitrite: ['NO2'], nitrate: ['NO3'] } as const;
 
 /** A reading of a nitrogen compound in a water test, or not taken. */
-export const nitrogenReading: Reader<NitrogenReading | undefined> & { readonly blank: true } = {
-  accepts: `${nitrogenText}, or - if it was not measured`,
-  kind: 'concentration',
-  blank: true,
-  reader: (value, profile) => (notTaken(value) ? undefined : readNitrogen(value, profile)),
-};
+export function nitrogenReading(
+  compound: keyof typeof nitrogenForms,
+): Reader<NitrogenReading | undefined> & { readonly blank: true } {
+  const forms = nitrogenForms[compound];
+  return {
+    accepts: `a concentration such as 2, 2 mg/L as N or 2 mg/L as ${forms[0]}, or - if it was not measured`,
+    kind: 'concentration',
+    blank: true,
+    reader: (value, profile) => (notTaken(value) ? undefined : readNitrogen(forms, value, profile)),
+  };
+}
 
 /** Total ammonia as nitrogen; text that says `as NH3` is converted. */
 export const ammoniaAsNitrogen: Reader<number> = {
   accepts: 'a concentration such as 2, or 2.4 mg/L as NH3',
   kind: 'concentration',
   reader: (value, profile) => {
-    const { si, as } = readNitrogen(value, profile);
+    const { si, as } = readNitrogen(ofAmmonia, value, profile);
     return asNitrogen(si, as ?? 'N');
   },
 };

@@ -17,7 +17,7 @@ describe('a reading of a test kit', () => {
   it('is not taken where it is a dash, alone', () => {
     for (const dash of ['-', ' - ', '–', '—', '\t-']) {
       expect(warmth.reader(dash, metric)).toBeUndefined();
-      expect(nitrogenReading.reader(dash, metric)).toBeUndefined();
+      expect(nitrogenReading('nitrate').reader(dash, metric)).toBeUndefined();
     }
     for (const other of ['- 3 °C', '-3', 'x', '3 -']) expect(() => warmth.reader(other, metric)).toThrow();
   });
@@ -36,6 +36,34 @@ describe('a reading of a test kit', () => {
     expect(ammoniaAsNitrogen.reader(2, metric)).toBeCloseTo(2e-3, 12);
     expect(ammoniaAsNitrogen.reader(0, metric)).toBe(0);
     expect(() => ammoniaAsNitrogen.reader(-1, metric)).toThrow('-1 mg/L is not allowed; give 0 mg/L or more');
+  });
+
+  it('of a nitrogen compound is not that of another tube of the kit', () => {
+    const forms = { ammonia: ['N', 'NH3', 'NH4'], nitrite: ['N', 'NO2'], nitrate: ['N', 'NO3'] } as const;
+    for (const compound of ['ammonia', 'nitrite', 'nitrate'] as const) {
+      const { reader, accepts } = nitrogenReading(compound);
+      for (const form of ['N', 'NH3', 'NH4', 'NO2', 'NO3'] as const) {
+        const text = `2 mg/L as ${form}`;
+        if ((forms[compound] as readonly string[]).includes(form)) {
+          expect(reader(text, metric)).toEqual({ si: 2e-3, as: form });
+        } else {
+          const advice = `give it as ${forms[compound].join(' or ')}`;
+          expect(() => reader(text, metric)).toThrow(`${text} is not allowed; ${advice}`);
+        }
+      }
+      expect(accepts).toContain(`2 mg/L as ${forms[compound][1]}`);
+    }
+    expect(() => ammoniaAsNitrogen.reader('1 mg/L as NO2', metric)).toThrow(
+      '1 mg/L as NO2 is not allowed; give it as N or NH3 or NH4',
+    );
+    expect(() => ammoniaAsNitrogen.reader('9 mg/L NO3', US)).toThrow('give it as N or NH3 or NH4');
+  });
+
+  it('has the article that its kind needs', () => {
+    expect(reading('alkalinity', { atLeast: 0, atMost: 10 }).accepts).toBe(
+      'an alkalinity, or - if it was not measured',
+    );
+    expect(warmth.accepts).toBe('a temperature, or - if it was not measured');
   });
 
   it('of text is without the spaces round it, and no number', () => {

@@ -28,9 +28,9 @@ export const waterCheckRow = define({
       meaning: 'temperature, or - if not measured',
     },
     ph: { ...reading('number', { atLeast: 0, atMost: 14 }), meaning: 'pH, or - if not measured' },
-    ammonia: { ...nitrogenReading, meaning: 'total ammonia, or - if not measured' },
-    nitrite: { ...nitrogenReading, meaning: 'nitrite, or - if not measured' },
-    nitrate: { ...nitrogenReading, meaning: 'nitrate, or - if not measured' },
+    ammonia: { ...nitrogenReading('ammonia'), meaning: 'total ammonia, or - if not measured' },
+    nitrite: { ...nitrogenReading('nitrite'), meaning: 'nitrite, or - if not measured' },
+    nitrate: { ...nitrogenReading('nitrate'), meaning: 'nitrate, or - if not measured' },
     oxygen: {
       ...reading('concentration', { atLeast: 0, atMost: 0.1 }),
       meaning: 'dissolved oxygen, or - if not measured',
