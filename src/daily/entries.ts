@@ -1,3 +1,6 @@
+import { readProfile } from '../units/profile';
+import { readQuantity, toProfile } from '../units/quantity';
+
 /** What somebody writes down on the farm, as it was typed; the books read it in their own units. */
 export interface Pull {
   readonly kind: 'pull';
@@ -21,10 +24,20 @@ export interface WaterTest {
 
 export type Entry = Pull | WaterTest;
 
-/** Both lists in one, each entry once, by date. */
+/** Both lists in one, each entry once, by date; those of one day stay in the order in which they were typed. */
 export function merged(one: readonly Entry[], other: readonly Entry[]): readonly Entry[] {
   const byId = new Map([...one, ...other].map((entry) => [entry.id, entry]));
-  return [...byId.values()].sort((a, b) => (a.date + a.id < b.date + b.id ? -1 : 1));
+  return [...byId.values()].sort((a, b) => Number(a.date > b.date) - Number(a.date < b.date));
+}
+
+/** Whether a test of that day with the same readings is already among the entries, as after a second press of the button. */
+export function isSavedTest(entries: readonly Entry[], { date, values }: Omit<WaterTest, 'kind' | 'id'>): boolean {
+  return entries.some(
+    (entry) =>
+      entry.kind === 'test' &&
+      entry.date === date &&
+      readings.every((reading) => entry.values[reading] === values[reading]),
+  );
 }
 
 /** A file of entries as text. */
@@ -61,14 +74,31 @@ export function entriesOf(text: string): readonly Entry[] {
 /** A cell that a spreadsheet takes as typed and never as a formula. */
 const cell = (text: string): string => (/^[=+@-]/.test(text) && Number.isNaN(Number(text)) ? `'${text}` : text);
 
-/** Rows to paste into the harvest book (sheet Pulls, column A) or the water book (sheet Tests, column A). */
-export function rowsToPaste(entries: readonly Entry[], kind: Entry['kind']): string {
+/** A temperature as the plain number that the water book judges, in the units of that book. */
+function temperatureIn(units: string, text: string): string {
+  const profile = readProfile(units);
+  // What has no unit was kept before entries had one, or is no number at all.
+  if (!/[a-zK°]/i.test(text)) return text;
+  try {
+    return String(Number(toProfile(profile, 'temperature', readQuantity(profile, 'temperature', text)).toFixed(2)));
+  } catch {
+    return text;
+  }
+}
+
+/** Rows to paste into the harvest book (sheet Pulls, column A) or the water book (sheet Tests, column A) in these units. */
+export function rowsToPaste(entries: readonly Entry[], kind: Entry['kind'], units: string): string {
   return entries
     .filter((entry) => entry.kind === kind)
     .map((entry) =>
       entry.kind === 'pull'
         ? [entry.date, entry.volume, entry.solids]
-        : [entry.date, ...readings.map((reading) => entry.values[reading])],
+        : [
+            entry.date,
+            ...readings.map((reading) =>
+              reading === 'temperature' ? temperatureIn(units, entry.values[reading]) : entry.values[reading],
+            ),
+          ],
     )
     .map((row) => row.map((text) => cell(text.replace(/[\t\r\n]+/g, ' '))).join('\t'))
     .join('\n');

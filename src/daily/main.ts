@@ -6,22 +6,15 @@ import { saveFile } from '../task-pane/save-file';
 import { today } from '../task-pane/today';
 import { readProfile } from '../units/profile';
 import { calendarOf, choresOf, nextDue } from './chores';
-import { type Entry, entriesOf, fileOf, merged, type Reading, readings, rowsToPaste } from './entries';
+import { copyEntries, offerButton } from './copies';
+import { followDay } from './day';
+import { type Entry, entriesOf, fileOf, isSavedTest, merged, type Reading, readings } from './entries';
+import { addedSentence, entryText, labels } from './entry-text';
 import { type Intervals, startIntervals } from './intervals';
-import { readPull } from './pull';
-import { alert, plain, type Sentence } from './said';
-import { keep, keepSettings, keptEntries, keptSettings } from './store';
+import { readPull, withUnit } from './pull';
+import { alert, type Offer, plain, type Sentence } from './said';
+import { keep, keepSettings, keptEntries, keptSettings, onKeptElsewhere } from './store';
 import { judged } from './verdict';
-
-const labels: Readonly<Record<Reading, string>> = {
-  temperature: 'Temperature',
-  ph: 'pH',
-  ammonia: 'Ammonia (as N)',
-  nitrite: 'Nitrite (as N)',
-  nitrate: 'Nitrate (as N)',
-  oxygen: 'Oxygen',
-  alkalinity: 'Alkalinity (as CaCO3)',
-};
 
 /** Units on the labels, because nobody looks for them elsewhere with wet hands. */
 function showUnits(): void {
@@ -41,11 +34,22 @@ function part<T extends HTMLElement>(id: string): T {
 const input = (id: string): HTMLInputElement => part<HTMLInputElement>(id);
 
 let entries = keptEntries();
+/** Whether this browser keeps entries; where it does, another window may have added some or deleted some. */
+let isKept = true;
+const latest = (): readonly Entry[] => (isKept ? keptEntries() : entries);
+
+/** Shows these entries and keeps them. */
+function set(next: readonly Entry[]): void {
+  entries = next;
+  isKept = keep(entries);
+  list();
+}
 let intervals: Intervals | undefined;
 const chores = () => (intervals === undefined ? [] : choresOf(intervals.schedule()));
 
-function say(...sentences: readonly Sentence[]): void {
-  replace(part('said'), ...sentences.map(([tone, words]) => make('p', { class: tone }, words)));
+function say(sentences: readonly Sentence[], offer?: Offer): void {
+  const lines = sentences.map(([tone, words]) => make('p', { class: tone }, words));
+  replace(part('said'), ...lines, ...(offer === undefined ? [] : [offerButton(offer)]));
 }
 
 function settings() {
@@ -57,17 +61,15 @@ function settings() {
 }
 
 function add(entry: Entry, ...sentences: readonly Sentence[]): void {
-  entries = merged(entries, [entry]);
-  const isKept = keep(entries);
-  say(
+  set(merged(latest(), [entry]));
+  say([
     ...sentences,
     isKept
       ? plain('Saved on this device.')
       : alert(
           'This browser saves nothing (a private window, or its storage is full). Save the file below before you leave.',
         ),
-  );
-  list();
+  ]);
 }
 
 /** A slip of the finger must not stay in the books. */
@@ -78,32 +80,27 @@ function deleteButton(entry: Entry): HTMLElement {
     'Delete',
   );
   button.addEventListener('click', () => {
-    entries = entries.filter(({ id }) => id !== entry.id);
-    keep(entries);
-    say(plain(`The entry of ${entry.date} is deleted.`));
-    list();
+    set(latest().filter(({ id }) => id !== entry.id));
+    const putBack = (): void => {
+      set(merged(latest(), [entry]));
+      say([plain(`The entry of ${entry.date} is there again.`)]);
+    };
+    say([plain(`The entry of ${entry.date} is deleted.`)], { label: 'Put it back', press: putBack });
+    part('said').scrollIntoView({ block: 'nearest' });
   });
   return button;
 }
 
+/** More entries than these are not listed. */
+const mostShown = 14;
+
 function list(): void {
-  const shown = [...entries].reverse().slice(0, 14);
+  const shown = [...entries].reverse().slice(0, mostShown);
+  const older = entries.length - shown.length;
   replace(
     part('entries'),
-    ...shown.map((entry) =>
-      make(
-        'li',
-        {},
-        entry.kind === 'pull'
-          ? `${entry.date}: pulled ${entry.volume}${entry.solids && `, solids ${entry.solids}`}`
-          : `${entry.date}: ${readings
-              .filter((reading) => entry.values[reading] !== '')
-              .map((reading) => `${labels[reading]} ${entry.values[reading]}`)
-              .join(', ')}`,
-        ' ',
-        deleteButton(entry),
-      ),
-    ),
+    ...shown.map((entry) => make('li', {}, entryText(entry), ' ', deleteButton(entry))),
+    ...(older > 0 ? [make('li', { class: 'quiet' }, `and ${older} older, which are copied and saved too`)] : []),
   );
   const now = today();
   replace(
@@ -117,18 +114,6 @@ function list(): void {
   );
 }
 
-async function copyRows(kind: Entry['kind'], where: string): Promise<void> {
-  const rows = rowsToPaste(entries, kind);
-  try {
-    await navigator.clipboard.writeText(rows);
-    say(plain(`Copied. Select ${where} and paste.`));
-  } catch {
-    part('rows').textContent = rows;
-    part('rows').hidden = false;
-    say(alert(`Copy the rows below by hand; then select ${where} and paste.`));
-  }
-}
-
 function start(): void {
   const kept = keptSettings();
   const species = part<HTMLSelectElement>('species');
@@ -136,7 +121,19 @@ function start(): void {
   species.value = kept.species ?? 'warm-water';
   part<HTMLSelectElement>('units').value = kept.units ?? 'metric';
   input('start').value = kept.start ?? today();
-  for (const id of ['pull-date', 'test-date']) input(id).value = today();
+  let isTestSaved = false;
+  part('readings').addEventListener('input', () => {
+    isTestSaved = false;
+  });
+  followDay([input('pull-date'), input('test-date')], () => {
+    // The readings of another day are no readings of today.
+    if (isTestSaved) for (const reading of readings) input(reading).value = '';
+    list();
+  });
+  onKeptElsewhere(() => {
+    entries = keptEntries();
+    list();
+  });
   replace(
     part('readings'),
     ...readings.map((reading) =>
@@ -160,9 +157,10 @@ function start(): void {
   part('pull').addEventListener('submit', (event) => {
     event.preventDefault();
     const read = readPull(settings().units, input('volume').value.trim(), input('solids').value.trim());
-    if ('wrong' in read) return say(alert(read.wrong));
+    if ('wrong' in read) return say([alert(read.wrong)]);
     add({ kind: 'pull', id: crypto.randomUUID(), date: input('pull-date').value, ...read });
-    input('volume').value = '';
+    // The share of solids is of this pull; left here, it would be saved with the next one too.
+    for (const id of ['volume', 'solids']) input(id).value = '';
   });
   part('test').addEventListener('submit', (event) => {
     event.preventDefault();
@@ -170,11 +168,11 @@ function start(): void {
       Reading,
       string
     >;
-    if (readings.every((reading) => values[reading] === '')) return say(alert('Type at least one reading.'));
+    if (readings.every((reading) => values[reading] === '')) return say([alert('Type at least one reading.')]);
     const { units, species: fish } = settings();
     const test = judged(units, fish, values);
     if ('unread' in test) {
-      say(alert(`Not saved. ${test.unread}`));
+      say([alert(`Not saved. ${test.unread}`)]);
       return part('said').scrollIntoView();
     }
     const { wrong, missing } = test;
@@ -183,32 +181,29 @@ function start(): void {
         ? 'All readings are within their limits.'
         : `What was measured is within its limits. Not measured: ${missing.join(', ')}.`;
     const verdict = wrong.length === 0 ? [plain(fine)] : wrong.map(alert);
-    add({ kind: 'test', id: crypto.randomUUID(), date: input('test-date').value, values }, ...verdict);
+    const date = input('test-date').value;
+    const kept = { ...values, temperature: withUnit(units, 'temperature', values.temperature) };
+    if (isSavedTest(latest(), { date, values: kept })) say([...verdict, plain('This test was saved before.')]);
+    else add({ kind: 'test', id: crypto.randomUUID(), date, values: kept }, ...verdict);
+    isTestSaved = true;
     part('said').scrollIntoView();
   });
-  part('copy-pulls').addEventListener('click', () => void copyRows('pull', 'the first free row of the sheet Pulls'));
-  part('copy-tests').addEventListener(
-    'click',
-    () =>
-      void copyRows(
-        'test',
-        `the first free row of the sheet Tests, in a book with ${readProfile(settings().units).units.temperature.symbol}`,
-      ),
-  );
+  for (const kind of ['pull', 'test'] as const) {
+    part(`copy-${kind}s`).addEventListener('click', () => void copyEntries(latest(), kind, settings().units, say));
+  }
   part('save').addEventListener('click', () =>
-    saveFile({ name: 'siltstead-daily.json', type: 'application/json', content: fileOf(entries) }),
+    saveFile({ name: 'siltstead-daily.json', type: 'application/json', content: fileOf(latest()) }),
   );
   input('load').addEventListener('change', async () => {
     const [file] = input('load').files ?? [];
     if (file === undefined) return;
     try {
-      const before = entries.length;
-      entries = merged(entries, entriesOf(await file.text()));
-      keep(entries);
-      say(plain(`${entries.length - before} new entries; the others were already here.`));
-      list();
+      const added = entriesOf(await file.text());
+      const before = latest();
+      set(merged(before, added));
+      say([plain(addedSentence(added.length, entries.length - before.length))]);
     } catch (error) {
-      say(alert(error instanceof Error ? error.message : String(error)));
+      say([alert(error instanceof Error ? error.message : String(error))]);
     }
     input('load').value = '';
   });
@@ -225,7 +220,7 @@ function start(): void {
     every: part('every'),
   };
   intervals = startIntervals(parts, (sentence) => {
-    if (sentence !== undefined) say(sentence);
+    if (sentence !== undefined) say([sentence]);
     list();
   });
   list();

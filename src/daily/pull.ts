@@ -1,3 +1,4 @@
+import type { Kind } from '../units/kinds';
 import { readProfile } from '../units/profile';
 import { readQuantity } from '../units/quantity';
 import { Unreadable } from '../units/unreadable';
@@ -19,6 +20,18 @@ export function readPull(units: string, volume: string, solids: string): ReadPul
     if (error instanceof Unreadable) return { wrong: `${error.message}.` };
     throw error;
   }
-  const isPlain = /^[\d.,\s]+$/.test(volume);
-  return { volume: isPlain ? `${volume} ${profile.units.volume.symbol}` : volume, solids };
+  return { volume: withUnit(units, 'volume', volume), solids };
+}
+
+/** What was typed without a unit, `12 1/2` too, with the unit in which it was meant. */
+export function withUnit(units: string, kind: Kind, text: string): string {
+  const inUnits = (name: string): number | undefined => {
+    try {
+      return readQuantity(readProfile(name), kind, text);
+    } catch (error) {
+      if (error instanceof Unreadable) return undefined;
+      throw error;
+    }
+  };
+  return inUnits('metric') === inUnits('US') ? text : `${text} ${readProfile(units).units[kind].symbol}`;
 }

@@ -3,3 +3,9 @@ export type Sentence = readonly [tone: 'alert' | 'plain', words: string];
 
 export const alert = (words: string): Sentence => ['alert', words];
 export const plain = (words: string): Sentence => ['plain', words];
+
+/** Something to press beside the sentence. */
+export interface Offer {
+  readonly label: string;
+  readonly press: () => void;
+}

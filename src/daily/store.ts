@@ -4,6 +4,7 @@ import { type Entry, entriesOf, fileOf } from './entries';
 const key = 'siltstead-daily';
 const settingsKey = 'siltstead-daily-settings';
 const scheduleKey = 'siltstead-daily-schedule';
+const copiedKey = 'siltstead-daily-copied';
 
 export interface Settings {
   readonly units: string;
@@ -29,6 +30,31 @@ export function keep(entries: readonly Entry[]): boolean {
   } catch {
     return false;
   }
+}
+
+/** The ids of entries that were copied for a book before. */
+export function keptCopied(): ReadonlySet<string> {
+  try {
+    const ids: unknown = JSON.parse(localStorage.getItem(copiedKey) ?? '[]');
+    return new Set(Array.isArray(ids) ? ids.filter((id) => typeof id === 'string') : []);
+  } catch {
+    return new Set();
+  }
+}
+
+export function keepCopied(ids: Iterable<string>): void {
+  try {
+    localStorage.setItem(copiedKey, JSON.stringify([...ids]));
+  } catch {
+    // All entries are copied next time.
+  }
+}
+
+/** Tells when another window of this browser has kept other entries. */
+export function onKeptElsewhere(changed: () => void): void {
+  addEventListener('storage', (event) => {
+    if (event.key === key || event.key === null) changed();
+  });
 }
 
 export function keptSettings(): Partial<Settings> {

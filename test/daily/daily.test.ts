@@ -3,7 +3,7 @@ import { gzipSync } from 'node:zlib';
 import ical from 'node-ical';
 import { afterEach, describe, expect, test } from 'vitest';
 import { calendarOf, choresOf, emptySchedule, nextDue } from '../../src/daily/chores';
-import { type Entry, entriesOf, fileOf, merged, type Reading, rowsToPaste } from '../../src/daily/entries';
+import { type Entry, entriesOf, fileOf, isSavedTest, merged, type Reading, rowsToPaste } from '../../src/daily/entries';
 import { plansIn } from '../../src/daily/from-plan';
 import { readPull } from '../../src/daily/pull';
 import { type Judged, judged } from '../../src/daily/verdict';
@@ -36,9 +36,30 @@ describe('entries', () => {
   );
 
   test('are rows in the columns of the books, and never formulas', () => {
-    expect(rowsToPaste([pull, waterTest], 'pull')).toBe('2026-05-02\t15\t2 %');
-    expect(rowsToPaste([pull, waterTest], 'test')).toBe('2026-05-01\t25\t8.2\t6.5\t0.1\t20\t4\t40');
-    expect(rowsToPaste([{ ...pull, volume: '=1+1', solids: 'a\tb' }], 'pull')).toBe("2026-05-02\t'=1+1\ta b");
+    expect(rowsToPaste([pull, waterTest], 'pull', 'metric')).toBe('2026-05-02\t15\t2 %');
+    expect(rowsToPaste([pull, waterTest], 'test', 'metric')).toBe('2026-05-01\t25\t8.2\t6.5\t0.1\t20\t4\t40');
+    expect(rowsToPaste([{ ...pull, volume: '=1+1', solids: 'a\tb' }], 'pull', 'metric')).toBe("2026-05-02\t'=1+1\ta b");
+  });
+});
+
+describe('tests', () => {
+  const warm: Entry = { ...waterTest, values: { ...values, temperature: '77 °F' } };
+
+  // 77 °F is 25 °C: 5/9 of 77 - 32.
+  test('are pasted with their temperature in the units of the book, whatever units were chosen when they were typed', () => {
+    expect(rowsToPaste([warm], 'test', 'metric')).toBe('2026-05-01\t25\t8.2\t6.5\t0.1\t20\t4\t40');
+    expect(rowsToPaste([warm], 'test', 'US')).toBe('2026-05-01\t77\t8.2\t6.5\t0.1\t20\t4\t40');
+  });
+
+  test('are not saved a second time with the same readings on the same day', () => {
+    expect(isSavedTest([pull, waterTest], waterTest)).toBe(true);
+    expect(isSavedTest([pull, waterTest], { ...waterTest, date: '2026-05-02' })).toBe(false);
+    expect(isSavedTest([pull, waterTest], { ...waterTest, values: { ...values, ph: '8.1' } })).toBe(false);
+  });
+
+  test('and pulls of one day stay in the order in which they were typed', () => {
+    const day = ['z', 'b', 'm', 'a'].map((id): Entry => ({ ...pull, id }));
+    expect(merged(merged([], day), [{ ...waterTest, id: 'k' }]).map(({ id }) => id)).toEqual(['k', 'z', 'b', 'm', 'a']);
   });
 });
 
@@ -47,6 +68,9 @@ describe('a pull', () => {
     expect(readPull('metric', '15', '2 %')).toEqual({ volume: '15 L', solids: '2 %' });
     expect(readPull('US', '4.5', '')).toEqual({ volume: '4.5 gal', solids: '' });
     expect(readPull('US', '15 L', '')).toEqual({ volume: '15 L', solids: '' });
+    // A book in liters would read the bare text as 4.5 L.
+    expect(readPull('US', '4 1/2', '')).toEqual({ volume: '4 1/2 gal', solids: '' });
+    expect(readPull('US', '4½', '')).toEqual({ volume: '4½ gal', solids: '' });
   });
 
   test.each([

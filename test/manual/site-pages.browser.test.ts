@@ -126,6 +126,82 @@ test('the daily page keeps entries over a restart, and says what is wrong at onc
   await context.close();
 });
 
+/** Two windows of the daily page on one phone. */
+async function twoDailyPages() {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block' });
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  const [page, other] = [await context.newPage(), await context.newPage()];
+  for (const one of [page, other]) await one.goto(`${server.address}daily/`);
+  const pull = async (one: typeof page, volume: string): Promise<void> => {
+    await one.fill('#volume', volume);
+    await one.getByRole('button', { name: 'Save the pull' }).click();
+    await one.getByText('Saved on this device.').waitFor();
+  };
+  return { context, page, other, pull };
+}
+
+test('the daily page open twice loses no entry of either window, and an entry deleted by mistake is put back', async () => {
+  const { context, page, other, pull } = await twoDailyPages();
+  await pull(page, '11');
+  await pull(other, '12');
+  await pull(page, '13');
+  await page.reload();
+  for (const volume of ['11 L', '12 L', '13 L']) expect(await page.textContent('#entries')).toContain(volume);
+  const last = other.locator('#entries li', { hasText: '13 L' });
+  await last.waitFor();
+  await last.getByRole('button').click();
+  await last.waitFor({ state: 'detached' });
+  await other.getByRole('button', { name: 'Put it back' }).click();
+  await last.waitFor();
+  await page.locator('#entries li', { hasText: '13 L' }).waitFor();
+  await context.close();
+});
+
+test('the daily page copies each entry once, unless all are asked for, because a book counts what is pasted twice', async () => {
+  const { context, page, pull } = await twoDailyPages();
+  const copy = page.getByRole('button', { name: 'Copy pulls for the harvest book' });
+  const copied = async () =>
+    (await page.evaluate(() => navigator.clipboard.readText())).split('\n').map((row) => row.split('\t')[1]);
+  await copy.click();
+  await page.getByText('There are no pulls to copy yet.').waitFor();
+  await pull(page, '11');
+  await pull(page, '12');
+  await copy.click();
+  await page.getByText('Copied 2 pulls. Select the first free row').waitFor();
+  expect(await copied()).toEqual(['11 L', '12 L']);
+  await copy.click();
+  await page.getByText('All pulls were copied before').waitFor();
+  await pull(page, '13');
+  await copy.click();
+  await page.getByText('Copied 1 pull. The 2 copied before are left out.').waitFor();
+  expect(await copied()).toEqual(['13 L']);
+  await page.getByRole('button', { name: 'Copy all 3 pulls' }).click();
+  await page.getByText('Copied 3 pulls. Select').waitFor();
+  expect(await copied()).toEqual(['11 L', '12 L', '13 L']);
+  await context.close();
+});
+
+test('the daily page left open overnight is at the new day, but keeps a day that was chosen', async () => {
+  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const page = await context.newPage();
+  await page.clock.setFixedTime(new Date(2026, 4, 1, 18));
+  await page.goto(`${server.address}daily/`);
+  await page.fill('#ph', '7.2');
+  await page.getByRole('button', { name: 'Check and save the test' }).click();
+  await page.getByText('Saved on this device.').waitFor();
+  await page.fill('#test-date', '2026-04-28');
+  await page.clock.setFixedTime(new Date(2026, 4, 2, 7));
+  await page.fill('#volume', '15');
+  await page.fill('#solids', '2 %');
+  await page.getByRole('button', { name: 'Save the pull' }).click();
+  await page.locator('#entries li', { hasText: '2026-05-02: pulled 15 L, solids 2 %' }).waitFor();
+  // What was measured the day before is not saved again as of today.
+  expect(await page.inputValue('#ph')).toBe('');
+  expect(await page.inputValue('#test-date')).toBe('2026-04-28');
+  expect([await page.inputValue('#volume'), await page.inputValue('#solids')]).toEqual(['', '']);
+  await context.close();
+});
+
 test('the daily page takes the intervals of a pasted plan, keeps them, and puts them into the calendar file', async () => {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block' });
   const page = await context.newPage();
