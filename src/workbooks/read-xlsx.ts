@@ -1,9 +1,10 @@
 import { type Cell as FileCell, type Worksheet as FileSheet, Workbook as FileWorkbook } from '@cj-tech-master/excelts';
 import { installChartSupport } from '@cj-tech-master/excelts/chart';
-import type { CellData, CellResult, DefinedName, SheetData, WorkbookData } from '../hosts/workbook-model';
+import type { CellData, CellResult, SheetData, WorkbookData } from '../hosts/workbook-model';
 import { readSheetParts } from './read-sheet-parts';
 import { chartsInFile, type SheetCharts } from './reading/chart-parts';
 import { checkFile } from './reading/file-limits';
+import { namesInFile } from './reading/names-in-file';
 import { typedFormula } from './typed-formula';
 import { withUsualNames } from './usual-names';
 import { serial } from './xlsx-date';
@@ -94,14 +95,6 @@ function readSheet(sheet: FileSheet, charts: SheetCharts | undefined): SheetData
   };
 }
 
-function readNames(workbook: FileWorkbook): DefinedName[] {
-  return workbook.definedNames.getAllEntries().flatMap((entry): DefinedName[] => {
-    const refersTo = entry.ranges[0] ?? entry.formulaExpression ?? entry.rawText;
-    if (refersTo === undefined || entry.hidden === true || entry.name.startsWith('_xlnm.')) return [];
-    return [{ name: entry.name, refersTo: typedFormula(refersTo).slice(1) }];
-  });
-}
-
 /** Reads an .xlsx file: values, formulas as typed, last results, styles, widths, merges, names, validation and notes. */
 export async function readWorkbook(bytes: Uint8Array): Promise<WorkbookData> {
   checkFile(bytes);
@@ -117,7 +110,7 @@ export async function readWorkbook(bytes: Uint8Array): Promise<WorkbookData> {
     );
   }
   if (file.worksheets.length === 0) throw new UnreadableWorkbook('the workbook has no sheets');
-  const names = readNames(file);
+  const names = namesInFile(bytes);
   const charts = chartsInFile(bytes);
   const active = file.worksheets[file.views?.[0]?.activeTab ?? 0]?.name;
   return {

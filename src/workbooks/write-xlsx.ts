@@ -1,8 +1,9 @@
 import { Workbook as FileWorkbook } from '@cj-tech-master/excelts';
 import { installChartSupport } from '@cj-tech-master/excelts/chart';
 import { parseRange, splitSheet } from '../hosts/address';
-import type { CellResult, SheetData, WorkbookData } from '../hosts/workbook-model';
+import type { CellResult, DefinedName, SheetData, WorkbookData } from '../hosts/workbook-model';
 import { type FormulaResult, patchSheet } from './patch-sheet';
+import { refersToText } from './saving/edit-workbook';
 import { storedFormula } from './stored-formula';
 import { writeSheet } from './write-sheet';
 import { newEntry, readZip, unpack } from './zip-container';
@@ -48,9 +49,21 @@ function withoutCount(bytes: Uint8Array): Uint8Array {
 /** The version of the calculating engine that today's Excel writes. With an older version Excel would calculate again and show `#NAME?` without the add-in. */
 const calculatedBy = 191_029;
 
-function asOfToday(bytes: Uint8Array): Uint8Array {
-  const text = new TextDecoder().decode(bytes).replace(/(<calcPr\b[^>]*? calcId=)"\d+"/, `$1"${calculatedBy}"`);
-  return new TextEncoder().encode(text);
+function asOfToday(xml: string): string {
+  return xml.replace(/(<calcPr\b[^>]*? calcId=)"\d+"/, `$1"${calculatedBy}"`);
+}
+
+/**
+ * Says what each name refers to as it was given: the library takes any text with `!` for a range, and doubles the
+ * apostrophes of a sheet's name twice.
+ */
+function withNames(xml: string, names: readonly DefinedName[]): string {
+  const texts = new Map(names.map(({ name, refersTo }) => [name.toLowerCase(), refersToText(refersTo)]));
+  return xml.replace(/(<definedName name="([^"]*)">)[^<]*/g, (whole: string, tag: string, name: string) => {
+    const text = texts.get(name.toLowerCase());
+    // In the spelling of the library, so that a file that it writes rightly has the same bytes.
+    return text === undefined ? whole : `${tag}${text.replaceAll("'", '&apos;')}`;
+  });
 }
 
 /**
@@ -86,7 +99,10 @@ export async function writeWorkbook(workbook: WorkbookData): Promise<Uint8Array>
     const bytes = unpack(entry);
     const number = /^xl\/worksheets\/sheet(\d+)\.xml$/.exec(entry.name)?.[1];
     const sheet = number === undefined ? undefined : workbook.sheets[Number(number) - 1];
-    if (entry.name === 'xl/workbook.xml') return newEntry(entry.name, asOfToday(bytes));
+    if (entry.name === 'xl/workbook.xml') {
+      const xml = withNames(asOfToday(new TextDecoder().decode(bytes)), workbook.names ?? []);
+      return newEntry(entry.name, new TextEncoder().encode(xml));
+    }
     if (entry.name === 'xl/sharedStrings.xml') return newEntry(entry.name, withoutCount(bytes));
     if (sheet === undefined) return newEntry(entry.name, bytes);
     const isActive = Number(number) - 1 === Math.max(0, active);

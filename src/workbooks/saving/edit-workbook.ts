@@ -68,7 +68,9 @@ function sheetsText(
     .join('');
 }
 
-const refersToText = (refersTo: string): string => markup(refersTo.includes('!') ? refersTo : storedFormula(refersTo));
+/** What a name refers to, as the file stores it. */
+export const refersToText = (refersTo: string): string =>
+  markup(refersTo.includes('!') ? refersTo : storedFormula(refersTo));
 
 interface NameChanges {
   readonly before: readonly DefinedName[];
