@@ -45,8 +45,7 @@ export function referencePage(row: CatalogueRow, published: readonly PublishedCh
       picture(row.name),
       checkTable(row.name, published),
       related(row),
-      row.unpublished ? `<p>No published figure checks this function: ${markupSafe(row.unpublished)}</p>` : '',
-      checkedText(row.name),
+      checkedText(row),
     ].join('\n'),
   );
 }
@@ -60,10 +59,13 @@ function formulaText({ name, formula }: CatalogueRow): string {
     : `<h2>Formula</h2><div class="wide" tabindex="0">${typeset}</div>`;
 }
 
-function checkedText(name: string): string {
+/** How many published figures check a function; without any, why, and with a few, what they leave to its tests. */
+function checkedText({ name, unpublished }: CatalogueRow): string {
   const count = figuresChecking(name);
-  if (count === 0) return '';
-  return `<p><a href="evidence.html">Published figures</a> that check this function: ${count}.</p>`;
+  const why = unpublished === undefined ? '' : markupSafe(unpublished);
+  if (count === 0) return why ? `<p>No published figure checks this function: ${why}</p>` : '';
+  const rest = why ? ` The rest: ${why}` : '';
+  return `<p><a href="evidence.html">Published figures</a> that check this function: ${count}.${rest}</p>`;
 }
 
 /** The page that lists every function by family. */
@@ -142,7 +144,9 @@ function inBoth(inMetric: string, inUs: string, kind: Kind): string {
   const [metricUnit, usUnit] = [metric.units[kind].symbol, us.units[kind].symbol];
   const bare = inMetric.replaceAll(` ${metricUnit}`, '');
   if (bare !== inUs.replaceAll(` ${usUnit}`, '')) return `${inMetric} (metric); ${inUs} (US)`;
-  return `${bare}, in ${metricUnit} (metric) or ${usUnit} (US)`;
+  // Without bounds the words end with the unit: `a mass in kg`.
+  const noun = bare.endsWith(' in') ? bare.slice(0, -' in'.length) : bare;
+  return `${noun}, in ${metricUnit} (metric) or ${usUnit} (US)`;
 }
 
 function defaultText(spec: Argument): string {

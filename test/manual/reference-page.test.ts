@@ -63,6 +63,36 @@ describe('reference pages', () => {
       expect(textOf(name)).toContain('what the model itself leaves out');
   });
 
+  it('says of no function both that published figures check it and that none does', () => {
+    for (const row of catalogue) {
+      const text = tree(referencePage(row)).documentElement?.textContent ?? '';
+      const none = text.includes('No published figure checks this function');
+      expect(none && text.includes('that check this function:'), row.name).toBe(false);
+      if (row.unpublished) expect(text).toContain(row.unpublished);
+    }
+  });
+
+  it('names the unit of an argument once, with bounds or without', () => {
+    const text = catalogue.map((row) => tree(referencePage(row)).documentElement?.textContent).join(' ');
+    expect(text).toContain('mass: a mass, in kg (metric) or lb (US)');
+    expect(text).not.toMatch(/ in, in /);
+  });
+
+  it('takes the flow of one inlet for its velocity, and that of the bank where drums are counted', () => {
+    const settlers = catalogue.filter(({ name }) => name.startsWith('SETTLE.') && !name.endsWith('.CAPTURE'));
+    for (const { name, arguments: given } of settlers) {
+      if (!given.flow) continue;
+      const isOfBank = given.flow.meaning === 'flow through the bank';
+      expect(isOfBank, name).toBe('count' in given || name === 'SETTLE.DRUMS');
+    }
+  });
+
+  it('speaks of a named species only where one can be named', () => {
+    for (const row of catalogue) {
+      if (row.notes?.some((note) => note.includes('named species'))) expect(row.arguments).toHaveProperty('species');
+    }
+  });
+
   it('shows every coefficient with its range, source, meaning and how it is known', () => {
     const text = tree(figuresPage()).documentElement?.textContent ?? '';
     for (const one of coefficients) {

@@ -111,7 +111,10 @@ export const settleBankRows = [
   define({
     name: 'SETTLE.INLET',
     summary: 'Velocity in the inlet pipe.',
-    arguments: { flow, bore: { kind: 'dimension', above: 0, meaning: 'inside diameter of the inlet' } },
+    arguments: {
+      flow: { ...flow, meaning: 'flow through one inlet: that of the bank over its inlets' },
+      bore: { kind: 'dimension', above: 0, meaning: 'inside diameter of the inlet' },
+    },
     result: { scalar: 'velocity' },
     compute: (given) => pipeVelocity(given.flow, given.bore),
     formula: 'velocity = flow / (π/4 × bore²)',

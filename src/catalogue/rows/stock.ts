@@ -13,8 +13,15 @@ const growthCoefficient = {
   atLeast: 0,
   meaning: 'thermal-growth coefficient, per cent form, 0.13 to 0.20 for trout',
 } as const;
+const belowOptimum =
+  'Growth is linear in temperature only below the optimum of the species. The result is #N/A above 33 °C';
 const growthNotes = [
-  'Growth is linear in temperature only below the optimum of the species. The result is #N/A above 33 °C, or above the range in which the named species grows best, and for a fish larger than the largest on record (60 kg, or that of the species).',
+  `${belowOptimum}, or above the range in which the named species grows best, and for a fish larger than the largest on record (60 kg, or that of the species).`,
+];
+const scheduleNotes = [
+  `${belowOptimum}, and for a fish larger than the largest on record (60 kg). The species is not asked for: try its temperature in STOCK.GROW first.`,
+];
+const formNotes = [
   'A coefficient above 0.5 is in the x 1000 form, ten times the per cent form; one from 0 to 0.01 is in the plain form, a hundredth of it. Both are refused.',
 ];
 const growthSources = [
@@ -70,7 +77,7 @@ export const stockRows = [
     compute: ({ fishMass: mass, days, temperature, coefficient, species }) =>
       stockGrow(mass, days, temperature, coefficient, species),
     formula: 'W₂ = (W₁^(1/3) + coefficient × °C × days / 100)³, W in g',
-    notes: growthNotes,
+    notes: [...growthNotes, ...formNotes],
     sources: growthSources,
     example: { formula: '=SILT.STOCK.GROW("metric",100,60,14,0.16)', gives: '214.4' },
   }),
@@ -106,7 +113,8 @@ export const stockRows = [
     compute: (given) => stockSchedule(given),
     formula: 'mass as in STOCK.GROW; count × (1 - loss)^(days / month); feed = conversion × growth',
     notes: [
-      ...growthNotes,
+      ...scheduleNotes,
+      ...formNotes,
       'Counts are not rounded, so that no fish are lost or gained by rounding. A month is a twelfth of 365 days.',
     ],
     sources: growthSources,
