@@ -198,7 +198,7 @@ export const buildSteps: readonly Step[] = [
     calls: [
       {
         say: 'Load on each of four legs with 40 gallons of water and 1.2 cubic feet of base mix:',
-        formula: '=SILT.TANK.WEIGHT("US",40,1.2,"SG 1.8",20,4,TRUE)',
+        formula: '=SILT.TANK.WEIGHT("US",40,1.2,40,22,4,TRUE)',
         table: true,
       },
     ],

@@ -31,12 +31,17 @@ export const plantSteps: readonly Step[] = [
     title: 'Run the settling drums',
     what: 'Water enters a third of the depth above the cone and leaves a third below the surface, as slowly as you can arrange.',
     why: [
-      'A jar test with your own water is better than any table: let a jar stand and write down how much has settled at what time.',
+      'A jar test with your own water is better than any table: fill one jar for each time, let them stand, and write down what share of the solids has settled at what time.',
     ],
     picture: 'TANK.PORTS',
     sheet:
-      'The workbook `own-figures` takes the jar test on its sheet Solids. The sheet Scenarios of `stocking-scenarios` uses what it gives.',
+      'No workbook has a sheet for the jar test: type its rows in any free cells and let `SETTLE.JAR` read them. Its three results go into the sheet Scenarios of `stocking-scenarios` as the inputs `median settling`, `settling spread` and `settleable share`, with `mixed` as the settler.',
     calls: [
+      {
+        say: 'What a jar test gives, from the depth of the water in mm and rows of minutes and share settled:',
+        formula: '=SILT.SETTLE.JAR("metric",300,{0.25,0.3;0.5,0.42;1,0.52;2,0.58;5,0.62;20,0.64},TRUE)',
+        table: true,
+      },
       {
         say: 'Share of solids held back at 2 m/h, for a median of 1 mm/s with a spread of 3:',
         formula: '=SILT.SETTLE.CAPTURE("metric",2,1,3)',
@@ -58,12 +63,17 @@ export const plantSteps: readonly Step[] = [
     title: 'Change pads, feed the biofilter',
     what: 'Pads catch the solids that leave the drums; bacteria on media turn ammonia into nitrate and use up oxygen and alkalinity.',
     why: [
-      'Weigh a dry pad before and after use, and write both down: your own figure is better than any table.',
+      'Weigh a pad dry, once clean and once full, and write both down: your own figure is better than any table.',
       'The plan says in how many days the pads are full and the beds need cleaning. The daily page takes these intervals from the sheet Compare and lists what is due.',
     ],
     sheet:
-      'The workbook `own-figures` takes the weighed pads. The sheet Compare of `stocking-scenarios` has the pad change interval.',
+      'What `SCREEN.HOLDING` makes of the two weights goes into the sheet Scenarios of `stocking-scenarios` as the input `pad holding`. Its sheet Compare has the pad change interval.',
     calls: [
+      {
+        say: 'Solids that a pad of 0.3 m2 holds, if it weighs 210 g clean and 285 g full, both dry:',
+        formula: '=SILT.SCREEN.HOLDING("metric",210,285,0.3)',
+        unit: 'g/m2',
+      },
       {
         say: 'Media surface for 1 kg of feed a day with 32 % protein at 0.5 g of nitrogen per m2 and day:',
         formula: '=SILT.FILTER.AREA("metric",1,0.32,0.5)',

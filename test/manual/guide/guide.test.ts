@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { callResult, formatDate, formatValue, withResults } from '../../../src/manual/guide/formula-result';
 import { guidePages } from '../../../src/manual/guide/guide-pages';
 import { steps } from '../../../src/manual/guide/steps';
+import { readyMade } from '../../../src/workbooks/sheets/ready-made';
 
 describe('the guide', () => {
   const pages = guidePages();
@@ -50,6 +51,41 @@ describe('the guide', () => {
         ).toBe(true);
       }
     }
+  });
+
+  test('names only workbooks, sheets and inputs that there are', () => {
+    const sheets = new Map(
+      readyMade.map(({ id, build }) => [id, build('metric').sheets.map((sheet) => sheet.name)] as const),
+    );
+    const inputs = callResult('=SILT.PLAN.INPUTS("metric")').map(([name]) => name);
+    for (const { slug, sheet } of steps) {
+      const named = [...sheet.matchAll(/`([a-z]+(?:-[a-z]+)+)`/g)].map(([, file = '']) => file);
+      for (const file of named) expect([...sheets.keys()], slug).toContain(file);
+      for (const [, input] of sheet.matchAll(/`([a-z]+ [a-z]+)`/g)) expect(inputs, slug).toContain(input);
+    }
+    // A step that has a figure measured names the function that reads it, unless a workbook has a sheet for it.
+    const ownSheets = (sheets.get('own-figures') ?? []).join(' ');
+    for (const [slug, call] of [
+      ['run-the-settler', 'SETTLE.JAR'],
+      ['pads-and-filter', 'SCREEN.HOLDING'],
+    ] as const) {
+      const step = steps.find((one) => one.slug === slug);
+      expect(step?.sheet).toContain(call);
+      expect(step?.calls.some(({ formula }) => formula.includes(call))).toBe(true);
+      expect(step?.sheet).not.toContain('own-figures');
+    }
+    expect(ownSheets).not.toMatch(/jar|pad/i);
+  });
+
+  test('weighs base mix as light as base mix is', () => {
+    const [, , baseMix, density] =
+      /TANK\.WEIGHT\("US",(\d+),([\d.]+),([^,]+),/.exec(
+        steps.flatMap(({ calls }) => calls.map((c) => c.formula)).join(),
+      ) ?? [];
+    const range = (which: string) => Number(callResult(`=SILT.REF.VALUE("US","base density","${which}")`)[0]?.[0]);
+    expect(Number(baseMix)).toBeGreaterThan(0);
+    expect(Number(density)).toBeGreaterThanOrEqual(range('low'));
+    expect(Number(density)).toBeLessThanOrEqual(range('high'));
   });
 
   test('says what a cone that was cut wrong still fits', () => {
