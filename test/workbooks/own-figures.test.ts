@@ -29,6 +29,30 @@ describe.each(readyProfiles)('the workbook of own figures (%s)', (profile) => {
     expect(Number(line(8)[1])).toBeCloseTo(0.349, 3);
   });
 
+  it('weighs one farm: the fish add up, and the filter takes no more ammonia than the feed makes', () => {
+    const [[fed], [start], [end], [taken], [died]] = open.values('Fish', 'F10:F14').map((row) => row.map(Number)) as [
+      [number],
+      [number],
+      [number],
+      [number],
+      [number],
+    ];
+    const weighed = open.values('Fish', 'A6:B11').map(([day, mass]) => [Number(day), Number(mass)] as const);
+    const [[firstDay, young], [lastDay, grown]] = [weighed[0]!, weighed.at(-1)!];
+    const ofOne = profile === 'US' ? 1 / 16 : 1 / 1000;
+    const [before, after] = [start / (young * ofOne), end / (grown * ofOne)];
+    expect(before).toBeGreaterThan(after);
+    // Those that are missing are the dead, each of a mass between the first and the last.
+    const dead = before - after;
+    expect(dead * young * ofOne).toBeLessThan(died + taken);
+    expect(dead * grown * ofOne).toBeGreaterThan(died + taken);
+    // Ammonia nitrogen per protein 0.092 (Timmons and Ebeling), feed of 32 % protein; samples after feeding take the peak.
+    const made = (fed / (lastDay - firstDay)) * 0.32 * 0.092;
+    const [removed] = open.values('Filter', 'E6:E6')[0] ?? [];
+    expect(Number(removed) / made).toBeGreaterThan(0.5);
+    expect(Number(removed) / made).toBeLessThan(1.5);
+  });
+
   it('says that a figure comes from only three weighings, and widens it by t', async () => {
     await open.type({
       'Fish!A9': '',

@@ -20,6 +20,9 @@ const weighings: readonly (readonly [number, number, number])[] = [
 
 const fahrenheit = (celsius: number): number => Math.round((celsius * 1.8 + 32) * 2) / 2;
 
+/** The biomass is that of 215 fish at the first weighing and of 210 at the last: five died, of about 120 g each. */
+const biomass = { fed: [95, 43], start: [29.6, 13.3], end: [94.5, 42.6], died: [1.3, 0.6] } as const;
+
 /** Weighings, and the growth coefficient and the feed conversion that they give. */
 export function fishSheet(profile: ReadyProfile): SheetData {
   const us = profile === 'US';
@@ -56,15 +59,15 @@ export function fishSheet(profile: ReadyProfile): SheetData {
     )
     .put('E9', 'Feed conversion', 'section')
     .put('E10', withUnit('Feed given', 'mass'))
-    .put('F10', us ? 95 : 43, 'input')
+    .put('F10', biomass.fed[us ? 0 : 1], 'input')
     .put('E11', withUnit('Biomass at the start', 'mass'))
-    .put('F11', us ? 48 : 21.7, 'input')
+    .put('F11', biomass.start[us ? 0 : 1], 'input')
     .put('E12', withUnit('Biomass at the end', 'mass'))
-    .put('F12', us ? 111 : 50.3, 'input')
+    .put('F12', biomass.end[us ? 0 : 1], 'input')
     .put('E13', withUnit('Fish taken out', 'mass'))
     .put('F13', 0, 'input')
     .put('E14', withUnit('Fish that died', 'mass'))
-    .put('F14', us ? 2 : 0.9, 'input')
+    .put('F14', biomass.died[us ? 0 : 1], 'input')
     .put('E15', 'Feed conversion', 'total')
     .put('F15', '=SILT.STOCK.CONVERSION(SiltUnits,F10,F12-F11+F13,F14)', formatted('total', formats.two));
   return draft.sheet({

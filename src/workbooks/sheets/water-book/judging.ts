@@ -133,6 +133,7 @@ export function careSheet(profile: ReadyProfile): SheetData {
     .put('B17', '=SILT.LOAD.AMMONIA(SiltUnits,B6,B14)', formatted('result', '0.0000'))
     .put('A18', withUnit('Alkali per day', 'daily'), 'total')
     .put('B18', '=SILT.WATER.BUFFER(SiltUnits,B17,B15,B16)', formatted('total', formats.three))
+    .put('C18', 'at most: plants and sludge give some back', 'note')
     .put('A20', 'Alkalinity wanted')
     .put('B20', 100, 'input')
     .put('C20', unitOf('alkalinity'), 'note')
