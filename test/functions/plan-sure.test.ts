@@ -137,6 +137,26 @@ describe('PLAN.RANGE', () => {
 });
 
 describe('PLAN.DRIVERS', () => {
+  it('explains the whole variance of a result and no more, whatever chance adds', () => {
+    // The shares of first order of a variance add up to 1 with what is joint: Saltelli et al. (2008).
+    const typed: Row[] = [['solids share', '0.1 to 0.4']];
+    for (const result of [
+      'solids captured',
+      'solids in tank',
+      'pad change interval',
+      'oxygen time',
+      'nitrate in tank',
+    ]) {
+      const rows = drivers(result, typed);
+      const shares = rows.map((row) => number(row.at(-1)));
+      expect(
+        shares.reduce((sum, share) => sum + share, 0),
+        result,
+      ).toBeCloseTo(1, 9);
+      expect(Math.min(...shares)).toBeGreaterThanOrEqual(0);
+    }
+  });
+
   it('ranks what to measure first, with what no single input explains at the end', () => {
     const rows = drivers('solids captured');
     expect(rows[0]?.[0]).toBe('solids share');

@@ -73,7 +73,12 @@ export function driversOf(farm: UncertainFarm, plan: PlanResults, sample: Sample
   });
   ranked.sort((one, other) => other.share - one.share || other.swing - one.swing);
   const explained = ranked.reduce((sum, { share }) => sum + share, 0);
-  return { ranked, together: varies(figures) ? Math.max(0, 1 - explained) : 0 };
+  // Chance in a sample can make the shares add up to a little more than the whole; nothing explains more than that.
+  const whole = Math.max(1, explained);
+  return {
+    ranked: ranked.map((one) => ({ ...one, share: one.share / whole })),
+    together: varies(figures) ? 1 - explained / whole : 0,
+  };
 }
 
 /** Whether any two figures of the draws differ by more than rounding. */
