@@ -72,6 +72,11 @@ const minimizer = [
         lhs_constants: false,
         pure_getters: true,
         reduce_funcs: false,
+        global_defs: {
+          '@Number.POSITIVE_INFINITY': 'Infinity',
+          '@Number.NEGATIVE_INFINITY': '-Infinity',
+          '@Number.NaN': 'NaN',
+        },
       },
     },
   }),
