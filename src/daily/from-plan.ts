@@ -14,7 +14,7 @@ const intervals: Readonly<Partial<Record<ChoreId, ResultKey>>> = {
   beds: 'bedCleaningInterval',
 };
 
-/** Amounts per day; the note says how much there is to do at a time. */
+/** Amounts per day, so every day; the note says how much there is to do at a time. */
 const amounts: readonly (readonly [chore: ChoreId, result: ResultKey, words: (amount: string) => string])[] = [
   ['alkali', 'alkaliPerDay', (amount) => `the plan needs ${amount} of alkali`],
   ['pull', 'slurryPerDay', (amount) => `the plan expects ${amount} of slurry`],
@@ -65,6 +65,8 @@ function scheduleOf(figure: (key: ResultKey) => { value: number; unit: string } 
   for (const [chore, key, words] of amounts) {
     const found = figure(key);
     if (found === undefined || found.value <= 0) continue;
+    // What is used up per day is replaced per day: within a week without alkali, the alkalinity of most tanks is gone.
+    every[chore] = 1;
     const unit = found.unit.replace(/\/d$/, '');
     notes[chore] = words(`${Number(found.value.toPrecision(3))} ${unit} a day`);
   }

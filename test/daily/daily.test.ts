@@ -208,9 +208,28 @@ describe('the intervals of a plan', () => {
     expect(plans[1]?.schedule.notes.pads).toMatch(/plan for more/);
   });
 
+  test('give alkali every day, because a week without it takes all that a tank has', () => {
+    // 120 fish of 8 oz in 400 gal: 7.14 g of alkalinity per g of nitrogen nitrified, 84.007 x 2 g of bicarbonate for
+    // 100.087 g of CaCO3; 100 mg/L is what growers keep (Timmons and Ebeling).
+    const farm = [
+      ['fish count', 120],
+      ['fish mass', '8 oz'],
+      ['feeding rate', 0.015],
+      ['tank volume', '400 gal'],
+      ['pump flow', '10 gpm'],
+    ];
+    const rows = spill('PLAN.COMPARE', 'metric', farm);
+    const perDay = Number(rows.find(([name]) => name === 'alkali per day')?.[2]);
+    const usedAWeek = (7 * perDay * 1e6 * 100.087) / (2 * 84.007) / (400 * 3.785412);
+    expect(usedAWeek).toBeGreaterThan(100);
+    const [plan] = plansIn(rows.map((row) => row.join('\t')).join('\n'));
+    expect(plan?.schedule.every.alkali).toBe(1);
+    expect(plan?.schedule.every.pull ?? 1).toBe(1);
+  });
+
   test('leave the usual ones where the plan has none', () => {
     const [plan] = plansIn('pad change interval\tdays\tnot given\nalkali per day\tlb/d\t1,250.5');
-    expect(plan?.schedule.every).toEqual({});
+    expect(plan?.schedule.every).toEqual({ alkali: 1 });
     expect(plan?.schedule.notes.alkali).toBe('the plan needs 1250 lb a day of alkali');
     expect(choresOf(plan?.schedule ?? emptySchedule).find(({ id }) => id === 'pads')?.every).toBe(7);
   });

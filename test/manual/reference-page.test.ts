@@ -56,6 +56,7 @@ describe('reference pages', () => {
         'how fast fine solids decay',
         'gravel beds',
         'leaves out nitrite',
+        'alkalinity that new water brings',
         'well mixed',
       ])
         expect(textOf(name), name).toContain(words);
