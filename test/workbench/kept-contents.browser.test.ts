@@ -45,3 +45,48 @@ test.each(['drum-store.xlsx', 'pull-log.xlsx'])('%s keeps all that the page does
   expect(saved?.cells.find(({ row, column }) => row === 2 && column === 2)?.value).toBe(40);
   expect(open.faults).toEqual([]);
 });
+
+/** The notes of a sheet of a file, by the text of each. */
+const notesIn = async (bytes: Uint8Array, sheet: string) =>
+  Object.fromEntries(
+    (await readWorkbook(bytes)).sheets
+      .filter(({ name }) => name === sheet)
+      .flatMap(({ cells }) =>
+        cells.flatMap(({ row, column, note }) => (note === undefined ? [] : [[note, [row, column]]])),
+      ),
+  );
+
+test('notes stay with their cells when rows come and go and the sheet gets another name', async () => {
+  const { page } = open;
+  const path = 'test/workbooks/files/drum-store.xlsx';
+  await withoutSaving(page, () => page.setInputFiles('#open', path));
+  const before = new Uint8Array(readFileSync(path));
+  const { sheets } = await readWorkbook(before);
+  const noted = sheets.find(({ cells }) => cells.some(({ note }) => note !== undefined))!.name;
+  const was = await notesIn(before, noted);
+  const first = Math.min(...Object.values(was).map(([row]) => row!));
+  const save = async () => {
+    const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
+    return new Uint8Array(readFileSync(await download.path()));
+  };
+  const moved = (by: number) =>
+    Object.fromEntries(Object.entries(was).map(([note, [row, column]]) => [note, [row! + by, column]]));
+
+  await page.evaluate(
+    ([name, at]) => {
+      const sheet = window.workbench.spreadsheet.current().facade.getSheetByName(name as string)!;
+      sheet.setName("Opa's drums");
+      sheet.insertRows(at as number, 2);
+    },
+    [noted, first] as const,
+  );
+  expect(await notesIn(await save(), "Opa's drums")).toEqual(moved(2));
+  // Deleted with its row, a note is there again when that is undone.
+  await page.evaluate((row) => {
+    window.workbench.spreadsheet.current().facade.getSheetByName("Opa's drums")!.deleteRows(row, 1);
+  }, first + 2);
+  expect(Object.keys(await notesIn(await save(), "Opa's drums")).length).toBeLessThan(Object.keys(was).length);
+  await page.click('#undo');
+  expect(await notesIn(await save(), "Opa's drums")).toEqual(moved(2));
+  expect(open.faults).toEqual([]);
+});

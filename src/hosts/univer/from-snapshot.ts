@@ -69,7 +69,7 @@ function readCells(
 
 function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorksheetData>): SheetData {
   const before = open.sources.get(sheet.id ?? '');
-  const notes = new Map(open.notes.of(sheet.name ?? '').map(({ row, column, note }) => [`${row},${column}`, note]));
+  const notes = new Map(open.notes.of(sheet.id ?? '').map(({ row, column, note }) => [`${row},${column}`, note]));
   const widths = records(sheet.columnData).flatMap(([column, data]): [number, number][] =>
     data?.w ? [[column, toCharacters(data.w)]] : [],
   );

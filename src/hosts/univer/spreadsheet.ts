@@ -16,6 +16,7 @@ import { finishBackwards } from './finish-backwards';
 import { asOpened, fromSnapshot } from './from-snapshot';
 import type { HostFunction } from './function-set';
 import { repairHeights } from './height-repairs';
+import { moveNotes } from './move-notes';
 import { Notes } from './notes';
 import { sheetId, toSnapshot } from './snapshot';
 import { repairTab } from './tab-repairs';
@@ -95,6 +96,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
     if (open === undefined) throw new Error('no workbook is open');
     return open;
   };
+  moveNotes(injector, (id) => (open?.facade.getId() === id ? open.notes : undefined));
   return {
     api,
     injector,
@@ -108,7 +110,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
         reader: new CellReader(injector, facade.getWorkbook()),
         opened: workbook,
         sources: new Map(workbook.sheets.map((sheet, index) => [sheetId(index), sheet])),
-        notes: new Notes(workbook),
+        notes: new Notes(workbook, (name) => facade.getSheetByName(name)?.getSheetId()),
       };
       const active = workbook.activeSheet === undefined ? null : facade.getSheetByName(workbook.activeSheet);
       if (active !== null) facade.setActiveSheet(active);
