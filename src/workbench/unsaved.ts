@@ -1,4 +1,4 @@
-import { IUndoRedoService } from '@univerjs/core';
+import { type IUndoRedoItem, IUndoRedoService, type Nullable } from '@univerjs/core';
 import type { Spreadsheet } from '../hosts/univer/spreadsheet';
 import { debounced } from '../task-pane/debounced';
 import { type Draft, type Drafts, openDrafts } from './drafts';
@@ -21,13 +21,22 @@ export class Unsaved {
   private changed = false;
   /** Whether the draft lacks the last change. */
   private isBehind = false;
+  /** What would be undone and redone next, of each thing that has such steps. */
+  private readonly latestSteps = new Map<string, readonly [Nullable<IUndoRedoItem>, Nullable<IUndoRedoItem>]>();
   private readonly keepSoon = debounced(() => void this.keep(), quietMs);
 
   constructor(spreadsheet: Spreadsheet) {
     this.spreadsheet = spreadsheet;
     // A change that can be undone was made by the user; new results cannot be undone.
-    spreadsheet.injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos, redos }) => {
-      if (undos + redos > 0) this.change();
+    const steps = spreadsheet.injector.get(IUndoRedoService);
+    steps.undoRedoStatus$.subscribe(() => {
+      const latest = [steps.pitchTopUndoElement(), steps.pitchTopRedoElement()] as const;
+      const of = latest[0]?.unitID ?? latest[1]?.unitID;
+      if (of === undefined) return;
+      // The same steps are reported again when another sheet is shown or another part of the grid is used.
+      const before = this.latestSteps.get(of);
+      this.latestSteps.set(of, latest);
+      if (this.changed || before?.[0] !== latest[0] || before?.[1] !== latest[1]) this.change();
     });
     addEventListener('beforeunload', (event) => {
       if (this.changed) event.preventDefault();

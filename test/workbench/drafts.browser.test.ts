@@ -93,6 +93,27 @@ test('F6 goes from bar to sheet to pane and Shift+F6 back; a narrow page changes
   await page.setViewportSize({ width: 1280, height: 720 });
 });
 
+test('looking at other sheets after saving makes no changes that are not saved', async () => {
+  const one = await openPage();
+  await typeHeight(one, 10.25);
+  await Promise.all([one.waitForEvent('download'), one.click('#save')]);
+  await expect.poll(() => title(one)).toBe('cone-cut-plan.xlsx');
+  for (const sheet of ['Patterns', 'Drums']) {
+    await one.evaluate(
+      (name) => window.workbench.host.select({ sheet: name, range: { row: 5, column: 1, rows: 1, columns: 1 } }),
+      sheet,
+    );
+    await one.locator('#cell-place', { hasText: 'B6' }).waitFor();
+  }
+  expect(await title(one)).toBe('cone-cut-plan.xlsx');
+  await one.click('#undo');
+  await expect.poll(() => title(one)).toBe('cone-cut-plan.xlsx, not saved');
+  // Saved, it leaves no draft to the tests that follow.
+  await Promise.all([one.waitForEvent('download'), one.click('#save')]);
+  await expect.poll(() => title(one)).toBe('cone-cut-plan.xlsx');
+  await one.close();
+});
+
 test('a closed page and a reloaded page each leave their own work to be opened again', async () => {
   const [one, other] = [await openPage(), page];
   expect(await title(one)).toBe('cone-cut-plan.xlsx');
