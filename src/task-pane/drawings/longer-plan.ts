@@ -3,10 +3,14 @@ import { UserError } from '../user-error';
 import type { PaneContext } from '../view';
 import { type CutSearchAnswer, type SearchWorker, searchLonger } from './longer-search';
 import type { CutSearch } from './recognition';
+import { addressOf, othersOfPlan } from './same-plan';
 
 type Context = Pick<PaneContext, 'work' | 'notify' | 'page' | 'functionLibrary'> & { readonly host: SheetHost };
 
-/** Searches longer for the plan of a cell, and writes the effort that gave a shorter plan into its formula. */
+/**
+ * Searches longer for the plan of a cell, and writes the effort that gave a shorter plan into its formula and into the
+ * others of the same plan.
+ */
 export async function longerPlan(
   search: CutSearch,
   { host, work, notify, page, functionLibrary }: Context,
@@ -34,11 +38,16 @@ export async function longerPlan(
     }
     // The cell would search for it again, and the page would not answer meanwhile.
     if (best.plan !== undefined) functionLibrary.keptPlans.set(...best.plan);
-    const write = (text: string) => host.write([{ ...place, cells: [[text]] }]);
-    await write(next);
-    notify('done', `Effort ${best.effort} gives ${gain}; give SILT.CUT.SHEETS the same effort.`, {
+    const others = await othersOfPlan(search, best.effort, { host, functionLibrary, names: await host.names() });
+    const changes = [{ place, formula, next }, ...others.filter((other) => other.next !== undefined)];
+    const write = (text: 'formula' | 'next') =>
+      host.write(changes.map((change) => ({ ...change.place, cells: [[change[text]]] })));
+    await write('next');
+    const left = others.filter((other) => other.next === undefined).map((other) => addressOf(other.place));
+    const rest = left.length > 0 ? `; type it too where ${left.join(', ')} takes its effort from` : '';
+    notify('done', `Effort ${best.effort} gives ${gain}${rest}.`, {
       label: 'Undo',
-      press: () => void work('Putting the effort back', () => write(formula)),
+      press: () => void work('Putting the effort back', () => write('formula')),
     });
   });
 }

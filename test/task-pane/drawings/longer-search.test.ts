@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { conePattern } from '../../../src/formulas/cone/cone-pattern';
 import type { CutPlan } from '../../../src/formulas/cut/cut-plan';
 import { type FunctionLibrary, functionLibrary } from '../../../src/functions/function-library';
+import type { CellResult } from '../../../src/hosts/workbook-model';
 import { siltCalls } from '../../../src/task-pane/cell-formula/calls';
 import { readFormula } from '../../../src/task-pane/cell-formula/read-formula';
 import { scopeOf } from '../../../src/task-pane/cell-formula/scope';
@@ -47,9 +48,9 @@ const row = conePattern({
 });
 const search = (effort: number, more: Partial<CutSearch> = {}): CutSearch => ({
   place: { sheet: 'P', row: 0, column: 0 },
-  formula: '=SILT.CUT.PLAN("SI",B1:K1,2.5,1.25)',
-  formulaWith: (next) => changed('=SILT.CUT.PLAN("SI",B1:K1,2.5,1.25)', next),
-  arguments: ['SI', [Object.values(row)], 2.5, 1.25, 0],
+  formula: '=SILT.CUT.PLAN("metric",B1:K1,2.5,1.25)',
+  formulaWith: (next) => changed('=SILT.CUT.PLAN("metric",B1:K1,2.5,1.25)', next),
+  arguments: ['metric', [Object.values(row)], 2.5, 1.25, 0],
   effort,
   ...more,
 });
@@ -106,8 +107,14 @@ describe('a longer search', () => {
 });
 
 describe('what a longer search leaves in the sheet', () => {
-  async function run(lengths: Readonly<Record<number, number>>, more: Partial<CutSearch> = {}) {
-    const host = new MemoryHost({ P: { A1: search(1).formula } });
+  const planRow = Object.fromEntries(Object.values(row).map((value, i) => [`${'BCDEFGHIJK'[i]}1`, value]));
+
+  async function run(
+    lengths: Readonly<Record<number, number>>,
+    more: Partial<CutSearch> = {},
+    others: Readonly<Record<string, CellResult>> = {},
+  ) {
+    const host = new MemoryHost({ P: { A1: search(1).formula, ...planRow }, Q: others });
     const said: string[] = [];
     let undo: (() => void) | undefined;
     const keptPlans: FunctionLibrary['keptPlans'] = new Map();
@@ -130,8 +137,8 @@ describe('what a longer search leaves in the sheet', () => {
 
   test('is the effort that paid, and Undo takes it back', async () => {
     const { host, said, undo } = await run({ 1: 2, 4: 1.9, 16: 1.9, 64: 1.9 });
-    expect(host.at('P', 'A1')).toBe('=SILT.CUT.PLAN("SI",B1:K1,2.5,1.25,,4)');
-    expect(said).toEqual(['Effort 4 gives 5.0 % less of the last sheet; give SILT.CUT.SHEETS the same effort.']);
+    expect(host.at('P', 'A1')).toBe('=SILT.CUT.PLAN("metric",B1:K1,2.5,1.25,,4)');
+    expect(said).toEqual(['Effort 4 gives 5.0 % less of the last sheet.']);
     undo?.();
     await expect.poll(() => host.at('P', 'A1')).toBe(search(1).formula);
   });
@@ -139,6 +146,39 @@ describe('what a longer search leaves in the sheet', () => {
   test('is the plan itself too, so that the cell need not search for it again', async () => {
     expect((await run({ 1: 2, 4: 1.9, 16: 1.8, 64: 1.8 })).kept).toEqual(['plan of 16']);
     expect((await run({ 1: 2, 4: 2, 16: 2, 64: 2 })).kept).toEqual([]);
+  });
+
+  test('is the effort in every formula of the same plan, so that sheets and places come from one search', async () => {
+    const same = '=SILT.CUT.SHEETS("metric",P!B1:K1,2.5,1.25)';
+    const both =
+      '=IF(SUM(SILT.CUT.SHEETS("metric",P!B1:K1,2.5,1.25))>1,SILT.CUT.PLAN("metric",P!B1:K1,2.5,1.25,0,1),"")';
+    const unlike = {
+      A3: '=SILT.CUT.SHEETS("metric",P!B1:K1,2,1.25)',
+      A4: '=SILT.CUT.SHEETS("metric",P!B1:K1,2.5,1.25,0.01)',
+      A5: '=SILT.CUT.SHEETS("US",P!B1:K1,2.5,1.25)',
+      A6: '=SILT.CUT.SHEETS("no units",P!B1:K1,2.5,1.25)',
+      A7: '=SILT.CUT.SHEETS("metric",P!B1:K1,2.5,1.25,0,4)',
+      A8: '=SILT.CUT.SHEETS("metric",nowhere,2.5,1.25)',
+    };
+    const { host, said, undo } = await run({ 1: 2, 4: 1.9, 16: 1.9, 64: 1.9 }, {}, { A1: same, A2: both, ...unlike });
+    expect(host.at('Q', 'A1')).toBe('=SILT.CUT.SHEETS("metric",P!B1:K1,2.5,1.25,,4)');
+    expect(host.at('Q', 'A2')).toBe(both.replace('1.25))', '1.25,,4))').replace('0,1)', '0,4)'));
+    for (const [address, formula] of Object.entries(unlike)) expect(host.at('Q', address)).toBe(formula);
+    expect(said).toEqual(['Effort 4 gives 5.0 % less of the last sheet.']);
+    undo?.();
+    await expect.poll(() => host.at('Q', 'A2')).toBe(both);
+    expect([host.at('Q', 'A1'), host.at('P', 'A1')]).toEqual([same, search(1).formula]);
+    // One step for the effort and one to take it back.
+    expect(host.steps).toHaveLength(2);
+  });
+
+  test('names the cells whose effort is elsewhere', async () => {
+    const others = { A1: '=SILT.CUT.SHEETS("metric",P!B1:K1,2.5,1.25,,C9)', C9: 1 };
+    const { host, said } = await run({ 1: 2, 4: 1.9, 16: 1.9, 64: 1.9 }, {}, others);
+    expect(host.at('Q', 'A1')).toBe(others.A1);
+    expect(said[0]).toBe(
+      "Effort 4 gives 5.0 % less of the last sheet; type it too where 'Q'!A1 takes its effort from.",
+    );
   });
 
   test('is nothing where no effort paid', async () => {
