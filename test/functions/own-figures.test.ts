@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { catalogue } from '../../src/catalogue/all';
 import { ownFiguresOracle } from '../oracles/own-figures';
 import { call, refusal, spill } from './call';
 
@@ -129,6 +130,17 @@ describe('FILTER.TEST', () => {
     for (const celsius of [14, 17, 20, 26]) {
       const [line] = spill('FILTER.TEST', 'US', 30, 1, 0.6, 200, `${celsius} °C`);
       expect(call('FILTER.NITRIFY', 'US', line?.[3], `${celsius} °C`)).toBeCloseTo(Number(line?.[2]), 9);
+    }
+  });
+
+  it('says how much less than its rate at 20 °C a cautious plan takes', () => {
+    const notes = catalogue.find(({ name }) => name === 'FILTER.TEST')?.notes?.join(' ') ?? '';
+    const said = [...notes.matchAll(/(\d+) % less if (?:you measured )?at (\d+) °C/g)];
+    expect(said).toHaveLength(2);
+    for (const [, percent, celsius] of said) {
+      const [line] = spill('FILTER.TEST', 'metric', 100, 1, 0.6, 20, Number(celsius));
+      const cautious = Number(call('FILTER.NITRIFY', 'metric', line?.[2], 20, Number(celsius)));
+      expect(100 * (1 - cautious / Number(line?.[3]))).toBeCloseTo(Number(percent), -0.5);
     }
   });
 

@@ -154,6 +154,7 @@ export const filterTestRow = define({
   notes: [
     'How to measure: a few hours after feeding, take both samples within a minute. Do this on five days or more, with the same kit.',
     'From the rate at 20 °C FILTER.NITRIFY gives the measured rate again. It is blank outside 14 to 27 °C, the range in which biofilms were studied.',
+    'What limits your filter is not known from one temperature, so at 20 °C it may do less than that: 15 % less if you measured at 26 °C, 20 % less if at 14 °C. For a cautious plan, give FILTER.NITRIFY the measured rate, 20 °C, and your temperature as the reference.',
     typed,
   ],
   sources: ['Mass balance', 'Zhu and Chen, Aquacultural Engineering 26:221 (2002)'],
