@@ -10,6 +10,7 @@ import { readJobCells } from '../../../src/task-pane/first-job/job-cells';
 import { type Around, lookAround, nextDrum, startJob } from '../../../src/task-pane/first-job/start-job';
 import { steps } from '../../../src/task-pane/first-job/steps';
 import { verdictOf } from '../../../src/task-pane/first-job/stops';
+import { stopsOf } from '../../../src/task-pane/first-job/where';
 import { watchUnits } from '../../../src/task-pane/units-watch';
 import { readProfile } from '../../../src/units/profile';
 import type { ReadyProfile } from '../../../src/workbooks/sheets/sheet-draft';
@@ -118,6 +119,34 @@ async function byHand({ profile, typed, byHand: entries }: ScriptedDrum) {
 function tidy(rows: readonly (readonly CellResult[])[]) {
   return rows.map((line) => line.map((value) => (typeof value === 'number' ? Number(value.toPrecision(11)) : value)));
 }
+
+/** What keeps a job at the step where the drum's height is typed. */
+async function stopsAtBuy(host: ComputingHost, job: Job, profile: ReadyProfile) {
+  const cells = await readJobCells(host, job.sheets);
+  const read = readProfile(profile);
+  return stopsOf('buy', cells, job, { verdict: verdictOf(cells, job, read), profile: read });
+}
+
+describe('the height of the drum', () => {
+  // The cone's foot is 1 in, the cone 10 in and the water 12 in: a water line 23 in above the floor.
+  test('must reach the water line', async () => {
+    const [usDrum] = scriptedDrums.filter(({ profile }) => profile === 'US');
+    const host = await opened(blank);
+    const job = await guided(host, usDrum!);
+    expect(await stopsAtBuy(host, job, 'US')).toEqual([]);
+    await fillAll(host, job, { height: '10', depth: '12', rise: '1', drumHeight: '22.9' }, 'US');
+    expect(await stopsAtBuy(host, job, 'US')).toMatchObject([
+      {
+        field: 'drumHeight',
+        sentence: expect.stringMatching(/^Height of the drum: 22\.9 in\. The water line is 23 in /),
+      },
+    ]);
+    await fillAll(host, job, { drumHeight: '23' }, 'US');
+    expect(await stopsAtBuy(host, job, 'US')).toEqual([]);
+    await fillAll(host, job, { depth: '31 cm' }, 'US');
+    expect(await stopsAtBuy(host, job, 'US')).toHaveLength(1);
+  });
+});
 
 describe('a first job that was guided gives the cells of sheets that were filled by hand', () => {
   test.each(scriptedDrums)(
