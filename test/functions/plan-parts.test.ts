@@ -121,10 +121,12 @@ describe('the list of parts', () => {
     expect(says('drums', 0)).toContain('bank: drums: 0 or blank is not allowed; give a whole number from 1 to 100');
     expect(says('drums', 'none')).toContain('bank: drums: none is not allowed; give a whole number from 1 to 100');
     expect(says('drum height', '8 in')).toContain(
-      'bank: cone height: together with the base rise it leaves no room for water',
+      'bank: cone height: 9.25 in is not allowed; together with the base rise it leaves no room for water',
     );
-    expect(says('cone bottom', '30 in')).toContain('bank: cone bottom: give a length from 0 up to top (22.5 in)');
-    expect(says('sheet length', '10 in')).toContain('bank: pieces: row 1');
+    expect(says('cone bottom', '30 in')).toContain(
+      'bank: cone bottom: 30 in is not allowed; give a length from 0 up to top (22.5 in)',
+    );
+    expect(says('sheet length', '10 in')).toContain('bank: pieces: 2 is not allowed; row 1 in 2 pieces');
     expect(says('wall seal', 'glue')).toContain('bank: wall seal: glue is not allowed; give grommet or bulkhead');
     expect(says('pipe size', '2 kg')).toContain('bank: pipe size: ');
     expect(refusal('PLAN.PARTS', 'US', bank.slice(1))).toContain('bank: drums: its row is missing');

@@ -128,7 +128,7 @@ describe('oxygen at power failure', () => {
     ) as [unknown[]];
     expect(error).toBeInstanceOf(CellError);
     expect((error as CellError).message).toContain(
-      'hottest water: at this elevation and salinity it holds only 5.4852',
+      'hottest water: 30 °C is not allowed; at this elevation and salinity it holds only 5.4852',
     );
   });
 });
@@ -169,7 +169,7 @@ describe('what bad input gets', () => {
     ],
     [
       'a spread that nobody has measured',
-      'settling spread: at steady state the slowest solids decide, and nobody has measured those; give up to 6',
+      'settling spread: 7 is not allowed; at steady state the slowest solids decide, and nobody has measured those; give up to 6',
       'PLAN.BALANCE',
       [
         [

@@ -235,14 +235,18 @@ describe('a bad scenario', () => {
     [
       'oxygen that comes in poorer than it leaves',
       [...withRow('oxygen in', 9, 5), ['oxygen out', 6, 6]],
-      'oxygen in: give more than oxygen out (6 mg/L)',
+      'oxygen in: 5 mg/L is not allowed; give more than oxygen out (6 mg/L)',
     ],
     [
       'oxygen at power failure under the floor',
       [...withRow('oxygen floor', 3, 7), ['tank volume', 900, 900]],
-      'oxygen at power failure: it is already at or below the floor (7 mg/L)',
+      'oxygen at power failure: 6 mg/L is not allowed; it is already at or below the floor (7 mg/L)',
     ],
-    ['more nutrients than solids', withRow('nitrogen share', 0.04, 0.99), 'nitrogen share: nitrogen, P2O5 and K2O'],
+    [
+      'more nutrients than solids',
+      withRow('nitrogen share', 0.04, 0.99),
+      'nitrogen share: 0.99 is not allowed; nitrogen, P2O5 and K2O',
+    ],
     ['too much to compute with', withRow('tank volume', 1000, 1e-308), 'too large or too small'],
   ])('%s', (_, scenarios, words) => {
     expect(fault(scenarios, 1)).toContain(words);
@@ -294,7 +298,7 @@ describe('a bad scenario', () => {
           ['oxygen out', 6],
           ['pump flow', 9],
         ]),
-      ).toContain('scenario: oxygen in: give more than oxygen out (6 mg/L)');
+      ).toContain('scenario: oxygen in: 5 mg/L is not allowed; give more than oxygen out (6 mg/L)');
     }
   });
 });

@@ -44,7 +44,7 @@ function resultColumn(table: InputTable, column: number, profile: Profile): read
   const place = placeOf(table, column);
   try {
     const { scenario, defaults } = readScenario(table, column, place, profile);
-    const results = withScenario(place, profile, () => planResults(scenario, scenarioFactors));
+    const results = withScenario(place, profile, scenario, () => planResults(scenario, scenarioFactors));
     return [...resultKeys.map((key) => resultCell(key, results[key], place, profile)), defaults.join(', ')];
   } catch (error) {
     if (isFault(error)) return [error];

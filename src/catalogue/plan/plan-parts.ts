@@ -56,7 +56,7 @@ function partRows(
 ): readonly PartRow[] {
   const table = inputTable('bank', bankInputs, bank, titles);
   const { values } = namedColumn(bankInputs, table, 0, 'bank: ', profile);
-  const parts = withNamedRefusals({ place: 'bank: ', inputs: bankInputs, renamed, profile }, () =>
+  const parts = withNamedRefusals({ place: 'bank: ', inputs: bankInputs, renamed, profile, values }, () =>
     partsOf(values, factorsOf(profile)),
   );
   return parts.map((part) => partRow(part, profile));

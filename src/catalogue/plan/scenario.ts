@@ -97,7 +97,7 @@ export function withOneScenario<V>(
 ): V {
   const table = inputTable('scenario', scenarioInputs, cells, scenarioTitles);
   const read = readScenario(table, 0, 'scenario: ', profile);
-  return withScenario('scenario: ', profile, () => compute(read));
+  return withScenario('scenario: ', profile, read.scenario, () => compute(read));
 }
 
 /** The name of an argument in a stage's formula, and its name in the scenario. */
@@ -109,6 +109,6 @@ const renamed = {
 } as const;
 
 /** Computes with a scenario; the refusal of a stage names the input at fault. */
-export function withScenario<V>(place: string, profile: Profile, compute: () => V): V {
-  return withNamedRefusals({ place, inputs: scenarioInputs, renamed, profile }, compute);
+export function withScenario<V>(place: string, profile: Profile, scenario: Scenario, compute: () => V): V {
+  return withNamedRefusals({ place, inputs: scenarioInputs, renamed, profile, values: { ...scenario } }, compute);
 }

@@ -1,5 +1,6 @@
 import { Refusal } from '../../formulas/refusal';
 import type { Profile } from '../../units/profile';
+import { wordQuantity } from '../../units/quantity';
 import type { NamedInputs } from '../plan/named-input';
 import { ArgumentError } from './argument-error';
 import { inputName } from './input-table';
@@ -12,10 +13,12 @@ export interface RefusalNames {
   /** The key of the input for each argument name that formulas use. */
   readonly renamed: Readonly<Record<string, string>>;
   readonly profile: Profile;
+  /** What each input was given or left at, in SI, so that a message says what it refuses. */
+  readonly values: Readonly<Record<string, unknown>>;
 }
 
 /** Turns the refusal of a formula into a message that names the input at fault. */
-export function withNamedRefusals<V>({ place, inputs, renamed, profile }: RefusalNames, compute: () => V): V {
+export function withNamedRefusals<V>({ place, inputs, renamed, profile, values }: RefusalNames, compute: () => V): V {
   try {
     return compute();
   } catch (error) {
@@ -26,6 +29,9 @@ export function withNamedRefusals<V>({ place, inputs, renamed, profile }: Refusa
       return spec !== undefined && 'kind' in spec ? spec.kind : undefined;
     };
     const advice = formatMessage({ text: error.advice, figures: error.figures }, kindOf, profile, digitsToType);
-    throw new ArgumentError(`${place}${inputName(inputs, keyOf(error.argument))}: ${advice}`);
+    const key = keyOf(error.argument);
+    const [given, kind] = [values[key], kindOf(error.argument)];
+    const what = kind && typeof given === 'number' ? `${wordQuantity(profile, kind, given)} is not allowed; ` : '';
+    throw new ArgumentError(`${place}${inputName(inputs, key)}: ${what}${advice}`);
   }
 }

@@ -119,9 +119,9 @@ describe('a column of inputs', () => {
 });
 
 describe('the refusal of a formula', () => {
-  const named = (error: unknown) =>
+  const named = (error: unknown, values = {}) =>
     says(() =>
-      withNamedRefusals({ place: 'in it: ', inputs, renamed: { top: 'topLength' }, profile: metric }, () => {
+      withNamedRefusals({ place: 'in it: ', inputs, renamed: { top: 'topLength' }, profile: metric, values }, () => {
         throw error;
       }),
     );
@@ -132,5 +132,12 @@ describe('the refusal of a formula', () => {
       'in it: top length: give 500 mm, 250 mm or 3',
     );
     expect(named(fault)).toBe(fault);
+  });
+
+  it('says what the input was given, where that is a figure', () => {
+    const refused = new Refusal('top', 'give less');
+    expect(named(refused, { topLength: 0.4 })).toBe('in it: top length: 400 mm is not allowed; give less');
+    expect(named(refused, { topLength: 'none' })).toBe('in it: top length: give less');
+    expect(named(refused, { top: 0.4 })).toBe('in it: top length: give less');
   });
 });
