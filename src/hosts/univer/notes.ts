@@ -22,7 +22,7 @@ interface Note {
 export class Notes {
   private readonly idOf: (sheet: string) => string | undefined;
   private notes: readonly Note[] = [];
-  /** Notes of deleted rows and columns, for when that is undone. */
+  /** Notes of deleted rows and columns, the latest first, for when that is undone. */
   private readonly gone: (Lines & { readonly notes: readonly Note[] })[] = [];
 
   /** `idOf` gives the id of a sheet by its present name. */
@@ -59,7 +59,7 @@ export class Notes {
     this.notes = this.notes.map((note) =>
       note.sheet === sheet && note[across] >= first ? { ...note, [across]: note[across] + count } : note,
     );
-    const back = this.gone.findLastIndex(
+    const back = this.gone.findIndex(
       (one) => one.sheet === sheet && one.across === across && one.first === first && one.count === count,
     );
     if (isUndo && back >= 0) this.notes = [...this.notes, ...this.gone.splice(back, 1).flatMap(({ notes }) => notes)];
@@ -68,7 +68,7 @@ export class Notes {
   deleted(lines: Lines): void {
     const { sheet, across, first, count } = lines;
     const isIn = (note: Note): boolean => note.sheet === sheet && note[across] >= first && note[across] < first + count;
-    this.gone.push({ ...lines, notes: this.notes.filter(isIn) });
+    this.gone.unshift({ ...lines, notes: this.notes.filter(isIn) });
     this.notes = this.notes
       .filter((note) => !isIn(note))
       .map((note) =>
