@@ -1,3 +1,5 @@
+import type { LineMove } from './moved-lines';
+
 /**
  * A workbook as plain data: the form of ready-made sheets, of an .xlsx file that is read or written,
  * and of what a host opens. Rows and columns count from 0 here; addresses in text (`B5:K7`) are as a user writes them.
@@ -148,6 +150,8 @@ export interface SheetData {
   /** Cells whose style follows a formula (`=$B$2<>$B$3`); the first true formula wins. */
   readonly conditions?: readonly { readonly range: string; readonly formula: string; readonly style: CellStyle }[];
   readonly charts?: readonly ChartData[];
+  /** Rows and columns that came and went since the file was opened, in order; charts name their cells as before them. */
+  readonly moves?: readonly LineMove[];
   readonly otherCharts?: readonly OtherChart[];
   readonly tables?: readonly TableData[];
   readonly print?: PrintSetup;

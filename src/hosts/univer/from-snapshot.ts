@@ -1,6 +1,7 @@
 import { BooleanNumber, type IWorkbookData, type IWorksheetData, type Nullable } from '@univerjs/core';
 import type { FWorkbook } from '@univerjs/sheets/facade';
 import { type CellRange, parseRange, rangeName } from '../address';
+import type { LineMove } from '../moved-lines';
 import type { CellData, DefinedName, SheetData, WorkbookData } from '../workbook-model';
 import type { CellReader } from './cell-reader';
 import type { Notes } from './notes';
@@ -14,6 +15,7 @@ interface Open {
   /** The data from which sheets were made, by their id in the spreadsheet. */
   readonly sources: ReadonlyMap<string, SheetData>;
   readonly notes: Notes;
+  readonly moves: ReadonlyMap<string, readonly LineMove[]>;
 }
 
 /** The parts of an opened sheet that the spreadsheet does not hold, or that are easier to keep than to read. */
@@ -88,6 +90,7 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
     keptParts.flatMap((part) => (before?.[part] === undefined ? [] : [[part, before[part]] as const])),
   );
   const tabColor = sheet.tabColor?.replace('#', '').toUpperCase();
+  const moves = open.moves.get(sheet.id ?? '') ?? [];
   const isOpened = before !== undefined && open.opened.sheets.includes(before);
   return {
     name: sheet.name ?? 'Sheet',
@@ -102,6 +105,7 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
     ...(sheet.hidden === BooleanNumber.TRUE ? { hidden: true } : {}),
     ...(sheet.showGridlines === BooleanNumber.FALSE ? { hideGridlines: true } : {}),
     ...kept,
+    ...(moves.length > 0 ? { moves } : {}),
   };
 }
 

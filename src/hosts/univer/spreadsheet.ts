@@ -5,6 +5,7 @@ import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets
 import englishWords from '@univerjs/preset-sheets-core/locales/en-US';
 import type { FWorkbook } from '@univerjs/sheets/facade';
 import { defaultTheme } from '@univerjs/themes';
+import type { LineMove } from '../moved-lines';
 import type { SheetData, WorkbookData } from '../workbook-model';
 import { repairTurnsOfCalculation, whenCalculated } from './calculation-turns';
 import { CellReader } from './cell-reader';
@@ -13,10 +14,10 @@ import { repairEngine } from './engine-repairs';
 import { type Evaluated, evaluate } from './evaluate';
 import { descriptions, executors } from './executor';
 import { finishBackwards } from './finish-backwards';
+import { followLines } from './follow-lines';
 import { asOpened, fromSnapshot } from './from-snapshot';
 import type { HostFunction } from './function-set';
 import { repairHeights } from './height-repairs';
-import { moveNotes } from './move-notes';
 import { Notes } from './notes';
 import { sheetId, toSnapshot } from './snapshot';
 import { repairTab } from './tab-repairs';
@@ -32,6 +33,8 @@ export interface OpenWorkbook {
   /** The data from which sheets were made, by their id; an added sheet is recorded here. */
   readonly sources: Map<string, SheetData>;
   readonly notes: Notes;
+  /** Rows and columns that came and went since the file was opened, by the id of the sheet. */
+  readonly moves: Map<string, readonly LineMove[]>;
 }
 
 /** The embedded spreadsheet in a page, with one workbook open at a time. */
@@ -96,7 +99,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
     if (open === undefined) throw new Error('no workbook is open');
     return open;
   };
-  moveNotes(injector, (id) => (open?.facade.getId() === id ? open.notes : undefined));
+  followLines(injector, (id) => (open?.facade.getId() === id ? open : undefined));
   return {
     api,
     injector,
@@ -111,6 +114,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
         opened: workbook,
         sources: new Map(workbook.sheets.map((sheet, index) => [sheetId(index), sheet])),
         notes: new Notes(workbook, (name) => facade.getSheetByName(name)?.getSheetId()),
+        moves: new Map(workbook.sheets.map((sheet, index) => [sheetId(index), sheet.moves ?? []])),
       };
       const active = workbook.activeSheet === undefined ? null : facade.getSheetByName(workbook.activeSheet);
       if (active !== null) facade.setActiveSheet(active);

@@ -1,4 +1,5 @@
 import { parseRange, splitSheet } from '../../hosts/address';
+import { movedRange } from '../../hosts/moved-lines';
 import type { SheetHost } from '../../hosts/sheet-host';
 import type { Spreadsheet } from '../../hosts/univer/spreadsheet';
 import type { ChartData, OtherChart } from '../../hosts/workbook-model';
@@ -106,16 +107,18 @@ export class ChartPanel {
     return plotChart(chart, this.read);
   }
 
-  /** A file's charts name sheets as they were called in it, also after one was renamed here. */
+  /** A file's charts name sheets and cells as they were in it, also after a sheet was renamed or rows came and went here. */
   private readonly read: ReadCells = (reference) => {
-    const { facade, reader, sources } = this.spreadsheet.current();
+    const { facade, reader, sources, moves } = this.spreadsheet.current();
     const { sheet: name, rest } = splitSheet(reference);
     const range = parseRange(rest);
     if (name === undefined || range === undefined || range.rows * range.columns > mostCells) return undefined;
     const id = [...sources].find(([, source]) => source.name.toLowerCase() === name.toLowerCase())?.[0];
     const sheet = facade.getWorkbook().getSheetBySheetId(id ?? '');
     if (!sheet) return undefined;
-    const { row, column, rows, columns } = range;
+    const moved = movedRange(range, moves.get(sheet.getSheetId()) ?? []);
+    if (moved === undefined) return undefined;
+    const { row, column, rows, columns } = moved;
     return Array.from(
       { length: rows * columns },
       (_, at) => reader.read(sheet, row + Math.floor(at / columns), column + (at % columns)).value,

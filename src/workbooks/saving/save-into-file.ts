@@ -8,6 +8,7 @@ import { editSheetParts, elementEdit } from './edit-sheet-parts';
 import { editWorkbook, sheetRenamer } from './edit-workbook';
 import { graftPart, graftSheet, stylesDownColumn } from './graft-sheet';
 import { graftStyles } from './graft-styles';
+import { moveCharts } from './move-charts';
 import { WorkbookPackage } from './package';
 import { changedCells, sameStyle } from './wanted-cells';
 import { applyEdits, childNamed, elementTree, prefixOf, retagged } from './xml-elements';
@@ -165,6 +166,12 @@ export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now:
     formulasChanged ||= changes.formulasChanged;
     file.set(path, editSheetParts(writeCells(xml, scanned, changes.wanted), sheet.before, sheet.now));
   }
+  moveCharts(
+    file,
+    new Map(
+      kept.flatMap(({ before: { name }, now: { moves } }) => (moves === undefined ? [] : [[name, moves] as const])),
+    ),
+  );
   const renames = new Map(
     kept.flatMap((sheet) =>
       sheet.before.name === sheet.now.name ? [] : [[sheet.before.name, sheet.now.name] as const],

@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { beforeAll, expect, it, vi } from 'vitest';
 import { parseRange, splitSheet } from '../../../src/hosts/address';
 import { inTheDark, onPaper } from '../../../src/workbench/charts/chart-colors';
+import { readWorkbook } from '../../../src/workbooks/read-xlsx';
 import { chooseSample, type OpenPage, openWorkbench, withoutSaving } from '../open-workbench';
 import { servedSite } from '../served-site';
 
@@ -100,6 +101,45 @@ it('plots in every chart of the samples the numbers of its cells, also after an 
       await expect.poll(() => agreed(page, name), { message: `${sample}, ${name}` }).not.toEqual(before.get(name));
     }
   }
+  expect(faults).toEqual([]);
+});
+
+it('keeps charts at their cells when rows are inserted above them, here and in the saved file', async () => {
+  const { page, faults } = light;
+  await chooseSample(page, 'US/stocking-scenarios.xlsx');
+  await showSheet(page, 'Compare');
+  const numbers = await agreed(page, 'Compare');
+  const before = await chartsOf(page, 'Compare');
+  const plotted = async () => (await drawn(page)).flatMap(({ series }) => series.flat());
+  const insert = (row: number, count: number) =>
+    page.evaluate(
+      ([at, many]) => {
+        window.workbench.spreadsheet.current().facade.getSheetByName('Compare')!.insertRows(at!, many!);
+      },
+      [row, count],
+    );
+  const isAsBefore = async () => {
+    const now = await plotted();
+    expect(now.length).toBe(numbers.length);
+    // A place on the canvas is a fraction of its height.
+    for (const [at, value] of numbers.entries()) {
+      expect(Math.abs((now[at] ?? 0) - (value ?? 0))).toBeLessThanOrEqual(1e-4 * Math.abs(value ?? 0) + 1e-6);
+    }
+  };
+  const drawings = () => page.getAttribute('#charts', 'data-drawn');
+  const drawnBefore = await drawings();
+  await insert(1, 2);
+  await expect.poll(drawings).not.toBe(drawnBefore);
+  await vi.waitFor(isAsBefore, { timeout: 60_000 });
+
+  const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
+  const saved = (await readWorkbook(new Uint8Array(readFileSync(await download.path())))).sheets.find(
+    ({ name }) => name === 'Compare',
+  );
+  const rowOf = (reference: string): number => parseRange(splitSheet(reference).rest)!.row;
+  expect(saved?.charts?.map(({ series }) => series.map(({ values }) => rowOf(values)))).toEqual(
+    before.map(({ values }) => values.map((reference) => rowOf(reference) + 2)),
+  );
   expect(faults).toEqual([]);
 });
 

@@ -1,0 +1,43 @@
+import { describe, expect, test } from 'vitest';
+import { parseRange, rangeName } from '../../src/hosts/address';
+import { type LineMove, movedRange, withMove } from '../../src/hosts/moved-lines';
+
+const rows = (first: number, count: number): LineMove => ({ across: 'row', first: first - 1, count });
+const columns = (first: number, count: number): LineMove => ({ across: 'column', first: first - 1, count });
+const placeAfter = (range: string, ...moves: LineMove[]): string | undefined => {
+  const now = movedRange(parseRange(range)!, moves);
+  return now === undefined ? undefined : rangeName(now);
+};
+
+describe('a range of cells', () => {
+  // Rows by their numbers on the sheet, as a spreadsheet moves a formula's references.
+  test.each([
+    ['above it', rows(2, 3), 'B8:C12'],
+    ['at its first row', rows(5, 1), 'B6:C10'],
+    ['inside it', rows(6, 2), 'B5:C11'],
+    ['below it', rows(10, 2), 'B5:C9'],
+    ['in columns before it', columns(1, 1), 'C5:D9'],
+  ])('moves or grows with lines inserted %s', (_, move, wanted) => {
+    expect(placeAfter('B5:C9', move)).toBe(wanted);
+  });
+
+  test.each([
+    ['above it', rows(2, -3), 'B2:C6'],
+    ['over its start', rows(4, -3), 'B4:C6'],
+    ['inside it', rows(6, -2), 'B5:C7'],
+    ['over its end', rows(9, -4), 'B5:C8'],
+    ['all of it', rows(5, -5), undefined],
+    ['of its first column', columns(2, -1), 'B5:B9'],
+  ])('moves or shrinks with lines deleted %s', (_, move, wanted) => {
+    expect(placeAfter('B5:C9', move)).toBe(wanted);
+  });
+
+  test('is whole again once a deletion of some of it, or of all, was undone', () => {
+    for (const gone of [rows(5, -1), rows(5, -5), rows(8, -4)]) {
+      expect(withMove(withMove([], gone, false), { ...gone, count: -gone.count }, true)).toEqual([]);
+    }
+    // New rows in the place of deleted ones are not those.
+    expect(withMove([rows(5, -1)], rows(5, 1), false)).toHaveLength(2);
+    expect(withMove([rows(5, 2)], rows(5, -2), false)).toEqual([]);
+  });
+});
