@@ -232,6 +232,23 @@ describe('sheets that were added, removed or renamed', () => {
     expect(area?.text).toBe("'Ana''s drums'!$A$1:$E$8");
   });
 
+  it('what is printed of a sheet, and its headings, follow rows that come and go', async () => {
+    const bytes = new Uint8Array(readFileSync('sample-workbooks/US/cone-cut-plan.xlsx'));
+    const printed = async (count: number) => {
+      const after = await saved(bytes, (sheets) =>
+        sheets.map((sheet) =>
+          sheet.name === 'Drums' ? { ...sheet, moves: [{ across: 'row', first: 2, count }] } : sheet,
+        ),
+      );
+      return all(openPackage(after).xml('xl/workbook.xml'), 'definedName')
+        .filter(({ attributes, text }) => /Print_/.test(attributes.name ?? '') && text.startsWith("'Drums'"))
+        .map(({ text }) => text);
+    };
+    // As opened: A1 to L20, with the first four rows on every page.
+    expect(await printed(3)).toEqual(["'Drums'!$A$1:$L$23", "'Drums'!$1:$7"]);
+    expect(await printed(-1)).toEqual(["'Drums'!$A$1:$L$19", "'Drums'!$1:$3"]);
+  });
+
   it('a removed sheet takes its names with it', async () => {
     const after = await saved(fileOf('drum-store.xlsx'), ([, second]) => [withCells(second!, { A2: { value: 3 } })], {
       names: [],

@@ -8,7 +8,7 @@ import { editSheetParts, elementEdit } from './edit-sheet-parts';
 import { editWorkbook, sheetRenamer } from './edit-workbook';
 import { graftPart, graftSheet, stylesDownColumn } from './graft-sheet';
 import { graftStyles } from './graft-styles';
-import { moveCharts } from './move-charts';
+import { moveCharts, movePrinting } from './move-references';
 import { WorkbookPackage } from './package';
 import { changedCells, sameStyle } from './wanted-cells';
 import { applyEdits, childNamed, elementTree, prefixOf, retagged } from './xml-elements';
@@ -166,12 +166,11 @@ export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now:
     formulasChanged ||= changes.formulasChanged;
     file.set(path, editSheetParts(writeCells(xml, scanned, changes.wanted), sheet.before, sheet.now));
   }
-  moveCharts(
-    file,
-    new Map(
-      kept.flatMap(({ before: { name }, now: { moves } }) => (moves === undefined ? [] : [[name, moves] as const])),
-    ),
+  const moves = new Map(
+    kept.flatMap(({ before: { name }, now: { moves: own } }) => (own === undefined ? [] : [[name, own] as const])),
   );
+  moveCharts(file, moves);
+  movePrinting(file, moves);
   const renames = new Map(
     kept.flatMap((sheet) =>
       sheet.before.name === sheet.now.name ? [] : [[sheet.before.name, sheet.now.name] as const],

@@ -15,13 +15,28 @@ export function moveCharts(file: WorkbookPackage, moves: ReadonlyMap<string, rea
   }
 }
 
+/** What a sheet prints, and the headings that it repeats, follow its rows and columns too. */
+export function movePrinting(file: WorkbookPackage, moves: ReadonlyMap<string, readonly LineMove[]>): void {
+  if (moves.size === 0) return;
+  const part = file.workbook();
+  const xml = file
+    .needed(part)
+    .replace(
+      /(<(?:\w+:)?definedName [^>]*name="_xlnm\.Print_(?:Area|Titles)"[^>]*>)([^<]*)(?=<\/)/g,
+      (_, open: string, text: string) => open + movedReference(text, moves),
+    );
+  file.set(part, xml);
+}
+
 function movedReference(stored: string, moves: ReadonlyMap<string, readonly LineMove[]>): string {
   const plain = stored.replaceAll('&apos;', "'").replaceAll('&amp;', '&');
   const { sheet, rest } = splitSheet(plain);
-  const range = parseRange(rest);
   const own = sheet === undefined ? undefined : moves.get(sheet);
+  const lines = /^\$?(\d+):\$?(\d+)$/.exec(rest);
+  const range = parseRange(lines === null ? rest : `A${lines[1]}:A${lines[2]}`);
   if (range === undefined || own === undefined) return stored;
   const place = stored.slice(0, stored.lastIndexOf('!') + 1);
-  const now = movedRange(range, own);
+  const now = movedRange(range, lines === null ? own : own.filter(({ across }) => across === 'row'));
+  if (now !== undefined && lines !== null) return `${place}$${now.row + 1}:$${now.row + now.rows}`;
   return now === undefined ? `${place}#REF!` : place + rangeName(now).replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
 }
