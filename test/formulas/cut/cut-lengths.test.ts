@@ -1,0 +1,38 @@
+/**
+ * How much longer the plans are, with a twentieth of the usual steps, than the shortest that any of our long searches has
+ * found (no published source). A change of the search that makes one of them longer is noticed. If it makes others shorter
+ * and is worth it by `npm run bench -- cut`, the new shares are written here.
+ */
+import { describe, expect, it } from 'vitest';
+import { cutSheets } from '../../../src/formulas/cut/cut-plan';
+import { overBest } from '../../../src/tools/bench/cut-best-lengths';
+import { longSets, referenceSets } from '../../../src/tools/bench/cut-reference-sets';
+
+const effort = 0.05;
+
+/** Sets that take few steps, of each kind of search: one sheet or many, few pieces or many, alike or not, with a gap. */
+const longerPerCent: Readonly<Record<string, number>> = {
+  '90°, 5 cones in 2': 2.4038,
+  '90°, 8 cones in 2, lap': 7.8391,
+  '108°, 6 cones in 2': 11.8543,
+  '127°, 3 drums in 2, lap': 8.1652,
+  '140°, 5 cones in 2': 11.2797,
+  '216°, 6 cones': 1.3704,
+  'drums in 1, 2 and 3': 5.0401,
+  'cones and sleeves': 8.1622,
+  'small in the hollow of large': 7.5897,
+  'gap 3 mm, 90° and 127°': 9.3429,
+  'many sheets of 254.6°': 1.2277,
+  '60°, 10 drums in 3': 7.9377,
+  '120 of 90° on a roll': 4.4795,
+  '120 of 127° on a roll, lap': 24.1222,
+  '120 of three kinds on sheets': 12.1951,
+};
+
+describe('a short search', () => {
+  const sets = [...referenceSets, ...longSets].filter(({ name }) => name in longerPerCent);
+  it.each(sets.map((set) => [set.name, set] as const))('finds a plan no longer than it did: %s', (name, set) => {
+    const found = 100 * overBest(set, cutSheets(set.patterns, set, { effort }));
+    expect(found).toBeLessThan((longerPerCent[name] ?? 0) + 1e-4);
+  });
+});
