@@ -56,6 +56,19 @@ describe('names that people change', () => {
     expect(values('Limit', 'A6:E17').flat().filter(isError)).toEqual([]);
   });
 
+  it('of scenarios are named by their fish, also after the count is changed', async () => {
+    const { type, value, values } = await opened('stocking-scenarios', 'US');
+    const titles = () => values('Scenarios', 'C4:F4').flat();
+    expect(titles()).toEqual(['120 fish', '350 fish', '800 fish', '100, gravel beds']);
+    await type({ 'Scenarios!C5': 800 });
+    // The third farm has 800 fish too.
+    expect(titles()).toEqual(['800 fish', '350 fish', '800 fish (2)', '100, gravel beds']);
+    expect(values('Compare', 'C4:F4').flat()).toEqual(titles());
+    await type({ 'Scenarios!D5': '' });
+    expect(titles()[1]).toBe('farm 2');
+    expect(value('Limit', 'D4')).toBe('scenario 2: farm 2');
+  });
+
   it('show the last test if the chosen day was cleared', async () => {
     const { type, value, values } = await opened('water-book', 'metric');
     await type({ 'Tests!A11': 46_119 });

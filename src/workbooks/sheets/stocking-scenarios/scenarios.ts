@@ -73,9 +73,21 @@ const likely: Partial<Record<InputKey, Likely>> = {
   bedDepth: ['50 mm', '1000 mm'],
 };
 
-const titles = ['120 fish', '350 fish', '800 fish', '100, gravel beds'];
 const keys = inputKeys.filter((key) => inputs[key] !== undefined);
 const last = 4 + keys.length;
+const countRow = 5 + keys.indexOf('fishCount');
+
+/** The columns of the farms that are named by their fish. */
+const counted = ['C', 'D', 'E'];
+const titles = [...counted.map(titleOf), '100, gravel beds'];
+
+/** A title that follows the count, so that no column of 800 fish is called 120; the second of equal ones says so. */
+function titleOf(column: string): string {
+  const count = `${column}${countRow}`;
+  const soFar = `$${counted[0]}${countRow}:${count}`;
+  const which = `IF(COUNTIF(${soFar},${count})>1," ("&COUNTIF(${soFar},${count})&")","")`;
+  return `=IF(ISNUMBER(${count}),${count}&" fish"&${which},"farm "&COLUMNS(${soFar}))`;
+}
 const symbols = readProfile('metric').units;
 
 /** Names and one column per scenario, with headings. */
