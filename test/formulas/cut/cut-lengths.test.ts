@@ -1,7 +1,7 @@
 /**
  * How much longer the plans are, with a twentieth of the usual steps, than the shortest that any of our long searches has
- * found (no published source). A change of the search that makes one of them longer is noticed. If it makes others shorter
- * and is worth it by `npm run bench -- cut`, the new shares are written here.
+ * found (no published source). It is not wrong to find other plans, but every change of the search is noticed here: one
+ * that is worth it by `npm run bench -- cut` brings its new shares.
  */
 import { describe, expect, it } from 'vitest';
 import { cutSheets } from '../../../src/formulas/cut/cut-plan';
@@ -23,6 +23,8 @@ const longerPerCent: Readonly<Record<string, number>> = {
   'small in the hollow of large': 7.5897,
   'gap 3 mm, 90° and 127°': 9.3429,
   'many sheets of 254.6°': 1.2277,
+  'gap 10 mm, several sheets': 14.0947,
+  'sixty mixed pieces': 25.1255,
   '60°, 10 drums in 3': 7.9377,
   '120 of 90° on a roll': 4.4795,
   '120 of 127° on a roll, lap': 24.1222,
@@ -31,8 +33,8 @@ const longerPerCent: Readonly<Record<string, number>> = {
 
 describe('a short search', () => {
   const sets = [...referenceSets, ...longSets].filter(({ name }) => name in longerPerCent);
-  it.each(sets.map((set) => [set.name, set] as const))('finds a plan no longer than it did: %s', (name, set) => {
+  it.each(sets.map((set) => [set.name, set] as const))('finds the plan that it found: %s', (name, set) => {
     const found = 100 * overBest(set, cutSheets(set.patterns, set, { effort }));
-    expect(found).toBeLessThan((longerPerCent[name] ?? 0) + 1e-4);
+    expect(found).toBeCloseTo(longerPerCent[name] ?? 0, 3);
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { conePattern, type PatternRow } from '../../../src/formulas/cone/cone-pattern';
 import { cutPlan, cutSheets, layPatterns } from '../../../src/formulas/cut/cut-plan';
 import { refusalOf } from '../refusal-of';
+import { farthestOver, laidOutlines, largestOverlap, leastDistance } from './laid-outlines';
 
 const plain = { pieces: 1, lap: 0, thickness: 0, measured: 'middle', clearance: 0 } as const;
 const effort = 0.002;
@@ -27,6 +28,46 @@ describe('the rows of a plan', () => {
     expect(new Set(places).size).toBe(9);
     const separate = layPatterns(copies(9, sleeve(0.4, 0.24)), stock(1, 0.5), { effort }).rows;
     expect(separate.map(({ sheet, x, y }) => sheet * 1e4 + x * 100 + y)).toEqual(places);
+  });
+
+  it('number equal pieces by their places after a search that laid them in another order', () => {
+    const places = [stock(3, 0.7), stock(0.9, 0.6), stock(1.1, 0.9, 0.01)].flatMap((one) => {
+      const boxes = [...copies(7, sleeve(0.41, 0.13)), ...copies(5, sleeve(0.37, 0.29)), sleeve(0.5, 0.5)];
+      const { rows } = layPatterns(boxes, one, { effort: 0.05 });
+      return [rows.slice(0, 7), rows.slice(7, 12)];
+    });
+    for (const alike of places) {
+      const sorted = [...alike].sort((a, b) => a.sheet - b.sheet || a.x - b.x || a.y - b.y);
+      expect(alike.map(({ sheet, x, y }) => [sheet, x, y])).toEqual(sorted.map(({ sheet, x, y }) => [sheet, x, y]));
+    }
+  });
+
+  it.each([
+    ['one sheet', stock(2.5, 1.2)],
+    ['one sheet with a gap', stock(2.5, 1.25, 0.011)],
+    ['several sheets with a gap', stock(0.9, 0.85, 0.007)],
+  ])('lay every piece on its sheet and clear of the others: %s', (_, size) => {
+    const lapped = conePattern({ ...plain, top: 0.5, bottom: 0.12, height: 0.19, pieces: 2, lap: 0.02 });
+    const patterns = [
+      lapped,
+      cone,
+      half,
+      sleeve(0.6, 0.2, 2),
+      ...copies(3, conePattern({ ...plain, top: 0.25, bottom: 0.04, height: 0.2 })),
+    ];
+    const { rows, sheets } = layPatterns(patterns, size, { effort: 0.02 });
+    const laid = laidOutlines(patterns, rows, 0.5);
+    const [length, width, gap] = [size.sheetLength, size.sheetWidth, size.gap].map((figure) => figure * 1000);
+    expect(farthestOver(laid, length!, width!, gap!)).toBeLessThan(1e-6);
+    expect(largestOverlap(laid)).toBeLessThan(0.1);
+    if (gap! > 0) expect(leastDistance(laid, gap!)).toBeGreaterThan(gap! - 0.01);
+    expect(sheets.areaBought).toBeCloseTo(sheets.sheets * size.sheetLength * size.sheetWidth, 12);
+    // The sheet that is used least comes last.
+    const ends = Array.from({ length: sheets.sheets }, (_one, i) =>
+      Math.max(...laid.filter(({ sheet }) => sheet === i + 1).flatMap(({ outline }) => outline.map(({ x }) => x))),
+    );
+    expect(Math.min(...ends)).toBeCloseTo(ends.at(-1)!, 3);
+    expect(sheets.lengthUsed * 1000).toBeCloseTo(ends.at(-1)!, 3);
   });
 
   it('leave the most of the last sheet, whichever was filled last', () => {
@@ -85,6 +126,7 @@ describe('the sums of a plan', () => {
     expect(sheets.shareUsed).toBeCloseTo(sheets.areaUsed / sheets.areaBought, 12);
     const alone = layPatterns([sleeve(0.4, 0.2)], stock(1, 0.5, 0.05), { effort }).sheets;
     expect([0.45, 0.25].some((length) => Math.abs(alone.lengthUsed - length) < 1e-9)).toBe(true);
+    expect(layPatterns([cone], stock(1.25, 0.5), { effort }).sheets.areaBought).toBeCloseTo(1.25 * 0.5, 12);
   });
 
   it('are of one plan, that is kept for the same rows, sheet and search alone', () => {
@@ -96,6 +138,8 @@ describe('the sums of a plan', () => {
     expect(layPatterns(patterns, stock(1, 0.5), { effort: 2 * effort })).not.toBe(plan);
     expect(layPatterns(patterns, stock(1, 0.6), { effort })).not.toBe(plan);
     expect(layPatterns([cone], stock(1, 0.5), { effort })).not.toBe(plan);
+    // The last digits of one length differ between units, and are no other plan.
+    expect(layPatterns([cone, sleeve(0.4 + 1e-16, 0.2)], stock(1 + 2e-16, 0.5), { effort })).toBe(plan);
     // The 32 plans that were used last are kept.
     for (let i = 1; i < 29; i++) layPatterns(patterns, stock(1 + i / 100, 0.5), { effort });
     expect(layPatterns(patterns, stock(1, 0.5), { effort })).toBe(plan);
@@ -146,6 +190,10 @@ describe('rows that cannot be laid', () => {
     const lapped = conePattern({ ...plain, top: 3 / Math.PI, bottom: 3 / Math.PI, height: 0.4, lap: 0.05, pieces: 2 });
     expect(said(lapped)).toContain('it would fit in 4 pieces');
     expect(said(sleeve(3, 0.6))).toContain('it would fit in 6 pieces');
+    const withGap = (gap: number) =>
+      refusalOf(() => layPatterns([sleeve(3, 0.4)], stock(1, 0.5, gap), { effort })).message;
+    expect(withGap(0.04)).toContain('it would fit in 4 pieces');
+    expect(withGap(0.06)).toContain('it would fit in 8 pieces');
     expect(said(sleeve(3, 1.2))).toContain('nor would it fit in up to 60');
     // A full cone of 1.2 m of slant: its radius is too long for any sheet of a meter by half.
     const wide = conePattern({ ...plain, top: 1.8, bottom: 0.2, height: 0.4 });
@@ -162,6 +210,9 @@ describe('rows that cannot be laid', () => {
     expect(refusalOf(() => layPatterns([cone], stock(0.4, 0.5, 0.2), { effort })).figures).toEqual({
       limit: { value: 0.2, like: 'gap' },
     });
+    // Just a thousand are not too many; these are refused for another reason.
+    const thousand = refusalOf(() => layPatterns([sleeve(3000, 2, 1000)], stock(1, 0.5), { effort }));
+    expect(thousand.message).toContain('row 1 in 1000 pieces does not fit');
     const many = [sleeve(300, 1e-3, 600), sleeve(300, 1e-3, 401)];
     expect(refusalOf(() => layPatterns(many, stock(1, 0.5), { effort })).message).toContain(
       '1001 pieces are too many to lay out at once; give up to 1000',
