@@ -31,10 +31,22 @@ const longerPerCent: Readonly<Record<string, number>> = {
   '120 of three kinds on sheets': 12.1951,
 };
 
+/** With half of the steps, which sets of many sheets need to fill one by more than one start. */
+const longerOnSheets: Readonly<Record<string, number>> = {
+  'sixty mixed pieces': 1.3023,
+  '120 of three kinds on sheets': 1.8582,
+};
+
 describe('a short search', () => {
   const sets = [...referenceSets, ...longSets].filter(({ name }) => name in longerPerCent);
   it.each(sets.map((set) => [set.name, set] as const))('finds the plan that it found: %s', (name, set) => {
     const found = 100 * overBest(set, cutSheets(set.patterns, set, { effort }));
     expect(found).toBeCloseTo(longerPerCent[name] ?? 0, 3);
+  });
+
+  it.each(Object.entries(longerOnSheets))('of half the steps finds the plan that it found: %s', (name, longer) => {
+    const [set] = [...referenceSets, ...longSets].filter((one) => one.name === name);
+    const found = 100 * overBest(set!, cutSheets(set!.patterns, set!, { effort: 0.5 }));
+    expect(found).toBeCloseTo(longer, 3);
   });
 });

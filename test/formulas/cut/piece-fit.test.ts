@@ -50,6 +50,26 @@ describe('the best turn', () => {
     }
   });
 
+  it('needs no more than any of two thousand turns, whatever the piece and the sheet', () => {
+    // The same sizes each time: fractions of multiples of the golden ratio fill a range evenly.
+    const spread = (i: number, k: number) => (i * 0.6180339887 * (k + 1) + 0.37 * k) % 1;
+    for (let i = 1; i <= 60; i++) {
+      const outer = 0.2 + spread(i, 0);
+      const piece =
+        i % 4 === 0
+          ? sheet(0.1 + outer, 0.05 + spread(i, 1))
+          : sector(outer * 0.9 * spread(i, 1), outer, 20 + 320 * spread(i, 2), i % 3 === 0 ? 0.02 : 0);
+      const [length, width] = [0.3 + 2 * spread(i, 3), 0.2 + 3 * spread(i, 4)];
+      const box = turnedBox(piece);
+      let least = Infinity;
+      for (let k = 0; k < 2000; k++) {
+        const taken = box((k * Math.PI) / 2000);
+        least = Math.min(least, Math.max(taken.length / length, taken.width / width));
+      }
+      expect(bestTurn(piece, length, width).share).toBeLessThan(least + 1e-9);
+    }
+  });
+
   it('is exactly square to the sheet where that is the best', () => {
     expect(bestTurn(sheet(0.6, 0.2), 1, 1 / 3)).toEqual({ turn: 0, share: expect.closeTo(0.6, 12) });
     expect(bestTurn(sheet(0.2, 0.6), 1, 1 / 3).turn).toBe(Math.PI / 2);
@@ -65,6 +85,7 @@ describe('a piece fits', () => {
     // A stick of 1.4 on the diagonal of a square of 1, which is 1.4142; 0.01 of width costs as much.
     expect(fitsRectangle(sheet(1.4, 0.01), 1, 1)).toBe(true);
     expect(fitsRectangle(sheet(1.41, 0.01), 1, 1)).toBe(false);
+    expect(fitsRectangle(sheet(2, 3), 2, 3)).toBe(true);
     expect(fitsRectangle(sheet(0.1, 0.1), 0, 1)).toBe(false);
     expect(fitsRectangle(sheet(0.1, 0.1), 1, 0)).toBe(false);
     expect(fitsRectangle(sheet(0.1, 0.1), -1, -1)).toBe(false);
