@@ -1,4 +1,5 @@
 import { catalogueHarmless } from './harmless-catalogue';
+import { cutHarmless } from './harmless-cut';
 import { numericHarmless } from './harmless-numeric';
 import { pipeHarmless } from './harmless-pipe';
 import { planHarmless } from './harmless-plan';
@@ -8,6 +9,7 @@ import { stockHarmless } from './harmless-stock';
 import { waterHarmless } from './harmless-water';
 
 export const harmless: Harmless = {
+  ...cutHarmless,
   ...numericHarmless,
   ...waterHarmless,
   ...pipeHarmless,
