@@ -99,6 +99,10 @@ describe('the functions script', () => {
 });
 
 describe('the workbench', () => {
+  test('shares its pane with Excel, which loads at most 90 kB for it besides the formulas in the functions’ script', () => {
+    expect(gzipSync(file('task-pane.js'), { level: 9 }).length).toBeLessThanOrEqual(90_000);
+  });
+
   test('needs for its first cell at most 1.6 MB of scripts as they travel', () => {
     const named = Array.from(file('workbench/index.html').matchAll(/<script src="([^"]+)"/g), ([, name]) => name!);
     expect(named).toContain('workbench.js');

@@ -1,7 +1,11 @@
 import { catalogue } from '../catalogue/all';
 import { type Coefficient, coefficient } from '../catalogue/coefficients/all';
 import type { CatalogueRow } from '../catalogue/define';
+import { scenarioFactors, withOneScenario } from '../catalogue/plan/scenario';
+import type { OpenCell } from '../catalogue/reading/input-table';
 import { type CutPlan, keptPlans } from '../formulas/cut/cut-plan';
+import { type Farm, planFarm } from '../formulas/plan/plan-farm';
+import type { Profile } from '../units/profile';
 import { type Adapted, adapt, type MakeError, takesHeadings } from './adapter';
 
 /**
@@ -14,11 +18,16 @@ export interface FunctionLibrary {
   readonly adapt: (row: CatalogueRow, makeError: MakeError) => Adapted;
   readonly coefficient: (key: string) => Coefficient;
   readonly takesHeadings: (row: CatalogueRow) => boolean;
+  /** The steady state of the one scenario in a table. */
+  readonly farm: (table: readonly (readonly OpenCell[])[], profile: Profile) => Farm;
   /** The cut plans that were found last, by all that they follow from. */
   readonly keptPlans: Map<string, CutPlan>;
 }
 
-export const functionLibrary: FunctionLibrary = { catalogue, adapt, coefficient, takesHeadings, keptPlans };
+const farm = (table: readonly (readonly OpenCell[])[], profile: Profile): Farm =>
+  withOneScenario(table, profile, ({ scenario }) => planFarm(scenario, scenarioFactors));
+
+export const functionLibrary: FunctionLibrary = { catalogue, adapt, coefficient, takesHeadings, farm, keptPlans };
 
 /** Where the function script leaves the library for the page that loaded it. */
 export interface FunctionLibraryHolder {

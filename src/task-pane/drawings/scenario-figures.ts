@@ -1,6 +1,4 @@
-import { scenarioFactors, withOneScenario } from '../../catalogue/plan/scenario';
 import { type Place, type WaterAfter, waterOnItsWay } from '../../formulas/balance/water-on-its-way';
-import { planFarm } from '../../formulas/plan/plan-farm';
 import type { FunctionLibrary } from '../../functions/function-library';
 import type { CellResult } from '../../hosts/workbook-model';
 import type { Kind } from '../../units/kinds';
@@ -70,7 +68,7 @@ export function scenarioFigures(
     first,
     next: String(last[4] ?? ''),
     units,
-    water: waterOf(table, units),
+    water: waterOf(table, units, functionLibrary),
   };
 }
 
@@ -89,11 +87,10 @@ function isLacking(value: CellResult): boolean {
 }
 
 /** The levels of the balance that our functions use, as text. */
-function waterOf(table: Grid, units: string): ScenarioFigures['water'] {
+function waterOf(table: Grid, units: string, functionLibrary: FunctionLibrary): ScenarioFigures['water'] {
   const profile = readProfile(units);
   const cells = table.map((line) => line.map((value) => (typeof value === 'object' ? '' : value)));
-  const { balance } = withOneScenario(cells, profile, ({ scenario }) => planFarm(scenario, scenarioFactors));
-  const places = waterOnItsWay(balance);
+  const places = waterOnItsWay(functionLibrary.farm(cells, profile).balance);
   return (after, what) => {
     const level = places?.[after][what];
     if (level === undefined) return undefined;
