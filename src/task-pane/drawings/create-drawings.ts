@@ -82,10 +82,18 @@ export function createDrawings(context: PaneContext): ViewPart {
     });
   };
 
-  const follow = (recognition: Recognition): void => {
+  /** Of cells that are only looked at again, the scenario that was chosen stays. */
+  const asChosen = (recognized: Recognized): Recognized => {
+    const chosen = lastShown?.from === recognized.from ? lastShown.others?.chosen : undefined;
+    const { others } = recognized;
+    if (chosen === undefined || others === undefined || chosen >= others.titles.length) return recognized;
+    return others.recognizeOther(chosen);
+  };
+
+  const follow = (recognition: Recognition, isAgain: boolean): void => {
     if ('recognized' in recognition) {
       ofForm = false;
-      attempt(() => draw(recognition.recognized));
+      attempt(() => draw(isAgain ? asChosen(recognition.recognized) : recognition.recognized));
     } else if ('drum' in recognition) {
       form.fill(recognition.drum, recognition.units ?? units.profileText());
       form.element.open = true;
@@ -96,6 +104,7 @@ export function createDrawings(context: PaneContext): ViewPart {
   };
 
   let looks = 0;
+  let lookedAt = '';
   const recognizeSelection = async (selection: Block): Promise<void> => {
     if (host === undefined) return;
     looks += 1;
@@ -116,7 +125,10 @@ export function createDrawings(context: PaneContext): ViewPart {
         units: profile,
       });
       // Skip the result if the selection has changed meanwhile.
-      if (mine === looks) follow(recognition);
+      if (mine !== looks) return;
+      const place = JSON.stringify([selection.sheet, selection.range]);
+      follow(recognition, place === lookedAt);
+      lookedAt = place;
     } catch (error) {
       if (mine === looks) forget(sentenceOf(error));
     }

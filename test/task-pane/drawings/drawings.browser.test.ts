@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { readDxf } from '../../drawing/read-dxf';
 import { readPdf } from '../../drawing/read-pdf';
-import { launchBrowser } from '../../harness/browser';
+import { launchBrowser, pagePatience } from '../../harness/browser';
 import { until } from '../../harness/until';
 import { axeFindings } from '../axe';
 import { openPane } from '../pane-harness';
@@ -54,7 +54,13 @@ describe('what is selected is drawn', () => {
     await select('Patterns', 'B5:K5');
     await caption().waitFor();
     expect(await caption().textContent()).toBe('Fern: cone pattern, cut 1 (Patterns!B5:K5)');
-    const box = (await drawing().boundingBox())!;
+    // The units of the workbook may be read just then, and the drawing made again.
+    const box = await vi.waitFor(
+      async () => (await drawing().boundingBox()) ?? Promise.reject(new Error('no drawing')),
+      {
+        timeout: pagePatience,
+      },
+    );
     expect(box.width).toBeGreaterThan(240);
     expect(box.x + box.width).toBeLessThanOrEqual(320);
     expect(await drawing().locator('text').allTextContents()).toContain('inner radius');
@@ -115,6 +121,9 @@ describe('what is selected is drawn', () => {
       .filter({ hasText: `${titles[2]}: train` })
       .waitFor();
     expect(first).not.toContain(titles[2]);
+    // A cell that changes draws the same scenario again.
+    await page.evaluate(() => window.paneTest.host.change('Scenarios', 'E4', 'Rush farm'));
+    await caption().filter({ hasText: 'Rush farm: train' }).waitFor();
     expect(await drawing().locator('text').allTextContents()).toContain('first limit');
   });
 
