@@ -44,16 +44,32 @@ export async function openDrafts(): Promise<Drafts> {
   await holdLock(id);
   return {
     keep: async (draft) => {
-      await database.put('drafts', { ...draft, id, kept: Date.now() });
+      const change = database.transaction('drafts', 'readwrite');
+      const put = change.store.put({ ...draft, id, kept: Date.now() });
+      // A page that is being left no longer hears that the draft was put, and would never finish the change.
+      change.commit();
+      await Promise.all([put, change.done]);
     },
     drop: () => database.delete('drafts', id),
     left: async () => {
-      const held = new Set((await navigator.locks.query()).held?.map(({ name }) => name));
       const all = await database.getAll('drafts');
-      return all.filter((draft) => !held.has(lockName(draft.id))).sort((one, other) => other.kept - one.kept);
+      const isLeft = await Promise.all(all.map((draft) => isReleased(draft.id)));
+      return all.filter((_, i) => isLeft[i]).sort((one, other) => other.kept - one.kept);
     },
     remove: (other) => database.delete('drafts', other),
   };
+}
+
+/** How long the lock of a page that was left may take to come free, in milliseconds. */
+const leavingMs = 2000;
+
+/** Whether the page of a draft is closed. The lock of a page that was just left comes free some moments later. */
+async function isReleased(id: string): Promise<boolean> {
+  try {
+    return await navigator.locks.request(lockName(id), { signal: AbortSignal.timeout(leavingMs) }, () => true);
+  } catch {
+    return false;
+  }
 }
 
 /** Holds a lock while the page is open, so that other pages know that its draft is in use. */

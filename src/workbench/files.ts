@@ -109,7 +109,7 @@ export async function startFiles(
 ): Promise<Unsaved> {
   const unsaved = new Unsaved(spreadsheet);
   const samples = part<HTMLSelectElement>('samples');
-  const [paths, left] = await Promise.all([listOfSamples(), unsaved.start()]);
+  const [paths] = await Promise.all([listOfSamples(), unsaved.start()]);
   listSamples(samples, paths);
 
   const show = (workbook: WorkbookData, open: OpenFile, isDraft = false): void => {
@@ -183,12 +183,16 @@ export async function startFiles(
     // Selects a drum's row, which the pane draws. It does not scroll, because the grid cannot before it is on the page.
     spreadsheet.current().facade.getActiveSheet().getRange('A5').activate();
   }
-  offerDrafts(left, unsaved, (draft) =>
+  const openDraft = (draft: Draft): Promise<boolean> =>
     replaceBy(draft.name, async () => {
       show(draft.workbook, draft, true);
       await unsaved.takeOver(draft);
-    }),
-  );
+    });
+  // Not waited for: whether another page is still open can take a while to know.
+  void attempt('Drafts', async () => {
+    offerDrafts(await unsaved.left(), unsaved, openDraft);
+    document.body.dataset.drafts = 'known';
+  });
   return unsaved;
 }
 

@@ -1,3 +1,4 @@
+import { DOCS_NORMAL_EDITOR_UNIT_ID_KEY, IUniverInstanceService, UniverInstanceType } from '@univerjs/core';
 import { ILayoutService } from '@univerjs/preset-sheets-core';
 import type { Spreadsheet } from '../hosts/univer/spreadsheet';
 import { FocusKeeper } from './keep-focus';
@@ -20,12 +21,24 @@ export function focusPane(): void {
 }
 
 /**
+ * The grid gives the focus to the editor of its cell. As the page opens, that editor is not yet there, or has not yet
+ * been made the current one, which a first selected cell does only if it is selected later.
+ */
+function focusGrid(spreadsheet: Spreadsheet): void {
+  const documents = spreadsheet.injector.get(IUniverInstanceService);
+  const cellEditor = documents.getUnit(DOCS_NORMAL_EDITOR_UNIT_ID_KEY);
+  if (cellEditor && !documents.getCurrentUnitOfType(UniverInstanceType.UNIVER_DOC))
+    documents.setCurrentUnitForType(DOCS_NORMAL_EDITOR_UNIT_ID_KEY);
+  spreadsheet.injector.get(ILayoutService).focus();
+  if (document.activeElement === document.body) requestAnimationFrame(() => focusGrid(spreadsheet));
+}
+
+/**
  * F6 goes from the bar to the grid, its charts if it has some, and the pane, and back to the bar; Shift+F6 goes the
  * other way. The grid uses every other key itself. On a narrow page, which shows only the grid or the pane, a button
  * changes between them.
  */
 export function moveBetweenRegions(spreadsheet: Spreadsheet): void {
-  const layout = spreadsheet.injector.get(ILayoutService);
   const keeper = new FocusKeeper(part('grid'));
   const focus: Readonly<Record<Region, () => void>> = {
     bar: () => part('samples').focus(),
@@ -35,7 +48,7 @@ export function moveBetweenRegions(spreadsheet: Spreadsheet): void {
       const coverGrid = getComputedStyle(part('charts')).position === 'absolute';
       if (coverGrid && toggle.getAttribute('aria-expanded') === 'true') toggle.click();
       keeper.letIn();
-      layout.focus();
+      focusGrid(spreadsheet);
     },
     charts: () => {
       bringForward('grid');

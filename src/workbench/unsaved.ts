@@ -39,23 +39,28 @@ export class Unsaved {
       if (this.changed || before?.[0] !== latest[0] || before?.[1] !== latest[1]) this.change();
     });
     addEventListener('beforeunload', (event) => {
-      if (this.changed) event.preventDefault();
+      if (!this.changed) return;
+      event.preventDefault();
+      this.keepAtOnce();
     });
     // Phones close a hidden page without warning.
     addEventListener('visibilitychange', () => {
-      if (document.visibilityState === 'hidden' && this.isBehind) void this.keep();
+      if (document.visibilityState === 'hidden') this.keepAtOnce();
     });
   }
 
-  /** Drafts of closed pages. If the browser keeps none, a message says so once. */
-  async start(): Promise<readonly Draft[]> {
+  /** If the browser keeps no drafts, a message says so once. */
+  async start(): Promise<void> {
     try {
       this.drafts = await openDrafts();
-      return await this.drafts.left();
     } catch {
       notice('This browser keeps no drafts for this page: save your work often.');
-      return [];
     }
+  }
+
+  /** Drafts of closed pages. */
+  async left(): Promise<readonly Draft[]> {
+    return (await this.drafts?.left()) ?? [];
   }
 
   hasChanges(): boolean {
@@ -97,6 +102,10 @@ export class Unsaved {
     }
     this.isBehind = true;
     this.keepSoon();
+  }
+
+  private keepAtOnce(): void {
+    if (this.isBehind) void this.keep();
   }
 
   private async keep(): Promise<void> {

@@ -58,7 +58,7 @@ test('choosing another sample asks first, and staying keeps list, title and work
   expect(download.suggestedFilename()).toBe('cone-cut-plan.xlsx');
   await expect.poll(() => title(page)).toBe('water-book.xlsx');
   await page.reload();
-  await page.waitForSelector('body[data-ready]');
+  await page.waitForSelector('body[data-ready][data-drafts=known]');
   expect(await page.locator('#draft').isVisible()).toBe(false);
 });
 
@@ -77,6 +77,7 @@ test('F6 goes from bar to sheet to pane and Shift+F6 back; a narrow page changes
   }
   expect(stops).toEqual(['sheet', 'pane', 'bar', 'pane', 'sheet']);
   // The keys reach the sheet again.
+  await page.waitForFunction(() => document.getElementById('grid')?.contains(document.activeElement));
   const before = await page.evaluate(async () => (await window.workbench.host.selection()).range.row);
   await page.keyboard.press('ArrowDown');
   await until(page, async (row) => (await window.workbench.host.selection()).range.row === row + 1, before);
@@ -91,6 +92,28 @@ test('F6 goes from bar to sheet to pane and Shift+F6 back; a narrow page changes
   await page.getByRole('button', { name: 'Show the sheet' }).click();
   await expect.poll(() => page.locator('#pane').isVisible()).toBe(false);
   await page.setViewportSize({ width: 1280, height: 720 });
+});
+
+test('F6 reaches the sheet even as the page opens, before the sheet is drawn', async () => {
+  const early = await context.newPage();
+  await early.addInitScript(() => {
+    const press = () => document.body.dispatchEvent(new KeyboardEvent('keydown', { key: 'F6', bubbles: true }));
+    document.addEventListener('DOMContentLoaded', () => {
+      const watch = new MutationObserver(() => {
+        if (document.body.dataset.ready === undefined) return;
+        watch.disconnect();
+        document.getElementById('samples')?.focus();
+        press();
+      });
+      watch.observe(document.body, { attributes: true });
+    });
+  });
+  await early.goto(`${server.address}workbench/`);
+  await early.waitForFunction(() => document.getElementById('grid')?.contains(document.activeElement));
+  const before = await early.evaluate(async () => (await window.workbench.host.selection()).range.row);
+  await early.keyboard.press('ArrowDown');
+  await until(early, async (row) => (await window.workbench.host.selection()).range.row === row + 1, before);
+  await early.close();
 });
 
 test('looking at other sheets after saving makes no changes that are not saved', async () => {
@@ -121,6 +144,12 @@ test('a closed page and a reloaded page each leave their own work to be opened a
   await typeHeight(other, 11.5);
   expect(await title(one)).toBe('cone-cut-plan.xlsx, not saved');
   expect(await one.title()).toContain('cone-cut-plan.xlsx, not saved');
+  // Their work is not offered while they are open.
+  const third = await context.newPage();
+  await third.goto(`${server.address}workbench/`);
+  await third.waitForSelector('body[data-ready][data-drafts=known]');
+  expect(await third.locator('#draft').isVisible()).toBe(false);
+  await third.close();
   await one.close();
 
   await other.reload();
@@ -138,6 +167,17 @@ test('a closed page and a reloaded page each leave their own work to be opened a
   await other.getByText('kept here').waitFor();
   await other.locator('#draft-delete').click();
   await other.locator('#draft').waitFor({ state: 'hidden' });
+});
+
+test('what was typed in the last moment before a page is left is kept', async () => {
+  const typed = page.evaluate(() =>
+    window.workbench.host.write([{ sheet: 'Drums', row: 4, column: 6, cells: [[14.25]] }]),
+  );
+  // The page waits 400 ms before it keeps a draft of its own accord.
+  await Promise.all([typed, page.reload()]);
+  await page.waitForSelector('body[data-ready]');
+  await page.locator('#draft-open').click();
+  await cells(page, height, ({ values }) => values[0]?.[0] === 14.25);
 });
 
 test('a tab that was killed leaves its work to the next one', async () => {

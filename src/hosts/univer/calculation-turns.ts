@@ -6,6 +6,7 @@ import {
   type FormulaDataModel,
   FormulaExecutedStateType,
   FormulaExecuteStageType,
+  type IAllRuntimeData,
   type IFormulaDatasetConfig,
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationStartMutation,
@@ -18,8 +19,11 @@ import { type ServiceParts, withInternals } from './engine-internals';
  * begin again with what has changed meanwhile, but
  * - one that ends before it can be stopped is followed by none;
  * - one that has only begun is not stopped: the next one begins in its midst and changes what it computes from;
- * - one that has been stopped reports its end twice, and with the second report the changes of the next are forgotten.
- * Here one calculation runs at a time, reads what has changed when its turn comes, and ends once.
+ * - one that has been stopped reports its end twice, and with the second report the changes of the next are forgotten;
+ * - one that ends before a change has been looked at puts its old results over what was typed;
+ * - the first one, of all cells, is begun again with the changed cells alone.
+ * Here one calculation runs at a time, reads what has changed when its turn comes, and ends once; its results count only
+ * if nothing has changed meanwhile.
  */
 
 interface TriggerParts {
@@ -32,12 +36,17 @@ interface TriggerParts {
   /** Whether the calculation that was asked to stop is to be begun again. */
   _restartCalculation: boolean;
   /** What has changed, also since the running calculation began. */
-  readonly _executingDirtyData: object;
+  _executingDirtyData: object;
+  /** Begins the first calculation of a workbook. */
+  _initialExecuteFormula(): void;
   /** Called last before a calculation is begun or stopped. */
   _mergeDirty(before: object, now: object): object;
   /** Forgets what has changed, once a calculation has ended. */
   _resetExecutingDirtyData(): void;
 }
+
+/** What begins the calculations of a spreadsheet. */
+const triggers = new WeakMap<FormulaDataModel, TriggerParts>();
 
 /** How many calculations of a spreadsheet run or wait for their turn. */
 const atWork = new WeakMap<FormulaDataModel, number>();
@@ -48,7 +57,11 @@ function count(model: FormulaDataModel, more: number): void {
 
 function repairTrigger(): void {
   const trigger = withInternals<TriggerParts>(TriggerCalculationController);
-  const { _mergeDirty, _resetExecutingDirtyData } = trigger;
+  const { _initialExecuteFormula, _mergeDirty, _resetExecutingDirtyData } = trigger;
+  trigger._initialExecuteFormula = function (this: TriggerParts): void {
+    triggers.set(this._formulaDataModel, this);
+    _initialExecuteFormula.call(this);
+  };
   trigger._mergeDirty = function (this: TriggerParts, before, now) {
     if ((atWork.get(this._formulaDataModel) ?? 0) > 0) this._executionInProgressParams ??= {};
     return _mergeDirty.call(this, before, now);
@@ -68,12 +81,26 @@ function repairTrigger(): void {
   };
 }
 
+/** Whether cells have changed since the running calculation began. */
+function isOutdated(trigger: TriggerParts | undefined): boolean {
+  return trigger !== undefined && (trigger._restartCalculation || trigger._waitingCommandQueue.length > 0);
+}
+
+/** Results that are not put into cells. */
+function stopped(results: IAllRuntimeData): IAllRuntimeData {
+  return { ...results, functionsExecutedState: FormulaExecutedStateType.STOP_EXECUTION };
+}
+
 function repairTurns(): void {
   const service = withInternals<ServiceParts>(CalculateFormulaService);
   service.execute = async function (this: ServiceParts, given: IFormulaDatasetConfig): Promise<void> {
     const { _currentConfigService: config, _runtimeService: runtime } = this;
     const model = config._formulaDataModel;
     const report = (): void => this._executionInProgressListener$.next(runtime.getRuntimeState());
+    const trigger = triggers.get(model);
+    // Kept until a calculation has ended, so that one that is begun again is also one of all cells.
+    if (trigger !== undefined && given.forceCalculate)
+      trigger._executingDirtyData = { ...trigger._executingDirtyData, forceCalculation: true };
     count(model, 1);
     let ended = false;
     try {
@@ -103,7 +130,7 @@ function repairTurns(): void {
         if (results.functionsExecutedState !== FormulaExecutedStateType.STOP_EXECUTION) {
           runtime.setFormulaExecuteStage(FormulaExecuteStageType.CALCULATION_COMPLETED);
           report();
-          this._executionCompleteListener$.next(results);
+          this._executionCompleteListener$.next(isOutdated(trigger) ? stopped(results) : results);
         }
         runtime.reset();
       });

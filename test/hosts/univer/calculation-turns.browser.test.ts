@@ -106,3 +106,42 @@ test.each(moments)(
     }
   },
 );
+
+/**
+ * Opens a workbook of ten formulas whose stored results are old, and at one moment of its first calculation types over
+ * the third. Resolves with what the column shows in the end.
+ */
+function typeOverAt(at: Moment): Promise<unknown> {
+  return page.evaluate(
+    async ({ moment, name }) => {
+      const { api, current, open, settled } = window.workbench.spreadsheet;
+      let isTyped = false;
+      const watching = api.onBeforeCommandExecute(({ id, params }) => {
+        if (isTyped || !id.endsWith('set-formula-calculation-notification')) return;
+        const { stageInfo, functionsExecutedState } = params as {
+          stageInfo?: { stage: number };
+          functionsExecutedState?: number;
+        };
+        if ((stageInfo?.stage ?? (functionsExecutedState === undefined ? undefined : 'end')) !== moment) return;
+        isTyped = true;
+        current().facade.getSheets()[0]!.getRange(2, 0).setValue('typed');
+      });
+      const rows = Array.from({ length: 10 }, (_, row) => ({ row, column: 0, formula: '=ROW()*10', value: 'old' }));
+      open({ sheets: [{ name, cells: rows }] });
+      await settled();
+      watching.dispose();
+      const range = { row: 0, column: 0, rows: 10, columns: 1 };
+      const { values } = await window.workbench.host.read({ sheet: name, range });
+      return isTyped ? values.flat() : 'the moment did not come';
+    },
+    { moment: at, name: sheet },
+  );
+}
+
+// Results are put into cells in the same task as the end is reported, when nobody can type.
+test.each(againComing.filter((moment) => moment !== 'end'))(
+  'what is typed over a formula at moment %s of the first calculation stays, and all others are calculated',
+  async (moment) => {
+    expect(await typeOverAt(moment)).toEqual([10, 20, 'typed', 40, 50, 60, 70, 80, 90, 100]);
+  },
+);
