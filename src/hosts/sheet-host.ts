@@ -23,7 +23,10 @@ export interface SheetHost {
   readonly readUsed: () => Promise<readonly Block[]>;
   /** Whether cells can still show old results; absent if that never happens in the host. */
   readonly isCalculating?: () => Promise<boolean>;
-  /** Resolves once what was written has been calculated; absent if the host cannot tell, but for `isCalculating`. */
+  /**
+   * Takes what is being typed into a cell, and resolves once all that was written has been calculated; absent if the
+   * host cannot tell, but for `isCalculating`.
+   */
   readonly settled?: () => Promise<void>;
   /** Calls back after anyone or a calculation changed cells; gives a function that stops this. */
   readonly onCellsChanged: (listener: () => void) => Promise<Unsubscribe>;

@@ -11,8 +11,9 @@ export async function stillCalculating(
   return `${name} is still calculating; ${then}. If it calculates only when asked, press F9.`;
 }
 
-/** Refuses to save what would hold old results. */
-export async function refuseWhileCalculating(host: SheetHost): Promise<void> {
+/** Waits until cells show their results, so that nothing old is saved; refuses if the host cannot be waited for. */
+export async function waitForResults(host: SheetHost): Promise<void> {
+  await host.settled?.();
   const sentence = await stillCalculating(host, 'save again when it is done');
   if (sentence !== undefined) throw new UserError(sentence);
 }

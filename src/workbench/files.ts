@@ -3,6 +3,7 @@ import type { SheetHost } from '../hosts/sheet-host';
 import type { Spreadsheet } from '../hosts/univer/spreadsheet';
 import type { WorkbookData } from '../hosts/workbook-model';
 import { saveFile } from '../task-pane/save-file';
+import { waitForResults } from '../task-pane/still-calculating';
 import { valuesOnlyCopy, valuesOnlyName } from '../task-pane/values-only';
 import { checkSize } from '../workbooks/reading/file-size';
 import { askInPage } from './ask';
@@ -70,8 +71,6 @@ async function sampleFile(path: string): Promise<Uint8Array> {
 
 /** The present workbook as a file: the changes, written into the file that was opened. */
 async function currentFile(spreadsheet: Spreadsheet, { file, sample, base }: OpenFile): Promise<Uint8Array> {
-  // A cell that is still being typed into is part of what was typed.
-  await spreadsheet.current().facade.endEditingAsync(true);
   const { saveIntoFile, writeWorkbook } = await xlsx();
   const before = file ?? (sample === undefined ? undefined : await sampleFile(sample));
   const now = spreadsheet.save();
@@ -117,10 +116,18 @@ export async function startFiles(
     unsaved.opened(open, isDraft);
   };
   const save = async (): Promise<void> => {
+    // Formulas in the file would have the results from before the last change.
+    const isCalculated = await host.settled?.().then(
+      () => true,
+      () => false,
+    );
     download(await currentFile(spreadsheet, unsaved.openedFile()), unsaved.openedFile().name);
     unsaved.saved();
+    // Work is never held back.
+    if (isCalculated === false) notice('The file was saved before its formulas were calculated: save it again later.');
   };
   const saveValues = async (): Promise<void> => {
+    await waitForResults(host);
     const file = await currentFile(spreadsheet, unsaved.openedFile());
     download(await valuesOnlyCopy(file, host, functionLibrary), valuesOnlyName(unsaved.openedFile().name));
   };

@@ -119,7 +119,12 @@ export function univerHost(spreadsheet: Spreadsheet, isDark: () => boolean): She
             return range === undefined ? [] : [block(sheet, range)];
           }),
       ),
-    settled: () => asHostError(() => spreadsheet.settled()),
+    settled: () =>
+      asHostError(async () => {
+        // A cell that is still being typed into is part of what was typed.
+        await spreadsheet.current().facade.endEditingAsync(true);
+        await spreadsheet.settled();
+      }),
     onCellsChanged: async (listener) => {
       const watched: ReadonlySet<string> = new Set([SetRangeValuesMutation.id, SetFormulaCalculationResultMutation.id]);
       const listening = commands().onCommandExecuted((command) => {

@@ -1,6 +1,6 @@
 import type { SheetHost } from '../../hosts/sheet-host';
 import { saveFile } from '../save-file';
-import { refuseWhileCalculating } from '../still-calculating';
+import { waitForResults } from '../still-calculating';
 import type { PaneContext } from '../view';
 import { jobPacket, type PacketFormat } from './job-packet';
 
@@ -11,7 +11,7 @@ export async function savePacket(
   format: PacketFormat,
 ): Promise<void> {
   await work('Making the job packet', async ({ finishing }) => {
-    await refuseWhileCalculating(host);
+    await waitForResults(host);
     const file = await jobPacket(host, functionLibrary, units.profileText(), format);
     finishing();
     saveFile(file);

@@ -1,7 +1,7 @@
 import type { SheetHost } from '../../hosts/sheet-host';
 import { make, makeButton } from '../dom';
 import { saveFile } from '../save-file';
-import { refuseWhileCalculating } from '../still-calculating';
+import { waitForResults } from '../still-calculating';
 import { valuesOnlyCopy } from '../values-only';
 import type { PaneContext } from '../view';
 
@@ -18,7 +18,7 @@ export function createValuesCopy({ host, functionLibrary, work, notify }: PaneCo
   if (host === undefined || !canCopy(host)) return undefined;
   const copy = makeButton('Save values only', () => {
     void work('Making the values-only copy', async ({ step, finishing }) => {
-      await refuseWhileCalculating(host);
+      await waitForResults(host);
       const file = await host.file?.();
       if (file === undefined) return;
       await step(0.3);
