@@ -13,7 +13,8 @@ import { knownSpills } from './spill-repairs';
  * Repairs the order in which formulas depend on each other:
  * - A formula is found by the cells that it fills as well as by its own.
  * - Formulas that refer to each other in a ring were computed once from their old values; they are errors.
- * - With each calculation it recorded again which cells each formula reads.
+ * - With each calculation it recorded again which cells each formula reads. Now it does so only if they are others, or if
+ * it has dropped the record of their sheet, as it does when rows or columns come or go.
  */
 
 /** The spills of a formula, through which it is found besides its own cell. */
@@ -86,11 +87,15 @@ function repairOrder(generator: GeneratorParts): void {
 }
 
 /** The references recorded for a formula, by the engine's own record of them. */
-const written = new WeakMap<object, string>();
+let written = new WeakMap<object, string>();
 
 function repairRecord(): void {
   const manager = withInternals<ManagerParts>(DependencyManagerService);
-  const { addDependencyRTreeCache } = manager;
+  const { addDependencyRTreeCache, _removeDependencyRTreeCacheById } = manager;
+  manager._removeDependencyRTreeCacheById = function (this: ManagerParts, ...sheet) {
+    written = new WeakMap();
+    _removeDependencyRTreeCacheById.apply(this, sheet);
+  };
   manager.addDependencyRTreeCache = function (this: ManagerParts, tree) {
     const ranges = tree.rangeList;
     if (ranges.length === 0) return;

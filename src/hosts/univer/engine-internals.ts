@@ -111,6 +111,7 @@ export interface GeneratorParts {
 export interface ManagerParts {
   readonly _allTreeMap: ReadonlyMap<number, object>;
   _removeDependencyRTreeCache(treeId: number): void;
+  _removeDependencyRTreeCacheById(unitId: string, sheetId: string): void;
   _removeAllTreeMap(treeId: number): void;
   addDependencyRTreeCache(tree: FormulaTree): void;
 }

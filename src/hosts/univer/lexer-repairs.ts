@@ -15,6 +15,8 @@ import { withInternals } from './engine-internals';
  * error.
  * - It keeps long texts by a hash of 32 bits, so that two formulas could share one tree.
  * - It keeps 5,000 parsed formulas, and in a workbook with more it parsed every formula each time.
+ * - It notes the names in a formula only if they mean more than cells, so that no formula was computed again when its name
+ * came to mean other cells, as names do when rows come or go.
  * - It refuses an array constant after an operator, as in `A1*{1;2}` and `-{1;2}`.
  */
 
@@ -26,10 +28,21 @@ interface LexerParts {
     this: LexerParts,
     ...given: Parameters<LexerTreeBuilder['treeBuilder']>
   ): ReturnType<LexerTreeBuilder['treeBuilder']>;
+  /** Replaces names by what they mean. */
+  _handleDefinedName(parts: unknown, names: NamesParts): FoundNames;
   /** Puts operators after their operands; false if it cannot. */
   _suffixExpressionHandler(node: LexerNode): boolean;
   /** Whether an array constant may begin here; its opening brace is at the end of the segment already. */
   _formulaSpellCheck(): boolean;
+}
+
+/** The names of the workbook. */
+interface NamesParts {
+  readonly getValueByName: (unitId: string, name: string) => { readonly name: string } | null | undefined;
+}
+
+interface FoundNames {
+  readonly definedNames: readonly string[];
 }
 
 interface CacheParts {
@@ -47,12 +60,22 @@ export function repairLexer(): void {
   if (repaired) return;
   repaired = true;
   const lexer = withInternals<LexerParts>(LexerTreeBuilder);
-  const { treeBuilder, _formulaSpellCheck: mayBegin } = lexer;
+  const { treeBuilder, _formulaSpellCheck: mayBegin, _handleDefinedName: replaceNames } = lexer;
   lexer.treeBuilder = function (this: LexerParts, formula, transformSuffix = true, names) {
     // Without a transformation, the engine neither reads nor fills its cache.
     const tree = treeBuilder.call(this, formula, false, names);
     if (!transformSuffix || !(tree instanceof LexerNode)) return tree;
     return this._suffixExpressionHandler(tree) ? tree : ErrorType.VALUE;
+  };
+  lexer._handleDefinedName = function (this: LexerParts, parts, names) {
+    const used = new Set<string>();
+    const getValueByName: NamesParts['getValueByName'] = (...asked) => {
+      const meant = names.getValueByName(...asked);
+      if (meant) used.add(meant.name);
+      return meant;
+    };
+    const found = replaceNames.call(this, parts, { ...names, getValueByName });
+    return { ...found, definedNames: [...new Set([...found.definedNames, ...used])] };
   };
   lexer._formulaSpellCheck = function (this: LexerParts) {
     if (mayBegin.call(this)) return true;
