@@ -15,7 +15,8 @@ export function columnName(column: number): string {
   return name;
 }
 
-function columnNumber(name: string): number {
+/** A is 0, AA is 26. */
+export function columnNumber(name: string): number {
   let number = 0;
   for (const letter of name.toUpperCase()) number = number * 26 + letter.charCodeAt(0) - 64;
   return number - 1;

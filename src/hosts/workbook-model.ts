@@ -137,6 +137,8 @@ export interface SheetData {
   readonly name: string;
   /** The name that the sheet had in the file that was opened; absent for a sheet that was added later. */
   readonly openedAs?: string;
+  /** The name that a sheet had when it was added later; its parts still have it. */
+  readonly addedAs?: string;
   readonly cells: readonly CellData[];
   /** Column width in characters, as Excel counts, by column. */
   readonly columnWidths?: Readonly<Record<number, number>>;
@@ -150,7 +152,7 @@ export interface SheetData {
   /** Cells whose style follows a formula (`=$B$2<>$B$3`); the first true formula wins. */
   readonly conditions?: readonly { readonly range: string; readonly formula: string; readonly style: CellStyle }[];
   readonly charts?: readonly ChartData[];
-  /** Rows and columns that came and went since the file was opened, in order; charts name their cells as before them. */
+  /** Rows and columns that came, went or moved since the file was opened, in order; what is not in cells, such as rules and charts, is as before them. */
   readonly moves?: readonly LineMove[];
   readonly otherCharts?: readonly OtherChart[];
   readonly tables?: readonly TableData[];

@@ -1,4 +1,5 @@
 import type { FunctionLibrary } from '../functions/function-library';
+import { withMovedParts } from '../hosts/moved-parts';
 import type { SheetHost } from '../hosts/sheet-host';
 import type { Spreadsheet } from '../hosts/univer/spreadsheet';
 import type { WorkbookData } from '../hosts/workbook-model';
@@ -74,7 +75,9 @@ async function currentFile(spreadsheet: Spreadsheet, { file, sample, base }: Ope
   const { saveIntoFile, writeWorkbook } = await xlsx();
   const before = file ?? (sample === undefined ? undefined : await sampleFile(sample));
   const now = spreadsheet.save();
-  return before === undefined ? writeWorkbook(now) : saveIntoFile(before, base ?? spreadsheet.opened(), now);
+  return before === undefined
+    ? writeWorkbook(withMovedParts(now))
+    : saveIntoFile(before, base ?? spreadsheet.opened(), now);
 }
 
 function download(bytes: Uint8Array, name: string): void {

@@ -6,6 +6,7 @@ import '../task-pane/drawings.css';
 import './workbench.css';
 import './first-look.css';
 import './charts/charts.css';
+import { ICommandService } from '@univerjs/core';
 import type { FunctionLibrary, FunctionLibraryHolder } from '../functions/function-library';
 import type { SheetHost } from '../hosts/sheet-host';
 import { ConditionColors } from '../hosts/univer/condition-colors';
@@ -64,6 +65,9 @@ async function followConditions(spreadsheet: Spreadsheet, host: SheetHost): Prom
   const conditions = new ConditionColors(spreadsheet);
   const update = debounced(() => void attempt('Colors of cautions', () => conditions.update()), 150);
   await host.onCellsChanged(update);
+  spreadsheet.injector.get(ICommandService).onCommandExecuted((command) => {
+    if (conditions.follow(command)) update();
+  });
   await host.onSelectionChanged(() => void attempt('Colors of cautions', () => conditions.updateIfOther()));
   update();
   return conditions;

@@ -32,6 +32,31 @@ describe('a range of cells', () => {
     expect(placeAfter('B5:C9', move)).toBe(wanted);
   });
 
+  // Excel: cut rows, then insert cut cells before another row.
+  test.each([
+    ['past it', { ...rows(3, 1), to: 11 }, 'B4:C8'],
+    ['as a whole', { ...rows(5, 5), to: 1 }, 'B2:C6'],
+    ['as a whole, and further down', { ...rows(4, 7), to: 19 }, 'B14:C18'],
+    ['inside it', { ...rows(6, 1), to: 8 }, 'B5:C9'],
+    ['into it', { ...rows(2, 1), to: 6 }, 'B4:C9'],
+    ['out of it', { ...rows(6, 2), to: 19 }, 'B5:C7'],
+    ['with its last row', { ...rows(9, 1), to: 1 }, 'B6:C9'],
+  ])('moves or changes with lines that move %s', (_, move, wanted) => {
+    expect(placeAfter('B5:C9', move)).toBe(wanted);
+  });
+
+  test('is where it was once a move of lines was undone', () => {
+    const there = { ...rows(3, 2), to: 8 };
+    expect(withMove([there], { ...rows(7, 2), to: 2 }, false)).toEqual([]);
+    expect(withMove([{ ...rows(7, 2), to: 2 }], { ...rows(3, 2), to: 8 }, true)).toEqual([]);
+    expect(withMove([there], { ...rows(7, 2), to: 3 }, true)).toHaveLength(2);
+  });
+
+  test('does not reach beyond the last row of a sheet', () => {
+    expect(placeAfter('B5:B1048576', rows(2, 3))).toBe('B8:B1048576');
+    expect(placeAfter('B1048576', rows(2, 3))).toBeUndefined();
+  });
+
   test('is whole again once a deletion of some of it, or of all, was undone', () => {
     for (const gone of [rows(5, -1), rows(5, -5), rows(8, -4)]) {
       expect(withMove(withMove([], gone, false), { ...gone, count: -gone.count }, true)).toEqual([]);

@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
+import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { chooseSample, type OpenPage, openWorkbench } from './open-workbench';
 import { servedSite } from './served-site';
 
@@ -30,6 +32,11 @@ const change = (page: Page, lines: readonly Lines[]): Promise<void> =>
     await window.workbench.spreadsheet.settled();
   }, lines);
 
+const save = async (page: Page): Promise<Uint8Array> => {
+  const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
+  return new Uint8Array(readFileSync(await download.path()));
+};
+
 const valueAt = (page: Page, sheet: string, row: number, column: number) =>
   page.evaluate(
     async ([name, down, across]) => {
@@ -58,5 +65,117 @@ test('formulas are computed on after rows came into a sheet that they read, or m
   expect(await valueAt(page, 'Silt units', 8, 0)).toBe('kind');
   await type(page, 'Silt units', 5, 1, 'US');
   expect(await valueAt(page, 'Tests', 3, 1)).toBe('°F');
+  expect(open.faults).toEqual([]);
+});
+
+test('lists, colors, frozen and printed cells follow rows and columns into the file, and back if undone', async () => {
+  const { page } = open;
+  const path = 'US/water-book.xlsx';
+  await chooseSample(page, path);
+  const sheetIn = async (bytes: Uint8Array, name: string) =>
+    (await readWorkbook(bytes)).sheets.find((sheet) => sheet.name === name)!;
+  const parts = async (bytes: Uint8Array) => {
+    const [tests, verdict] = [await sheetIn(bytes, 'Tests'), await sheetIn(bytes, 'Verdict')];
+    return {
+      lists: verdict.validations?.map(({ range, formulas }) => [range, ...formulas]),
+      colors: verdict.conditions?.map(({ range, formula }) => [range, formula]),
+      entries: tests.validations?.map(({ range }) => range),
+      frozen: tests.frozenRows,
+      printed: [tests.print?.area, tests.print?.titleRows],
+      heights: tests.rowHeights,
+      charts: tests.charts?.map(({ place, series }) => [place, series[0]?.values]),
+    };
+  };
+  const sample = await parts(new Uint8Array(readFileSync(`sample-workbooks/${path}`)));
+  expect(await parts(await save(page))).toEqual(sample);
+  await change(page, [
+    { sheet: 'Tests', rows: [1, 2] },
+    { sheet: 'Verdict', columns: [1, 1] },
+  ]);
+  const now = await parts(await save(page));
+  // As Excel has them after the same changes: two rows under the title, and a column before B.
+  expect(now.lists?.map(([range]) => range)).toEqual(['C4', 'C5']);
+  expect(now.lists?.[1]?.[1]).toBe('Tests!$A$8:$A$64');
+  expect(now.colors).toEqual([
+    ['C5', '=LEFT(E5,3)="No "'],
+    ['E5', '=LEFT(E5,3)="No "'],
+    ['F9:F18', '=AND(F9<>"",F9<>"within limits",F9<>"not measured")'],
+  ]);
+  const down = (range: string | undefined): string | undefined =>
+    range?.replace(/\d+/g, (row) => String(Number(row) + 2));
+  expect(now.entries).toEqual(sample.entries?.map(down));
+  expect(now.frozen).toBe(sample.frozen! + 2);
+  expect(now.printed).toEqual([sample.printed[0]?.replace('62', '64'), '1:7']);
+  expect(now.charts).toEqual(
+    sample.charts?.map(([place, values]) => [
+      down(place),
+      values?.replaceAll(/\$\d+/g, (row) => `$${Number(row.slice(1)) + 2}`),
+    ]),
+  );
+  await page.click('#undo');
+  await page.click('#undo');
+  expect(await parts(await save(page))).toEqual(sample);
+  // The last two of the frozen rows, and one below them.
+  await change(page, [{ sheet: 'Tests', rows: [sample.frozen! - 2, -3] }]);
+  expect((await parts(await save(page))).frozen).toBe(sample.frozen! - 2);
+  await page.click('#undo');
+  expect((await parts(await save(page))).frozen).toBe(sample.frozen);
+  expect(open.faults).toEqual([]);
+});
+
+test('the colors of cautions in the grid follow at once, also if a sheet that they read gets another name', async () => {
+  const { page } = open;
+  await chooseSample(page, 'US/water-book.xlsx');
+  await page.evaluate(() => {
+    const { facade } = window.workbench.spreadsheet.current();
+    facade.setActiveSheet(facade.getSheetByName('Tests')!);
+  });
+  // Row 6: pH 8.2 and 6.5 mg/L of ammonia N, which kills.
+  await page.evaluate(() => window.workbench.host.write([{ sheet: 'Tests', row: 5, column: 2, cells: [[8.2, 6.5]] }]));
+  const colored = (place: string) =>
+    expect.poll(() => page.evaluate((key) => window.workbench.conditions.now().get(key)?.bg?.rgb, place));
+  await colored('5,3').toBe('#FDE0E0');
+  const fills = await page.evaluate(() => {
+    const { facade } = window.workbench.spreadsheet.current();
+    const sheet = facade.getActiveSheet();
+    sheet.insertRows(1, 2);
+    return [...window.workbench.conditions.now()].map(([key]) => key);
+  });
+  expect(fills).toContain('7,3');
+  expect(fills).not.toContain('5,3');
+  await page.evaluate(() =>
+    window.workbench.spreadsheet.current().facade.getSheetByName('Verdict')!.setName('The verdict'),
+  );
+  // Less kills no more; this is seen by a rule that looks at its cells where they are now.
+  await page.evaluate(() => window.workbench.host.write([{ sheet: 'Tests', row: 7, column: 2, cells: [[7, 0.1]] }]));
+  await colored('7,3').toBeUndefined();
+  await page.evaluate(() => window.workbench.host.write([{ sheet: 'Tests', row: 8, column: 2, cells: [[8.2, 6.5]] }]));
+  await colored('8,3').toBe('#FDE0E0');
+  expect(open.faults).toEqual([]);
+});
+
+test('the copy of a sheet has its lists, colors, notes and charts, which read the copy', async () => {
+  const { page } = open;
+  await chooseSample(page, 'US/stocking-scenarios.xlsx');
+  await change(page, [{ sheet: 'Compare', rows: [1, 1] }]);
+  const copy = await page.evaluate(async () => {
+    const { facade } = window.workbench.spreadsheet.current();
+    const name = facade.duplicateSheet(facade.getSheetByName('Compare')!)!.getSheetName();
+    await window.workbench.spreadsheet.settled();
+    return name;
+  });
+  await change(page, [{ sheet: copy, rows: [1, 1] }]);
+  const { sheets } = await readWorkbook(await save(page));
+  const [own, copied] = ['Compare', copy].map((name) => sheets.find((sheet) => sheet.name === name)!);
+  const notes = (sheet: typeof own) =>
+    sheet!.cells.flatMap(({ row, column, note }) => (note ? [[row, column, note]] : []));
+  const down = (text: string): string => text.replace(/(?<=[A-Z]\$?)\d+/g, (row) => String(Number(row) + 1));
+  expect(copied!.charts?.map(({ series }) => series[0]!.values)).toEqual(
+    own!.charts?.map(({ series }) => down(series[0]!.values).replace('Compare!', `'${copy}'!`)),
+  );
+  expect(copied!.charts?.map(({ place }) => place)).toEqual(own!.charts?.map(({ place }) => down(place)));
+  expect(copied!.validations?.map(({ range }) => range)).toEqual(own!.validations?.map(({ range }) => down(range)));
+  expect(copied!.conditions?.map(({ range }) => range)).toEqual(own!.conditions?.map(({ range }) => down(range)));
+  expect(notes(copied)).toEqual(notes(own).map(([row, ...rest]) => [Number(row) + 1, ...rest]));
   expect(open.faults).toEqual([]);
 });

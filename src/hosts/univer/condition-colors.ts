@@ -1,11 +1,15 @@
-import { type ICellData, InterceptorEffectEnum, type IStyleData } from '@univerjs/core';
-import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
+import { type ICellData, type ICommandInfo, InterceptorEffectEnum, type IStyleData } from '@univerjs/core';
+import { INTERCEPTOR_POINT, SetWorksheetNameMutation, SheetInterceptorService } from '@univerjs/sheets';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import { type CellRange, parseRange } from '../address';
+import { movedRange } from '../moved-lines';
+import { movedParts } from '../moved-parts';
 import type { CellResult, SheetData } from '../workbook-model';
 import type { Evaluated } from './evaluate';
+import { sheetMove } from './line-moves';
+import { sheetsNow } from './sheets-now';
 import { toEngineStyle } from './snapshot-style';
-import { movedFormula, spreadFormula } from './spread-formula';
+import { offsetFormula, spreadFormula } from './spread-formula';
 import type { Spreadsheet } from './spreadsheet';
 
 type Condition = NonNullable<SheetData['conditions']>[number];
@@ -40,7 +44,7 @@ async function cellsThatHold(
   }
   const found: (readonly [number, number])[] = [];
   for (const [row, column] of places.slice(0, mostCells)) {
-    if (isTrue(answerAt(await evaluate(movedFormula(formula, row, column)), 0, 0))) found.push([row, column]);
+    if (isTrue(answerAt(await evaluate(offsetFormula(formula, row, column)), 0, 0))) found.push([row, column]);
   }
   return found;
 }
@@ -71,15 +75,31 @@ export class ConditionColors {
     });
   }
 
+  /** Lets colors follow rows and columns at once; whether the rules have to be looked at again after a command. */
+  follow(command: Readonly<ICommandInfo>): boolean {
+    const moved = sheetMove(command);
+    if (moved === undefined) return command.id === SetWorksheetNameMutation.id;
+    const of = `${moved.workbook} ${moved.sheet}`;
+    const now = [...(this.colors.get(of) ?? [])].flatMap(([key, style]): [string, IStyleData][] => {
+      const [row = 0, column = 0] = key.split(',').map(Number);
+      const place = movedRange({ row, column, rows: 1, columns: 1 }, [moved.move]);
+      return place === undefined ? [] : [[`${place.row},${place.column}`, style]];
+    });
+    this.colors.set(of, new Map(now));
+    return true;
+  }
+
   /** Looks at the rules of the sheet in view again, as after a change of its cells. */
   async update(): Promise<void> {
     this.run += 1;
     const mine = this.run;
-    const { facade, sources } = this.spreadsheet.current();
-    const sheet = facade.getActiveSheet();
+    const open = this.spreadsheet.current();
+    const sheet = open.facade.getActiveSheet();
     this.lookedAt = keyOf(sheet);
     const found = new Map<string, IStyleData>();
-    for (const condition of sources.get(sheet.getSheetId())?.conditions ?? []) {
+    const source = open.sources.get(sheet.getSheetId());
+    const conditions = source?.conditions && movedParts(source, sheetsNow(open)).conditions;
+    for (const condition of conditions ?? []) {
       await this.add(condition, sheet.getSheetName(), found);
       if (mine !== this.run) return;
     }
@@ -108,7 +128,7 @@ export class ConditionColors {
     for (const block of blocks) {
       // Rules are written for the first cell of all their blocks.
       const [down, across] = [block.row - first.row, block.column - first.column];
-      const own = movedFormula(formula.startsWith('=') ? formula : `=${formula}`, down, across);
+      const own = offsetFormula(formula.startsWith('=') ? formula : `=${formula}`, down, across);
       for (const [row, column] of await cellsThatHold(own, block, evaluate)) {
         const key = `${block.row + row},${block.column + column}`;
         if (!found.has(key)) found.set(key, toEngineStyle(style));

@@ -1,43 +1,89 @@
 import { ICommandService, type Injector, type IRange, UndoCommand } from '@univerjs/core';
-import { InsertColMutation, InsertRowMutation, RemoveColMutation, RemoveRowMutation } from '@univerjs/sheets';
+import {
+  CopySheetCommand,
+  type ICopySheetCommandParams,
+  InsertSheetMutation,
+  MoveRangeMutation,
+} from '@univerjs/sheets';
+import type { FWorkbook } from '@univerjs/sheets/facade';
+import type { CellRange } from '../address';
 import { type LineMove, withMove } from '../moved-lines';
-import type { Lines, Notes } from './notes';
+import { copiedParts } from '../moved-parts';
+import type { SheetData } from '../workbook-model';
+import { followFrozen } from './freeze-repairs';
+import { sheetMove } from './line-moves';
+import type { Notes } from './notes';
 
-interface LinesParams {
-  readonly unitId: string;
-  readonly subUnitId: string;
-  readonly range: IRange;
-}
-
-/** What follows the rows and columns of a workbook. */
+/** What follows the cells of an open workbook. */
 interface Followers {
+  readonly facade: FWorkbook;
   readonly notes: Notes;
   /** By the id of the sheet. */
+  readonly sources: Map<string, SheetData>;
   readonly moves: Map<string, readonly LineMove[]>;
 }
 
-/** Moves notes with the rows and columns of their cells, and notes the moves. `followers` has those of an open workbook by its id. */
-export function followLines(injector: Injector, followers: (workbook: string) => Followers | undefined): void {
+interface MovedCells {
+  readonly unitId: string;
+  readonly fromRange: IRange;
+  readonly toRange: IRange;
+  readonly from: { readonly subUnitId: string };
+  readonly to: { readonly subUnitId: string };
+}
+
+const toRange = ({ startRow, startColumn, endRow, endColumn }: IRange): CellRange => ({
+  row: startRow,
+  column: startColumn,
+  rows: endRow - startRow + 1,
+  columns: endColumn - startColumn + 1,
+});
+
+/**
+ * Lets what the spreadsheet does not hold itself follow its cells: notes, and the parts of sheets such as rules and
+ * charts. `opened` has the open workbook by its id.
+ */
+export function followLines(injector: Injector, opened: (workbook: string) => Followers | undefined): void {
   const commands = injector.get(ICommandService);
   let isUndo = false;
-  commands.beforeCommandExecuted(({ id }) => {
+  followFrozen(injector, () => isUndo);
+  /** The sheet that is being copied. */
+  let copied: string | undefined;
+  commands.beforeCommandExecuted(({ id, params }) => {
     if (id === UndoCommand.id) isUndo = true;
+    if (id !== CopySheetCommand.id) return;
+    const { unitId, subUnitId } = (params ?? {}) as ICopySheetCommandParams;
+    copied =
+      subUnitId ??
+      opened(unitId ?? '')
+        ?.facade.getActiveSheet()
+        .getSheetId();
   });
-  commands.onCommandExecuted(({ id, params }) => {
+  commands.onCommandExecuted((command) => {
+    const { id, params } = command;
     if (id === UndoCommand.id) isUndo = false;
-    const isInserted = id === InsertRowMutation.id || id === InsertColMutation.id;
-    if (!isInserted && id !== RemoveRowMutation.id && id !== RemoveColMutation.id) return;
-    const { unitId, subUnitId, range } = params as LinesParams;
-    const following = followers(unitId);
-    if (following === undefined) return;
-    const { notes, moves } = following;
-    const isRows = id === InsertRowMutation.id || id === RemoveRowMutation.id;
-    const [first, last] = isRows ? [range.startRow, range.endRow] : [range.startColumn, range.endColumn];
-    const lines: Lines = { sheet: subUnitId, across: isRows ? 'row' : 'column', first, count: last - first + 1 };
-    if (isInserted) notes.inserted(lines, isUndo);
-    else notes.deleted(lines);
-    const { across, count } = lines;
-    const move = { across, first, count: isInserted ? count : -count };
-    moves.set(subUnitId, withMove(moves.get(subUnitId) ?? [], move, isUndo));
+    else if (id === CopySheetCommand.id) copied = undefined;
+    else if (id === InsertSheetMutation.id && copied !== undefined) copyParts(opened, copied, params);
+    else if (id === MoveRangeMutation.id) {
+      const { unitId, fromRange, toRange: target, from, to } = params as MovedCells;
+      const source = { sheet: from.subUnitId, range: toRange(fromRange) };
+      opened(unitId)?.notes.movedCells(source, { sheet: to.subUnitId, range: toRange(target) }, isUndo);
+    }
+    const moved = sheetMove(command);
+    const open = moved && opened(moved.workbook);
+    if (moved === undefined || open === undefined) return;
+    open.notes.moved(moved.sheet, moved.move, isUndo);
+    open.moves.set(moved.sheet, withMove(open.moves.get(moved.sheet) ?? [], moved.move, isUndo));
   });
+}
+
+function copyParts(opened: (workbook: string) => Followers | undefined, from: string, params: unknown): void {
+  const { unitId, sheet } = params as { unitId: string; sheet: { id: string; name: string } };
+  const open = opened(unitId);
+  if (open === undefined) return;
+  open.notes.copied(from, sheet.id);
+  const source = open.sources.get(from);
+  if (source === undefined) return;
+  // Parts are as they were before rows and columns moved, so the copy has the same moves behind it.
+  open.sources.set(sheet.id, copiedParts(source, sheet.name));
+  open.moves.set(sheet.id, open.moves.get(from) ?? []);
 }

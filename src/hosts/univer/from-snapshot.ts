@@ -2,6 +2,7 @@ import { BooleanNumber, type IWorkbookData, type IWorksheetData, type Nullable }
 import type { FWorkbook } from '@univerjs/sheets/facade';
 import { type CellRange, parseRange, rangeName } from '../address';
 import type { LineMove } from '../moved-lines';
+import { keptParts, nameInParts } from '../moved-parts';
 import type { CellData, DefinedName, SheetData, WorkbookData } from '../workbook-model';
 import type { CellReader } from './cell-reader';
 import type { Notes } from './notes';
@@ -17,9 +18,6 @@ interface Open {
   readonly notes: Notes;
   readonly moves: ReadonlyMap<string, readonly LineMove[]>;
 }
-
-/** The parts of an opened sheet that the spreadsheet does not hold, or that are easier to keep than to read. */
-const keptParts = ['validations', 'conditions', 'charts', 'otherCharts', 'tables', 'print'] as const;
 
 function records<T>(table: { readonly [key: number]: T } | undefined): [number, T][] {
   return Object.entries((table ?? {}) as Record<string, T>).map(([key, value]) => [Number(key), value]);
@@ -91,10 +89,9 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
   );
   const tabColor = sheet.tabColor?.replace('#', '').toUpperCase();
   const moves = open.moves.get(sheet.id ?? '') ?? [];
-  const isOpened = before !== undefined && open.opened.sheets.includes(before);
   return {
     name: sheet.name ?? 'Sheet',
-    ...(isOpened ? { openedAs: before.name } : {}),
+    ...originOf(open, before, sheet.name),
     cells: readCells(open, snapshot, sheet, notes),
     columnWidths: Object.fromEntries(widths),
     rowHeights: Object.fromEntries(heights),
@@ -107,6 +104,18 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
     ...kept,
     ...(moves.length > 0 ? { moves } : {}),
   };
+}
+
+/** What the sheet was called in the file; or, if it was added later, when it was added. */
+function originOf(open: Open, before: SheetData | undefined, now: string | undefined): Partial<SheetData> {
+  if (before === undefined) return {};
+  const { sheets } = open.opened;
+  // The sheets of a draft know their names in the file; those without one were added.
+  const isDraft = sheets.some(({ openedAs }) => openedAs !== undefined);
+  const isOpened = isDraft ? before.openedAs !== undefined : sheets.includes(before);
+  const name = nameInParts(before);
+  if (isOpened) return { openedAs: name };
+  return name === now ? {} : { addedAs: name };
 }
 
 const pixelsAPoint = 96 / 72;

@@ -1,12 +1,6 @@
+import { type CellRange, contains } from '../address';
+import { type LineMove, movedLines } from '../moved-lines';
 import type { WorkbookData } from '../workbook-model';
-
-/** Rows or columns of a sheet that come or go. */
-export interface Lines {
-  readonly sheet: string;
-  readonly across: 'row' | 'column';
-  readonly first: number;
-  readonly count: number;
-}
 
 interface Note {
   readonly sheet: string;
@@ -15,15 +9,23 @@ interface Note {
   readonly note: string;
 }
 
+interface Cells {
+  readonly sheet: string;
+  readonly range: CellRange;
+}
+
+const isIn = ({ sheet, range }: Cells, note: Note): boolean =>
+  note.sheet === sheet && contains(range, note.row, note.column);
+
 /**
  * Notes of cells, which the embedded spreadsheet does not hold itself. They belong to a sheet by its id, so that they stay
- * with it under another name, and move with the rows and columns of their cells.
+ * with it under another name, and move with their cells.
  */
 export class Notes {
   private readonly idOf: (sheet: string) => string | undefined;
   private notes: readonly Note[] = [];
-  /** Notes of deleted rows and columns, the latest first, for when that is undone. */
-  private readonly gone: (Lines & { readonly notes: readonly Note[] })[] = [];
+  /** Notes of cells that were deleted or written over, the latest first, by what did it, for when that is undone. */
+  private readonly gone: { readonly by: string; readonly notes: readonly Note[] }[] = [];
 
   /** `idOf` gives the id of a sheet by its present name. */
   constructor(workbook: WorkbookData, idOf: (sheet: string) => string | undefined) {
@@ -54,25 +56,46 @@ export class Notes {
     return this.notes.filter(({ sheet }) => sheet === id);
   }
 
-  inserted(lines: Lines, isUndo: boolean): void {
-    const { sheet, across, first, count } = lines;
-    this.notes = this.notes.map((note) =>
-      note.sheet === sheet && note[across] >= first ? { ...note, [across]: note[across] + count } : note,
-    );
-    const back = this.gone.findIndex(
-      (one) => one.sheet === sheet && one.across === across && one.first === first && one.count === count,
-    );
-    if (isUndo && back >= 0) this.notes = [...this.notes, ...this.gone.splice(back, 1).flatMap(({ notes }) => notes)];
+  /** Gives the copy of a sheet its notes. */
+  copied(from: string, to: string): void {
+    this.notes = [...this.notes, ...this.of(from).map((note) => ({ ...note, sheet: to }))];
   }
 
-  deleted(lines: Lines): void {
-    const { sheet, across, first, count } = lines;
-    const isIn = (note: Note): boolean => note.sheet === sheet && note[across] >= first && note[across] < first + count;
-    this.gone.unshift({ ...lines, notes: this.notes.filter(isIn) });
+  /** Rows or columns of a sheet come, go or move. */
+  moved(sheet: string, move: LineMove, isUndo: boolean): void {
+    const { across, first, count } = move;
+    const deleted: Note[] = [];
+    this.notes = this.notes.flatMap((note) => {
+      if (note.sheet !== sheet) return [note];
+      const [now] = movedLines(across, note[across], 1, [move]) ?? [];
+      if (now === undefined) deleted.push(note);
+      return now === undefined ? [] : [{ ...note, [across]: now }];
+    });
+    if (isUndo && count > 0 && move.to === undefined) this.bringBack(JSON.stringify([sheet, across, first, -count]));
+    if (deleted.length > 0) this.gone.unshift({ by: JSON.stringify([sheet, across, first, count]), notes: deleted });
+  }
+
+  /** Cells are cut and pasted elsewhere; notes that were there are written over. */
+  movedCells(from: Cells, to: Cells, isUndo: boolean): void {
+    const overwritten = this.notes.filter((note) => isIn(to, note) && !isIn(from, note));
     this.notes = this.notes
-      .filter((note) => !isIn(note))
+      .filter((note) => !overwritten.includes(note))
       .map((note) =>
-        note.sheet === sheet && note[across] >= first ? { ...note, [across]: note[across] - count } : note,
+        isIn(from, note)
+          ? {
+              ...note,
+              sheet: to.sheet,
+              row: note.row - from.range.row + to.range.row,
+              column: note.column - from.range.column + to.range.column,
+            }
+          : note,
       );
+    if (isUndo) this.bringBack(JSON.stringify([to, from]));
+    else if (overwritten.length > 0) this.gone.unshift({ by: JSON.stringify([from, to]), notes: overwritten });
+  }
+
+  private bringBack(by: string): void {
+    const at = this.gone.findIndex((one) => one.by === by);
+    if (at >= 0) this.notes = [...this.notes, ...this.gone.splice(at, 1).flatMap(({ notes }) => notes)];
   }
 }

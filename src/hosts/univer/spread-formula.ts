@@ -10,7 +10,7 @@ const answersCellByCell = new Set(
 );
 
 /** The formula of the first cell, moved down and across by so many rows and columns. */
-export function movedFormula(formula: string, rows: number, columns: number): string {
+export function offsetFormula(formula: string, rows: number, columns: number): string {
   return translateFormulaToA1(translateFormulaToR1C1(formula, 'A1'), cellName(rows, columns));
 }
 
@@ -23,7 +23,7 @@ export function spreadFormula(formula: string, rows: number, columns: number): s
     if (type === 'func') return answersCellByCell.has(value.toUpperCase()) ? value : undefined;
     if (type === 'range' && value.includes(':')) return undefined;
     if (type === 'range') {
-      const last = movedFormula(`=${value}`, rows - 1, columns - 1).slice(1);
+      const last = offsetFormula(`=${value}`, rows - 1, columns - 1).slice(1);
       return last === value ? value : `${value}:${last.slice(last.lastIndexOf('!') + 1)}`;
     }
     return type.startsWith('range_') || type === 'structured' ? undefined : value;

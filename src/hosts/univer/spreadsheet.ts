@@ -15,6 +15,7 @@ import { type Evaluated, evaluate } from './evaluate';
 import { descriptions, executors } from './executor';
 import { finishBackwards } from './finish-backwards';
 import { followLines } from './follow-lines';
+import { repairFreeze } from './freeze-repairs';
 import { asOpened, fromSnapshot } from './from-snapshot';
 import type { HostFunction } from './function-set';
 import { repairHeights } from './height-repairs';
@@ -33,7 +34,7 @@ export interface OpenWorkbook {
   /** The data from which sheets were made, by their id; an added sheet is recorded here. */
   readonly sources: Map<string, SheetData>;
   readonly notes: Notes;
-  /** Rows and columns that came and went since the file was opened, by the id of the sheet. */
+  /** Rows and columns that came, went or moved since the file was opened, by the id of the sheet. */
   readonly moves: Map<string, readonly LineMove[]>;
 }
 
@@ -64,6 +65,7 @@ export interface SpreadsheetOptions {
 
 export function createSpreadsheet({ container, functions, dark }: SpreadsheetOptions): Spreadsheet {
   repairHeights();
+  repairFreeze();
   repairTab();
   repairTurnsOfCalculation();
   const univer = new Univer({

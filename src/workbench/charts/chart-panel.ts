@@ -1,5 +1,6 @@
 import { parseRange, splitSheet } from '../../hosts/address';
 import { movedRange } from '../../hosts/moved-lines';
+import { nameInParts } from '../../hosts/moved-parts';
 import type { SheetHost } from '../../hosts/sheet-host';
 import type { Spreadsheet } from '../../hosts/univer/spreadsheet';
 import type { ChartData, OtherChart } from '../../hosts/workbook-model';
@@ -113,7 +114,7 @@ export class ChartPanel {
     const { sheet: name, rest } = splitSheet(reference);
     const range = parseRange(rest);
     if (name === undefined || range === undefined || range.rows * range.columns > mostCells) return undefined;
-    const id = [...sources].find(([, source]) => source.name.toLowerCase() === name.toLowerCase())?.[0];
+    const id = [...sources].find(([, source]) => nameInParts(source).toLowerCase() === name.toLowerCase())?.[0];
     const sheet = facade.getWorkbook().getSheetBySheetId(id ?? '');
     if (!sheet) return undefined;
     const moved = movedRange(range, moves.get(sheet.getSheetId()) ?? []);

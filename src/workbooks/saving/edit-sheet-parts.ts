@@ -1,6 +1,7 @@
 import { cellName } from '../../hosts/address';
 import type { SheetData } from '../../hosts/workbook-model';
 import {
+  appended,
   applyEdits,
   attributesText,
   childNamed,
@@ -61,11 +62,25 @@ function columnsEdit(xml: string, root: ElementSpan, before: SheetData, now: She
 
 function heightEdits(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
   const data = childNamed(root, 'sheetData');
-  return Object.entries(now.rowHeights ?? {}).flatMap(([row, height]) => {
-    if (before.rowHeights?.[Number(row)] === height) return [];
-    const element = data?.children.find(({ attributes }) => attributes.r === String(Number(row) + 1));
-    return element === undefined ? [] : [retagged(xml, element, { ht: String(height), customHeight: '1' })];
+  if (data === undefined) return [];
+  const [were, are] = [before.rowHeights ?? {}, now.rowHeights ?? {}];
+  const changed = [...new Set([...Object.keys(were), ...Object.keys(are)].map(Number))]
+    .filter((row) => were[row] !== are[row])
+    .sort((one, other) => one - other);
+  const rows = new Map(data.children.map((row) => [Number(row.attributes.r) - 1, row]));
+  const added: string[] = [];
+  const edits = changed.flatMap((row): Edit[] => {
+    const [element, height] = [rows.get(row), are[row]];
+    const attributes = height === undefined ? {} : { ht: String(height), customHeight: '1' };
+    if (element !== undefined)
+      return [retagged(xml, element, { ht: undefined, customHeight: undefined, ...attributes })];
+    if (height === undefined) return [];
+    const text = `<${prefixOf(root)}row${attributesText({ r: String(row + 1), ...attributes })}/>`;
+    const next = data.children.find(({ attributes: { r } }) => Number(r) > row + 1);
+    if (next === undefined) added.push(text);
+    return next === undefined ? [] : [{ start: next.start, end: next.start, text }];
   });
+  return added.length === 0 ? edits : [...edits, appended(xml, data, added.join(''))];
 }
 
 function mergesEdit(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
@@ -86,7 +101,14 @@ function viewEdits(xml: string, root: ElementSpan, before: SheetData, now: Sheet
   const [rows, columns] = [now.frozenRows ?? 0, now.frozenColumns ?? 0];
   if (rows === (before.frozenRows ?? 0) && columns === (before.frozenColumns ?? 0)) return edits;
   const prefix = prefixOf(root);
-  const pane = childNamed(view, 'pane');
+  const shift = ({ start, openEnd, end, ...rest }: ElementSpan): ElementSpan => ({
+    ...rest,
+    start: start + view.start,
+    openEnd: openEnd + view.start,
+    end: end + view.start,
+  });
+  const inside = elementTree(xml.slice(view.start, view.end), 1).children.map(shift);
+  const pane = inside.find(({ name }) => name === 'pane');
   const activePane = rows > 0 && columns > 0 ? 'bottomRight' : rows > 0 ? 'bottomLeft' : 'topRight';
   const attributes = {
     ...(columns > 0 ? { xSplit: String(columns) } : {}),
@@ -97,8 +119,7 @@ function viewEdits(xml: string, root: ElementSpan, before: SheetData, now: Sheet
   };
   const text = rows + columns === 0 ? '' : `<${prefix}pane${attributesText(attributes)}/>`;
   // Selections may refer to panes that are removed.
-  for (const selection of childrenNamed(view, 'selection'))
-    edits.push({ start: selection.start, end: selection.end, text: '' });
+  for (const { name, start, end } of inside) if (name === 'selection') edits.push({ start, end, text: '' });
   if (pane !== undefined) edits.push({ start: pane.start, end: pane.end, text });
   else if (view.openEnd < view.end) edits.push({ start: view.openEnd, end: view.openEnd, text });
   else if (text !== '') {

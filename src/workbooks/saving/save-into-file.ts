@@ -1,17 +1,24 @@
 import { parseRange, splitSheet } from '../../hosts/address';
+import type { MovesOf } from '../../hosts/moved-formula';
+import { withMovedParts } from '../../hosts/moved-parts';
 import type { CellStyle, SheetData, WorkbookData } from '../../hosts/workbook-model';
-import { writeCells } from '../patch-sheet';
+import { key, writeCells } from '../patch-sheet';
 import { scanSheet } from '../sheet-scan';
+import { storedFormula } from '../stored-formula';
 import { writeWorkbook } from '../write-xlsx';
 import { arrayFlag } from './array-flag-part';
-import { editSheetParts, elementEdit } from './edit-sheet-parts';
+import { editSheetParts } from './edit-sheet-parts';
+import { editTables } from './edit-tables';
 import { editWorkbook, sheetRenamer } from './edit-workbook';
-import { graftPart, graftSheet, stylesDownColumn } from './graft-sheet';
+import { graftSheet, stylesDownColumn } from './graft-sheet';
 import { graftStyles } from './graft-styles';
-import { moveCharts, movePrinting } from './move-references';
+import { moveAttached, moveOutside } from './move-references';
+import { moveSheet } from './move-sheet';
+import { movedBefore } from './moved-before';
 import { WorkbookPackage } from './package';
+import { replaceNotes } from './replace-notes';
 import { changedCells, sameStyle } from './wanted-cells';
-import { applyEdits, childNamed, elementTree, prefixOf, retagged } from './xml-elements';
+import { applyEdits, childNamed, elementTree, retagged } from './xml-elements';
 
 /** Parts other than worksheets whose formulas name sheets. */
 const namesSheets = /^xl\/(?:charts|chartsheets|drawings|pivotCache|pivotTables)\/[^_]*\.xml$/;
@@ -33,7 +40,9 @@ function notesOf({ cells }: SheetData): string {
 function newStyles(kept: readonly Kept[]): CellStyle[] {
   const found = new Map<string, CellStyle>();
   for (const { before, now } of kept) {
-    const was = new Map(before.cells.map(({ row, column, style }) => [`${row},${column}`, style]));
+    const was = new Map(
+      movedBefore(before, now.moves ?? []).cells.map(({ row, column, style }) => [`${row},${column}`, style]),
+    );
     for (const { row, column, style } of now.cells)
       if (style !== undefined && !sameStyle(was.get(`${row},${column}`), style))
         found.set(JSON.stringify(style), style);
@@ -56,29 +65,6 @@ async function makeAdditions(now: WorkbookData, kept: readonly Kept[], added: re
   if (styles.length + noted.length + added.length === 0) return undefined;
   const file = new WorkbookPackage(await writeWorkbook({ sheets, names: now.names ?? [] }));
   return { file, styles, noted, parts: file.sheets() };
-}
-
-/** Replaces the notes of a sheet in the file. */
-function replaceNotes(file: WorkbookPackage, path: string, from: WorkbookPackage, source: string): void {
-  const isNotes = (type: string): boolean => /\/(comments|vmlDrawing)$/.test(type);
-  for (const { target, type } of file.relations(path)) {
-    if (!isNotes(type)) continue;
-    file.unrelate(path, target);
-    file.remove(target);
-  }
-  const names = new Map<string, string>();
-  let drawing: string | undefined;
-  for (const { target, type } of from.relations(source)) {
-    if (!isNotes(type)) continue;
-    const id = file.relate(path, type, graftPart(from, file, target, names));
-    if (type.endsWith('/vmlDrawing')) drawing = id;
-  }
-  const xml = file.needed(path);
-  const root = elementTree(xml, 1);
-  const relations = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
-  const text =
-    drawing === undefined ? '' : `<${prefixOf(root)}legacyDrawing xmlns:r="${relations}" r:id="${drawing}"/>`;
-  file.set(path, applyEdits(xml, [elementEdit(xml, root, 'legacyDrawing', text)]));
 }
 
 /** Renames a sheet in the formulas of rules and charts. */
@@ -109,6 +95,21 @@ function select(file: WorkbookPackage, path: string, isActive: boolean): void {
   file.set(path, applyEdits(xml, [retagged(xml, view, { tabSelected: isActive ? '1' : undefined })]));
 }
 
+/** The moves of the sheets by their names in the file. */
+function movesIn(kept: readonly Kept[]): MovesOf {
+  const moves = new Map(kept.map(({ before, now }) => [before.name.toLowerCase(), now.moves ?? []]));
+  return (sheet) => moves.get(sheet.toLowerCase()) ?? [];
+}
+
+/** A worksheet's part with its rows and columns where they are now. */
+function movedPart(xml: string, { name, cells }: SheetData, movesOf: MovesOf): string {
+  const formulas = new Map(cells.map(({ row, column, formula }) => [key(row, column), formula]));
+  return moveSheet(xml, name, movesOf, ({ row, column }) => {
+    const formula = formulas.get(key(row, column));
+    return formula === undefined ? undefined : storedFormula(formula);
+  });
+}
+
 function isRangeName(now: WorkbookData): (name: string) => boolean {
   const ranges = new Set(
     (now.names ?? []).flatMap(({ name, refersTo }) => {
@@ -134,7 +135,8 @@ export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now:
     const was = before.sheets.find(({ name }) => name === sheet.openedAs);
     return was === undefined ? [] : [{ before: was, now: sheet }];
   });
-  const added = now.sheets.filter((sheet) => !kept.some((one) => one.now === sheet));
+  const isKept = now.sheets.map((sheet) => kept.some((one) => one.now === sheet));
+  const added = withMovedParts(now).sheets.filter((_, index) => !isKept[index]);
   const additions = await makeAdditions(now, kept, added);
   const stylesPath = file.relations(workbook).find(({ type }) => type.endsWith('/styles'))?.target ?? 'xl/styles.xml';
   const grafted =
@@ -156,21 +158,22 @@ export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now:
     arrayFlag: flagOnce,
     isRangeName: isRangeName(now),
   };
-  let formulasChanged = kept.length < before.sheets.length;
+  const movesOf = movesIn(kept);
+  const hasMoves = kept.some(({ before: { name } }) => movesOf(name).length > 0);
+  let formulasChanged = hasMoves || kept.length < before.sheets.length;
   for (const sheet of kept) {
     const path = paths.get(sheet.before.name);
     if (path === undefined) continue;
-    const xml = file.needed(path);
+    const was = movedBefore(sheet.before, movesOf(sheet.before.name));
+    const sheetNow = editTables(file, path, { was, now: sheet.now });
+    const xml = hasMoves ? movedPart(file.needed(path), sheet.before, movesOf) : file.needed(path);
     const scanned = scanSheet(xml);
-    const changes = changedCells(scanned, sheet.before, sheet.now, context);
+    const changes = changedCells(scanned, was, sheetNow, context);
     formulasChanged ||= changes.formulasChanged;
-    file.set(path, editSheetParts(writeCells(xml, scanned, changes.wanted), sheet.before, sheet.now));
+    file.set(path, editSheetParts(writeCells(xml, scanned, changes.wanted), was, sheet.now));
+    moveAttached(file, path, sheet.before.name, movesOf);
   }
-  const moves = new Map(
-    kept.flatMap(({ before: { name }, now: { moves: own } }) => (own === undefined ? [] : [[name, own] as const])),
-  );
-  moveCharts(file, moves);
-  movePrinting(file, moves);
+  if (hasMoves) moveOutside(file, movesOf);
   const renames = new Map(
     kept.flatMap((sheet) =>
       sheet.before.name === sheet.now.name ? [] : [[sheet.before.name, sheet.now.name] as const],

@@ -105,3 +105,12 @@ export function innerText(xml: string, element: ElementSpan): string {
 
 export const prefixOf = (element: ElementSpan): string =>
   element.tag.slice(0, element.tag.length - element.name.length);
+
+const marks: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
+
+/** Text of XML as it is read. */
+export const unmarked = (text: string): string =>
+  text.replace(/&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, hex?: string, number?: string, name?: string) => {
+    const code = hex === undefined ? Number(number) : Number.parseInt(hex, 16);
+    return name === undefined ? String.fromCodePoint(code) : (marks[name] ?? whole);
+  });

@@ -1,0 +1,42 @@
+import { parseRange, rangeName } from '../../hosts/address';
+import { type LineMove, movedLines, movedRange } from '../../hosts/moved-lines';
+import type { CellData, SheetData } from '../../hosts/workbook-model';
+
+function movedText(range: string, moves: readonly LineMove[]): string | undefined {
+  const before = parseRange(range);
+  const now = before && movedRange(before, moves);
+  return now && rangeName(now);
+}
+
+function movedSizes(
+  sizes: Readonly<Record<number, number>> | undefined,
+  across: LineMove['across'],
+  moves: readonly LineMove[],
+): Record<number, number> {
+  return Object.fromEntries(
+    Object.entries(sizes ?? {}).flatMap(([line, size]) => {
+      const [now] = movedLines(across, Number(line), 1, moves) ?? [];
+      return now === undefined ? [] : [[now, size]];
+    }),
+  );
+}
+
+function movedCell(cell: CellData, moves: readonly LineMove[]): CellData[] {
+  const now = movedRange({ ...cell, rows: 1, columns: 1 }, moves);
+  if (now === undefined) return [];
+  const { spill, ...rest } = cell;
+  const filled = spill === undefined ? undefined : movedText(spill, moves);
+  return [{ ...rest, row: now.row, column: now.column, ...(filled === undefined ? {} : { spill: filled }) }];
+}
+
+/** A sheet as it was opened, with cells, sizes and merges where they are after its rows and columns moved. */
+export function movedBefore(sheet: SheetData, moves: readonly LineMove[]): SheetData {
+  if (moves.length === 0) return sheet;
+  return {
+    ...sheet,
+    cells: sheet.cells.flatMap((cell) => movedCell(cell, moves)),
+    columnWidths: movedSizes(sheet.columnWidths, 'column', moves),
+    rowHeights: movedSizes(sheet.rowHeights, 'row', moves),
+    merges: (sheet.merges ?? []).flatMap((merge) => movedText(merge, moves) ?? []),
+  };
+}
