@@ -22,6 +22,7 @@ import { repairHeights } from './height-repairs';
 import { Notes } from './notes';
 import { sheetId, toSnapshot } from './snapshot';
 import { repairTab } from './tab-repairs';
+import { repairWidths } from './width-repairs';
 
 /** Milliseconds. */
 const longestCalculation = 30_000;
@@ -67,6 +68,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
   repairHeights();
   repairFreeze();
   repairTab();
+  repairWidths();
   repairTurnsOfCalculation();
   const univer = new Univer({
     theme: defaultTheme,
