@@ -45,6 +45,8 @@ export interface RuntimeParts extends Omit<IFormulaRuntimeService, 'setRuntimeDa
   readonly _unitArrayFormulaRange: Record<string, Record<string, Record<number, Record<number, unknown>>>> &
     StoredSpills;
   setRuntimeData(value: BaseValueObject): void;
+  /** A result as the data of a cell. */
+  _getValueObjectOfRuntimeData(value: Nullable<BaseValueObject>): ICellData;
   _isInOtherArrayFormulaRange(
     unitId: string,
     sheetId: string,

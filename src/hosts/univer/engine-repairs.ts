@@ -8,6 +8,7 @@ import {
   StringValueObject,
   ValueObjectFactory,
 } from '@univerjs/engine-formula';
+import { repairBlankResults } from './blank-repairs';
 import { repairDates } from './date-repairs';
 import { repairDependencies } from './dependency-repairs';
 import { repairLexer } from './lexer-repairs';
@@ -70,6 +71,7 @@ function repairConstants(): void {
   repairComparing();
   repairLexer();
   repairSpills();
+  repairBlankResults();
   repairDependencies();
   repairReuse();
   ArrayValueObject.create = (raw) => {

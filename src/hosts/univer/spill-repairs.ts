@@ -7,6 +7,7 @@ import {
   FormulaDataModel,
   FormulaRuntimeService,
 } from '@univerjs/engine-formula';
+import { readAsText } from './blank-repairs';
 import {
   type ConfigParts,
   type ReferenceParts,
@@ -93,13 +94,13 @@ function repairReading(): void {
       valueAt(this._runtimeData, unitId, sheetId, row, column) ??
       valueAt(this._runtimeArrayFormulaCellData, unitId, sheetId, row, column) ??
       this.getRuntimeFeatureCellValue(row, column);
-    if (now) return now;
+    if (now) return readAsText(now);
     const before = valueAt(this._arrayFormulaCellData, unitId, sheetId, row, column);
-    if (!before) return this.getCurrentActiveSheetData()?.cellData.getValue(row, column);
+    if (!before) return readAsText(this.getCurrentActiveSheetData()?.cellData.getValue(row, column));
     // Old spills of a formula do not count once it has been computed again.
     const spills = spillsBefore.get(this._arrayFormulaCellData)?.of(unitId, sheetId).at(row, column) ?? [];
     const isGone = spills.some((spill) => valueAt(this._runtimeData, unitId, sheetId, spill.row, spill.column));
-    return isGone ? null : before;
+    return isGone ? null : readAsText(before);
   };
 }
 

@@ -125,6 +125,8 @@ const claims: readonly Claim[] = [
     formula: '=ISTEXT(INDEX(SILT.CONE.CHECK("US",22.5,4,9.25),1,1))',
     holds: 'X=TRUE',
   },
+  { claim: 'a formula that gives a blank cell gives 0', formula: '=IF(TRUE,$G$1)', holds: 'ISNUMBER(X)' },
+  { claim: 'a formula that gives empty text gives text', formula: '=IF(TRUE,"")', holds: 'ISTEXT(X)' },
   { claim: '1,000 formulas on the sheet Speed are calculated', formula: '=SUM(Speed!A2:A1001)', holds: is(45_000) },
 ];
 

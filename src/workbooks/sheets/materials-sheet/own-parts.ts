@@ -13,12 +13,15 @@ export function ownColumn(name: OwnColumn): string {
 /** The verdict of a row that is in the list begins with this word; it is the whole verdict if the row's own price is used. */
 export const counted = 'counted';
 
+/** Cells as they are; blank ones would become 0 in a spill. */
+const typed = (cells: string): string => `IF(${cells}="","",${cells})`;
+
 /** Own parts for the end of Parts: name, quantity and unit; a row that cannot be counted stays blank. */
-export const ownItems = `IF(LEFT(${ownColumn('verdict')},${counted.length})="${counted}",Materials!$A$${firstOwn}:$C$${lastOwn},"")`;
+export const ownItems = `IF(LEFT(${ownColumn('verdict')},${counted.length})="${counted}",${typed(`Materials!$A$${firstOwn}:$C$${lastOwn}`)},"")`;
 
 /** One column of own parts for the end of Prices, only for parts whose own price is used. */
 export function ownPrice(of: 'item' | 'pack size' | 'price' | 'unit'): string {
-  return `IF(${ownColumn('verdict')}="${counted}",${of === 'pack size' ? '1' : ownColumn(of)},"")`;
+  return `IF(${ownColumn('verdict')}="${counted}",${of === 'pack size' ? '1' : typed(ownColumn(of))},"")`;
 }
 
 /** Columns of the lists to which own parts are added. */

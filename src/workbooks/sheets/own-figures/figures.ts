@@ -165,7 +165,8 @@ function putFigure(draft: SheetDraft, figure: OwnFigure, row: number): void {
   const few = `IF(D${row}<=${fitted + 3},"only "&D${row}&" readings: measure more",IF(E${row}>B${row}/3,"wide: measure more","good for planning"))`;
   draft
     .put(`A${row}`, kind === undefined ? name : `="${name} ("&SILT.UNIT.LABEL(SiltUnits,"${kind}")&")"`, 'heading')
-    .put(`B${row}`, `=IFERROR(${value},"")`, formatted('total', format))
+    // A log without a figure is an error or, below a refusal, a blank cell, which IFERROR would make 0.
+    .put(`B${row}`, `=IF(ISNUMBER(${value}),${value},"")`, formatted('total', format))
     .put(`C${row}`, error === undefined ? '' : measured(`IFERROR(${error},"")`), style)
     .put(`D${row}`, readings === undefined ? '' : `=${readings}`, 'result')
     .put(`E${row}`, measured(`IF(ISNUMBER(C${row}),${HALF_WIDTH}*C${row}*${widened},"")`), style)
