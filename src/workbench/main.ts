@@ -12,6 +12,7 @@ import type { SheetHost } from '../hosts/sheet-host';
 import { ConditionColors } from '../hosts/univer/condition-colors';
 import { showReasonsOnHover } from '../hosts/univer/error-popup';
 import { loadFunctionWords } from '../hosts/univer/function-words';
+import { fitRows } from '../hosts/univer/row-heights';
 import { createSpreadsheet, type Spreadsheet } from '../hosts/univer/spreadsheet';
 import { univerHost } from '../hosts/univer/univer-host';
 import { debounced } from '../task-pane/debounced';
@@ -48,6 +49,7 @@ async function start(): Promise<void> {
   const charts = new ChartPanel(spreadsheet, () => darkness.matches);
   await charts.start(host);
   const conditions = await followConditions(spreadsheet, host);
+  await fitRowsToText(spreadsheet, host);
   const pane = showPane(host, functionLibrary);
   spreadsheet.onOpened(pane.forget);
   leadToFirstJob(spreadsheet, host, pane);
@@ -71,6 +73,14 @@ async function followConditions(spreadsheet: Spreadsheet, host: SheetHost): Prom
   await host.onSelectionChanged(() => void attempt('Colors of cautions', () => conditions.updateIfOther()));
   update();
   return conditions;
+}
+
+/** Heights of rows that have none of their own, some moments after their text or the sheet in view has changed. */
+async function fitRowsToText(spreadsheet: Spreadsheet, host: SheetHost): Promise<void> {
+  const update = debounced(() => void attempt('Heights of rows', async () => fitRows(spreadsheet)), 150);
+  await host.onCellsChanged(update);
+  await host.onSelectionChanged(update);
+  update();
 }
 
 /** The reference is beside the page's own folder; copies of everything else that the pane needs are in it. */
