@@ -58,7 +58,12 @@ export const scenarioResults = {
     format: 'whole',
     meaning: 'days until nitrate reaches nine tenths of its final level',
   },
-  drumsNeeded: { kind: 'count', format: 'whole', meaning: 'drums that keep the overflow rate within its limit' },
+  drumsNeeded: {
+    kind: 'count',
+    format: 'whole',
+    meaning:
+      'drums that keep the overflow rate within its limit at the flow that runs: the pump’s, or the flow needed if no pump is given; if the feed needs more flow, it needs more drums, and none are enough if flow needed is never',
+  },
   overflowRate: { kind: 'loading', format: 'two', meaning: 'overflow rate in the drums given' },
   solidsCaptured: {
     kind: 'daily',

@@ -83,7 +83,7 @@ export const planRows = [
     notes: [
       ...scenarioNotes,
       steadyState,
-      'Oxygen and carbon dioxide are those of the whole system. Flow needed is the lowest flow that keeps ammonia, un-ionized ammonia (if pH is given), solids, carbon dioxide (if degassing is given) and oxygen (if in and out are given) within their limits; it is never if no flow is enough. Turnover, drums and overflow rate are for the pump’s flow, or for the flow needed if no pump is given. Pads needed are for one change a day.',
+      'Oxygen and carbon dioxide are those of the whole system. Flow needed is the lowest flow that keeps ammonia, un-ionized ammonia (if pH is given), solids, carbon dioxide (if degassing is given) and oxygen (if in and out are given) within their limits; it is never if no flow is enough. Turnover, drums needed and overflow rate are for the flow that runs: the pump’s flow, or the flow needed if no pump is given. If flow needed is larger, the feed needs more drums than drums needed; if it is never, no number of drums is enough (PLAN.CHECK says so). Pads needed are for one change a day.',
       'mixed and ideal settlers are calculated at the overflow rate of the drums given, or at the overflow limit if none are. The slowest solids decide, so a spread above 6 is refused. Nutrients harvested are those in the solids that the drums remove.',
       uncertain,
       worst,

@@ -8,9 +8,22 @@ const fullDrumCaution =
   'A full drum weighs about 500 lb (230 kg). Floor and stand must carry it. Keep everyone out from under it while it fills, and brace it before you move it. Local codes decide.';
 
 const cone = {
-  coneBottom: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'inside diameter of the cone at the bottom' },
-  coneHeight: { kind: 'dimension', atLeast: 0, default: 0, meaning: 'height of the cone' },
+  coneBottom: {
+    kind: 'dimension',
+    atLeast: 0,
+    default: 0,
+    meaning: 'inside diameter of the cone at the bottom; blank or 0 is a cone to a point',
+  },
+  coneHeight: {
+    kind: 'dimension',
+    atLeast: 0,
+    default: 0,
+    meaning: 'height of the cone; blank or 0 is a flat floor, without a cone bottom',
+  },
 } as const;
+
+const forgotten =
+  'A blank cone height means a flat floor. A cone bottom without a cone height is refused, because the water in the cone would be left out.';
 
 export const tankRows = [
   define({
@@ -37,6 +50,7 @@ export const tankRows = [
     result: { scalar: 'volume' },
     compute: ({ diameter, depth, coneBottom, coneHeight }) => tankVolume(diameter, depth, coneBottom, coneHeight),
     formula: 'volume = π/4 × D² × depth + π/12 × h × (D² + D d + d²)',
+    notes: [forgotten],
     sources: [geometry],
     example: { formula: '=SILT.TANK.VOLUME("US",22.5,20,4,9.25)', gives: '40.84' },
   }),
@@ -135,6 +149,7 @@ export const tankRows = [
     compute: (given) => tankDrain(given),
     formula: 't = ∫ A(z) dz / (C a √(2 g z)) from the last level to the first',
     notes: [
+      forgotten,
       'For a drain that opens freely and is at most half as wide as the drum. A long pipe after it is slower: see PIPE.GRAVITY.',
     ],
     sources: ['Torricelli’s law with a discharge coefficient'],

@@ -22,8 +22,8 @@ export interface ConeCheckRequest {
 
 const degree = Math.PI / 180;
 const lift =
-  'wet mix poured around a cone lifts it, with up to the weight of {volume} of mix: fill the cone with water or weigh it ' +
-  'down, and pour in layers that set';
+  'Wet mix poured around a cone lifts it, with up to the weight of {volume:bulk} of mix: fill the cone with water or weigh it ' +
+  'down, and pour in layers that set.';
 
 /**
  * Cautions about a cone, or one line saying that nothing was found.
@@ -41,26 +41,29 @@ export function coneCheck(request: ConeCheckRequest): readonly Caution[] {
   }
   const { top, bottom, height, drum } = request;
   const found = [...slopeCautions(cone), ...drumCautions(top, drum), ...pieceCautions(cone, request)];
-  if (cone.top === cone.bottom) return found.length > 0 ? found : [{ text: 'nothing was found' }];
-  const volume = { value: coneVolume(top, bottom, height), like: 'bulk' };
+  if (cone.top === cone.bottom) return found.length > 0 ? found : [{ text: 'Nothing found.' }];
+  const volume = coneVolume(top, bottom, height);
   if (found.length > 0) return [...found, { text: lift, figures: { volume } }];
-  return [{ text: `nothing was found in the figures; but ${lift}`, figures: { volume } }];
+  return [{ text: `Nothing found in the figures. ${lift}`, figures: { volume } }];
 }
 
 function refusedCaution({ argument, advice, figures }: Refusal): Caution {
-  return { text: `${argument} cannot be that: ${advice}`, figures };
+  return { text: `The ${argument} is not allowed: ${advice}.`, figures };
 }
 
 function slopeCautions({ wallAngle }: MidPlaneCone): readonly Caution[] {
-  const figures = { angle: { value: wallAngle, like: 'angle' } };
+  const figures = { angle: wallAngle };
   // An angle of 45 degrees that was worked out from a height may fall short by rounding.
   const under = (limit: number) => wallAngle < limit * degree - 1e-9;
   if (under(45))
     return [
-      { text: 'wall is {angle}, below 45 degrees: solids will stay on it instead of sliding to the drain', figures },
+      {
+        text: 'The wall is {angle}, below 45 degrees: solids will stay on it instead of sliding to the drain.',
+        figures,
+      },
     ];
   if (under(60))
-    return [{ text: 'wall is {angle}, below 60 degrees: sticky solids may need a brush or a swirl', figures }];
+    return [{ text: 'The wall is {angle}, below 60 degrees: sticky solids may need a brush or a swirl.', figures }];
   return [];
 }
 
@@ -68,8 +71,8 @@ function drumCautions(top: number, drum: number | undefined): readonly Caution[]
   if (drum === undefined || top <= drum * (1 + 1e-12)) return [];
   return [
     {
-      text: 'top is {top} and does not fit into the drum, which is {drum} inside',
-      figures: { top: { value: top, like: 'dimension' }, drum: { value: drum, like: 'dimension' } },
+      text: 'The top is {top} and does not fit into the drum, which is {drum} inside.',
+      figures: { top, drum },
     },
   ];
 }
@@ -87,8 +90,8 @@ function pieceCautions(cone: MidPlaneCone, request: ConeCheckRequest): readonly 
     enough === undefined ? `no number of pieces up to ${mostPieces} fits` : `cut ${enough} pieces instead of ${pieces}`;
   return [
     {
-      text: `a piece has a blank of {length} by {width} and does not fit on the sheet in any rotation; ${then}`,
-      figures: { length: { value: length, like: 'dimension' }, width: { value: width, like: 'dimension' } },
+      text: `A piece has a blank of {length:dimension} by {width:dimension} and does not fit on the sheet in any rotation: ${then}.`,
+      figures: { length, width },
     },
   ];
 }

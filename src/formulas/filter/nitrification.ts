@@ -27,9 +27,9 @@ export function filterNitrify(rate: number, temperature: number, reference: numb
     if (value >= low && value <= high) continue;
     throw new Refusal(
       argument,
-      'biofilms were studied from {low} to {high} (Zhu and Chen 2002); measure your own filter: see FILTER.TEST',
+      'biofilms were studied from {low:temperature} to {high:temperature} (Zhu and Chen 2002); measure your own filter: see FILTER.TEST',
       {
-        figures: { low: { value: low, like: 'temperature' }, high: { value: high, like: 'temperature' } },
+        figures: { low, high },
         reason: 'unavailable',
       },
     );

@@ -13,7 +13,7 @@ export function loadShare(dry: number, feed: number, captured: number): number {
       'dry',
       'the solids would be {share} of the feed; weigh them dry, over the same days as the feed',
       {
-        figures: { share: { value: share, like: 'share' } },
+        figures: { share },
       },
     );
   }

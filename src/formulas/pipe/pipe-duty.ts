@@ -35,27 +35,23 @@ export function pipeDuty(duty: Duty): PumpPoint {
   const spare = (flow: number) => pumpHead(curve, flow) - asked(flow);
   const { leastFlow: least, mostFlow: most } = curve;
   if (spare(least) < 0) {
-    throw new Refusal('lift', 'at {flow} the pump gives {head}, but lift and pipe need {asked}: they do not meet', {
-      figures: figuresAt(least, pumpHead(curve, least), asked(least)),
-    });
+    throw new Refusal(
+      'lift',
+      'at {flow} the pump gives {head:run}, but lift and pipe need {asked:run}: they do not meet',
+      {
+        figures: { flow: least, head: pumpHead(curve, least), asked: asked(least) },
+      },
+    );
   }
   if (spare(most) > 0) {
     throw new Refusal(
       'curve',
-      'at its last point, {flow}, the pump gives {head}, but lift and pipe need only {asked}: give more points of the curve',
-      { figures: figuresAt(most, pumpHead(curve, most), asked(most)) },
+      'at its last point, {flow}, the pump gives {head:run}, but lift and pipe need only {asked:run}: give more points of the curve',
+      { figures: { flow: most, head: pumpHead(curve, most), asked: asked(most) } },
     );
   }
   const flow = rootBetween(spare, least, most, 1e-15 * most);
   return { flow, head: pumpHead(curve, flow) };
-}
-
-function figuresAt(flow: number, head: number, asked: number) {
-  return {
-    flow: { value: flow, like: 'flow' },
-    head: { value: head, like: 'run' },
-    asked: { value: asked, like: 'run' },
-  };
 }
 
 /**

@@ -60,10 +60,10 @@ interface Chord {
 }
 
 function refuseRise(from: PumpPoint, to: PumpPoint): void {
-  const figures = { at: { value: to.flow, like: 'flow' } };
-  if (to.flow === from.flow) throw new Refusal('curve', 'two heads are given at {at}; give one', { figures });
+  const figures = { at: to.flow };
+  if (to.flow === from.flow) throw new Refusal('curve', 'two heads are given at {at:flow}; give one', { figures });
   if (to.head > from.head) {
-    throw new Refusal('curve', 'the head rises toward {at}; a pump’s head falls as its flow grows', { figures });
+    throw new Refusal('curve', 'the head rises toward {at:flow}; a pump’s head falls as its flow grows', { figures });
   }
 }
 

@@ -38,7 +38,8 @@ function neverCaution({ needs, balance }: Farm): PossibleCaution {
   const wastes = needs.filter(({ flow, waste }) => flow === Number.POSITIVE_INFINITY && waste !== held);
   if (wastes.length === 0) return undefined;
   const names = wastes.map(({ waste }) => waste).join(' and ');
-  return `No flow, however large, keeps ${names} within the limit: remove more per pass, or feed less.`;
+  const media = names.includes('ammonia') ? 'add media, ' : '';
+  return `No flow and no number of drums keeps ${names} within the limit, and drums needed is only for the flow that runs: ${media}remove more per pass, or feed less.`;
 }
 
 function nitrateCaution({ scenario, balance }: Farm): PossibleCaution {
@@ -67,18 +68,14 @@ function filmCaution({ scenario }: Farm): PossibleCaution {
 /** If more is traced than is fed, the shares cannot all be right. */
 function tracingCautions(farm: Farm): readonly PossibleCaution[] {
   const rows = planBalance(farm);
-  const into = rows[0];
-  const left = rows.at(-1);
-  const short = (column: 'nitrogen' | 'phosphorus'): number => -(left?.[column] ?? 0) / (into?.[column] ?? 1);
-  const fed = (over: number) => ({ over: 100 * (1 + over) });
-  return [
-    short('nitrogen') > 1e-9 && {
-      text: 'Nitrogen traced is {over} % of the nitrogen fed: protein, solids share, nitrogen share, conversion and fish nitrogen cannot all be right. Measure the one you trust least.',
-      figures: fed(short('nitrogen')),
-    },
-    short('phosphorus') > 1e-9 && {
-      text: 'Phosphorus traced is {over} % of the phosphorus fed: feed phosphorus, solids share, phosphorus share, conversion and fish phosphorus cannot all be right. Measure the one you trust least.',
-      figures: fed(short('phosphorus')),
-    },
-  ];
+  const traced = (nutrient: 'nitrogen' | 'phosphorus', inFeed: string): PossibleCaution => {
+    const over = -(rows.at(-1)?.[nutrient] ?? 0) / (rows[0]?.[nutrient] ?? 1);
+    return (
+      over > 1e-9 && {
+        text: `The plan traces {over} % of the ${nutrient} fed: ${inFeed}, solids share, ${nutrient} share, conversion and fish ${nutrient} cannot all be right. Measure the one you trust least.`,
+        figures: { over: 100 * (1 + over) },
+      }
+    );
+  };
+  return [traced('nitrogen', 'protein'), traced('phosphorus', 'feed phosphorus')];
 }

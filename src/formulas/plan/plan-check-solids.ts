@@ -7,7 +7,7 @@ import { bedDays } from '../bed/bed';
 import { screenDays } from '../filter/screen';
 import { WAIT_CLEAR, WAIT_TOUCHING } from '../harvest/harvest';
 import { DAY } from '../numeric/time';
-import { settleOverflow } from '../settle/settle-drums';
+import { settleDrums, settleOverflow } from '../settle/settle-drums';
 import { bedsCatchAllSolids, type Farm } from './plan-farm';
 import { isFitted } from './plan-scenario';
 import { LEAST_BED_DAYS } from './plan-stages';
@@ -15,7 +15,13 @@ import type { PossibleCaution } from './possible-caution';
 
 /** Cautions about solids, drums, pads and beds. */
 export function solidsCautions(farm: Farm): readonly PossibleCaution[] {
-  return [overflowCaution(farm), ...captureCautions(farm), ...changeCautions(farm), ...rawCautions(farm)];
+  return [
+    overflowCaution(farm),
+    drumsCaution(farm),
+    ...captureCautions(farm),
+    ...changeCautions(farm),
+    ...rawCautions(farm),
+  ];
 }
 
 function overflowCaution({ scenario, factors, flow }: Farm): PossibleCaution {
@@ -38,21 +44,35 @@ function overflowCaution({ scenario, factors, flow }: Farm): PossibleCaution {
   };
 }
 
+/** The result drums needed is for the flow that runs, which may be less than what the feed needs. */
+function drumsCaution({ scenario, flow, flowNeeded: wanted }: Farm): PossibleCaution {
+  const { drums, drumDiameter, overflowLimit } = scenario;
+  if (drums === 'none' || drumDiameter === undefined || typeof flow !== 'number' || typeof wanted !== 'number')
+    return undefined;
+  const count = settleDrums(wanted, drumDiameter, overflowLimit);
+  return (
+    count > settleDrums(flow, drumDiameter, overflowLimit) && {
+      text: 'Drums needed is for the flow that runs, {flow:flow}. The feed needs {wanted:flow}, which takes {count} drums.',
+      figures: { flow, wanted, count },
+    }
+  );
+}
+
 function captureCautions({ scenario, settler: partsAt, balance }: Farm): readonly PossibleCaution[] {
   const { settler, drums, pads } = scenario;
   if (drums === 'none') {
     if (isFitted(pads)) return ['There are no drums: pads catch what drums would, and need changing more often.'];
     return bedsCatchAllSolids(scenario)
-      ? ['Gravel beds catch all the solids: keep few fish, let worms in, and clean a bed before it goes sour.']
+      ? ['Gravel beds catch all the solids: keep few fish, let worms in, and clean a bed before it smells.']
       : ['Nothing removes solids: there are no drums, pads or beds. Solids rot in the tank.'];
   }
   const { shares, taken } = partsAt(balance.flow);
   const pass = shares.reduce((sum, part, i) => sum + part * (taken[i] ?? 0), 0);
   const figures = { share: pass, rate: settlingRate(scenario, balance.flow) };
-  const share = 'A share of {share:share} captured in one pass';
+  const share = 'The share captured in one pass, {share:share},';
   const found: PossibleCaution[] = [
     drums === undefined && {
-      text: `Drums are not given. The plan still assumes them: ${share.toLowerCase()}.`,
+      text: 'Drums are not given. The plan still assumes that drums capture a share of {share:share} in one pass.',
       figures,
     },
   ];
@@ -61,7 +81,7 @@ function captureCautions({ scenario, settler: partsAt, balance }: Farm): readonl
     return [...found, { text, figures }];
   }
   if (typeof settler === 'number') return found;
-  const text = `${share} is the result of one trial of a ${settler} settler: measure your own.`;
+  const text = `${share} comes from one trial of a ${settler} settler: measure your own.`;
   return [...found, { text, figures }];
 }
 
@@ -74,7 +94,7 @@ function changeCautions({ scenario, balance }: Farm): readonly PossibleCaution[]
     : LEAST_BED_DAYS * DAY;
   return [
     changed < DAY && {
-      text: 'Pads are full after {changed:hours} and back up overnight. Use more pads, or coarser ones first.',
+      text: 'Pads are full after {changed:hours} and back up overnight. Use more pads, or put coarser ones before them.',
       figures: { changed },
     },
     cleaned < LEAST_BED_DAYS * DAY && {

@@ -60,13 +60,13 @@ function speciesCautions({ species, coldestWater, hottestWater, ph, highestPh }:
       figures: { high },
     },
     ((coldestWater >= low && coldestWater < coolest) || (hottestWater <= high && hottestWater > warmest)) && {
-      text: `Water from {coldestWater:temperature} to {hottestWater:temperature} leaves the range of {coolest:temperature} to {warmest:temperature} in which ${species} grow best: they survive, but grow poorly.`,
+      text: `Water from {coldestWater:temperature} to {hottestWater:temperature} goes outside the range of {coolest:temperature} to {warmest:temperature} in which ${species} grow best: they survive, but grow poorly.`,
       figures: { coolest, warmest },
     },
     least !== undefined &&
       most !== undefined &&
       (least < acidity[0] || most > acidity[1]) && {
-        text: `pH from {least} to {most} leaves the range of {low} to {high} for ${species}.`,
+        text: `pH from {least} to {most} goes outside the range of {low} to {high} for ${species}.`,
         figures: { least, most, low: acidity[0], high: acidity[1] },
       },
   ];
@@ -116,7 +116,7 @@ function stockingCaution({ fishCount, fishMass, tankVolume, stockingLimit }: Sce
   const stocking = (fishCount * fishMass) / tankVolume;
   return (
     stocking > stockingLimit && {
-      text: 'Stocking is {stocking:stocking}, above the limit of {stockingLimit:stocking}: everything goes wrong faster.',
+      text: 'Stocking is {stocking:stocking}, above the limit of {stockingLimit:stocking}: keep fewer fish, or use a larger tank.',
       figures: { stocking },
     }
   );

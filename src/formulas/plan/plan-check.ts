@@ -51,11 +51,16 @@ function stageCautions(farm: Farm): readonly PossibleCaution[] {
     // Solids that nothing removes have their own caution.
     if (capacity === 0 && stage === 'circulation, solids') return [];
     if (typeof capacity !== 'number' || capacity >= feed * (1 - 1e-9)) return [];
-    return [{ text: `${stage}: carries {capacity:daily} of feed, but you feed {feed:daily}.`, figures: { capacity } }];
+    return [
+      {
+        text: `The stage “${stage}” carries {capacity:daily} of feed, but you feed {feed:daily}.`,
+        figures: { capacity },
+      },
+    ];
   });
   if (first === undefined || first.capacity === 0 || over.length > 0) return over;
-  const then = next === undefined ? '' : `. The next limit is ${next.stage}`;
-  const text = `${first.stage} is the first limit, at {capacity:daily} of feed; today’s feed is {feed:daily}${then}.`;
+  const then = next === undefined ? '' : `. The next limit is “${next.stage}”`;
+  const text = `The first limit is “${first.stage}”, at {capacity:daily} of feed; today’s feed is {feed:daily}${then}.`;
   return [{ text, figures: { capacity: first.capacity } }];
 }
 

@@ -118,7 +118,7 @@ function circulation(farm: Farm): readonly Sketch[] {
       [pump],
       carried('solids'),
       at !== undefined && at.rising > 0
-        ? 'nothing removes {rising} % of the solids, which build up: add pads or beds, or let water out'
+        ? 'nothing removes {rising} % of the solids: add pads or gravel beds, or let water out'
         : 'pump flow at the solids limit, {solidsLimit:concentration}, with what each stage removes at steady state',
     ),
     stage(
@@ -157,7 +157,7 @@ function drums(farm: Farm): Sketch {
       const others = [at.unionizedAmmonia, at.carbonDioxide, at.oxygen].filter((one) => one !== undefined);
       return Math.min(at.ammonia, solids, ...others);
     },
-    'the flow that the feed needs, not the pump’s flow, at the overflow limit, {overflowLimit:loading}',
+    'flow that the feed needs, at the overflow limit, {overflowLimit:loading}; drums needed is for the flow that runs',
   );
 }
 

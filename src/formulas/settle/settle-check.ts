@@ -26,38 +26,33 @@ export interface SettlingBank {
  * (2005), for the overflow limit; inlet velocities are common practice, no source.
  */
 export function settleCheck(bank: SettlingBank): readonly Caution[] {
-  const { flow, diameter, count, bore, overflowLimit, slowestInlet, fastestInlet } = bank;
+  const { flow, diameter, count, bore, overflowLimit } = bank;
   if (bore >= diameter) {
     throw new Refusal('bore', 'give less than the drum’s diameter ({diameter})', { figures: { diameter } });
   }
   const overflow = settleOverflow(flow, diameter, count);
   const inlet = pipeVelocity(flow / count, bore);
-  const figures = {
-    overflow: { value: overflow, like: 'loading' },
-    limit: { value: overflowLimit, like: 'loading' },
-    inlet: { value: inlet, like: 'velocity' },
-    slowest: { value: slowestInlet, like: 'velocity' },
-    fastest: { value: fastestInlet, like: 'velocity' },
-    drums: { value: settleDrums(flow, diameter, overflowLimit), like: 'count' },
-  };
+  const figures = { ...bank, overflow, inlet, drums: settleDrums(flow, diameter, overflowLimit) };
   const found: string[] = [];
   if (fasterThan(overflow, overflowLimit)) {
     found.push(
-      'Water rises at {overflow}, faster than the {limit} at which settlers of this kind were measured (Davidson and Summerfelt 2005), so they will capture less than measured: use {drums} drums side by side, or less flow.',
+      'Water rises at {overflow:loading}, faster than the {overflowLimit} at which settlers of this kind were measured (Davidson and Summerfelt 2005), so they will capture less than measured: use {drums} drums side by side, or less flow.',
     );
   }
-  if (inlet > fastestInlet) {
+  if (inlet > bank.fastestInlet) {
     found.push(
-      'Water enters at {inlet}. That breaks solids into pieces too fine to settle and stirs up settled solids: use a wider inlet, to stay below {fastest} (common practice, no source).',
+      'Water enters at {inlet:velocity}. That breaks solids into pieces too fine to settle and stirs up settled solids: use a wider inlet, to stay below {fastestInlet:velocity} (common practice, no source).',
     );
   }
-  if (flow > 0 && inlet < slowestInlet) {
+  if (flow > 0 && inlet < bank.slowestInlet) {
     found.push(
-      'Water enters at {inlet}, so slowly that solids settle in the pipe and rot there: use a narrower inlet, to stay above {slowest} (common practice, no source), or flush it often.',
+      'Water enters at {inlet:velocity}, so slowly that solids settle in the pipe and rot there: use a narrower inlet, to stay above {slowestInlet:velocity} (common practice, no source), or flush it often.',
     );
   }
   if (found.length === 0) {
-    found.push('Nothing found: water rises at {overflow} (limit {limit}) and enters at {inlet}.');
+    found.push(
+      'Nothing found: water rises at {overflow:loading} (limit {overflowLimit}) and enters at {inlet:velocity}.',
+    );
   }
   return found.map((text) => ({ text, figures }));
 }

@@ -28,7 +28,7 @@ export function settlingStokes(size: number, density: number, temperature: numbe
       'size',
       'the Reynolds number would be {reynolds} and Stokes’ law ends at 1; use SETTLE.VELOCITY',
       {
-        figures: { reynolds: { value: reynolds, like: 'number' } },
+        figures: { reynolds },
         reason: 'unavailable',
       },
     );
@@ -74,9 +74,9 @@ export function settlingGrain(velocity: number, density: number, temperature: nu
   if (wrongWay) {
     const advice =
       velocity > 0
-        ? 'give more than the water’s {water}; lighter grains rise, at a negative velocity'
-        : 'give less than the water’s {water} for a negative velocity (rising)';
-    throw new Refusal('density', advice, { figures: { water: { value: water, like: 'density' } } });
+        ? 'give more than the water’s {water:density}; lighter grains rise, at a negative velocity'
+        : 'give less than the water’s {water:density} for a negative velocity (rising)';
+    throw new Refusal('density', advice, { figures: { water } });
   }
   const viscosity = waterViscosity(temperature, salinity);
   const speed = Math.abs(velocity);
@@ -87,7 +87,7 @@ export function settlingGrain(velocity: number, density: number, temperature: nu
 function upToFastest(reynolds: number, argument: 'size' | 'velocity'): number {
   if (reynolds <= FASTEST) return reynolds;
   throw new Refusal(argument, 'the Reynolds number would be {reynolds} and the drag law ends at 200,000; give less', {
-    figures: { reynolds: { value: reynolds, like: 'number' } },
+    figures: { reynolds },
     reason: 'unavailable',
   });
 }

@@ -39,10 +39,10 @@ function troutRate(fishMass: number, temperature: number): number {
   const place = temperature * 1.8 + 32 - firstFahrenheit;
   const last = percentADay.length - 1;
   if (place < -1e-9 || place > last + 1e-9) {
-    throw new Refusal('temperature', 'the trout chart runs from {coldest} to {warmest}', {
+    throw new Refusal('temperature', 'the trout chart runs from {coldest:temperature} to {warmest:temperature}', {
       figures: {
-        coldest: { value: (firstFahrenheit - 32) / 1.8, like: 'temperature' },
-        warmest: { value: (firstFahrenheit + last - 32) / 1.8, like: 'temperature' },
+        coldest: (firstFahrenheit - 32) / 1.8,
+        warmest: (firstFahrenheit + last - 32) / 1.8,
       },
       reason: 'unavailable',
     });
@@ -86,11 +86,11 @@ function tilapiaRate(fishMass: number, temperature: number): number {
   if (temperature < TILAPIA_COOLEST - 1e-9 || temperature > TILAPIA_WARMEST + 1e-9) {
     throw new Refusal(
       'temperature',
-      'the tilapia table is for best growth, {coolest} to {warmest}; give your own feeding rate',
+      'the tilapia table is for best growth, {coolest:temperature} to {warmest:temperature}; give your own feeding rate',
       {
         figures: {
-          coolest: { value: TILAPIA_COOLEST, like: 'temperature' },
-          warmest: { value: TILAPIA_WARMEST, like: 'temperature' },
+          coolest: TILAPIA_COOLEST,
+          warmest: TILAPIA_WARMEST,
         },
         reason: 'unavailable',
       },
@@ -103,10 +103,10 @@ function tilapiaRate(fishMass: number, temperature: number): number {
     }
     [from, begins] = [to, ends];
   }
-  throw new Refusal('fishMass', 'the tilapia table runs from {smallest} to {largest}', {
+  throw new Refusal('fishMass', 'the tilapia table runs from {smallest:fish} to {largest:fish}', {
     figures: {
-      smallest: { value: firstStage[0], like: 'fishMass' },
-      largest: { value: lastStage[0], like: 'fishMass' },
+      smallest: firstStage[0],
+      largest: lastStage[0],
     },
     reason: 'unavailable',
   });

@@ -70,10 +70,14 @@ export function refuseOtherForm(coefficient: number): void {
 export function refuseTemperature(temperature: number, species?: FishKind): void {
   const { coolest, warmest } = growthRange(species);
   if (temperature >= coolest && temperature <= warmest) return;
-  throw new Refusal('temperature', `growth of ${species ?? 'farmed fish'} is known only from {coolest} to {warmest}`, {
-    figures: { coolest: { value: coolest, like: 'temperature' }, warmest: { value: warmest, like: 'temperature' } },
-    reason: 'unavailable',
-  });
+  throw new Refusal(
+    'temperature',
+    `growth of ${species ?? 'farmed fish'} is known only from {coolest:temperature} to {warmest:temperature}`,
+    {
+      figures: { coolest, warmest },
+      reason: 'unavailable',
+    },
+  );
 }
 
 /** Refuses a mass of one fish over the largest on record, by the argument that brings it there. */
@@ -82,9 +86,9 @@ export function refuseGiant(mass: number, argument: string, species?: FishKind):
   if (mass <= largest) return;
   throw new Refusal(
     argument,
-    `one fish would weigh {mass}, and the largest ${species ?? 'of any kind here'} on record is {largest}; the formula holds for growing fish only, up to there`,
+    `one fish would weigh {mass:fish}, and the largest ${species ?? 'of any kind here'} on record is {largest:fish}; the formula holds for growing fish only, up to there`,
     {
-      figures: { mass: { value: mass, like: 'fish' }, largest: { value: largest, like: 'fish' } },
+      figures: { mass, largest },
       reason: 'unavailable',
     },
   );

@@ -3,7 +3,7 @@
  */
 import { GRAVITY } from '../numeric/gravity';
 import { Refusal } from '../refusal';
-import { circleArea, refuseWideCone, type TankShape, tankConeVolume, tankLevel } from './tank-shape';
+import { circleArea, refuseCone, type TankShape, tankConeVolume, tankLevel } from './tank-shape';
 
 /** Widest drain as a share of the drum: there the water in the drum itself moves at a sixteenth of the speed squared, 3 % in time. */
 const WIDEST_DRAIN = 0.5;
@@ -27,7 +27,7 @@ export interface TankDrain extends TankShape {
  */
 export function tankDrain(given: TankDrain): number {
   const { diameter, depth, coneBottom, coneHeight, drain, coefficient, volume } = given;
-  refuseWideCone(given);
+  refuseCone(given);
   if (coneHeight > 0 && coneBottom < drain) {
     throw new Refusal('coneBottom', 'give the diameter at the cone’s end, at least the drain’s bore ({drain})', {
       figures: { drain },
@@ -47,8 +47,8 @@ export function tankDrain(given: TankDrain): number {
   let last = 0;
   if (volume !== undefined) {
     if (volume > held * (1 + 1e-12)) {
-      throw new Refusal('volume', 'give no more than the drum holds ({held})', {
-        figures: { held: { value: held, like: 'volume' } },
+      throw new Refusal('volume', 'give no more than the drum holds ({held:volume})', {
+        figures: { held },
       });
     }
     last = tankLevel(given, held - volume);

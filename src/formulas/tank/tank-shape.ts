@@ -18,10 +18,13 @@ export function circleArea(diameter: number): number {
   return (Math.PI / 4) * diameter * diameter;
 }
 
-/** Refuses a cone with a bottom wider than the drum. */
-export function refuseWideCone({ diameter, coneBottom, coneHeight }: TankShape): void {
-  if (coneHeight > 0 && coneBottom > diameter) {
+/** Refuses a cone with a bottom wider than the drum, and a cone's bottom without its height, which was forgotten. */
+export function refuseCone({ diameter, coneBottom, coneHeight }: TankShape): void {
+  if (coneBottom > diameter) {
     throw new Refusal('coneBottom', 'give a diameter up to the drum’s own ({diameter})', { figures: { diameter } });
+  }
+  if (coneBottom > 0 && coneHeight === 0) {
+    throw new Refusal('coneBottom', 'coneHeight is 0 or blank: give it too, or leave both blank for a flat floor');
   }
 }
 

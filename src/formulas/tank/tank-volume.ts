@@ -2,7 +2,7 @@
  * What a drum measures and holds. Lengths in m, volumes in m3, flow in m3/s, times in s.
  */
 import { Refusal } from '../refusal';
-import { circleArea, refuseWideCone, type TankShape, tankConeVolume } from './tank-shape';
+import { circleArea, refuseCone, type TankShape, tankConeVolume } from './tank-shape';
 
 /**
  * Inside diameter of a drum from a tape round its outside, m: girth/pi - 2 thickness.
@@ -23,12 +23,13 @@ export function tankGirth(girth: number, thickness: number): number {
 /**
  * Water held, m3: a straight wall of some depth above an optional cone, pi/4 D2 depth + pi h (D2 + D d + d2)/12.
  *
- * Cone height 0 is no cone; cone bottom 0 is a cone to a point. Refuses a cone with a bottom wider than the drum.
+ * Cone height 0 is no cone; cone bottom 0 is a cone to a point. Refuses a cone with a bottom wider than the drum, or with a bottom and no
+ * height.
  * Source: volume of a cylinder and of a frustum.
  */
 export function tankVolume(diameter: number, depth: number, coneBottom: number, coneHeight: number): number {
   const shape: TankShape = { diameter, depth, coneBottom, coneHeight };
-  refuseWideCone(shape);
+  refuseCone(shape);
   return circleArea(diameter) * depth + tankConeVolume(shape);
 }
 

@@ -121,9 +121,13 @@ function roundedDown(value: number): number {
 
 function refuseStrong(argument: string, alkalinity: number, rise: number): void {
   if (alkalinity + rise <= MOST_ALKALINITY) return;
-  throw new Refusal(argument, 'it raises alkalinity above {most}, where fresh-water chemistry is no longer valid', {
-    figures: { most: { value: MOST_ALKALINITY, like: 'alkalinity' } },
-  });
+  throw new Refusal(
+    argument,
+    'it raises alkalinity above {most:alkalinity}, where fresh-water chemistry is no longer valid',
+    {
+      figures: { most: MOST_ALKALINITY },
+    },
+  );
 }
 
 export interface WaterAfter {
@@ -229,7 +233,11 @@ function refuseTarget({ alkalinity }: WaterBefore, target: number, { constants, 
   refuseStrong('target', 0, target);
   if (airedPh(target / CALCIUM_CARBONATE_PER_EQUIVALENT, dioxide, constants) <= SAFE_PH) return;
   const highest = airedAlkalinity(SAFE_PH, dioxide, constants) * CALCIUM_CARBONATE_PER_EQUIVALENT;
-  throw new Refusal('target', 'with so little carbon dioxide the pH would exceed 9; give at most {highest}', {
-    figures: { highest: { value: roundedDown(highest), like: 'alkalinity' } },
-  });
+  throw new Refusal(
+    'target',
+    'with so little carbon dioxide the pH would exceed 9; give at most {highest:alkalinity}',
+    {
+      figures: { highest: roundedDown(highest) },
+    },
+  );
 }

@@ -52,9 +52,13 @@ export function waterCarbonDioxide(alkalinity: number, ph: number, temperature: 
   const carbonate = equivalents + hydrogen - hydroxide;
   if (carbonate < 0) {
     const least = ((hydroxide - hydrogen) * molarMass.calciumCarbonate) / 2;
-    throw new Refusal('alkalinity', 'at this pH hydroxide alone gives {least}; give more, or measure the pH again', {
-      figures: { least: { value: least, like: 'alkalinity' } },
-    });
+    throw new Refusal(
+      'alkalinity',
+      'at this pH hydroxide alone gives {least:alkalinity}; give more, or measure the pH again',
+      {
+        figures: { least },
+      },
+    );
   }
   const dioxide = (carbonate / (1 + (2 * second) / hydrogen) / first) * hydrogen;
   const most = carbonDioxideSolubility(temperature);
@@ -62,9 +66,9 @@ export function waterCarbonDioxide(alkalinity: number, ph: number, temperature: 
     const least = -Math.log10((Math.sqrt(equivalents ** 2 + 4 * first * most) - equivalents) / 2);
     throw new Refusal(
       'ph',
-      'water of this alkalinity and pH would hold more than the {most} that an atmosphere of carbon dioxide dissolves; give pH {least} or more, or measure again',
+      'water of this alkalinity and pH would hold more than the {most:concentration} that an atmosphere of carbon dioxide dissolves; give pH {least} or more, or measure again',
       {
-        figures: { most: { value: most * molarMass.carbonDioxide, like: 'concentration' }, least },
+        figures: { most: most * molarMass.carbonDioxide, least },
         reason: 'unavailable',
       },
     );

@@ -48,11 +48,8 @@ function temperatureRow({ species, temperature }: WaterTest): CheckRow {
   });
   if (survives === undefined || row.verdict === 'not measured') return row;
   const [least, most] = survives;
-  const figures = {
-    least: { value: least, like: 'temperature' },
-    most: { value: most, like: 'temperature' },
-  };
-  const text = `${row.note.text} ${capital(species)} survive {least} to {most} and grow best in the range shown.`;
+  const figures = { least, most };
+  const text = `${row.note.text} ${capital(species)} survive {least:temperature} to {most:temperature} and grow best in the range shown.`;
   const alive = temperature !== undefined && temperature >= least && temperature <= most;
   const verdict = alive && row.verdict !== 'within limits' ? 'survives, grows poorly' : row.verdict;
   return { ...row, verdict, note: { text, figures } };
@@ -85,8 +82,8 @@ function oxygenRow({ species, oxygen, temperature, elevation, salinity }: WaterT
 }
 
 function overSaturated(note: Caution, saturation: number): Caution {
-  const text = `${note.text} Water in balance with air at this temperature and height holds {saturation}. A higher reading can mean that a pump draws in air, which gives fish gas bubbles, or that the meter is wrong.`;
-  return { text, figures: { ...note.figures, saturation: { value: saturation, like: 'concentration' } } };
+  const text = `${note.text} Water in balance with air at this temperature and height holds {saturation:concentration}. A higher reading can mean that a pump draws in air, which gives fish gas bubbles, or that the meter is wrong.`;
+  return { text, figures: { ...note.figures, saturation } };
 }
 
 function alkalinityRow({ alkalinity }: WaterTest): CheckRow {

@@ -29,7 +29,7 @@ export function verdicts(names: readonly string[], lines: Lines): readonly Verdi
 /** Sentences in one column; a sentence that nothing was found is not a caution. */
 function sentences(lines: Lines): readonly Verdict[] {
   return lines.flatMap(([value], row) => {
-    if (typeof value !== 'string' || value.trim() === '' || /^nothing was found$/i.test(value.trim())) return [];
+    if (typeof value !== 'string' || value.trim() === '' || /^nothing found[.:]/i.test(value.trim())) return [];
     return [{ row, sentence: asSentence(value), rank: 2 }];
   });
 }

@@ -28,14 +28,14 @@ export interface Verdict {
 /** Words of the sheets' own messages, and the field that each is about; the first that occurs counts. */
 const about: readonly (readonly [words: RegExp, field: FieldId | 'width' | 'cone'])[] = [
   [/give the drum a name/i, 'name'],
-  [/sheet in any rotation|^pieces|\bpieces must/i, 'pieces'],
+  [/sheet in any rotation|^(the )?pieces|\bpieces must/i, 'pieces'],
   [/\blap\b/i, 'lap'],
-  [/drain|^bottom/i, 'drain'],
+  [/drain|^(the )?bottom/i, 'drain'],
   [/water/i, 'depth'],
   [/thickness/i, 'thickness'],
   [/clearance/i, 'clearance'],
-  [/\bcone\b|^height|^angle/i, 'cone'],
-  [/diameter|girth|^top/i, 'width'],
+  [/\bcone\b|^(the )?(height|angle)/i, 'cone'],
+  [/diameter|girth|^(the )?top/i, 'width'],
 ];
 
 /** Judges the drum by what its cells say. */
@@ -81,7 +81,7 @@ export function verdictOf(cells: JobCells, job: Job, profile: Profile): Verdict 
 }
 
 function isRefusal(line: string): boolean {
-  return / cannot be that: /.test(line) || /does not fit/.test(line);
+  return /^The \w+ is not allowed: /.test(line) || /does not fit/.test(line);
 }
 
 function wayOf(cells: JobCells, job: Job, ways: typeof widthWays): FieldId {
@@ -102,7 +102,7 @@ function stopFor(field: FieldId, words: string, cells: JobCells, job: Job, profi
 /** The check speaks of a cone's top and bottom, the guide of the drum and its drain. */
 function reworded(words: string): string {
   const said = words
-    .replace(/^\w+ cannot be that: |^[\w ]+: .*? is not allowed; /, '')
+    .replace(/^The \w+ is not allowed: |^[\w ]+: .*? is not allowed; /, '')
     .replace(/\btop \(/, 'the inside diameter (');
   return capitalized(said);
 }

@@ -6,8 +6,8 @@ const ts = require('typescript');
 
 const forReaders = new Set(['summary', 'formula', 'notes', 'sources', 'example', 'unpublished']);
 
-/** Only what the inputs of a scenario mean is an answer too, of PLAN.INPUTS; these files have them. */
-const isForReaders = /\/src\/catalogue\/(?!plan\/scenario-)/;
+/** Only what the inputs of a scenario mean is an answer too, of PLAN.INPUTS; these files have them. Nothing gives what its results mean. */
+const isForReaders = /\/src\/catalogue\/(?!plan\/scenario-(?!results))/;
 
 const isNamed = (property, names) =>
   property.name !== undefined && ts.isIdentifier(property.name) && names.has(property.name.text);

@@ -10,10 +10,25 @@ const steep: ConeCheckRequest = {
 };
 const sleeve = { ...steep, bottom: 0.5, pieces: 2 };
 /** pi 0.4 (0.25 + 0.05 + 0.01)/12. */
-const volume = { value: expect.closeTo((Math.PI * 0.4 * 0.31) / 12, 12), like: 'bulk' };
+const volume = expect.closeTo((Math.PI * 0.4 * 0.31) / 12, 12);
 const lift =
-  'wet mix poured around a cone lifts it, with up to the weight of {volume} of mix: fill the cone with water or weigh it down, and pour in layers that set';
-const nothing = [{ text: `nothing was found in the figures; but ${lift}`, figures: { volume } }];
+  'Wet mix poured around a cone lifts it, with up to the weight of {volume:bulk} of mix: fill the cone with water or weigh it down, and pour in layers that set.';
+const nothing = [{ text: `Nothing found in the figures. ${lift}`, figures: { volume } }];
+
+describe('each caution', () => {
+  it('is a sentence, whatever is wrong', () => {
+    const requests: readonly Partial<ConeCheckRequest>[] = [
+      { drum: 0.49, height: 0.1 },
+      { bottom: 0.5 },
+      { bottom: 0.6 },
+      { lap: 0.6 },
+      { sheetLength: 0.6, sheetWidth: 0.6 },
+      { sheetLength: 0.01, sheetWidth: 0.01 },
+    ];
+    for (const change of requests)
+      for (const { text } of coneCheck({ ...steep, ...change })) expect(text).toMatch(/^\p{Lu}.*\.$/u);
+  });
+});
 
 describe('a cone that is checked', () => {
   it('without fault still lifts in wet mix, by its volume', () => {
@@ -24,8 +39,8 @@ describe('a cone that is checked', () => {
   it('with a fault lifts in wet mix too', () => {
     const [wide, last, ...more] = coneCheck({ ...steep, drum: 0.49 });
     expect(wide).toEqual({
-      text: 'top is {top} and does not fit into the drum, which is {drum} inside',
-      figures: { top: { value: 0.5, like: 'dimension' }, drum: { value: 0.49, like: 'dimension' } },
+      text: 'The top is {top} and does not fit into the drum, which is {drum} inside.',
+      figures: { top: 0.5, drum: 0.49 },
     });
     expect(last).toEqual({ text: lift, figures: { volume } });
     expect(more).toEqual([]);
@@ -37,27 +52,27 @@ describe('a cone that is checked', () => {
   });
 
   it('that is a sleeve does not lift, because nothing of it leans over the mix', () => {
-    expect(coneCheck(sleeve)).toEqual([{ text: 'nothing was found' }]);
+    expect(coneCheck(sleeve)).toEqual([{ text: 'Nothing found.' }]);
     expect(coneCheck({ ...sleeve, drum: 0.49 })).toEqual([
-      expect.objectContaining({ text: 'top is {top} and does not fit into the drum, which is {drum} inside' }),
+      expect.objectContaining({ text: 'The top is {top} and does not fit into the drum, which is {drum} inside.' }),
     ]);
   });
 
   it.each([
-    [44, 'wall is {angle}, below 45 degrees: solids will stay on it instead of sliding to the drain'],
-    [59, 'wall is {angle}, below 60 degrees: sticky solids may need a brush or a swirl'],
+    [44, 'The wall is {angle}, below 45 degrees: solids will stay on it instead of sliding to the drain.'],
+    [59, 'The wall is {angle}, below 60 degrees: sticky solids may need a brush or a swirl.'],
   ])('whose wall is %s degrees is told so once', (degrees, text) => {
     const found = coneCheck({ ...steep, height: 0.2 * Math.tan(degrees * degree) });
     expect(found).toHaveLength(2);
     expect(found[0]).toEqual({
       text,
-      figures: { angle: { value: expect.closeTo(degrees * degree, 12), like: 'angle' } },
+      figures: { angle: expect.closeTo(degrees * degree, 12) },
     });
   });
 
   it('that no pattern can have is told why, and nothing else', () => {
     expect(coneCheck({ ...steep, bottom: 0.6 })).toEqual([
-      { text: 'bottom cannot be that: give a length from 0 up to top ({top})', figures: { top: 0.5 } },
+      { text: 'The bottom is not allowed: give a length from 0 up to top ({top}).', figures: { top: 0.5 } },
     ]);
   });
 
@@ -66,7 +81,7 @@ describe('a cone that is checked', () => {
     const found = coneCheck({ ...steep, lap: 0.6, sheetLength: 0.1, sheetWidth: 0.1 });
     expect(found).toHaveLength(2);
     expect(found[0]).toEqual({
-      text: 'lap cannot be that: give less than {limit}, the width of a piece',
+      text: 'The lap is not allowed: give less than {limit}, the width of a piece.',
       figures: { limit: { value: expect.closeTo(0.25 * Math.sqrt(5), 12), like: 'lap' } },
     });
   });
@@ -76,9 +91,9 @@ describe('a cone that is checked', () => {
     const [large] = coneCheck({ ...steep, ...sheet });
     const half = 80.5 * degree;
     expect(large!.text).toMatch(
-      /^a piece has a blank of \{length\} by \{width\} and does not fit on the sheet in any rotation; cut \d pieces instead of 1$/,
+      /^A piece has a blank of \{length:dimension\} by \{width:dimension\} and does not fit on the sheet in any rotation: cut \d pieces instead of 1\.$/,
     );
-    const size = (value: number) => ({ value: expect.closeTo(value, 2), like: 'dimension' });
+    const size = (value: number) => expect.closeTo(value, 2);
     expect(large!.figures).toEqual({
       length: size(2 * 0.559 * Math.sin(half)),
       width: size(0.559 - 0.1118 * Math.cos(half)),

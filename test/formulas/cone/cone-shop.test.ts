@@ -137,7 +137,7 @@ describe('cautions about a cone', () => {
     expect(texts({ ...plain, height: 9 * inch })).toContain('below 45');
     expect(texts(plain)).toContain('below 60');
     expect(texts(plain)).not.toContain('below 45');
-    expect(texts({ ...plain, height: 9.25 * inch * Math.sqrt(3) })).toContain('nothing was found');
+    expect(texts({ ...plain, height: 9.25 * inch * Math.sqrt(3) })).toContain('Nothing found');
   });
 
   it('turn at 45 and at 60 degrees, to a ten-thousandth', () => {
@@ -169,8 +169,8 @@ describe('cautions about a cone', () => {
   });
 
   it('report what the pattern would refuse', () => {
-    expect(texts({ ...plain, bottom: 1 })).toContain('bottom cannot be that');
-    expect(texts({ ...plain, lap: 1 })).toContain('lap cannot be that');
+    expect(texts({ ...plain, bottom: 1 })).toContain('The bottom is not allowed:');
+    expect(texts({ ...plain, lap: 1 })).toContain('The lap is not allowed:');
     expect(texts({ ...plain, drum: 0.5 })).toContain('does not fit into the drum');
   });
 });

@@ -66,8 +66,8 @@ describe('nitrification at a temperature', () => {
         argument,
         reason: 'unavailable',
         advice:
-          'biofilms were studied from {low} to {high} (Zhu and Chen 2002); measure your own filter: see FILTER.TEST',
-        figures: { low: { value: 14, like: 'temperature' }, high: { value: 27, like: 'temperature' } },
+          'biofilms were studied from {low:temperature} to {high:temperature} (Zhu and Chen 2002); measure your own filter: see FILTER.TEST',
+        figures: { low: 14, high: 27 },
       }),
     );
   });

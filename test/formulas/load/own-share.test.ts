@@ -19,7 +19,7 @@ describe('loadShare', () => {
     expect(refusalOf(() => loadShare(0.75, 1, 0.5))).toMatchObject({
       argument: 'dry',
       advice: 'the solids would be {share} of the feed; weigh them dry, over the same days as the feed',
-      figures: { share: { value: 1.5, like: 'share' } },
+      figures: { share: 1.5 },
       reason: 'not allowed',
     });
   });

@@ -22,10 +22,15 @@ describe('cautions about what builds up', () => {
     expect(figureOf(drumsOnly, 'of the solids: they are too fine', 'share')).toBeCloseTo(50, 9);
     expect(has({}, 'they are too fine')).toBe(false);
     // A caution of its own has been given, so that the flow is not blamed too.
-    expect(has(drumsOnly, 'No flow, however large')).toBe(false);
+    expect(has(drumsOnly, 'No flow and no number of drums')).toBe(false);
     const decaying = { ...drumsOnly, solidsDecay: 0.1 / DAY };
     expect(has(decaying, 'they are too fine')).toBe(false);
-    expect(has(decaying, 'No flow, however large, keeps solids within the limit')).toBe(true);
+    expect(
+      has(
+        decaying,
+        'No flow and no number of drums keeps solids within the limit, and drums needed is only for the flow that runs: remove',
+      ),
+    ).toBe(true);
   });
 
   it('ammonia: if no water is let out and the media, 150 g a day for a cubic meter, nitrify less than is made', () => {
@@ -45,10 +50,27 @@ describe('cautions about what builds up', () => {
 
 describe('cautions about limits', () => {
   it('no flow: the wastes that none keeps within their limits', () => {
-    expect(has({}, 'No flow, however large')).toBe(false);
-    expect(has({ mediaVolume: 0.12 }, 'No flow, however large, keeps ammonia within the limit')).toBe(true);
+    expect(has({}, 'No flow and no number of drums')).toBe(false);
+    expect(
+      has(
+        { mediaVolume: 0.12 },
+        'No flow and no number of drums keeps ammonia within the limit, and drums needed is only for the flow that runs: add media',
+      ),
+    ).toBe(true);
     const both = { ...drumsOnly, solidsDecay: 0.1 / DAY, mediaVolume: 0.12 };
     expect(has(both, 'keeps ammonia and solids within the limit')).toBe(true);
+  });
+
+  it('drums: those needed at the flow that runs are told from those that the feed needs', () => {
+    // 1 mg/L of ammonia at half a pass: 20 g a day needs 27.8 L/min, over drums of 1 m2 at 0.0001 m/s 5 of them.
+    const slow: Partial<Scenario> = { overflowLimit: 1e-4, pads: 1, media: 1e4, settler: 0.5 };
+    const words = 'Drums needed is for the flow that runs';
+    const { count, flow, wanted } = found({ ...slow, pumpFlow: 1e-4 }, words)?.figures ?? {};
+    expect(flow).toBe(1e-4);
+    expect(count).toBe(Math.ceil((wanted as number) / 1e-4));
+    expect(has({ ...slow, pumpFlow: wanted as number }, words)).toBe(false);
+    expect(has({ ...slow, pumpFlow: undefined }, words)).toBe(false);
+    expect(has({ ...slow, pumpFlow: 1e-4, drums: 'none' }, words)).toBe(false);
   });
 
   it('nitrate: 20 g a day in the water that is let out, with 2.6 L of slurry', () => {
@@ -67,16 +89,16 @@ describe('cautions about figures that cannot all be right', () => {
   it('nitrogen: of 32 g fed 20 g dissolve and 3.75 g lie in solids, so that fish can keep 8.25 g', () => {
     // 27 g of nitrogen for each kilogram gained.
     const conversion = (0.5 * 27) / 8.25;
-    expect(has({ conversion: conversion * 1.001 }, 'Nitrogen traced')).toBe(false);
-    const over = figureOf({ conversion: conversion / 1.1 }, 'Nitrogen traced', 'over');
+    expect(has({ conversion: conversion * 1.001 }, 'of the nitrogen fed')).toBe(false);
+    const over = figureOf({ conversion: conversion / 1.1 }, 'of the nitrogen fed', 'over');
     expect(over).toBeCloseTo(100 * (1 + (0.1 * 8.25) / 32), 6);
-    expect(has({}, 'Nitrogen traced')).toBe(false);
+    expect(has({}, 'of the nitrogen fed')).toBe(false);
   });
 
   it('phosphorus: of 5 g fed 2.5 g lie in solids, so that fish can keep 2.5 g', () => {
     const conversion = (0.5 * 4.5) / 2.5;
-    expect(has({ conversion: conversion * 1.001 }, 'Phosphorus traced')).toBe(false);
-    const over = figureOf({ conversion: conversion / 1.1 }, 'Phosphorus traced', 'over');
+    expect(has({ conversion: conversion * 1.001 }, 'of the phosphorus fed')).toBe(false);
+    const over = figureOf({ conversion: conversion / 1.1 }, 'of the phosphorus fed', 'over');
     expect(over).toBeCloseTo(100 * (1 + (0.1 * 2.5) / 5), 6);
   });
 });

@@ -83,7 +83,7 @@ const bounds: readonly [words: string, bound: string, inside: Partial<Scenario>,
     { peakOxygenFactor: airOverFeed * 1.001 },
   ],
   [
-    'air: carries',
+    '“air” carries',
     'lower end of the air band',
     { airSupply: (0.4 / 3600 / airOverFeed) * 1.001 },
     { airSupply: (0.4 / 3600 / airOverFeed) * 0.999 },

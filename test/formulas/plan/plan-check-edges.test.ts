@@ -35,8 +35,21 @@ describe('every caution', () => {
 
 describe('each caution', () => {
   it('is a sentence', () => {
-    for (const change of [{}, bare, { fishMass: undefined, feed: 1 / DAY }, { pads: 'none', bedArea: 'none' } as const])
-      for (const { text } of planCheck({ ...calm, ...change }, factors)) expect(text).toMatch(/^\S.* .*\.$/);
+    const changes: readonly Partial<Scenario>[] = [
+      {},
+      bare,
+      { fishMass: undefined, feed: 1 / DAY },
+      { pads: 'none', bedArea: 'none' },
+      { feed: 1 },
+      { drums: 'none', waterOut: 0, mediaVolume: 0.01 },
+      { conversion: 0.3, settler: 0.5 },
+    ];
+    // A capital, and words rather than a name with a colon: `pads: carries …` is no sentence.
+    for (const change of changes)
+      for (const { text } of planCheck({ ...calm, ...change }, factors)) {
+        expect(text).toMatch(/^\p{Lu}.* .*\.$/u);
+        expect(text).not.toMatch(/^[\w ,-]{1,40}: carries/);
+      }
   });
 });
 
@@ -49,20 +62,20 @@ describe('stages that carry less than the feed', () => {
 
   it('leave solids that nothing removes to their own caution, and no other stage that carries nothing', () => {
     const solids = { pads: 'none', bedArea: 'none' } as const;
-    expect(has(solids, 'circulation, solids: carries')).toBe(false);
-    expect(has(solids, 'is the first limit')).toBe(false);
-    expect(has({ solidsLimit: 1e-4 }, 'circulation, solids: carries')).toBe(true);
-    expect(has({ hottestWater: 38, oxygenAtPowerFailure: 0.007 }, 'air: carries')).toBe(true);
+    expect(has(solids, '“circulation, solids” carries')).toBe(false);
+    expect(has(solids, 'The first limit is')).toBe(false);
+    expect(has({ solidsLimit: 1e-4 }, '“circulation, solids” carries')).toBe(true);
+    expect(has({ hottestWater: 38, oxygenAtPowerFailure: 0.007 }, '“air” carries')).toBe(true);
   });
 
   it('or the first limit, with the next if there is one', () => {
-    expect(has({}, 'is the first limit')).toBe(true);
+    expect(has({}, 'The first limit is')).toBe(true);
     expect(has({}, 'The next limit is')).toBe(true);
     const one = { ...bare, bedArea: 10 };
-    expect(has(one, 'plant beds is the first limit')).toBe(true);
+    expect(has(one, 'The first limit is “plant beds”')).toBe(true);
     const air = { ...bare, airSupply: 1e-3 };
-    expect(found(air, 'air is the first limit')?.text).not.toContain('The next limit');
-    expect(has(bare, 'is the first limit')).toBe(false);
+    expect(found(air, 'The first limit is “air”')?.text).not.toContain('The next limit');
+    expect(has(bare, 'The first limit is')).toBe(false);
   });
 });
 
@@ -91,7 +104,7 @@ describe('cautions with something left out', () => {
 
   it('of pH need one', () => {
     const [acid, alkaline] = fishLimits('tilapia').ph;
-    const words = 'leaves the range of {low} to {high}';
+    const words = 'goes outside the range of {low} to {high}';
     expect(has({ ph: undefined, highestPh: undefined }, words)).toBe(false);
     expect(has({ ph: undefined, highestPh: alkaline + 0.1 }, words)).toBe(true);
     expect(has({ ph: acid - 0.1, highestPh: alkaline }, words)).toBe(true);
@@ -137,7 +150,7 @@ describe('cautions with something left out', () => {
       ['mixed', 1],
       ['ideal', 'ideal'],
     ] as const) {
-      const share = found({ settler }, 'captured in one pass is calculated at')?.figures?.share;
+      const share = found({ settler }, 'captured in one pass, {share:share}, is calculated at')?.figures?.share;
       expect(share).toBeCloseTo(settleCapture({ ...computed, mixing }), 6);
     }
     expect(has({ settler: 0.6 }, 'captured in one pass')).toBe(false);

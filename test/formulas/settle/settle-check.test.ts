@@ -82,7 +82,7 @@ describe('settleCheck', () => {
   it('warns of water that rises too fast, and says how many drums it takes', () => {
     const [line] = settleCheck({ ...bank, count: 1, flow: 60 * GPM, bore: 0.1 });
     expect(line!.text).toContain('rises');
-    expect(line!.figures?.drums).toMatchObject({ value: 5 });
+    expect(line!.figures?.drums).toBe(5);
   });
 
   it('warns of an inlet that breaks solids and of one where they settle in the pipe', () => {
@@ -97,8 +97,8 @@ describe('settleCheck', () => {
         .join();
     const overflow = settleOverflow(bank.flow, bank.diameter, bank.count);
     // Up to 0.8 % more is how one measured rate is printed in two units.
-    expect(texts({ overflowLimit: overflow / 1.00799 })).not.toContain('rises at {overflow}, faster');
-    expect(texts({ overflowLimit: overflow / 1.00801 })).toContain('rises at {overflow}, faster');
+    expect(texts({ overflowLimit: overflow / 1.00799 })).not.toContain('rises at {overflow:loading}, faster');
+    expect(texts({ overflowLimit: overflow / 1.00801 })).toContain('rises at {overflow:loading}, faster');
     const inlet = pipeVelocity(bank.flow / bank.count, bank.bore);
     expect(texts({ fastestInlet: inlet })).not.toContain('breaks solids');
     expect(texts({ fastestInlet: inlet * (1 - 1e-9) })).toContain('breaks solids');
@@ -113,17 +113,15 @@ describe('settleCheck', () => {
     const given = { ...bank, flow: 6e-3, count: 1, diameter: round(1), bore: round(1e-3), overflowLimit: 2.5e-3 };
     const cautions = settleCheck(given);
     expect(cautions.map(({ text }) => text.slice(0, 30))).toEqual([
-      'Water rises at {overflow}, fas',
-      'Water enters at {inlet}. That ',
+      'Water rises at {overflow:loadi',
+      'Water enters at {inlet:velocit',
     ]);
     for (const { figures } of cautions) {
       expect(figures).toEqual({
-        overflow: { value: expect.closeTo(6e-3, 12), like: 'loading' },
-        limit: { value: 2.5e-3, like: 'loading' },
-        inlet: { value: expect.closeTo(6, 9), like: 'velocity' },
-        slowest: { value: 0.3, like: 'velocity' },
-        fastest: { value: 1, like: 'velocity' },
-        drums: { value: 3, like: 'count' },
+        ...given,
+        overflow: expect.closeTo(6e-3, 12),
+        inlet: expect.closeTo(6, 9),
+        drums: 3,
       });
     }
   });

@@ -65,9 +65,9 @@ describe('charts of feeding rates', () => {
       stockFeedRate('rainbow trout', 1, 30);
       expect.unreachable();
     } catch (error) {
-      const { figures } = error as { figures: Record<string, { value: number }> };
-      expect(figures.coldest!.value).toBeCloseTo(20 / 9, 9);
-      expect(figures.warmest!.value).toBeCloseTo(20, 9);
+      const { figures } = error as { figures: Record<string, number> };
+      expect(figures.coldest).toBeCloseTo(20 / 9, 9);
+      expect(figures.warmest).toBeCloseTo(20, 9);
     }
   });
 

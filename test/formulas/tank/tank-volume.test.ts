@@ -57,8 +57,13 @@ describe('tankVolume', () => {
     );
   });
 
-  it('has no cone to be too wide where the floor is flat', () => {
-    expect(tankVolume(0.5, 0.6, 0.7, 0)).toBe(tankVolume(0.5, 0.6, 0, 0));
+  it('does not take a cone whose height was forgotten for a flat floor', () => {
+    expect(() => tankVolume(0.5, 0.6, 0.1, 0)).toThrow(
+      expect.objectContaining({
+        argument: 'coneBottom',
+        advice: 'coneHeight is 0 or blank: give it too, or leave both blank for a flat floor',
+      }),
+    );
   });
 });
 

@@ -67,11 +67,10 @@ describe('a bound itself', () => {
 describe('temperature and oxygen', () => {
   it('tells what a species survives, in figures, and says nothing of a group', () => {
     const { note } = rowOf({ species: 'tilapia', temperature: 28 }, 'temperature');
-    expect(note.text).toMatch(/\. Tilapia survive \{least\} to \{most\} and grow best in the range shown\.$/);
-    expect(note.figures).toEqual({
-      least: { value: 14, like: 'temperature' },
-      most: { value: 36, like: 'temperature' },
-    });
+    expect(note.text).toMatch(
+      /\. Tilapia survive \{least:temperature\} to \{most:temperature\} and grow best in the range shown\.$/,
+    );
+    expect(note.figures).toEqual({ least: 14, most: 36 });
     expect(rowOf({}, 'temperature').note.figures).toBeUndefined();
   });
 
@@ -80,8 +79,10 @@ describe('temperature and oxygen', () => {
     expect(noteOf({ oxygen: 8.9e-3 }, 'oxygen')).toBe(`Limit: ${fao}.`);
     const high = rowOf({ oxygen: 8.95e-3 }, 'oxygen');
     expect(high.verdict).toBe('too high');
-    expect(high.note.text).toContain('Water in balance with air at this temperature and height holds {saturation}.');
-    expect(high.note.figures).toEqual({ saturation: { value: expect.closeTo(8.11e-3, 5), like: 'concentration' } });
+    expect(high.note.text).toContain(
+      'Water in balance with air at this temperature and height holds {saturation:concentration}.',
+    );
+    expect(high.note.figures).toEqual({ saturation: expect.closeTo(8.11e-3, 5) });
   });
 
   it('shows no upper bound of oxygen where hot water high up cannot hold what the fish need', () => {

@@ -76,7 +76,7 @@ describe('waterCheck', () => {
     expect(named(rich, 'oxygen').verdict).toBe('within limits');
     const high = named({ ...rich, elevation: 2500 }, 'oxygen');
     expect(high.verdict).toBe('too high');
-    expect(high.note.figures?.saturation).toMatchObject({ like: 'concentration' });
+    expect(high.note.text).toContain('holds {saturation:concentration}.');
     expect(named({ ...goodWater, oxygen: 2e-3, elevation: 2500 }, 'oxygen').verdict).toBe('too low');
   });
 
@@ -87,7 +87,7 @@ describe('waterCheck', () => {
     expect(tilapia(35).verdict).toBe('survives, grows poorly');
     expect(tilapia(12).verdict).toBe('too low');
     expect(tilapia(37).verdict).toBe('too high');
-    expect(tilapia(15).note.text).toContain('survive {least} to {most}');
+    expect(tilapia(15).note.text).toContain('survive {least:temperature} to {most:temperature}');
   });
 
   it('works carbon dioxide out, and cannot judge it where it cannot', () => {

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { coneCheck } from '../../../src/formulas/cone/cone-check';
+import { settleCheck } from '../../../src/formulas/settle/settle-check';
 import { functionLibrary } from '../../../src/functions/function-library';
 import { cellName, contains, parseRange } from '../../../src/hosts/address';
 import { sourceFunctions } from '../../../src/hosts/univer/source-functions';
@@ -47,10 +49,24 @@ describe('cautions of a workbook', () => {
 
   test('a check inside another function counts, but not one that found nothing', async () => {
     const host = new Host({
-      S: { A1: '=LET(a,1,SILT.SETTLE.CHECK("US",a,2,3,4))', A3: '=SILT.SETTLE.CHECK("US",1,2,3,4)' },
+      S: {
+        A1: '=LET(a,1,SILT.SETTLE.CHECK("US",a,2,3,4))',
+        A3: '=SILT.SETTLE.CHECK("US",1,2,3,4)',
+        A5: '=SILT.CONE.CHECK("US",4,4,9)',
+      },
     });
     host.give('S', 'A1', 'overflow is high');
-    host.give('S', 'A3', 'nothing was found');
+    // The words of SETTLE.CHECK and CONE.CHECK where nothing is wrong.
+    const calm = settleCheck({
+      ...{ flow: 1e-4, diameter: 0.5, count: 1, bore: 0.02 },
+      ...{ overflowLimit: 0.003, slowestInlet: 0.2, fastestInlet: 0.6 },
+    });
+    host.give('S', 'A3', calm.map(({ text }) => text).join(' '));
+    const sleeve = coneCheck({
+      ...{ top: 0.1, bottom: 0.1, height: 0.2, pieces: 1, lap: 0, thickness: 0 },
+      ...{ drum: undefined, sheetLength: undefined, sheetWidth: undefined },
+    });
+    host.give('S', 'A5', sleeve.map(({ text }) => text).join(' '));
     expect(await linesFor(host)).toEqual(['caution S!A1: Overflow is high.']);
   });
 

@@ -14,13 +14,18 @@ const lastPrinted = 9 + figureResults.length + 13;
 const charted = 8;
 const figures = '#,##0.0##';
 
+const outsideOf = (column: string): string => `${column}10:${column}${9 + figureResults.length}`;
+
+/** Names the results whose plan is outside its band, which a reader would take for a fault, and says why. */
+const outside = `=LET(beside,ISNUMBER(${outsideOf('C')})*ISNUMBER(${outsideOf('D')})*ISNUMBER(${outsideOf('E')})*((${outsideOf('D')}<${outsideOf('C')})+(${outsideOf('D')}>${outsideOf('E')})),IF(SUM(beside)=0,"","Plan outside its band: "&TEXTJOIN(", ",TRUE,IF(beside>0,${outsideOf('A')},""))&". Its published typical figure is also the lowest or the highest one, so nearly all draws lie on one side of it."))`;
+
 /** How sure the plan of a scenario is, which figure to measure first, and how often each stage is the first limit. */
 export function howSureSheet(profile: ReadyProfile): SheetData {
   const widths = [48, 9, 11, 11, 11, 2, 23, 8, 9, 9, 9, 11, 11, 11];
   const draft = framed({
     name: 'How sure',
     title: 'How sure is it, and what to measure first',
-    step: 'Choose a scenario and a result. In four cases of five the result is between low and high, given the published coefficients and the ranges that you typed in Scenarios (0.2 to 0.4, or 350 ± 20). Your own figures make the band narrower. The plan can be outside the band if a typical coefficient is at the end of its range.',
+    step: 'Choose a scenario and a result. In four cases of five the result is between low and high, given the published coefficients and the ranges that you typed in Scenarios (0.2 to 0.4, or 350 ± 20). Your own figures make the band narrower.',
     widths,
   });
   const chosen = chosenScenario('$C$4');
@@ -34,6 +39,7 @@ export function howSureSheet(profile: ReadyProfile): SheetData {
       { ...styles.total, wrap: true },
       32,
     )
+    .wide('A8:E8', outside, { ...styles.note, wrap: true }, 32)
     .fill('A9:E9', 'heading')
     .fill(`A10:B${last}`, 'result')
     .fill(`C10:E${last}`, formatted('result', figures))

@@ -39,7 +39,7 @@ export function compareSheet(profile: ReadyProfile): SheetData {
   const draft = framed({
     name: 'Compare',
     title: 'The scenarios side by side',
-    step: 'No input needed on this sheet. Each figure comes from the function of its stage. This is a plan, not a promise: makers’ sheets, local advice and licensed practice come first.',
+    step: 'No input needed on this sheet. Each figure comes from the function of its stage. Turnover, drums needed and overflow rate are for the flow that runs: the pump’s, or the flow needed if no pump is given. If flow needed is larger, the feed needs more drums; if it is never, no number of drums is enough. Limit says why. This is a plan, not a promise: makers’ sheets, local advice and licensed practice come first.',
     widths,
   });
   draft.fill('A4:F4', 'heading').fill(`A5:B${last}`, 'result').fill(`C5:F${last}`, 'result');
@@ -49,6 +49,9 @@ export function compareSheet(profile: ReadyProfile): SheetData {
   }
   draft
     .fill(`A${resultRow('firstLimit')}:F${resultRow('firstLimit')}`, 'total')
+    // Drums needed would pass for an answer where no flow, and so no number of drums, is enough.
+    .alarm(`C${resultRow('flowNeeded')}:F${resultRow('flowNeeded')}`, `=C$${resultRow('flowNeeded')}="never"`)
+    .alarm(`C${resultRow('drumsNeeded')}:F${resultRow('drumsNeeded')}`, `=C$${resultRow('flowNeeded')}="never"`)
     // A scenario takes up to sixty defaults: small print, in a row that is tall enough for them.
     .fill(`A${last}:B${last}`, 'tall')
     .fill(`C${last}:F${last}`, { ...styles.result, wrap: true, vertical: 'top', fontSize: 8 })
