@@ -20,6 +20,7 @@ import { asOpened, fromSnapshot } from './from-snapshot';
 import type { HostFunction } from './function-set';
 import { repairHeights } from './height-repairs';
 import { Notes } from './notes';
+import { keepNumberFormats, repairPaste } from './paste-repairs';
 import { sheetId, toSnapshot } from './snapshot';
 import { repairTab } from './tab-repairs';
 import { repairWidths } from './width-repairs';
@@ -67,6 +68,7 @@ export interface SpreadsheetOptions {
 export function createSpreadsheet({ container, functions, dark }: SpreadsheetOptions): Spreadsheet {
   repairHeights();
   repairFreeze();
+  repairPaste();
   repairTab();
   repairWidths();
   repairTurnsOfCalculation();
@@ -112,6 +114,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
       if (open !== undefined) api.disposeUnit(open.facade.getId());
       const facade = api.createWorkbook(toSnapshot(workbook, nextWorkbookId()));
       repairEngine(injector.get(IFunctionService));
+      keepNumberFormats(injector);
       open = {
         facade,
         reader: new CellReader(injector, facade.getWorkbook()),

@@ -1,0 +1,70 @@
+import { beforeAll, expect, test } from 'vitest';
+import { cells, clickCell, type OpenPage, openWorkbench, shown } from './open-workbench';
+import { servedSite } from './served-site';
+
+const site = servedSite();
+let open: OpenPage;
+
+beforeAll(async () => {
+  open = await openWorkbench(site.browser, site.address);
+  await open.page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+});
+
+/** The page's policy lets nothing apply the styles of a page that is pasted from, and says so. */
+const faults = (): readonly string[] => open.faults.filter((text) => !text.startsWith('Applying inline style'));
+
+const input = { fill: 'FFF8D6', numberFormat: '0.00' } as const;
+
+test.each([
+  ['lines of text', '12.5\n13.5', undefined],
+  [
+    'a formatted table',
+    '12.5\n13.5',
+    '<table><tr><td style="background:#f00;color:#fff">12.5</td></tr><tr><td>13.5</td></tr></table>',
+  ],
+])('input cells keep their fill and number format when %s are pasted into them', async (_, text, html) => {
+  const { page } = open;
+  await page.evaluate((style) => {
+    const cells = [0, 1].map((row) => ({ row, column: 0, value: row, style }));
+    window.workbench.spreadsheet.open({ sheets: [{ name: 'Sheet 1', cells }] });
+  }, input);
+  await shown(page);
+  await page.evaluate(
+    ([plain, rich]) => {
+      const blob = (content: string, type: string) => ({ [type]: new Blob([content], { type }) });
+      const item = { ...blob(plain!, 'text/plain'), ...(rich === undefined ? {} : blob(rich, 'text/html')) };
+      return navigator.clipboard.write([new ClipboardItem(item)]);
+    },
+    [text, html] as const,
+  );
+  await clickCell(page, 0, 0);
+  await page.keyboard.press('Control+V');
+  const place = { sheet: 'Sheet 1', row: 0, column: 0, rows: 2, columns: 1 };
+  await cells(page, place, ({ values }) => values[0]?.[0] === 12.5 && values[1]?.[0] === 13.5);
+  const styles = () =>
+    page.evaluate(() => window.workbench.spreadsheet.save().sheets[0]!.cells.map(({ style }) => style));
+  expect(await styles()).toEqual([input, input]);
+  await page.click('#undo');
+  await cells(page, place, ({ values }) => values[0]?.[0] === 0 && values[1]?.[0] === 1);
+  expect(await styles()).toEqual([input, input]);
+  expect(faults()).toEqual([]);
+});
+
+test('a pasted date is shown as a date where the cell has no number format, and a formula is computed', async () => {
+  const { page } = open;
+  await page.evaluate(() =>
+    window.workbench.spreadsheet.open({
+      sheets: [{ name: 'Sheet 1', cells: [{ row: 0, column: 0, value: '', style: { fill: 'FFF8D6' } }] }],
+    }),
+  );
+  await shown(page);
+  await page.evaluate(() => navigator.clipboard.writeText('2026-05-01\t=1+1\n2\t'));
+  await clickCell(page, 0, 0);
+  await page.keyboard.press('Control+V');
+  const place = { sheet: 'Sheet 1', row: 0, column: 0, rows: 2, columns: 2 };
+  // 2026-05-01 as a spreadsheet counts days.
+  await cells(page, place, ({ values }) => values[0]?.[0] === 46143 && values[0]?.[1] === 2);
+  const saved = await page.evaluate(() => window.workbench.spreadsheet.save().sheets[0]!.cells[0]!);
+  expect(saved.style).toMatchObject({ fill: 'FFF8D6', numberFormat: 'yyyy-mm-dd' });
+  expect(faults()).toEqual([]);
+});
