@@ -242,3 +242,25 @@ describe('how sure a plan is', () => {
     expect(value('How sure', 'A7')).toMatch(/^Type the name of a result/);
   });
 });
+
+describe('a list that is refused', () => {
+  const message = (value: unknown): string => (value as { error?: { message?: string } }).error?.message ?? '';
+
+  it('leaves no total of 0 where a price is missing, but says which', async () => {
+    const { type, value } = await opened('materials-sheet', 'US');
+    await type({ 'Prices!C7': '' });
+    const why = message(value('Materials', 'A17'));
+    expect(why).toContain('prices: row 3, pack price');
+    expect(message(value('Materials', 'D4'))).toContain(why);
+    expect(message(value('Build or buy', 'B7'))).toContain(why);
+  });
+
+  it('gives its reason to what is made of its totals', async () => {
+    const { type, value } = await opened('harvest-book', 'US');
+    await type({ 'Pulls!B6': '' });
+    const why = message(value('Months', 'A4'));
+    expect(why).toContain('row 1, volume');
+    for (const place of ['Garden!A16', 'Garden!B28', 'Solids share!B5', 'Solids share!B8'])
+      expect(message(value(...(place.split('!') as [string, string]))), place).toContain(why);
+  });
+});

@@ -9,7 +9,8 @@ const shares = { nitrogen: 'Garden!$B$5', phosphorus: 'Garden!$B$6', potassium: 
 const lastMonth = 24;
 const totalRow = `MATCH("total",Months!$A$5:$A$${lastMonth},0)`;
 /** The total of a column of Months. */
-export const totalOf = (column: string): string => `INDEX(Months!$${column}$5:$${column}$${lastMonth},${totalRow})`;
+export const totalOf = (column: string): string =>
+  `IF(ISERROR(Months!$A$4),Months!$A$4,INDEX(Months!$${column}$5:$${column}$${lastMonth},${totalRow}))`;
 /** The charts show this many months: those of the sample rows. */
 const charted = 3;
 

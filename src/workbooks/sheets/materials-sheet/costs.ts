@@ -14,6 +14,9 @@ const listed = (letter: string): string => `Materials!$${letter}$${headRow + 1}:
 const ofLastRow = (letter: string): string =>
   `INDEX(${listed(letter)},MAX(1,(${listed('A')}<>"")*SEQUENCE(ROWS(${listed('A')}))))`;
 
+/** A result of the list, or why there is none, which would otherwise be a total of 0. */
+const orRefusal = (result: string): string => `=IF(ISERROR($A$${headRow}),$A$${headRow},${result})`;
+
 /** The user's own parts, then the materials list with costs in whole packs. */
 export function materialsSheet(profile: ReadyProfile): SheetData {
   const widths = [43, 14, 14, 14, 36];
@@ -32,8 +35,8 @@ export function materialsSheet(profile: ReadyProfile): SheetData {
       'A share of each item, in whole packs, for parts that break, get lost or are cut wrong.',
     )
     .put('C4', 'Total', 'total')
-    .put('D4', `=${ofLastRow('D')}`, formatted('total', formats.money))
-    .put('E4', `=IF(${ofLastRow('A')}="total","",${ofLastRow('A')})`, 'note')
+    .put('D4', orRefusal(ofLastRow('D')), formatted('total', formats.money))
+    .put('E4', orRefusal(`IF(${ofLastRow('A')}="total","",${ofLastRow('A')})`), 'note')
     .put('A6', 'Your own parts', 'section')
     .across('A7', ['item', 'quantity', 'unit', 'price of one', 'in the list and its total'], 'heading')
     .fill(`A${firstOwn}:C${lastOwn}`, 'input')
