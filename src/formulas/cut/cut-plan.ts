@@ -114,7 +114,7 @@ export function layPatterns(
 }
 
 /**
- * A sheet needs the plan and its totals from the same figures, and a change that is taken back needs those before it, so
+ * A sheet needs the plan and its totals from the same figures, and a change that is undone needs those before it, so
  * the plans that were used last are kept, in that order, each by all that it follows from. A page may keep them for
  * longer, and bring them back.
  */

@@ -1,4 +1,4 @@
-import { type CellRange, contains } from '../../hosts/address';
+import { type CellRange, cellName, contains } from '../../hosts/address';
 import type { Block } from '../../hosts/sheet-host';
 import type { CellResult, DefinedName } from '../../hosts/workbook-model';
 
@@ -7,6 +7,15 @@ export interface Spot {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
+}
+
+export function isSameSpot(one: Spot, other: Spot): boolean {
+  return one.sheet === other.sheet && one.row === other.row && one.column === other.column;
+}
+
+/** A cell as messages name it. */
+export function placeText({ sheet, row, column }: Spot): string {
+  return `${sheet}!${cellName(row, column)}`;
 }
 
 export interface BookCell extends Spot {

@@ -1,7 +1,6 @@
 import { HostError, type SheetHost, type Write } from '../../hosts/sheet-host';
 import type { CellScalar } from '../../hosts/workbook-model';
-import { type Book, openBook, type Spot } from '../cell-formula/book';
-import { placeText } from './findings';
+import { type Book, openBook, placeText, type Spot } from '../cell-formula/book';
 
 /**
  * A cell that changes: its content before, which must still be there, and after. Content that begins with `=` is a

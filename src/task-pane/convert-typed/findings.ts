@@ -1,8 +1,7 @@
-import { cellName } from '../../hosts/address';
 import type { CellScalar } from '../../hosts/workbook-model';
 import type { Kind } from '../../units/kinds';
 import type { Profile } from '../../units/profile';
-import type { Book, BookCell, Spot } from '../cell-formula/book';
+import { type Book, type BookCell, placeText, type Spot } from '../cell-formula/book';
 import { newValue } from './new-value';
 import type { LiteralUse, Use, Uses } from './use';
 
@@ -136,8 +135,4 @@ function formulaConversion(
 function withUnit(value: number | string, kind: Kind | undefined, profile: Profile): string {
   const figure = typeof value === 'number' ? String(Number(value.toPrecision(7))) : value;
   return `${figure} ${kind === undefined ? '' : profile.units[kind].symbol}`.trimEnd();
-}
-
-export function placeText({ sheet, row, column }: Spot): string {
-  return `${sheet}!${cellName(row, column)}`;
 }

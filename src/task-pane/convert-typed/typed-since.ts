@@ -1,7 +1,7 @@
 import { HostError } from '../../hosts/sheet-host';
-import type { Book, Spot } from '../cell-formula/book';
+import { type Book, isSameSpot, placeText, type Spot } from '../cell-formula/book';
 import { type CellChange, contentOf, isSameContent } from './convert';
-import { type Findings, placeText } from './findings';
+import type { Findings } from './findings';
 
 /** The workbook at a change of units and now. */
 interface Books {
@@ -34,8 +34,4 @@ export function typedSince(
     .flatMap(({ spot, content, choices: [choice] }) =>
       choice === undefined ? [] : [{ spot, before: content, after: choice.content }],
     );
-}
-
-function isSameSpot(one: Spot, other: Spot): boolean {
-  return one.sheet === other.sheet && one.row === other.row && one.column === other.column;
 }

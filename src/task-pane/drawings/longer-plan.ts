@@ -1,9 +1,10 @@
 import type { SheetHost } from '../../hosts/sheet-host';
+import { placeText } from '../cell-formula/book';
 import { UserError } from '../user-error';
 import type { PaneContext } from '../view';
 import { type CutSearchAnswer, type SearchWorker, searchLonger } from './longer-search';
 import type { CutSearch } from './recognition';
-import { addressOf, othersOfPlan } from './same-plan';
+import { othersOfPlan } from './same-plan';
 
 type Context = Pick<PaneContext, 'work' | 'notify' | 'page' | 'functionLibrary'> & { readonly host: SheetHost };
 
@@ -43,7 +44,7 @@ export async function longerPlan(
     const write = (text: 'formula' | 'next') =>
       host.write(changes.map((change) => ({ ...change.place, cells: [[change[text]]] })));
     await write('next');
-    const left = others.filter((other) => other.next === undefined).map((other) => addressOf(other.place));
+    const left = others.filter((other) => other.next === undefined).map((other) => placeText(other.place));
     const rest = left.length > 0 ? `; type it too where ${left.join(', ')} takes its effort from` : '';
     notify('done', `Effort ${best.effort} gives ${gain}${rest}.`, {
       label: 'Undo',

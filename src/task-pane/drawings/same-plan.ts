@@ -2,8 +2,8 @@
  * The other formulas of a workbook that lay out the same pieces on the same sheets: the sheets to buy and the places of
  * the pieces must come from one search, or they contradict each other.
  */
-import { cellName, quoteSheet } from '../../hosts/address';
 import { HostError, type SheetHost } from '../../hosts/sheet-host';
+import { isSameSpot } from '../cell-formula/book';
 import type { SiltCall } from '../cell-formula/calls';
 import { siltCalls } from '../cell-formula/calls';
 import { readFormula } from '../cell-formula/read-formula';
@@ -33,22 +33,13 @@ export async function othersOfPlan(search: CutSearch, effort: number, around: Ar
       for (const [across, formula] of line.entries()) {
         if (formula === undefined || !/SILT[._]CUT[._]/i.test(formula)) continue;
         const place = { sheet, row: range.row + down, column: range.column + across };
-        if (isAt(place, search.place)) continue;
+        if (isSameSpot(place, search.place)) continue;
         const next = await withOneEffort(formula, place, search, effort, around);
         if (next !== formula) others.push({ place, formula, next });
       }
     }
   }
   return others;
-}
-
-/** A cell's address with its sheet. */
-export function addressOf({ sheet, row, column }: CutSearch['place']): string {
-  return `${quoteSheet(sheet)}!${cellName(row, column)}`;
-}
-
-function isAt(one: CutSearch['place'], other: CutSearch['place']): boolean {
-  return one.sheet === other.sheet && one.row === other.row && one.column === other.column;
 }
 
 /** The formula with the effort in each of its calls for the plan. */

@@ -1,7 +1,8 @@
 import { cellName } from '../../hosts/address';
 import type { Spot } from '../cell-formula/book';
+import { placeText } from '../cell-formula/book';
 import type { CellChange } from '../convert-typed/convert';
-import { type Conversion, type Findings, placeText } from '../convert-typed/findings';
+import type { Conversion, Findings } from '../convert-typed/findings';
 import { freshId, make, makeButton } from '../dom';
 
 /** Rows beyond this number share one row with one tick at the end. */

@@ -176,9 +176,7 @@ describe('what a longer search leaves in the sheet', () => {
     const others = { A1: '=SILT.CUT.SHEETS("metric",P!B1:K1,2.5,1.25,,C9)', C9: 1 };
     const { host, said } = await run({ 1: 2, 4: 1.9, 16: 1.9, 64: 1.9 }, {}, others);
     expect(host.at('Q', 'A1')).toBe(others.A1);
-    expect(said[0]).toBe(
-      "Effort 4 gives 5.0 % less of the last sheet; type it too where 'Q'!A1 takes its effort from.",
-    );
+    expect(said[0]).toBe('Effort 4 gives 5.0 % less of the last sheet; type it too where Q!A1 takes its effort from.');
   });
 
   test('is nothing where no effort paid', async () => {
