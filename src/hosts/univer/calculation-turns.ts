@@ -13,6 +13,7 @@ import {
 } from '@univerjs/engine-formula';
 import { TriggerCalculationController } from '@univerjs/sheets-formula';
 import { type ServiceParts, withInternals } from './engine-internals';
+import { rememberAbandoned } from './spill-repairs';
 
 /**
  * Where the spreadsheet forgets a change, so that cells keep old results for good. It stops a running calculation, to
@@ -115,6 +116,7 @@ function repairTurns(): void {
           arrayFormulaRange: model.getArrayFormulaRange(),
         });
         runtime.reset();
+        const abandonAgain = rememberAbandoned(model);
         this._isCalculateTreeModel = given.isCalculateTreeModel ?? false;
         const mostCycles = given.maxIteration || 1;
         for (let cycle = 0; cycle < mostCycles; cycle += 1) {
@@ -130,7 +132,9 @@ function repairTurns(): void {
         if (results.functionsExecutedState !== FormulaExecutedStateType.STOP_EXECUTION) {
           runtime.setFormulaExecuteStage(FormulaExecuteStageType.CALCULATION_COMPLETED);
           report();
-          this._executionCompleteListener$.next(isOutdated(trigger) ? stopped(results) : results);
+          const isOld = isOutdated(trigger);
+          if (isOld) abandonAgain();
+          this._executionCompleteListener$.next(isOld ? stopped(results) : results);
         }
         runtime.reset();
       });

@@ -40,6 +40,14 @@ const expected = new SpillIndexes();
 /** Cells that a formula filled before something else was typed over it. */
 const abandoned = new WeakMap<FormulaDataModel, IUnitRange[]>();
 
+/** The cells that are abandoned now; gives a function that abandons them again, if the results that follow do not count. */
+export function rememberAbandoned(model: FormulaDataModel): () => void {
+  const ranges = abandoned.get(model) ?? [];
+  return () => {
+    if (ranges.length > 0) abandoned.set(model, [...ranges, ...(abandoned.get(model) ?? [])]);
+  };
+}
+
 export function expectSpill(unitId: string, sheetId: string, range: IRange): void {
   expected.of(unitId, sheetId).set(range.startRow, range.startColumn, range);
 }
@@ -235,13 +243,15 @@ function repairSettling(): void {
   service._executeStep = async function (this: ServiceParts) {
     const { _runtimeService: runtime, _currentConfigService: data } = this;
     const state = stateOf(runtime);
-    for (const { unitId, sheetId, range } of abandoned.get(data._formulaDataModel) ?? [])
-      state.addVacated(unitId, sheetId, range);
+    const model = data._formulaDataModel;
+    const left = abandoned.get(model) ?? [];
+    for (const { unitId, sheetId, range } of left) state.addVacated(unitId, sheetId, range);
     let given = await this._apply();
     for (let round = 0; given !== undefined && round < mostRounds; round += 1) {
       const dirty = state.takeDirty((...place) => isBlockedCell(runtime, ...place));
       if (dirty.length === 0) {
-        abandoned.delete(data._formulaDataModel);
+        // Others were abandoned meanwhile.
+        abandoned.set(model, (abandoned.get(model) ?? []).slice(left.length));
         return true;
       }
       FORMULA_REF_TO_ARRAY_CACHE.clear();

@@ -145,3 +145,48 @@ test.each(againComing.filter((moment) => moment !== 'end'))(
     expect(await typeOverAt(moment)).toEqual([10, 20, 'typed', 40, 50, 60, 70, 80, 90, 100]);
   },
 );
+
+/**
+ * With a spill and cells that read it, types over the spill's formula at one moment of a calculation, and over another
+ * cell at a moment of the calculation that follows. Resolves with what the readers show in the end.
+ */
+function typeOverSpillAt(first: Moment, second: Moment): Promise<unknown> {
+  return page.evaluate(
+    async ({ moments: left, name }) => {
+      const { api, current, open, settled } = window.workbench.spreadsheet;
+      let at = left.length;
+      const watching = api.onBeforeCommandExecute(({ id, params }) => {
+        if (left[at] === undefined || !id.endsWith('set-formula-calculation-notification')) return;
+        const { stageInfo } = params as { stageInfo?: { stage: number } };
+        if (stageInfo?.stage !== left[at]) return;
+        current().facade.getSheets()[0]!.getRange(0, at).setValue('typed');
+        at += 1;
+      });
+      const spill = { row: 0, column: 0, formula: '=SEQUENCE(5)', value: 1, spill: 'A1:A5' };
+      const readers = [1, 2, 3, 4].map((row) => ({
+        row,
+        column: 3,
+        formula: `=IF(A${row + 1}="","none",A${row + 1})`,
+      }));
+      const other = { row: 0, column: 5, formula: '=E1*2', value: 0 };
+      open({ sheets: [{ name, cells: [spill, ...readers, other] }] });
+      await settled();
+      at = 0;
+      current().facade.getSheets()[0]!.getRange(0, 4).setValue(3);
+      await settled();
+      watching.dispose();
+      const range = { row: 1, column: 3, rows: 4, columns: 1 };
+      const { values } = await window.workbench.host.read({ sheet: name, range });
+      return at === left.length ? values.flat() : 'a moment did not come';
+    },
+    { moments: [first, second], name: sheet },
+  );
+}
+
+test.each([1, 2, 3, 4, 8] as const)(
+  'cells that read a spill are calculated again when its formula is typed over at moment %s, and another cell later',
+  async (moment) => {
+    for (const next of [1, 3, 8] as const)
+      expect(await typeOverSpillAt(moment, next), `moments ${moment}, ${next}`).toEqual(Array(4).fill('none'));
+  },
+);
