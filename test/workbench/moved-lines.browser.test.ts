@@ -179,3 +179,30 @@ test('the copy of a sheet has its lists, colors, notes and charts, which read th
   expect(notes(copied)).toEqual(notes(own).map(([row, ...rest]) => [Number(row) + 1, ...rest]));
   expect(open.faults).toEqual([]);
 });
+
+test('a sheet in view that others and its own formulas read can be deleted, and is whole again if that is undone', async () => {
+  const { page } = open;
+  await chooseSample(page, 'US/water-book.xlsx');
+  const content = () =>
+    page.evaluate(async () => {
+      await window.workbench.spreadsheet.settled();
+      const { sheets, names } = window.workbench.spreadsheet.save();
+      const cells = ({ cells: all }: (typeof sheets)[number]) =>
+        all.map(({ row, column, formula, value }) => [row, column, formula, value]);
+      return { names, sheets: sheets.map((sheet) => [sheet.name, cells(sheet), sheet.validations, sheet.conditions]) };
+    });
+  const before = await content();
+  const now = await page.evaluate(() => {
+    const { facade } = window.workbench.spreadsheet.current();
+    const tests = facade.getSheetByName('Tests')!;
+    facade.setActiveSheet(tests);
+    return [facade.deleteSheet(tests), facade.getSheetByName('Tests')];
+  });
+  expect(now).toEqual([true, null]);
+  const range = { row: 4, column: 2, rows: 1, columns: 1 };
+  const broken = await page.evaluate((place) => window.workbench.host.read({ sheet: 'Verdict', range: place }), range);
+  expect(broken.formulas[0]![0]).toContain('#REF!');
+  await page.click('#undo');
+  expect(await content()).toEqual(before);
+  expect(open.faults).toEqual([]);
+});

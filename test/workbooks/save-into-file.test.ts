@@ -198,6 +198,11 @@ describe('sheets that were added, removed or renamed', () => {
       expect(is.validations?.length).toBe(sheet.validations?.length);
       expect(is.conditions?.length).toBe(sheet.conditions?.length);
       expect(is.charts?.length).toBe(sheet.charts?.length);
+      expect([is.name, is.print?.area, is.print?.titleRows]).toEqual([
+        sheet.name,
+        sheet.print?.area,
+        sheet.print?.titleRows,
+      ]);
       for (const cell of sheet.cells.filter(({ formula, value }) => formula === undefined && value !== undefined))
         expect(is.cells.find(({ row, column }) => row === cell.row && column === cell.column)).toMatchObject({
           value: cell.value,

@@ -21,6 +21,7 @@ import type { HostFunction } from './function-set';
 import { repairHeights } from './height-repairs';
 import { Notes } from './notes';
 import { keepNumberFormats, repairPaste } from './paste-repairs';
+import { repairRemoval } from './removal-repairs';
 import { sheetId, toSnapshot } from './snapshot';
 import { repairTab } from './tab-repairs';
 import { repairWidths } from './width-repairs';
@@ -69,6 +70,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
   repairHeights();
   repairFreeze();
   repairPaste();
+  repairRemoval();
   repairTab();
   repairWidths();
   repairTurnsOfCalculation();

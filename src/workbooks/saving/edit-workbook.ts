@@ -1,3 +1,4 @@
+import { quoteSheet } from '../../hosts/address';
 import type { DefinedName, WorkbookData } from '../../hosts/workbook-model';
 import { storedFormula } from '../stored-formula';
 import { markup } from '../stored-value';
@@ -72,6 +73,23 @@ function sheetsText(
 export const refersToText = (refersTo: string): string =>
   markup(refersTo.includes('!') ? refersTo : storedFormula(refersTo));
 
+/** What an added sheet prints and repeats, which files keep as names of that sheet. */
+function printNames(order: readonly (ElementSpan | string)[], now: WorkbookData, tag: string): string[] {
+  return order.flatMap((sheet, place) => {
+    const print = typeof sheet === 'string' ? now.sheets.find(({ name }) => name === sheet)?.print : undefined;
+    const named = (name: string, range: string | undefined): string[] => {
+      if (range === undefined || typeof sheet !== 'string') return [];
+      const fixed = range.replace(
+        /([A-Z]*)(\d+)/g,
+        (_, column: string, row: string) => `${column && `$${column}`}$${row}`,
+      );
+      const attributes = attributesText({ name: `_xlnm.${name}`, localSheetId: String(place) });
+      return [`<${tag}${attributes}>${markup(`${quoteSheet(sheet)}!${fixed}`)}</${tag}>`];
+    };
+    return [...named('Print_Area', print?.area), ...named('Print_Titles', print?.titleRows)];
+  });
+}
+
 interface NameChanges {
   readonly before: readonly DefinedName[];
   readonly now: readonly DefinedName[];
@@ -79,7 +97,7 @@ interface NameChanges {
   readonly renamed: (formula: string) => string;
 }
 
-function namesText(xml: string, list: ElementSpan | undefined, prefix: string, changes: NameChanges): string {
+function namesText(xml: string, list: ElementSpan | undefined, tag: string, changes: NameChanges): string[] {
   const { before, now, newIndex, renamed } = changes;
   const handled = new Set<string>();
   const kept = childrenNamed(list, 'definedName').map((element) => {
@@ -100,12 +118,10 @@ function namesText(xml: string, list: ElementSpan | undefined, prefix: string, c
   });
   const added = now
     .filter(({ name }) => !handled.has(name) && !before.some((one) => one.name === name))
-    .map(({ name, refersTo, comment }) => {
-      const tag = `${prefix}definedName`;
-      return `<${tag}${attributesText({ name, comment })}>${refersToText(refersTo)}</${tag}>`;
-    });
-  const all = [...kept, ...added].join('');
-  return all === '' ? '' : `<${prefix}definedNames>${all}</${prefix}definedNames>`;
+    .map(
+      ({ name, refersTo, comment }) => `<${tag}${attributesText({ name, comment })}>${refersToText(refersTo)}</${tag}>`,
+    );
+  return [...kept, ...added];
 }
 
 /** The workbook's part with the present sheets, names and active sheet. */
@@ -125,7 +141,8 @@ export function editWorkbook(
     { start: list.openEnd, end: xml.lastIndexOf('</', list.end - 1), text: sheetsText(xml, list, order, now, added) },
   ];
   const names = childNamed(root, 'definedNames');
-  const text = namesText(xml, names, prefix, {
+  const tag = `${prefix}definedName`;
+  const listed = namesText(xml, names, tag, {
     before: before.names ?? [],
     now: now.names ?? [],
     newIndex: (old) => {
@@ -134,6 +151,8 @@ export function editWorkbook(
     },
     renamed,
   });
+  const all = [...listed, ...printNames(order, now, tag)].join('');
+  const text = all === '' ? '' : `<${tag}s>${all}</${tag}s>`;
   const after = ['externalReferences', 'functionGroups', 'sheets']
     .map((name) => childNamed(root, name))
     .find((one) => one);

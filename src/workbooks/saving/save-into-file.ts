@@ -136,7 +136,8 @@ export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now:
     return was === undefined ? [] : [{ before: was, now: sheet }];
   });
   const isKept = now.sheets.map((sheet) => kept.some((one) => one.now === sheet));
-  const added = withMovedParts(now).sheets.filter((_, index) => !isKept[index]);
+  const inPlace = withMovedParts(now);
+  const added = inPlace.sheets.filter((_, index) => !isKept[index]);
   const additions = await makeAdditions(now, kept, added);
   const stylesPath = file.relations(workbook).find(({ type }) => type.endsWith('/styles'))?.target ?? 'xl/styles.xml';
   const grafted =
@@ -207,7 +208,7 @@ export async function saveIntoFile(bytes: Uint8Array, before: WorkbookData, now:
     JSON.stringify([before.names, before.sheets.map(({ name, hidden }) => [name, hidden]), before.activeSheet]) ===
     JSON.stringify([now.names, now.sheets.map(({ name, hidden }) => [name, hidden]), now.activeSheet]);
   if (!isSame) {
-    file.set(workbook, editWorkbook(file.needed(workbook), before, now, relations, renamed));
+    file.set(workbook, editWorkbook(file.needed(workbook), before, inPlace, relations, renamed));
     if (before.activeSheet !== now.activeSheet)
       for (const { name, path } of file.sheets()) select(file, path, name === now.activeSheet);
   }
