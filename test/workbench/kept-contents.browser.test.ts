@@ -3,7 +3,7 @@ import { unzipSync } from 'fflate';
 import { beforeAll, expect, test } from 'vitest';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { openPackage } from '../workbooks/package-parts';
-import { type OpenPage, openWorkbench, withoutSaving } from './open-workbench';
+import { chooseSample, type OpenPage, openWorkbench, withoutSaving } from './open-workbench';
 import { servedSite } from './served-site';
 
 const site = servedSite();
@@ -89,4 +89,15 @@ test('notes stay with their cells when rows come and go and the sheet gets anoth
   await page.click('#undo');
   expect(await notesIn(await save(), "Opa's drums")).toEqual(moved(2));
   expect(open.faults).toEqual([]);
+});
+
+test('a file can be opened again after rows with merged cells were deleted on a sheet that is not in front', async () => {
+  const { page } = open;
+  await chooseSample(page, 'metric/own-figures.xlsx');
+  await page.evaluate(() => {
+    window.workbench.spreadsheet.current().facade.getSheetByName('Air')!.deleteRows(1, 1);
+  });
+  const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
+  const { sheets } = await readWorkbook(new Uint8Array(readFileSync(await download.path())));
+  expect(sheets.find(({ name }) => name === 'Air')?.merges).toEqual(['A1:G1', 'A2:G2']);
 });

@@ -1,6 +1,6 @@
-import { BooleanNumber, type IWorkbookData, type IWorksheetData, type Nullable } from '@univerjs/core';
+import { BooleanNumber, type IRange, type IWorkbookData, type IWorksheetData, type Nullable } from '@univerjs/core';
 import type { FWorkbook } from '@univerjs/sheets/facade';
-import { type CellRange, parseRange, rangeName } from '../address';
+import { type CellRange, overlaps, parseRange, rangeName } from '../address';
 import type { LineMove } from '../moved-lines';
 import { keptParts, nameInParts } from '../moved-parts';
 import type { CellData, DefinedName, SheetData, WorkbookData } from '../workbook-model';
@@ -67,6 +67,20 @@ function readCells(
   return [...cells.values()].sort((one, other) => one.row - other.row || one.column - other.column);
 }
 
+/**
+ * The merged cells, without those that lie on others: the spreadsheet leaves some so when rows of a sheet are deleted
+ * that is not in front, and no program opens a file that holds them.
+ */
+function apart(merges: readonly IRange[]): readonly string[] {
+  const all = merges.map(({ startRow, startColumn, endRow, endColumn }) => ({
+    row: startRow,
+    column: startColumn,
+    rows: endRow - startRow + 1,
+    columns: endColumn - startColumn + 1,
+  }));
+  return all.filter((one, i) => !all.slice(0, i).some((other) => overlaps(one, other))).map(rangeName);
+}
+
 function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorksheetData>): SheetData {
   const before = open.sources.get(sheet.id ?? '');
   const notes = new Map(open.notes.of(sheet.id ?? '').map(({ row, column, note }) => [`${row},${column}`, note]));
@@ -76,14 +90,7 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
   const heights = records(sheet.rowData).flatMap(([row, data]): [number, number][] =>
     data?.h && data.ia === BooleanNumber.FALSE ? [[row, inPoints(data.h)]] : [],
   );
-  const merges = (sheet.mergeData ?? []).map((range) =>
-    rangeName({
-      row: range.startRow,
-      column: range.startColumn,
-      rows: range.endRow - range.startRow + 1,
-      columns: range.endColumn - range.startColumn + 1,
-    }),
-  );
+  const merges = apart(sheet.mergeData ?? []);
   const kept = Object.fromEntries(
     keptParts.flatMap((part) => (before?.[part] === undefined ? [] : [[part, before[part]] as const])),
   );
