@@ -206,3 +206,33 @@ test('a sheet in view that others and its own formulas read can be deleted, and 
   expect(await content()).toEqual(before);
   expect(open.faults).toEqual([]);
 });
+
+test('deleted rows and columns have their own heights and widths again if that is undone', async () => {
+  const { page } = open;
+  const [columnWidths, rowHeights] = [
+    { 1: 20, 4: 30, 6: 12 },
+    { 2: 40, 3: 24, 7: 33 },
+  ];
+  await page.evaluate(
+    (sizes) =>
+      window.workbench.spreadsheet.open({
+        sheets: [{ name: 'Sheet 1', cells: [{ row: 9, column: 9, value: 1 }], ...sizes }],
+      }),
+    { columnWidths, rowHeights },
+  );
+  const sizes = () =>
+    page.evaluate(() => {
+      const [sheet] = window.workbench.spreadsheet.save().sheets;
+      return [sheet!.columnWidths, sheet!.rowHeights];
+    });
+  const before = await sizes();
+  await change(page, [{ sheet: 'Sheet 1', rows: [1, -3], columns: [3, -2] }]);
+  expect(await sizes()).not.toEqual(before);
+  await page.click('#undo');
+  await page.click('#undo');
+  expect(await sizes()).toEqual(before);
+  await page.click('#redo');
+  await page.click('#undo');
+  expect(await sizes()).toEqual(before);
+  expect(open.faults).toEqual([]);
+});

@@ -13,6 +13,7 @@ import type { SheetData } from '../workbook-model';
 import { followFrozen } from './freeze-repairs';
 import { sheetMove } from './line-moves';
 import type { Notes } from './notes';
+import { keepSizes } from './size-repairs';
 
 /** What follows the cells of an open workbook. */
 interface Followers {
@@ -46,6 +47,7 @@ export function followLines(injector: Injector, opened: (workbook: string) => Fo
   const commands = injector.get(ICommandService);
   let isUndo = false;
   followFrozen(injector, () => isUndo);
+  keepSizes(injector, () => isUndo);
   /** The sheet that is being copied. */
   let copied: string | undefined;
   commands.beforeCommandExecuted(({ id, params }) => {
