@@ -236,3 +236,46 @@ test('deleted rows and columns have their own heights and widths again if that i
   expect(await sizes()).toEqual(before);
   expect(open.faults).toEqual([]);
 });
+
+test('work that was left and opened again is saved as it would have been at once', async () => {
+  const { page } = open;
+  page.on('dialog', (dialog) => void dialog.accept());
+  await chooseSample(page, 'US/stocking-scenarios.xlsx');
+  const begin = async () => {
+    await change(page, [{ sheet: 'Compare', rows: [1, 2] }]);
+    return page.evaluate(async () => {
+      const { facade } = window.workbench.spreadsheet.current();
+      const before = Number(document.body.dataset.kept ?? 0);
+      facade.getSheetByName('Compare')!.setName('Side by side');
+      facade.duplicateSheet(facade.getSheetByName('Side by side')!)!.setName('Again');
+      await window.workbench.spreadsheet.settled();
+      return before;
+    });
+  };
+  const goOn = () =>
+    change(page, [
+      { sheet: 'Side by side', columns: [1, 1] },
+      { sheet: 'Again', rows: [1, -1] },
+    ]);
+  const parts = async () =>
+    (await readWorkbook(await save(page))).sheets.map(({ cells, ...sheet }) => ({
+      ...sheet,
+      cells: cells.map(({ row, column, formula, note }) => [row, column, formula, note]),
+    }));
+  await begin();
+  await goOn();
+  const atOnce = await parts();
+
+  await chooseSample(page, 'US/water-book.xlsx');
+  await chooseSample(page, 'US/stocking-scenarios.xlsx');
+  const kept = await begin();
+  await page.waitForFunction((before) => Number(document.body.dataset.kept ?? 0) > before, kept);
+  await page.reload();
+  await page.waitForSelector('body[data-ready]');
+  await page.locator('#draft-open').click();
+  await expect.poll(() => page.evaluate(() => window.workbench.host.sheets())).toContain('Again');
+  await page.evaluate(() => window.workbench.spreadsheet.settled());
+  await goOn();
+  expect(await parts()).toEqual(atOnce);
+  expect(open.faults).toEqual([]);
+});
