@@ -68,3 +68,37 @@ test('a pasted date is shown as a date where the cell has no number format, and 
   expect(saved.style).toMatchObject({ fill: 'FFF8D6', numberFormat: 'yyyy-mm-dd' });
   expect(faults()).toEqual([]);
 });
+
+test('a note goes where its cell is cut and pasted, over the one that was there, and both are back if undone', async () => {
+  const { page } = open;
+  await page.evaluate(() =>
+    window.workbench.spreadsheet.open({
+      sheets: [
+        {
+          name: 'Sheet 1',
+          cells: [
+            { row: 1, column: 0, value: 1, note: 'moves' },
+            { row: 3, column: 2, value: 2, note: 'written over' },
+            { row: 5, column: 2, value: 3, note: 'stays' },
+          ],
+        },
+      ],
+    }),
+  );
+  await shown(page);
+  const notes = () =>
+    page.evaluate(() =>
+      window.workbench.spreadsheet
+        .save()
+        .sheets[0]!.cells.flatMap(({ row, column, note }) => (note === undefined ? [] : [`${row},${column} ${note}`])),
+    );
+  const before = await notes();
+  await clickCell(page, 1, 0);
+  await page.keyboard.press('Control+X');
+  await clickCell(page, 3, 2);
+  await page.keyboard.press('Control+V');
+  await expect.poll(notes).toEqual(['3,2 moves', '5,2 stays']);
+  await page.click('#undo');
+  await expect.poll(notes).toEqual(before);
+  expect(faults()).toEqual([]);
+});

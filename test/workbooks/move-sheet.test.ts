@@ -222,6 +222,22 @@ describe('a sheet whose rows did not move', () => {
     expect(all(xmlOf(after), 'selection')).toEqual([]);
   });
 
+  it.each([
+    ['another', 'water-book', 'Tests', 'FF00AA11'],
+    ['a first', 'water-book', 'plain', 'FF00AA11'],
+  ])('has %s color of its tab', async (_, name, kind, wanted) => {
+    const files = unzipSync(sample(name));
+    const part = 'xl/worksheets/sheet2.xml';
+    const plain = strFromU8(files[part]!).replace(/<sheetPr>.*?<\/sheetPr>/, '');
+    const bytes = kind === 'plain' ? zipSync({ ...files, [part]: strToU8(plain) }) : sample(name);
+    const after = await saved(bytes, 'Tests', (sheet) => ({ ...sheet, tabColor: '00AA11' }));
+    const [properties] = xmlOf(after).children;
+    expect(properties?.children[0]).toMatchObject({ name: 'tabColor', attributes: { rgb: wanted } });
+    expect(xmlOf(await saved(after, 'Tests', ({ tabColor: _tab, ...sheet }) => sheet)).children[0]).not.toMatchObject({
+      children: [{ name: 'tabColor' }],
+    });
+  });
+
   it('keeps the height of an empty row, and leaves a row that may fit its text to itself', async () => {
     const after = await saved(sample('water-book'), 'Tests', (sheet) => {
       const { 1: _second, ...rowHeights } = sheet.rowHeights!;

@@ -129,12 +129,27 @@ function viewEdits(xml: string, root: ElementSpan, before: SheetData, now: Sheet
   return edits;
 }
 
+function tabEdits(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
+  if (same(before.tabColor, now.tabColor)) return [];
+  const prefix = prefixOf(root);
+  const text = now.tabColor === undefined ? '' : `<${prefix}tabColor rgb="FF${now.tabColor}"/>`;
+  const properties = childNamed(root, 'sheetPr');
+  if (properties === undefined)
+    return [elementEdit(xml, root, 'sheetPr', `<${prefix}sheetPr>${text}</${prefix}sheetPr>`)];
+  const color = childNamed(properties, 'tabColor');
+  if (color !== undefined) return [{ start: color.start, end: color.end, text }];
+  // The color is the first of the properties.
+  if (properties.openEnd < properties.end) return [{ start: properties.openEnd, end: properties.openEnd, text }];
+  return [appended(xml, properties, text)];
+}
+
 /**
- * A worksheet's part with the widths, heights, merged cells and frozen panes that have been changed; all else stays.
+ * A worksheet's part with the color, widths, heights, merged cells and frozen panes that have been changed; all else stays.
  */
 export function editSheetParts(xml: string, before: SheetData, now: SheetData): string {
   const root = elementTree(xml, 2);
   return applyEdits(xml, [
+    ...tabEdits(xml, root, before, now),
     ...columnsEdit(xml, root, before, now),
     ...heightEdits(xml, root, before, now),
     ...mergesEdit(xml, root, before, now),
