@@ -57,7 +57,7 @@ function shareAt(piece: Piece, length: number, width: number): (turn: number) =>
 export function fitsRectangle(piece: Piece, length: number, width: number): boolean {
   if (length <= 0 || width <= 0) return false;
   // Most pieces are clearly too large, or fit the rectangle square to it; then no turns need to be searched.
-  if (pieceArea(piece) > length * width * (1 + 1e-8)) return false;
+  if (!(pieceArea(piece) <= length * width * (1 + 1e-8))) return false;
   const most = 1 + 1e-9;
   const share = shareAt(piece, length, width);
   return share(0) <= most || share(Math.PI / 2) <= most || bestTurn(piece, length, width).share <= most;

@@ -1,5 +1,5 @@
 /** Whether a piece fits a sheet, held to a plain search of many turns and to figures worked by hand. */
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { turnsOf } from '../../../src/formulas/cut/cut-turns';
 import type { Piece } from '../../../src/formulas/cut/piece';
 import { bestTurn, fitsRectangle, mostPieces, piecesThatFit, turnedBox } from '../../../src/formulas/cut/piece-fit';
@@ -88,6 +88,13 @@ describe('a piece fits', () => {
     expect(fitsRectangle(sheet(2, 3), 2, 3)).toBe(true);
     expect(fitsRectangle(sheet(0.1, 0.1), 0, 1)).toBe(false);
     expect(fitsRectangle(sheet(0.1, 0.1), 1, 0)).toBe(false);
+  });
+
+  it('does not try turns of a piece that is too large to compute with', () => {
+    const cosine = vi.spyOn(Math, 'cos');
+    expect(piecesThatFit((count) => sector(Infinity, Infinity, 300 / count), 1, 1)).toBeUndefined();
+    expect(cosine.mock.calls.length).toBeLessThan(1000);
+    cosine.mockRestore();
     expect(fitsRectangle(sheet(0.1, 0.1), -1, -1)).toBe(false);
   });
 
