@@ -144,6 +144,8 @@ export interface SheetData {
   readonly columnWidths?: Readonly<Record<number, number>>;
   /** Points, by row. */
   readonly rowHeights?: Readonly<Record<number, number>>;
+  readonly hiddenRows?: readonly number[];
+  readonly hiddenColumns?: readonly number[];
   readonly merges?: readonly string[];
   /** Rows and columns that stay in view. */
   readonly frozenRows?: number;

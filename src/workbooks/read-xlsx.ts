@@ -62,11 +62,16 @@ function readCell(cell: FileCell): CellData | undefined {
   };
 }
 
+/** Some files hide all columns that they do not use, to the last one; saving leaves those further away as they are. */
+const mostHidden = 500;
+
 function readSheet(sheet: FileSheet, charts: SheetCharts | undefined): SheetData {
   const cells: CellData[] = [];
   const rowHeights: Record<number, number> = {};
+  const hiddenRows: number[] = [];
   sheet.eachRow({ includeEmpty: true }, (row, number) => {
     if (row.height !== undefined) rowHeights[number - 1] = row.height;
+    if (row.hidden) hiddenRows.push(number - 1);
     row.eachCell({ includeEmpty: true }, (cell) => {
       const read = readCell(cell);
       if (read !== undefined) cells.push(read);
@@ -76,6 +81,9 @@ function readSheet(sheet: FileSheet, charts: SheetCharts | undefined): SheetData
   (sheet.columns ?? []).forEach((column, index) => {
     if (column.width !== undefined) columnWidths[index] = column.width;
   });
+  const hiddenColumns = (sheet.columns ?? [])
+    .slice(0, mostHidden)
+    .flatMap(({ hidden }, index) => (hidden ? [index] : []));
   const view = sheet.views?.[0];
   const frozen = view?.state === 'frozen' ? view : undefined;
   const tabColor = sheet.properties.tabColor?.argb?.slice(-6);
@@ -85,6 +93,8 @@ function readSheet(sheet: FileSheet, charts: SheetCharts | undefined): SheetData
     cells,
     columnWidths,
     rowHeights,
+    ...(hiddenRows.length > 0 ? { hiddenRows } : {}),
+    ...(hiddenColumns.length > 0 ? { hiddenColumns } : {}),
     ...(merges.length > 0 ? { merges } : {}),
     ...readSheetParts(sheet, charts),
     ...(frozen?.ySplit ? { frozenRows: frozen.ySplit } : {}),

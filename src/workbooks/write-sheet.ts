@@ -88,6 +88,8 @@ export function writeSheet(sheet: FileSheet, data: SheetData, isRangeName: (name
   for (const [column, width] of Object.entries(data.columnWidths ?? {}))
     sheet.getColumn(Number(column) + 1).width = width === unwrittenWidth ? width + 0.001 : width;
   for (const [row, height] of Object.entries(data.rowHeights ?? {})) sheet.getRow(Number(row) + 1).height = height;
+  for (const column of data.hiddenColumns ?? []) sheet.getColumn(column + 1).hidden = true;
+  for (const row of data.hiddenRows ?? []) sheet.getRow(row + 1).hidden = true;
   for (const cell of data.cells) {
     const target = sheet.getCell(cell.row + 1, cell.column + 1);
     const value = fileValue(cell, isRangeName);

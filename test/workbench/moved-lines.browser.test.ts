@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
-import { chooseSample, type OpenPage, openWorkbench } from './open-workbench';
+import { chooseSample, type OpenPage, openWorkbench, withoutSaving } from './open-workbench';
 import { servedSite } from './served-site';
 
 const site = servedSite();
@@ -277,5 +277,33 @@ test('work that was left and opened again is saved as it would have been at once
   await page.evaluate(() => window.workbench.spreadsheet.settled());
   await goOn();
   expect(await parts()).toEqual(atOnce);
+  expect(open.faults).toEqual([]);
+});
+
+test('rows and columns that are hidden in the grid are hidden in the file, and in the grid when it is opened', async () => {
+  const { page } = open;
+  await chooseSample(page, 'US/water-book.xlsx');
+  await page.evaluate(() => {
+    const sheet = window.workbench.spreadsheet.current().facade.getSheetByName('Tests')!;
+    sheet.hideRows(7, 2);
+    sheet.hideColumns(4);
+  });
+  await change(page, [{ sheet: 'Tests', rows: [1, 1] }]);
+  const bytes = await save(page);
+  const tests = (await readWorkbook(bytes)).sheets.find(({ name }) => name === 'Tests')!;
+  expect([tests.hiddenRows, tests.hiddenColumns]).toEqual([[8, 9], [4]]);
+  const file = { name: 'hidden.xlsx', mimeType: 'application/octet-stream', buffer: Buffer.from(bytes) };
+  await withoutSaving(page, () => page.setInputFiles('#open', file));
+  const visible = await page.evaluate(() => {
+    const sheet = window.workbench.spreadsheet.current().facade.getSheetByName('Tests')!.getSheet();
+    return [
+      [7, 8, 9, 10].map((row) => sheet.getRowVisible(row)),
+      [3, 4, 5].map((column) => sheet.getColVisible(column)),
+    ];
+  });
+  expect(visible).toEqual([
+    [true, false, false, true],
+    [true, false, true],
+  ]);
   expect(open.faults).toEqual([]);
 });

@@ -238,6 +238,20 @@ describe('a sheet whose rows did not move', () => {
     });
   });
 
+  it('has other rows and columns hidden, and shows those that were', async () => {
+    const hide: Change = (sheet) => ({ ...sheet, hiddenRows: [1, 70], hiddenColumns: [0, 4, 20] });
+    const after = await saved(sample('water-book'), 'Tests', hide);
+    const hiddenIn = async (bytes: Uint8Array) => {
+      const tests = (await readWorkbook(bytes)).sheets.find(({ name }) => name === 'Tests')!;
+      return [tests.hiddenRows, tests.hiddenColumns, tests.columnWidths![5], tests.rowHeights![1]];
+    };
+    const [, , width, height] = await hiddenIn(sample('water-book'));
+    expect(await hiddenIn(after)).toEqual([[1, 70], [0, 4, 20], width, height]);
+    const shown: Change = ({ hiddenRows: _rows, hiddenColumns: _columns, ...sheet }) => sheet;
+    expect(await hiddenIn(await saved(after, 'Tests', shown))).toEqual([undefined, undefined, width, height]);
+    expect(await hiddenIn(await saved(after, 'Tests', (sheet) => sheet))).toEqual([[1, 70], [0, 4, 20], width, height]);
+  });
+
   it('keeps the height of an empty row, and leaves a row that may fit its text to itself', async () => {
     const after = await saved(sample('water-book'), 'Tests', (sheet) => {
       const { 1: _second, ...rowHeights } = sheet.rowHeights!;

@@ -90,6 +90,9 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
   const heights = records(sheet.rowData).flatMap(([row, data]): [number, number][] =>
     data?.h && data.ia === BooleanNumber.FALSE ? [[row, inPoints(data.h)]] : [],
   );
+  const hidden = (lines: Parameters<typeof records<{ readonly hd?: BooleanNumber }>>[0]): number[] =>
+    records(lines).flatMap(([line, data]) => (data?.hd === BooleanNumber.TRUE ? [line] : []));
+  const [hiddenRows, hiddenColumns] = [hidden(sheet.rowData), hidden(sheet.columnData)];
   const merges = apart(sheet.mergeData ?? []);
   const kept = Object.fromEntries(
     keptParts.flatMap((part) => (before?.[part] === undefined ? [] : [[part, before[part]] as const])),
@@ -102,6 +105,8 @@ function readSheet(open: Open, snapshot: IWorkbookData, sheet: Partial<IWorkshee
     cells: readCells(open, snapshot, sheet, notes),
     columnWidths: Object.fromEntries(widths),
     rowHeights: Object.fromEntries(heights),
+    ...(hiddenRows.length > 0 ? { hiddenRows } : {}),
+    ...(hiddenColumns.length > 0 ? { hiddenColumns } : {}),
     ...(merges.length > 0 ? { merges } : {}),
     ...(sheet.freeze?.ySplit ? { frozenRows: sheet.freeze.ySplit } : {}),
     ...(sheet.freeze?.xSplit ? { frozenColumns: sheet.freeze.xSplit } : {}),

@@ -2,9 +2,11 @@ import {
   BooleanNumber,
   CellValueType,
   type ICellData,
+  type IColumnData,
   type IObjectArrayPrimitiveType,
   type IObjectMatrixPrimitiveType,
   type IRange,
+  type IRowData,
   type IStyleData,
   type IWorkbookData,
   type IWorksheetData,
@@ -93,13 +95,16 @@ export function toEngineSheet(sheet: SheetData, id: string, styleOf: StyleOf = i
     lastRow = Math.max(lastRow, cell.row);
     lastColumn = Math.max(lastColumn, cell.column);
   }
-  const columnData: IObjectArrayPrimitiveType<{ w: number }> = {};
+  const columnData: IObjectArrayPrimitiveType<Partial<IColumnData>> = {};
   for (const [column, width] of Object.entries(sheet.columnWidths ?? {}))
     columnData[Number(column)] = { w: toPixels(width) };
-  const rowData: IObjectArrayPrimitiveType<{ h: number; ia: BooleanNumber }> = {};
+  for (const column of sheet.hiddenColumns ?? [])
+    columnData[column] = { ...columnData[column], hd: BooleanNumber.TRUE };
+  const rowData: IObjectArrayPrimitiveType<Partial<IRowData>> = {};
   for (const [row, height] of Object.entries(sheet.rowHeights ?? {})) {
     rowData[Number(row)] = { h: Math.round(height * pixelsAPoint), ia: BooleanNumber.FALSE };
   }
+  for (const row of sheet.hiddenRows ?? []) rowData[row] = { ...rowData[row], hd: BooleanNumber.TRUE };
   const frozenRows = sheet.frozenRows ?? 0;
   const frozenColumns = sheet.frozenColumns ?? 0;
   return {

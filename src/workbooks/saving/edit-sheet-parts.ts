@@ -31,28 +31,46 @@ export function elementEdit(xml: string, root: ElementSpan, name: string, text: 
 
 const same = (one: unknown, other: unknown): boolean => JSON.stringify(one ?? null) === JSON.stringify(other ?? null);
 
-function columnsEdit(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
-  const widths = new Map<number, number>();
+type Attributes = Readonly<Record<string, string | undefined>>;
+
+/** The lines that are hidden now and were not, or the other way round. */
+function newlyHidden(before: readonly number[] = [], now: readonly number[] = []): ReadonlyMap<number, boolean> {
+  const lines = [...new Set([...before, ...now])].filter((line) => before.includes(line) !== now.includes(line));
+  return new Map(lines.map((line) => [line, now.includes(line)]));
+}
+
+/** Excel's own width, for a column that has none. */
+const usualWidth = '9.140625';
+
+function columnChanges(before: SheetData, now: SheetData): Map<number, Attributes> {
+  const changes = new Map<number, Attributes>();
   for (const [column, width] of Object.entries(now.columnWidths ?? {}))
-    if (before.columnWidths?.[Number(column)] !== width) widths.set(Number(column) + 1, width);
-  if (widths.size === 0) return [];
+    if (before.columnWidths?.[Number(column)] !== width)
+      changes.set(Number(column) + 1, { width: String(width), customWidth: '1' });
+  for (const [column, isHidden] of newlyHidden(before.hiddenColumns, now.hiddenColumns))
+    changes.set(column + 1, { ...changes.get(column + 1), hidden: isHidden ? '1' : undefined });
+  return changes;
+}
+
+function columnsEdit(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
+  const changes = columnChanges(before, now);
+  if (changes.size === 0) return [];
   const prefix = prefixOf(root);
-  const columns: Record<string, string | undefined>[] = [];
+  const columns: Attributes[] = [];
   for (const { attributes } of childrenNamed(childNamed(root, 'cols'), 'col')) {
     let min = Number(attributes.min);
     const max = Number(attributes.max);
-    // A run of columns is split at a column with a new width.
-    for (const column of [...widths.keys()].filter((one) => one >= min && one <= max).sort((a, b) => a - b)) {
+    // A run of columns is split at a column that is changed.
+    for (const column of [...changes.keys()].filter((one) => one >= min && one <= max).sort((a, b) => a - b)) {
       if (column > min) columns.push({ ...attributes, min: String(min), max: String(column - 1) });
-      const width = String(widths.get(column));
-      columns.push({ ...attributes, min: String(column), max: String(column), width, customWidth: '1' });
-      widths.delete(column);
+      columns.push({ ...attributes, min: String(column), max: String(column), ...changes.get(column) });
+      changes.delete(column);
       min = column + 1;
     }
     if (min <= max) columns.push({ ...attributes, min: String(min), max: String(max) });
   }
-  for (const [column, width] of widths)
-    columns.push({ min: String(column), max: String(column), width: String(width), customWidth: '1' });
+  for (const [column, attributes] of changes)
+    columns.push({ min: String(column), max: String(column), width: usualWidth, ...attributes });
   const text = columns
     .sort((one, other) => Number(one.min) - Number(other.min))
     .map((column) => `<${prefix}col${attributesText(column)}/>`)
@@ -60,21 +78,31 @@ function columnsEdit(xml: string, root: ElementSpan, before: SheetData, now: She
   return [elementEdit(xml, root, 'cols', `<${prefix}cols>${text}</${prefix}cols>`)];
 }
 
-function heightEdits(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
+/** What of rows has changed: heights, and which are hidden. */
+function rowChanges(before: SheetData, now: SheetData): ReadonlyMap<number, Attributes> {
+  const changes = new Map<number, Attributes>();
+  const [were, are] = [before.rowHeights ?? {}, now.rowHeights ?? {}];
+  for (const row of new Set([...Object.keys(were), ...Object.keys(are)].map(Number))) {
+    const height = are[row];
+    if (were[row] === height) continue;
+    const isSet = height !== undefined;
+    changes.set(row, { ht: isSet ? String(height) : undefined, customHeight: isSet ? '1' : undefined });
+  }
+  for (const [row, isHidden] of newlyHidden(before.hiddenRows, now.hiddenRows))
+    changes.set(row, { ...changes.get(row), hidden: isHidden ? '1' : undefined });
+  return changes;
+}
+
+function rowEdits(xml: string, root: ElementSpan, before: SheetData, now: SheetData): Edit[] {
   const data = childNamed(root, 'sheetData');
   if (data === undefined) return [];
-  const [were, are] = [before.rowHeights ?? {}, now.rowHeights ?? {}];
-  const changed = [...new Set([...Object.keys(were), ...Object.keys(are)].map(Number))]
-    .filter((row) => were[row] !== are[row])
-    .sort((one, other) => one - other);
   const rows = new Map(data.children.map((row) => [Number(row.attributes.r) - 1, row]));
   const added: string[] = [];
-  const edits = changed.flatMap((row): Edit[] => {
-    const [element, height] = [rows.get(row), are[row]];
-    const attributes = height === undefined ? {} : { ht: String(height), customHeight: '1' };
-    if (element !== undefined)
-      return [retagged(xml, element, { ht: undefined, customHeight: undefined, ...attributes })];
-    if (height === undefined) return [];
+  const changes = [...rowChanges(before, now)].sort(([one], [other]) => one - other);
+  const edits = changes.flatMap(([row, attributes]): Edit[] => {
+    const element = rows.get(row);
+    if (element !== undefined) return [retagged(xml, element, attributes)];
+    if (Object.values(attributes).every((value) => value === undefined)) return [];
     const text = `<${prefixOf(root)}row${attributesText({ r: String(row + 1), ...attributes })}/>`;
     const next = data.children.find(({ attributes: { r } }) => Number(r) > row + 1);
     if (next === undefined) added.push(text);
@@ -144,14 +172,15 @@ function tabEdits(xml: string, root: ElementSpan, before: SheetData, now: SheetD
 }
 
 /**
- * A worksheet's part with the color, widths, heights, merged cells and frozen panes that have been changed; all else stays.
+ * A worksheet's part with the color, widths, heights, hidden lines, merged cells and frozen panes that have been
+ * changed; all else stays.
  */
 export function editSheetParts(xml: string, before: SheetData, now: SheetData): string {
   const root = elementTree(xml, 2);
   return applyEdits(xml, [
     ...tabEdits(xml, root, before, now),
     ...columnsEdit(xml, root, before, now),
-    ...heightEdits(xml, root, before, now),
+    ...rowEdits(xml, root, before, now),
     ...mergesEdit(xml, root, before, now),
     ...viewEdits(xml, root, before, now),
   ]);

@@ -21,6 +21,14 @@ function movedSizes(
   );
 }
 
+function movedHidden(
+  lines: readonly number[] | undefined,
+  across: LineMove['across'],
+  moves: readonly LineMove[],
+): number[] {
+  return (lines ?? []).flatMap((line) => movedLines(across, line, 1, moves)?.[0] ?? []);
+}
+
 function movedCell(cell: CellData, moves: readonly LineMove[]): CellData[] {
   const now = movedRange({ ...cell, rows: 1, columns: 1 }, moves);
   if (now === undefined) return [];
@@ -37,6 +45,8 @@ export function movedBefore(sheet: SheetData, moves: readonly LineMove[]): Sheet
     cells: sheet.cells.flatMap((cell) => movedCell(cell, moves)),
     columnWidths: movedSizes(sheet.columnWidths, 'column', moves),
     rowHeights: movedSizes(sheet.rowHeights, 'row', moves),
+    hiddenRows: movedHidden(sheet.hiddenRows, 'row', moves),
+    hiddenColumns: movedHidden(sheet.hiddenColumns, 'column', moves),
     merges: (sheet.merges ?? []).flatMap((merge) => movedText(merge, moves) ?? []),
   };
 }
