@@ -171,7 +171,7 @@ function reworded(refusal: Refusal, plan: Plan, taken: readonly unknown[], profi
   const value = taken[place];
   if (kind === undefined || isBlock(value) || isBlank(value))
     return new ArgumentError(`${refusal.argument}: ${advice}`, code);
-  const given = wordGiven(profile, kind, value);
+  const given = value === 0 ? '0 or blank' : wordGiven(profile, kind, value);
   const verdict = code === '#N/A' ? 'is not covered' : 'is not allowed';
   return new ArgumentError(`${refusal.argument}: ${given} ${verdict}; ${advice}`, code);
 }

@@ -13,6 +13,7 @@ export function balanceCautions(farm: Farm): readonly PossibleCaution[] {
   return [
     ...risingCautions(farm),
     neverCaution(farm),
+    ammoniaLevelCaution(farm),
     nitrateCaution(farm),
     filmCaution(farm),
     ...tracingCautions(farm),
@@ -40,6 +41,17 @@ function neverCaution({ needs, balance }: Farm): PossibleCaution {
   const names = wastes.map(({ waste }) => waste).join(' and ');
   const media = names.includes('ammonia') ? 'add media, ' : '';
   return `No flow and no number of drums keeps ${names} within the limit, and drums needed is only for the flow that runs: ${media}remove more per pass, or feed less.`;
+}
+
+/** What the other cautions lead to, in the figure that a test kit shows. */
+function ammoniaLevelCaution({ scenario, balance: { ammonia } }: Farm): PossibleCaution {
+  return (
+    Number.isFinite(ammonia.level) &&
+    ammonia.level > scenario.ammoniaLimit * (1 + 1e-9) && {
+      text: 'Total ammonia nitrogen reaches {level:concentration} in the tank, above the limit of {ammoniaLimit:concentration}: it harms or kills the fish.',
+      figures: { level: ammonia.level },
+    }
+  );
 }
 
 function nitrateCaution({ scenario, balance }: Farm): PossibleCaution {

@@ -24,7 +24,7 @@ export function refuseCone({ diameter, coneBottom, coneHeight }: TankShape): voi
     throw new Refusal('coneBottom', 'give a diameter up to the drum’s own ({diameter})', { figures: { diameter } });
   }
   if (coneBottom > 0 && coneHeight === 0) {
-    throw new Refusal('coneBottom', 'coneHeight is 0 or blank: give it too, or leave both blank for a flat floor');
+    throw new Refusal('coneHeight', 'give the cone’s height, or leave the cone bottom blank for a flat floor');
   }
 }
 

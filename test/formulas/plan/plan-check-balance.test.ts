@@ -61,6 +61,16 @@ describe('cautions about limits', () => {
     expect(has(both, 'keeps ammonia and solids within the limit')).toBe(true);
   });
 
+  it('ammonia: 20 g a day in a flow of 57.6 m3 a day, of which half is nitrified, is 0.69 mg/L', () => {
+    const words = 'Total ammonia nitrogen reaches';
+    // A little goes with the slurry too.
+    expect(has({ ammoniaLimit: 0.7e-3 }, words)).toBe(false);
+    expect(has({ ammoniaLimit: 0.68e-3 }, words)).toBe(true);
+    expect(figureOf({ ammoniaLimit: 0.68e-3 }, words, 'level')).toBeCloseTo(0.02 / 28.8, 5);
+    // What rises without end has a caution of its own.
+    expect(has({ ...closed, mediaVolume: 0.12 }, words)).toBe(false);
+  });
+
   it('drums: those needed at the flow that runs are told from those that the feed needs', () => {
     // 1 mg/L of ammonia at half a pass: 20 g a day needs 27.8 L/min, over drums of 1 m2 at 0.0001 m/s 5 of them.
     const slow: Partial<Scenario> = { overflowLimit: 1e-4, pads: 1, media: 1e4, settler: 0.5 };

@@ -111,6 +111,6 @@ describe('tankDrain', () => {
   });
 
   it('does not take a cone whose height was forgotten for a flat floor', () => {
-    expect(() => tankDrain({ ...drum, coneHeight: 0 })).toThrow(/coneHeight is 0 or blank/);
+    expect(() => tankDrain({ ...drum, coneHeight: 0 })).toThrow(/^coneHeight: give the cone’s height/);
   });
 });

@@ -60,8 +60,8 @@ describe('tankVolume', () => {
   it('does not take a cone whose height was forgotten for a flat floor', () => {
     expect(() => tankVolume(0.5, 0.6, 0.1, 0)).toThrow(
       expect.objectContaining({
-        argument: 'coneBottom',
-        advice: 'coneHeight is 0 or blank: give it too, or leave both blank for a flat floor',
+        argument: 'coneHeight',
+        advice: 'give the cone’s height, or leave the cone bottom blank for a flat floor',
       }),
     );
   });

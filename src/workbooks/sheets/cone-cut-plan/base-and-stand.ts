@@ -1,7 +1,9 @@
 import type { SheetData } from '../../../hosts/workbook-model';
+import type { Kind } from '../../../units/kinds';
 import { cautions, weightCautions } from '../cautions';
 import { chooser } from '../chooser';
 import { columnWidths, framed, print, unitOf, withUnit } from '../frame';
+import { cautionWord, type Likely, likelyNote } from '../likely';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
 import { mostDrums, ofUsed, settings } from './drums';
@@ -59,8 +61,10 @@ export function baseMixSheet(profile: ReadyProfile): SheetData {
     .put('A17', 'Parts of light aggregate')
     .put('B17', 6, 'input', 'By volume, to 1 part of cement. More parts: lighter, weaker, cheaper.')
     .put('C17', 'to 1 of cement', 'note')
+    .put('D17', likelyNote('B17', undefined, ['1', '20'], ''), 'note')
     .put('A18', 'Spilled and left in the mixer')
     .put('B18', 0.1, formatted('input', '0%'))
+    .put('D18', likelyNote('B18', undefined, ['0', '1'], 'of what the cones need'), 'note')
     .put('A19', 'Cement in a bag')
     .put('B19', us ? 94 : 25, 'input')
     .put('C19', unitOf('mass'), 'note')
@@ -68,13 +72,28 @@ export function baseMixSheet(profile: ReadyProfile): SheetData {
     .fill('A22:C22', 'heading')
     .fill('A23:C23', formatted('total', formats.one))
     .fill('C23', formatted('total', formats.whole))
-    .put('A22', `=SILT.CONE.MIX(SiltUnits,B${total},B17,B18,B19,TRUE)`, 'heading');
+    .put('A22', `=SILT.CONE.MIX(SiltUnits,B${total},B17,B18,B19,TRUE)`, 'heading')
+    .alarm('B17:B18', unlikely('D17'));
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 4,
     tabColor: '8A6D3B',
     print: print(profile, 'A1:D23', { landscape: false, fitToHeight: 1 }),
   });
+}
+
+/** Likely sizes of the stand, from row 16 down. */
+const standNotes: readonly (readonly [kind: Kind, likely: Likely, meaning: string])[] = [
+  ['dimension', ['50 mm', '1200 mm'], 'under the valve'],
+  ['dimension', ['0 mm', '1000 mm'], ''],
+  ['dimension', ['0 mm', '500 mm'], 'to take it out'],
+  ['density', ['200 kg/m3', '2500 kg/m3'], 'wet'],
+  ['mass', ['1 kg', '60 kg'], ''],
+];
+
+/** A condition: the note in a cell is a caution. */
+function unlikely(note: string): string {
+  return `=LEFT(${note},${cautionWord.length})="${cautionWord}"`;
 }
 
 /** A column of the sheet Base mix, for the drums that have a name. */
@@ -138,6 +157,10 @@ export function standSheet(profile: ReadyProfile): SheetData {
       'heading',
     )
     .wide('A30:E30', `CAUTION: ${cautions.metals}`, 'caution', 32);
+  standNotes.forEach(([kind, likely, meaning], index) => {
+    draft.put(`D${16 + index}`, likelyNote(`B${16 + index}`, kind, likely, meaning), 'note');
+  });
+  draft.alarm('B16:B20', unlikely('D16'));
   chooser(draft, {
     what: 'drum',
     list: patternNames,

@@ -81,9 +81,21 @@ function drumFaults(): string {
     caution(missingOrZero('F'), 'A drain of 0 lets nothing out.'),
     caution(unread('F'), 'The drain bore cannot be read.'),
     caution(givenAnd('F', `${size('F')}>=${diameter}`), 'The drain is as wide as the drum.'),
+    caution(
+      givenAnd('F', `(${size('F')}>0)*(${size('F')}<${bound('10 mm')})`),
+      'The drain is very narrow: check the number and its unit.',
+    ),
     caution(missingOrZero('G'), 'Give the cone’s height.'),
     caution(unread('G'), 'The height of the cone cannot be read.'),
     caution(givenAnd('G', `${size('G')}>${diameter}`), 'The cone is taller than the drum is wide.'),
+    // A fifth of the width is a wall of some 25 degrees.
+    caution(
+      givenAnd(
+        'G',
+        `(${size('G')}>0)*(${size('G')}<${diameter}/5)*(${diameter}<=${bound(`${1000 * drumWidths.most} mm`)})`,
+      ),
+      'The cone is very flat: check the number and its unit.',
+    ),
     caution(
       givenAnd('H', `IFERROR((${column('H')}<1)+(${column('H')}<>INT(${column('H')}))>0,TRUE)`),
       'The pieces must be a whole number, 1 or more.',

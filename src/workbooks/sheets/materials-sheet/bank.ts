@@ -62,6 +62,19 @@ const last = 4 + inputs.length;
 export const bankRange = `Bank!$A$5:$B$${last}`;
 export const drumCount = 'Bank!$B$5';
 
+/** The meaning of an input, or a caution about what was typed. A bare pipe size is in inches, and no pipe is 63 in wide. */
+function noteOf(
+  row: number,
+  name: string,
+  kind: Kind | undefined,
+  likely: Likely | undefined,
+  meaning: string,
+): string {
+  if (likely !== undefined) return likelyNote(`B${row}`, kind, likely, meaning, beside[name]);
+  if (name !== 'pipe size') return meaning;
+  return `=IF(IFERROR(0+B${row}>12,FALSE),"${cautionWord}: "&B${row}&" is read as inches. For a metric size type the unit, such as 63 mm.","${meaning}")`;
+}
+
 /** The bank of settling drums, in names and values. */
 export function bankSheet(profile: ReadyProfile): SheetData {
   const widths = [24, 14, 12, 60];
@@ -78,7 +91,7 @@ export function bankSheet(profile: ReadyProfile): SheetData {
     draft
       .put(`A${row}`, name, 'heading')
       .put(`B${row}`, profile === 'US' ? us : metric, 'input')
-      .put(`D${row}`, likely ? likelyNote(`B${row}`, kind, likely, meaning, beside[name]) : meaning, 'note')
+      .put(`D${row}`, noteOf(row, name, kind, likely, meaning), 'note')
       .alarm(`B${row}`, `=LEFT(D${row},${cautionWord.length})="${cautionWord}"`);
     if (kind !== undefined) draft.put(`C${row}`, unitOf(kind), 'note');
   });
@@ -95,6 +108,8 @@ export function bankSheet(profile: ReadyProfile): SheetData {
 /** The bill of materials has room for this many rows. */
 const mostParts = 26;
 const lastOfBank = 4 + mostParts;
+/** The cell of the bill of materials, which is an error if the bank is not right. */
+export const bankParts = 'Parts!$A$4';
 /** What the bank needs, without the user's own parts. */
 export const bankPartNames = `Parts!$A$5:$A$${lastOfBank}`;
 export const bankPartUnits = `Parts!$C$5:$C$${lastOfBank}`;

@@ -3,7 +3,7 @@ import { cautions, weightCautions } from '../cautions';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted, styles } from '../styles';
-import { bankPartNames, bankPartUnits, drumCount, partNames, partRows, partUnits } from './bank';
+import { bankPartNames, bankParts, bankPartUnits, drumCount, partNames, partRows, partUnits } from './bank';
 import { firstOwn, lastOwn, ownVerdicts } from './own-parts';
 import { priceNames, usedPrices } from './prices';
 
@@ -36,7 +36,13 @@ export function materialsSheet(profile: ReadyProfile): SheetData {
     )
     .put('C4', 'Total', 'total')
     .put('D4', orRefusal(ofLastRow('D')), formatted('total', formats.money))
-    .put('E4', orRefusal(`IF(${ofLastRow('A')}="total","",${ofLastRow('A')})`), 'note')
+    .put(
+      'E4',
+      `=IF(ISERROR($A$${headRow}),"No total: look at Bank, Prices and Extra to buy.",IF(IFERROR(0+B4>1,FALSE),"CAUTION: "&TEXT(B4,"0%")&" extra. For 10 % type 0.1 or 10 %.",IF(${ofLastRow('A')}="total","",${ofLastRow('A')})))`,
+      'note',
+    )
+    .alarm('B4', '=LEFT($E$4,7)="CAUTION"')
+    .alarm('E4', '=OR(LEFT($E$4,7)="CAUTION",LEFT($E$4,8)="No total")')
     .put('A6', 'Your own parts', 'section')
     .across('A7', ['item', 'quantity', 'unit', 'price of one', 'in the list and its total'], 'heading')
     .fill(`A${firstOwn}:C${lastOwn}`, 'input')
@@ -57,7 +63,11 @@ export function materialsSheet(profile: ReadyProfile): SheetData {
     .fill(`D${headRow + 1}:D${lastLine}`, formatted('result', formats.money))
     .fill(`E${headRow + 1}:E${lastLine}`, 'result')
     .put(`E${headRow}`, 'unit of needed', 'heading')
-    .put(`A${headRow}`, `=SILT.COST.LINES(FILTER(${partRows},${partNames}<>""),${usedPrices},B4,TRUE)`, 'heading');
+    .put(
+      `A${headRow}`,
+      `=IF(ISERROR(${bankParts}),${bankParts},SILT.COST.LINES(FILTER(${partRows},${partNames}<>""),${usedPrices},B4,TRUE))`,
+      'heading',
+    );
   for (let row = headRow + 1; row <= lastLine; row += 1)
     draft.put(`E${row}`, `=IFERROR(INDEX(${partUnits},MATCH(A${row},${partNames},0)),"")`, 'result');
   return draft.sheet({

@@ -114,7 +114,12 @@ export function careSheet(profile: ReadyProfile): SheetData {
     .put('A7', withUnit('Oxygen at power failure', 'concentration'))
     .put('B7', 6, 'input')
     .put('A8', withUnit('Oxygen at which fish are in danger', 'concentration'))
-    .put('B8', '=Verdict!M9', 'result')
+    .put(
+      'B8',
+      // Without a species there is no floor; 0 would double the time that the fish seem to have.
+      '=IF(Verdict!B4="","choose a species on Verdict",IF(ISERROR(Verdict!H8),Verdict!H8,Verdict!M9))',
+      'result',
+    )
     .put('C8', 'the oxygen floor of the species on Verdict', 'note')
     .put('A9', withUnit('Oxygen used per day, with bacteria', 'daily'), 'heading')
     .put('B9', '=SILT.LOAD.OXYGEN(SiltUnits,B6,"system")', formatted('result', formats.three))
@@ -147,7 +152,7 @@ export function careSheet(profile: ReadyProfile): SheetData {
     .put('A24', withUnit('Total alkali to raise it', 'portion'), 'total')
     .put(
       'B24',
-      '=IFERROR(SILT.WATER.DOSE(SiltUnits,B5,MAX(0,B20-B21),B15,B16,B21,B22,B23),"not safe at once")',
+      '=IF(ISERROR(A29),A29,IFERROR(SILT.WATER.DOSE(SiltUnits,B5,MAX(0,B20-B21),B15,B16,B21,B22,B23),"not safe at once"))',
       formatted('total', formats.one),
     )
     .put('C24', 'day by day as below, not at once', 'note')

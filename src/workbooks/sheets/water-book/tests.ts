@@ -50,6 +50,10 @@ const weeks: readonly (readonly [number, ...(number | null)[]])[] = [
 const unitStyle = { ...styles.note, wrap: true, vertical: 'top' } as const;
 
 const tooMuch = 'too much un-ionized';
+const species = 'Verdict!$B$4';
+const noSpecies = 'no limits: choose a species in Verdict';
+/** More, in mg/L, is a slip of the decimal point or of the unit: tanks with pure oxygen stay below it. */
+const impossibleOxygen = '25';
 /** Limits of the chosen species, as STOCK.SPECIES gives them on the sheet Verdict. */
 const speciesLimit = {
   survivesFrom: 'Verdict!$I$9',
@@ -90,8 +94,10 @@ function verdicts(): string {
   const unionized = `J6:J${last}`;
   const allowed = 'Verdict!$B$6';
   const parts = [
+    `IF((${species}="")+ISERROR(Verdict!$H$8)>0,"${noSpecies}, ","")`,
     `IF(ISNUMBER(${unionized})*(${unionized}>${allowed}),"${tooMuch}, ","")`,
     verdictWhere('oxygen', '<', speciesLimit.oxygenFloor, 'oxygen too low'),
+    verdictWhere('oxygen', '>', impossibleOxygen, 'oxygen too high to be right'),
     verdictWhere('ammonia', '>', speciesLimit.ammonia, 'ammonia too high'),
     verdictWhere('nitrite', '>', speciesLimit.nitrite, 'nitrite too high'),
     verdictWhere('pH', '<', speciesLimit.phFrom, 'pH too low'),
@@ -101,6 +107,7 @@ function verdicts(): string {
     verdictWhere('nitrate', '>', checkedLimit('nitrate', 'high'), 'nitrate too high'),
     verdictWhere('alkalinity', '<', checkedLimit('alkalinity', 'low'), 'alkalinity too low'),
     `IF(ISTEXT(${testColumn('nitrite')})+ISTEXT(${testColumn('nitrate')})+ISTEXT(${testColumn('oxygen')}),"text is judged in Verdict, ","")`,
+    `IF(ISTEXT(${testColumn('date')}),"the date cannot be read, ","")`,
   ].join('&');
   const withinLimits = `IF(ISNUMBER(${unionized}),IF(${unionized}>${allowed}/2,"watch","within limits"),"ammonia not judged")`;
   const measuredCount = (['temperature', 'pH', 'ammonia', 'nitrite', 'nitrate', 'oxygen', 'alkalinity'] as const)
@@ -200,7 +207,8 @@ export function testsSheet(profile: ReadyProfile): SheetData {
     draft.alarm(`${column}6:${column}${last}`, `=ISNUMBER(SEARCH("${words}",$I6))`);
   draft
     .alarm(`J6:J${last}`, `=ISNUMBER(SEARCH("${tooMuch}",$I6))`)
-    .alarm(`I6:I${last}`, '=ISNUMBER(SEARCH("too ",I6))');
+    .alarm(`I6:I${last}`, `=OR(ISNUMBER(SEARCH("too ",I6)),ISNUMBER(SEARCH("${noSpecies}",I6)))`)
+    .alarm(`A6:A${last}`, '=ISNUMBER(SEARCH("the date cannot",$I6))');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 5,

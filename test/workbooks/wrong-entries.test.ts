@@ -1,0 +1,90 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { type OpenReadyMade, openReadyMade } from './open-ready-made';
+
+/** Wrong entries that a sheet took for right ones, or that gave a figure without a word. */
+let open: OpenReadyMade | undefined;
+const opened = async (...of: Parameters<typeof openReadyMade>): Promise<OpenReadyMade> => {
+  open = await openReadyMade(...of);
+  return open;
+};
+afterEach(() => {
+  open?.book.dispose();
+  open = undefined;
+});
+
+const isError = (value: unknown): boolean => typeof value === 'object';
+
+describe('the water book', () => {
+  it.each(['goldfish', ''])('gives the fish no time and no verdict if the species is "%s"', async (species) => {
+    const { type, value, values } = await opened('water-book', 'metric');
+    expect(value('Oxygen and alkali', 'B8')).toBe(3);
+    await type({ 'Verdict!B4': species });
+    // The floor was 0, which doubled the minutes that the fish have.
+    expect(value('Oxygen and alkali', 'B8')).not.toBe(0);
+    expect(['B10', 'B11'].map((cell) => isError(value('Oxygen and alkali', cell)))).toEqual([true, true]);
+    for (const verdict of values('Tests', 'I6:I17').flat()) expect(verdict).toMatch(/^no limits: choose a species/);
+  });
+
+  it('tells of oxygen that no tank holds, and of a date that is text', async () => {
+    const { type, value } = await opened('water-book', 'US');
+    await type({ 'Tests!G6': 68, 'Tests!A7': '9.3.26' });
+    expect(value('Tests', 'I6')).toBe('oxygen too high to be right');
+    expect(value('Tests', 'I7')).toBe('the date cannot be read');
+    expect(value('Tests', 'I8')).toBe('within limits');
+  });
+
+  it('calls a dose unsafe only if it is, not if an entry is wrong', async () => {
+    const { type, value } = await opened('water-book', 'metric');
+    await type({ 'Oxygen and alkali!B15': 'potassium hydroxide', 'Oxygen and alkali!B20': 300 });
+    expect(value('Oxygen and alkali', 'B24')).toBe('not safe at once');
+    await type({ 'Oxygen and alkali!B5': -1500 });
+    expect(isError(value('Oxygen and alkali', 'B24'))).toBe(true);
+  });
+});
+
+describe('the materials sheet', () => {
+  it.each([
+    ['the bank is wrong', { 'Bank!B6': 57 }],
+    ['there are no drums', { 'Bank!B5': 0 }],
+    ['a price is wrong', { 'Prices!B5': 0 }],
+  ])('has no total and no saving if %s', async (_, entry) => {
+    const { type, value } = await opened('materials-sheet', 'metric');
+    expect(value('Materials', 'E4')).toBe('');
+    await type(entry);
+    expect(isError(value('Materials', 'D4'))).toBe(true);
+    expect(value('Materials', 'E4')).toContain('No total');
+    // A bank of which only the float switch was counted seemed to cost next to nothing.
+    expect(isError(value('Build or buy', 'B7'))).toBe(true);
+    expect(isError(value('Build or buy', 'B9'))).toBe(true);
+  });
+
+  it('tells of a pipe of 63 in, and of ten times the materials', async () => {
+    const { type, value } = await opened('materials-sheet', 'metric');
+    expect(value('Bank', 'D19')).toBe('nominal, as the shop calls it');
+    await type({ 'Bank!B19': 63, 'Materials!B4': 10 });
+    expect(value('Bank', 'D19')).toContain('CAUTION: 63 is read as inches');
+    expect(value('Materials', 'E4')).toContain('CAUTION: 1000% extra');
+    await type({ 'Bank!B19': '63 mm', 'Materials!B4': 0.1 });
+    expect(value('Bank', 'D19')).toBe('nominal, as the shop calls it');
+    expect(value('Materials', 'E4')).toBe('');
+  });
+});
+
+describe('the cone cut plan', () => {
+  it('tells of inches typed for millimeters and centimeters', async () => {
+    const { type, value } = await opened('cone-cut-plan', 'metric');
+    await type({ 'Drums!F5': 4, 'Drums!G6': 23, 'Stand and ports!B16': 37, 'Stand and ports!B19': 65 });
+    expect(value('Drums', 'M5')).toContain('The drain is very narrow');
+    expect(value('Drums', 'M6')).toContain('The cone is very flat');
+    expect(value('Drums', 'M7')).toBe('');
+    expect(value('Stand and ports', 'D16')).toContain('CAUTION: 37 mm is not likely');
+    expect(value('Stand and ports', 'D19')).toContain('CAUTION: 65 kg/m3 is not likely');
+  });
+
+  it('tells of parts and shares in the base mix that nobody mixes', async () => {
+    const { type, value } = await opened('cone-cut-plan', 'US');
+    await type({ 'Base mix!B17': 0.16, 'Base mix!B18': 10 });
+    expect(value('Base mix', 'D17')).toContain('CAUTION: 0.16 is not likely');
+    expect(value('Base mix', 'D18')).toContain('CAUTION: 10 is not likely');
+  });
+});
