@@ -91,12 +91,13 @@ it('the workbook that checks Excel passes all its claims in the page and sums th
   await expect.poll(() => page.textContent('#title')).toBe('check-your-excel.xlsx');
   const line = async () =>
     (await cells(page, { sheet: 'Check', row: 2, column: 0, rows: 1, columns: 1 })).values[0]?.[0];
-  await expect.poll(line).toBe('Siltstead check: 31 of 31 passed');
+  const allPassed = /^Siltstead check: (\d+) of \1 passed$/;
+  await expect.poll(line).toMatch(allPassed);
   // The page has computed it, and not only read it from the file.
   await page.evaluate(() => window.workbench.host.write([{ sheet: 'Check', row: 4, column: 7, cells: [[30]] }]));
-  await expect.poll(line).toMatch(/^Siltstead check: \d+ of 31 passed; not 2/);
+  await expect.poll(line).toMatch(/^Siltstead check: \d+ of \d+ passed; not 2/);
   await page.click('#undo');
-  await expect.poll(line).toBe('Siltstead check: 31 of 31 passed');
+  await expect.poll(line).toMatch(allPassed);
 });
 
 it('a bank with one drum less costs the sum of its parts, divided by the drums', async () => {
