@@ -95,6 +95,8 @@ test('a note goes where its cell is cut and pasted, over the one that was there,
   const before = await notes();
   await clickCell(page, 1, 0);
   await page.keyboard.press('Control+X');
+  // The spreadsheet fills the clipboard some moments later, and would paste what it held before.
+  await expect.poll(() => page.evaluate(() => navigator.clipboard.readText())).toBe('1');
   await clickCell(page, 3, 2);
   await page.keyboard.press('Control+V');
   await expect.poll(notes).toEqual(['3,2 moves', '5,2 stays']);
