@@ -50,7 +50,8 @@ function withReferences(chart: ChartData, change: (reference: string) => string)
   };
 }
 
-function movedText(range: string, moves: readonly LineMove[]): string | undefined {
+/** A range where its cells are now; undefined if none is left. */
+export function movedText(range: string, moves: readonly LineMove[]): string | undefined {
   const before = parseRange(range);
   const now = before && movedRange(before, moves);
   return now && rangeName(now);

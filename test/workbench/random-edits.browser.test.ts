@@ -85,8 +85,9 @@ function editAtRandom(seed: number): Promise<readonly string[]> {
           if (isMore) facade.getSheetByName(sheet)!.insertRowsBefore(at, 1);
           else facade.getSheetByName(sheet)!.deleteRows(at, 1);
         }
-        // The test holds at every moment; that they vary is what it is for.
-        if (random() < 0.7) await new Promise((resolve) => setTimeout(resolve, 250 * random()));
+        // Some frames of the page later: what is edited must be right at every moment.
+        const frames = random() < 0.7 ? Math.floor(15 * random()) : 0;
+        for (let frame = 0; frame < frames; frame += 1) await new Promise(requestAnimationFrame);
       }
       return done;
     },

@@ -1,3 +1,4 @@
+import { afterEach } from 'vitest';
 import { parseRange } from '../../src/hosts/address';
 import { type Headless, openHeadless } from '../../src/hosts/univer/headless';
 import { sourceFunctions } from '../../src/hosts/univer/source-functions';
@@ -40,3 +41,18 @@ export async function openReadyMade(id: string, profile: ReadyProfile): Promise<
     },
   };
 }
+
+/** Opens ready-made workbooks, one in each test of the file that calls it, and ends the engine after the test. */
+export function opensForEachTest(): typeof openReadyMade {
+  let open: OpenReadyMade | undefined;
+  afterEach(() => {
+    open?.book.dispose();
+    open = undefined;
+  });
+  return async (...of) => {
+    open = await openReadyMade(...of);
+    return open;
+  };
+}
+
+export const isError = (value: unknown): boolean => typeof value === 'object';

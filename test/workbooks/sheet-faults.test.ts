@@ -1,18 +1,8 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { readyProfiles } from '../../src/workbooks/sheets/ready-made';
-import { type OpenReadyMade, openReadyMade } from './open-ready-made';
+import { isError, opensForEachTest } from './open-ready-made';
 
-let open: OpenReadyMade | undefined;
-const opened = async (...of: Parameters<typeof openReadyMade>): Promise<OpenReadyMade> => {
-  open = await openReadyMade(...of);
-  return open;
-};
-afterEach(() => {
-  open?.book.dispose();
-  open = undefined;
-});
-
-const isError = (value: unknown): boolean => typeof value === 'object';
+const opened = opensForEachTest();
 
 describe('names that people change', () => {
   it('do not break a table of the cone cut plan, and a chooser says what it shows', async () => {

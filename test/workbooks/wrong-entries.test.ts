@@ -1,18 +1,8 @@
-import { afterEach, describe, expect, it } from 'vitest';
-import { type OpenReadyMade, openReadyMade } from './open-ready-made';
+import { describe, expect, it } from 'vitest';
+import { isError, opensForEachTest } from './open-ready-made';
 
 /** Wrong entries that a sheet took for right ones, or that gave a figure without a word. */
-let open: OpenReadyMade | undefined;
-const opened = async (...of: Parameters<typeof openReadyMade>): Promise<OpenReadyMade> => {
-  open = await openReadyMade(...of);
-  return open;
-};
-afterEach(() => {
-  open?.book.dispose();
-  open = undefined;
-});
-
-const isError = (value: unknown): boolean => typeof value === 'object';
+const opened = opensForEachTest();
 
 describe('the water book', () => {
   it.each(['goldfish', ''])('gives the fish no time and no verdict if the species is "%s"', async (species) => {

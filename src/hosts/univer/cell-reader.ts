@@ -5,6 +5,7 @@ import type { CellError, CellResult } from '../workbook-model';
 import { plainCellData } from './cell-data';
 import { findReason } from './error-source';
 import { explain } from './error-text';
+import { fromEngineRange } from './snapshot';
 
 export interface ReadCell {
   readonly value: CellResult;
@@ -64,12 +65,7 @@ export class CellReader {
   private spillAt(sheet: Worksheet, row: number, column: number): CellRange | undefined {
     const range = this.spillsOf(sheet)?.[row]?.[column];
     if (!range || sheet.getCellMatrix().getValue(row, column)?.v === '#SPILL!') return undefined;
-    return {
-      row,
-      column,
-      rows: range.endRow - range.startRow + 1,
-      columns: range.endColumn - range.startColumn + 1,
-    };
+    return { ...fromEngineRange(range), row, column };
   }
 
   /** The ranges that formulas of a sheet fill. */

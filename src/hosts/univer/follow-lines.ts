@@ -6,7 +6,6 @@ import {
   MoveRangeMutation,
 } from '@univerjs/sheets';
 import type { FWorkbook } from '@univerjs/sheets/facade';
-import type { CellRange } from '../address';
 import { type LineMove, withMove } from '../moved-lines';
 import { copiedParts } from '../moved-parts';
 import type { SheetData } from '../workbook-model';
@@ -14,6 +13,7 @@ import { followFrozen } from './freeze-repairs';
 import { sheetMove } from './line-moves';
 import type { Notes } from './notes';
 import { keepSizes } from './size-repairs';
+import { fromEngineRange } from './snapshot';
 
 /** What follows the cells of an open workbook. */
 interface Followers {
@@ -31,13 +31,6 @@ interface MovedCells {
   readonly from: { readonly subUnitId: string };
   readonly to: { readonly subUnitId: string };
 }
-
-const toRange = ({ startRow, startColumn, endRow, endColumn }: IRange): CellRange => ({
-  row: startRow,
-  column: startColumn,
-  rows: endRow - startRow + 1,
-  columns: endColumn - startColumn + 1,
-});
 
 /**
  * Lets what the spreadsheet does not hold itself follow its cells: notes, and the parts of sheets such as rules and
@@ -66,9 +59,9 @@ export function followLines(injector: Injector, opened: (workbook: string) => Fo
     else if (id === CopySheetCommand.id) copied = undefined;
     else if (id === InsertSheetMutation.id && copied !== undefined) copyParts(opened, copied, params);
     else if (id === MoveRangeMutation.id) {
-      const { unitId, fromRange, toRange: target, from, to } = params as MovedCells;
-      const source = { sheet: from.subUnitId, range: toRange(fromRange) };
-      opened(unitId)?.notes.movedCells(source, { sheet: to.subUnitId, range: toRange(target) }, isUndo);
+      const { unitId, fromRange, toRange, from, to } = params as MovedCells;
+      const source = { sheet: from.subUnitId, range: fromEngineRange(fromRange) };
+      opened(unitId)?.notes.movedCells(source, { sheet: to.subUnitId, range: fromEngineRange(toRange) }, isUndo);
     }
     const moved = sheetMove(command);
     const open = moved && opened(moved.workbook);

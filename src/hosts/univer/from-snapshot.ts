@@ -6,7 +6,7 @@ import { keptParts, nameInParts } from '../moved-parts';
 import type { CellData, DefinedName, SheetData, WorkbookData } from '../workbook-model';
 import type { CellReader } from './cell-reader';
 import type { Notes } from './notes';
-import { toCharacters, toPixels } from './snapshot';
+import { fromEngineRange, toCharacters, toPixels } from './snapshot';
 import { fromEngineStyle, toEngineStyle } from './snapshot-style';
 
 interface Open {
@@ -72,12 +72,7 @@ function readCells(
  * that is not in front, and no program opens a file that holds them.
  */
 function apart(merges: readonly IRange[]): readonly string[] {
-  const all = merges.map(({ startRow, startColumn, endRow, endColumn }) => ({
-    row: startRow,
-    column: startColumn,
-    rows: endRow - startRow + 1,
-    columns: endColumn - startColumn + 1,
-  }));
+  const all = merges.map(fromEngineRange);
   return all.filter((one, i) => !all.slice(0, i).some((other) => overlaps(one, other))).map(rangeName);
 }
 

@@ -39,6 +39,10 @@ export function toEngineRange(range: CellRange): IRange {
   };
 }
 
+export function fromEngineRange({ startRow, startColumn, endRow, endColumn }: IRange): CellRange {
+  return { row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 };
+}
+
 /** Types are always given, since the engine would otherwise read text such as `3/4` as a date. */
 export function toEngineValue(value: CellResult): ICellData {
   if (typeof value === 'number') return { v: value, t: CellValueType.NUMBER };

@@ -1,12 +1,6 @@
-import { parseRange, rangeName } from '../../hosts/address';
 import { type LineMove, movedLines, movedRange } from '../../hosts/moved-lines';
+import { movedText } from '../../hosts/moved-parts';
 import type { CellData, SheetData } from '../../hosts/workbook-model';
-
-function movedText(range: string, moves: readonly LineMove[]): string | undefined {
-  const before = parseRange(range);
-  const now = before && movedRange(before, moves);
-  return now && rangeName(now);
-}
 
 function movedSizes(
   sizes: Readonly<Record<number, number>> | undefined,
