@@ -67,6 +67,39 @@ test('the result appears while the form is filled in, in the units of the workbo
   await result().getByText('bottom: 24 in is not allowed').waitFor();
 });
 
+test('a wrong entry is tied to the message about it, and both go with it', async () => {
+  await open({});
+  await form('CONE.ANGLE');
+  await field('top').fill('22.5');
+  await field('height').fill('9.25');
+  const wrong: readonly (readonly [entry: string, message: RegExp])[] = [
+    ['1e400', /^#VALUE! bottom: 1e400 in is not allowed; give a dimension/],
+    ['5 kg', /^#VALUE! bottom: 5 kg is a mass; give a dimension/],
+    ['22,5', /^#VALUE! bottom: 22,5 could be 22\.5 or 225/],
+    ['1/0', /^#VALUE! bottom: 1\/0 is not allowed/],
+    ['<img src=x>', /^#VALUE! bottom: <img src=x> is not allowed/],
+    ['=1+1', /^bottom: =1\+1 is not a range of cells/],
+    ['=A1:XFD1048576', /^bottom: =A1:XFD1048576 has too many cells/],
+  ];
+  for (const [entry, message] of wrong) {
+    await field('bottom').fill(entry);
+    await expect.poll(() => result().textContent()).toMatch(message);
+    const tied = () =>
+      field('bottom').evaluate((input) => {
+        const ids = input.getAttribute('aria-describedby')?.split(' ') ?? [];
+        const told = ids.map((id) => document.getElementById(id)?.textContent ?? '');
+        return [input.getAttribute('aria-invalid'), told.at(-1)];
+      });
+    await expect.poll(tied).toEqual(['true', expect.stringMatching(message)]);
+    expect(await field('top').getAttribute('aria-invalid')).toBeNull();
+  }
+  await press('Insert at Farm!A1');
+  await messageShown('bottom: =A1:XFD1048576 has too many cells');
+  await field('bottom').fill('4');
+  await result().getByText('45 degrees', { exact: true }).waitFor();
+  expect(await field('bottom').getAttribute('aria-invalid')).toBeNull();
+});
+
 test('in a workbook without units, the form asks for them', async () => {
   await open({}, null);
   await form('WATER.DENSITY');

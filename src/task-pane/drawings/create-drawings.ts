@@ -5,6 +5,7 @@ import { stillCalculating } from '../still-calculating';
 import type { PaneContext, ViewPart } from '../view';
 import { watchCells } from '../watch-cells';
 import { drawingsOf } from './drawings-of';
+import { DrumFieldError } from './drum-drawing';
 import { createDrumForm } from './drum-form';
 import { handOver } from './hand-over';
 import type { PacketFormat } from './job-packet';
@@ -67,10 +68,12 @@ export function createDrawings(context: PaneContext): ViewPart {
       job();
     } catch (error) {
       forget(sentenceOf(error));
+      if (error instanceof DrumFieldError) form.complain(error.field, error.message);
     }
   };
 
   const drawForm = (from = ''): void => {
+    form.complain(undefined, '');
     const request = form.request();
     if (request === undefined) {
       forget('Give the drum’s inside diameter and the depth of water to draw it.');

@@ -4,15 +4,13 @@ import { figureReader } from '../../catalogue/reading/read-figure';
 import { readPatterns, readPlan } from '../../catalogue/reading/read-patterns';
 import { cutPlanDrawing } from '../../drawing/cut-plan-drawing';
 import type { Drawing } from '../../drawing/drawing-model';
-import { drumSectionDrawing } from '../../drawing/drum-section-drawing';
 import { patternDrawing } from '../../drawing/pattern-drawing';
 import { scaled } from '../../drawing/scaled';
 import { trainDrawing } from '../../drawing/train-drawing';
 import { type Profile, readProfile } from '../../units/profile';
-import { UserError } from '../user-error';
-import { drumWords } from './drum-words';
+import { drumDrawing } from './drum-drawing';
 import { howSureDrawing } from './how-sure-drawings';
-import type { CutPlanRequest, DrawingRequest, DrumField, DrumRequest, PatternsRequest } from './request';
+import type { CutPlanRequest, DrawingRequest, PatternsRequest } from './request';
 
 /** A diagram has no size of its own: its text is made as high as that of a page, 3 mm. */
 const diagramText = 0.003;
@@ -60,26 +58,4 @@ function planDrawing({ plan, patterns, sheetLength, sheetWidth }: CutPlanRequest
 
 function figure(name: string, value: CellValue, profile: Profile, bounds: Bounds): number {
   return figureReader(name, { kind: 'dimension', meaning: name, ...bounds })(value, profile);
-}
-
-function drumDrawing({ figures, name, isSmall = false }: DrumRequest, profile: Profile): Drawing {
-  const read: Partial<Record<DrumField, number>> = {};
-  for (const [field, value] of Object.entries(figures) as [DrumField, CellValue][]) {
-    const { label, mayBeNothing } = drumWords[field];
-    read[field] = figure(label.toLowerCase(), value, profile, mayBeNothing ? { atLeast: 0 } : { above: 0 });
-  }
-  const { drumDiameter, depth, ...rest } = read;
-  if (drumDiameter === undefined || depth === undefined) {
-    throw new UserError('A drum in section needs its inside diameter and the depth of water; give both.');
-  }
-  const { coneTop = drumDiameter, coneBottom = 0, coneHeight = 0, stand = 0, drainDrop } = rest;
-  if (coneHeight > 0 && (coneTop > drumDiameter || coneBottom >= coneTop)) {
-    throw new UserError(
-      'The cone does not fit the drum: its top must not be wider than the drum, and its bottom must be narrower than its top.',
-    );
-  }
-  if (stand > 0 && drainDrop !== undefined && drainDrop >= stand) {
-    throw new UserError('The valve would hang below the ground: give a taller stand or a shorter drop.');
-  }
-  return drumSectionDrawing({ profile, drumDiameter, depth, ...rest, isSmall, ...(name ? { name } : {}) });
 }

@@ -14,6 +14,8 @@ export interface DrumForm {
    * numbers typed here keep the unit in which they were typed.
    */
   readonly inUnits: (units: string) => void;
+  /** Says beside a field what is wrong with its figure, and nothing beside the others. */
+  readonly complain: (field: DrumField | undefined, sentence: string) => void;
   /** The figures in the form; undefined while diameter or depth is missing. */
   readonly request: () => DrumRequest | undefined;
 }
@@ -26,10 +28,19 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
   const inputs = new Map<DrumField, HTMLInputElement>();
   const fromSheet = new Set<DrumField>();
   const symbols: HTMLElement[] = [];
+  const faults = new Map<DrumField, HTMLElement>();
   const fields = drumFields.map((field) => {
     const { label, hint, required } = drumWords[field];
     const id = freshId('drum');
-    const input = make('input', { id, type: 'text', autocomplete: 'off', ...(required ? { required: true } : {}) });
+    const fault = make('p', { class: 'field-fault', id: `${id}-fault` });
+    faults.set(field, fault);
+    const input = make('input', {
+      id,
+      type: 'text',
+      autocomplete: 'off',
+      'aria-describedby': fault.id,
+      ...(required ? { required: true } : {}),
+    });
     input.addEventListener('input', () => {
       fromSheet.delete(field);
       changed();
@@ -44,6 +55,7 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
       { class: 'field' },
       make('label', { for: id }, label, ...extra),
       make('div', { class: 'control' }, input, symbol),
+      fault,
     );
   });
   const showUnits = (): void => {
@@ -80,6 +92,13 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
       }
       profile = next;
       showUnits();
+    },
+    complain: (at, sentence) => {
+      for (const [field, fault] of faults) {
+        replace(fault, field === at ? sentence : '');
+        if (field === at) inputs.get(field)?.setAttribute('aria-invalid', 'true');
+        else inputs.get(field)?.removeAttribute('aria-invalid');
+      }
     },
     request: () => {
       const figures = Object.fromEntries(

@@ -1,8 +1,8 @@
+import { figureReader } from '../../catalogue/reading/read-figure';
 import type { CellScalar } from '../../hosts/workbook-model';
 import { dateOfSerial } from '../../units/date';
 import { numberAtHead } from '../../units/number-text';
 import type { Profile } from '../../units/profile';
-import { readQuantity } from '../../units/quantity';
 import { tidyText } from '../../units/text';
 import type { Field } from './field';
 import { cellOf, type FieldId, fields, heightWays, type Ways, widthWays } from './fields';
@@ -13,16 +13,18 @@ function asCell({ kind }: Field, text: string): CellScalar {
   const typed = text.trim();
   if (kind === undefined) return typed.replace(/^[=\s]+/, '');
   const head = numberAtHead(tidyText(typed));
+  const isNumber = head !== undefined && 'value' in head && head.rest === '' && Number.isFinite(head.value);
   // A date is text, so that no program reads it in another order of day and month.
-  return head !== undefined && 'value' in head && head.rest === '' && kind !== 'date' ? head.value : typed;
+  return isNumber && kind !== 'date' ? head.value : typed;
 }
 
-/** The content of a field's cell for what was typed. Throws Unreadable where the sheets would not read it. */
+/** The content of a field's cell for what was typed. Throws ArgumentError where it is not allowed there. */
 export function contentOf(id: FieldId, text: string, row: number, profile: Profile): CellScalar {
   const field = fields[id];
   const value = asCell(field, text);
   if (value === '') return '';
-  if (field.kind !== undefined) readQuantity(profile, field.kind, value);
+  const { kind, label, bounds } = field;
+  if (kind !== undefined) figureReader(label, { kind, meaning: label, ...bounds })(value, profile);
   if (field.worked === undefined) return value;
   return field.worked.formula(typeof value === 'string' ? `"${value.replaceAll('"', '""')}"` : String(value), row);
 }

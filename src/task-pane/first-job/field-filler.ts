@@ -2,7 +2,6 @@ import type { SheetHost } from '../../hosts/sheet-host';
 import type { Profile } from '../../units/profile';
 import { sentenceIn } from '../user-error';
 import type { BoundField } from './bound-field';
-import { fields } from './fields';
 import { fillField } from './fill';
 import type { Job } from './job';
 import { settled } from './settled';
@@ -38,7 +37,7 @@ export class FieldFiller {
       } catch (error) {
         const sentence = sentenceIn(error);
         if (sentence === undefined) throw error;
-        field.complain(`${fields[field.id].label}: ${sentence}`);
+        field.complain(/[.!?]$/.test(sentence) ? sentence : `${sentence}.`);
         return false;
       }
     };

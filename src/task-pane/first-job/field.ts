@@ -1,3 +1,4 @@
+import type { Bounds } from '../../catalogue/argument';
 import type { Kind } from '../../units/kinds';
 import type { SheetRole } from './find-sheets';
 
@@ -20,6 +21,8 @@ export interface Field {
   readonly cell: string;
   /** What it is read as; text where left out. */
   readonly kind?: Kind;
+  /** What its figure may be, in SI; what depends on other figures is found by the sheets. */
+  readonly bounds?: Bounds;
   readonly choices?: readonly string[];
   readonly isNeeded?: true;
   readonly worked?: Worked;

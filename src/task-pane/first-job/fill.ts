@@ -4,7 +4,7 @@ import { contentOf, replacedBy } from './entries';
 import { cellOf, type FieldId, fields } from './fields';
 import { entryAt, type Job, sheetOf } from './job';
 
-/** Writes what was typed into a field's cell, in one step that can be undone. Throws Unreadable, and then writes nothing. */
+/** Writes what was typed into a field's cell, in one step that can be undone. Throws ArgumentError, and then writes nothing. */
 export async function fillField(
   host: SheetHost,
   job: Job,

@@ -27,6 +27,7 @@ export const measureFields = {
     sheet: 'drums',
     cell: 'C#',
     kind: 'dimension',
+    bounds: { above: 0 },
     isNeeded: true,
   },
   girth: {
@@ -36,6 +37,7 @@ export const measureFields = {
     sheet: 'drums',
     cell: 'D#',
     kind: 'dimension',
+    bounds: { above: 0 },
     isNeeded: true,
   },
   wall: {
@@ -44,6 +46,7 @@ export const measureFields = {
     sheet: 'drums',
     cell: 'E#',
     kind: 'dimension',
+    bounds: { atLeast: 0 },
   },
   drain: {
     label: 'Drain bore',
@@ -52,6 +55,7 @@ export const measureFields = {
     sheet: 'drums',
     cell: 'F#',
     kind: 'dimension',
+    bounds: { atLeast: 0 },
     isNeeded: true,
   },
   angle: {
@@ -61,6 +65,7 @@ export const measureFields = {
     sheet: 'drums',
     cell: 'G#',
     kind: 'angle',
+    bounds: { above: 0 },
     isNeeded: true,
     worked: {
       formula: (typed, row) => `=IF(K${row}="","",SILT.CONE.HEIGHT(SiltUnits,K${row},F${row},${typed}))`,
@@ -74,6 +79,7 @@ export const measureFields = {
     sheet: 'drums',
     cell: 'G#',
     kind: 'dimension',
+    bounds: { above: 0 },
     isNeeded: true,
   },
   slant: {
@@ -83,6 +89,7 @@ export const measureFields = {
     sheet: 'drums',
     cell: 'G#',
     kind: 'dimension',
+    bounds: { above: 0 },
     isNeeded: true,
     worked: {
       formula: (typed, row) => `=SQRT(${read('dimension', typed)}^2-((K${row}-${read('dimension', `F${row}`)})/2)^2)`,
@@ -96,6 +103,7 @@ export const measureFields = {
     sheet: 'drums',
     cell: 'J#',
     kind: 'dimension',
+    bounds: { above: 0 },
     isNeeded: true,
   },
 } as const satisfies Readonly<Record<string, Field>>;

@@ -32,10 +32,10 @@ export function stopsOf(
   const parts = cells.value('parts', 'A4');
   const typed = typedIn(cells, 'drumHeight', job.row);
   if (typed === '') return [];
-  const words =
-    typeof parts === 'object'
-      ? `${capitalized(parts.error.message.replace(/^bank: /, ''))}.`
-      : tooLow(cells, job, profile);
+  const refused = typeof parts === 'object' ? `${capitalized(parts.error.message.replace(/^bank: /, ''))}.` : undefined;
+  // The sentence of the sheet names the pipe itself.
+  if (refused?.startsWith('Pipe size')) return [{ field: 'pipeSize', sentence: refused }];
+  const words = refused ?? tooLow(cells, job, profile);
   if (words === undefined) return [];
   const unit = Number.isFinite(Number(typed)) ? ` ${profile.units.dimension.symbol}` : '';
   return [{ field: 'drumHeight', sentence: `Height of the drum: ${typed}${unit}. ${words}` }];

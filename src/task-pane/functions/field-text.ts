@@ -1,6 +1,7 @@
 import { parseRange, quoteSheet, rangeName, splitSheet } from '../../hosts/address';
 import type { Place } from '../../hosts/sheet-host';
 import type { CellScalar } from '../../hosts/workbook-model';
+import { wordText } from '../../units/text';
 
 /** What is typed into a field of a form: nothing, a value as a cell would hold it, or cells, written `=Farm!B5:B9`. */
 export type Field =
@@ -9,22 +10,37 @@ export type Field =
   | { readonly is: 'cells'; readonly place: Place }
   | { readonly is: 'fault'; readonly why: string };
 
+/** A spreadsheet takes no longer text inside a formula. */
+const longestText = 255;
+/** More cells than any function takes; reading a whole sheet would stop the page. */
+const mostCells = 200_000;
+
 /** Reads a field; references without a sheet mean `sheet`. */
 export function readField(text: string, sheet: string | undefined): Field {
   const typed = text.trim();
   if (typed === '') return { is: 'blank' };
-  if (!typed.startsWith('=')) return { is: 'value', value: typedValue(typed) };
+  if (!typed.startsWith('=')) {
+    if (typed.length <= longestText) return { is: 'value', value: typedValue(typed) };
+    return { is: 'fault', why: `${typed.length} characters are not allowed; give at most ${longestText}` };
+  }
   const { sheet: named, rest } = splitSheet(typed.slice(1));
   const range = parseRange(rest);
   const owner = named ?? sheet;
   if (range === undefined)
-    return { is: 'fault', why: `${typed} is not a range of cells; write one such as =B5 or =Farm!B5:B9` };
+    return { is: 'fault', why: `${wordText(typed)} is not a range of cells; write one such as =B5 or =Farm!B5:B9` };
+  if (range.rows * range.columns > mostCells) {
+    return {
+      is: 'fault',
+      why: `${wordText(typed)} has too many cells; give at most ${mostCells.toLocaleString('en')}`,
+    };
+  }
   if (owner === undefined) return { is: 'fault', why: 'there is no sheet here to read cells from; type a value' };
   return { is: 'cells', place: { sheet: owner, range } };
 }
 
 function typedValue(typed: string): CellScalar {
-  if (/^[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?$/i.test(typed)) return Number(typed);
+  // A number that no cell can hold stays text, so that the message about it says what was typed.
+  if (/^[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?$/i.test(typed) && Number.isFinite(Number(typed))) return Number(typed);
   if (/^true$/i.test(typed)) return true;
   if (/^false$/i.test(typed)) return false;
   return typed;

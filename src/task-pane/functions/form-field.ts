@@ -16,6 +16,8 @@ export interface FormField {
   readonly set: (text: string) => void;
   /** Shows units, bounds and default in a profile. */
   readonly show: (profile: Profile) => void;
+  /** Ties the field to the message about it, by the id of its element; undefined where nothing is wrong. */
+  readonly tieTo: (messageId: string | undefined) => void;
 }
 
 export interface FieldParts {
@@ -51,6 +53,11 @@ export function formField({ name, spec, meaning, functionLibrary, changed, pick 
     isExtra: mayBeLeftOut(spec),
     text: () => control.value,
     set,
+    tieTo: (messageId) => {
+      control.setAttribute('aria-describedby', messageId === undefined ? hintId : `${hintId} ${messageId}`);
+      if (messageId === undefined) control.removeAttribute('aria-invalid');
+      else control.setAttribute('aria-invalid', 'true');
+    },
     show: (profile) => {
       replace(unit, unitOf(spec, profile));
       const otherwise = defaultText(spec, profile, functionLibrary);

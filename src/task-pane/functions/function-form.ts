@@ -27,7 +27,8 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
   let selection: Block | undefined;
   let last: CallResult | undefined;
   let asked = 0;
-  const place = make('div', { class: 'result', role: 'status', 'aria-live': 'polite' });
+  const resultId = freshId('result');
+  const place = make('div', { class: 'result', id: resultId, role: 'status', 'aria-live': 'polite' });
 
   const choice = unitsChoice(units, () => update());
   const pick = async (): Promise<string | undefined> => {
@@ -60,11 +61,13 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
       if (mine !== asked) return;
       last = next;
       replace(place, ...children);
+      const about = next?.is === 'fault' ? next.message : fault;
+      for (const { name, tieTo } of fields) tieTo(isAbout(about, name) ? resultId : undefined);
     };
     const read = readFields();
-    const fault = read.find((field) => field.is === 'fault');
+    const fault = faultIn(fields, read);
     const missing = fields.filter((field, at) => field.isNeeded && read[at]?.is === 'blank');
-    if (fault?.is === 'fault') show(undefined, make('p', { class: 'result-fault' }, fault.why));
+    if (fault !== undefined) show(undefined, make('p', { class: 'result-fault' }, fault));
     else if (missing.length > 0) show(undefined, make('p', { class: 'faint' }, invitation(missing)));
     else {
       valuesOf(read, context).then(
@@ -81,8 +84,10 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
   const headings = make('input', { type: 'checkbox', id: freshId('headings') });
   const insertButton = makeButton('Insert', () => void insert(), { class: 'primary' });
   const insert = async (): Promise<void> => {
+    const read = readFields();
     await insertCall(context, row, {
-      fields: readFields(),
+      fields: read,
+      fault: faultIn(fields, read),
       unitsText: row.units === false ? undefined : choice.argument(),
       headings: headings.checked,
       result: last,
@@ -135,6 +140,17 @@ export function functionForm(row: CatalogueRow, texts: FunctionTexts | undefined
       stops = [];
     },
   };
+}
+
+/** The first field that cannot be read, and why: `top: =1+1 is not a range of cells`. */
+function faultIn(fields: readonly FormField[], read: readonly Field[]): string | undefined {
+  for (const [at, field] of read.entries()) if (field.is === 'fault') return `${fields[at]?.name}: ${field.why}`;
+  return undefined;
+}
+
+/** Whether a message begins with the name of an argument. */
+function isAbout(message: string | undefined, name: string): boolean {
+  return message?.startsWith(`${name}:`) === true;
 }
 
 /** Fields of the call are open, the others folded. */

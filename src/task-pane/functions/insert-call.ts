@@ -7,6 +7,8 @@ import type { CallResult } from './live-result';
 
 export interface InsertedCall {
   readonly fields: readonly Field[];
+  /** Why one of them cannot be read. */
+  readonly fault: string | undefined;
   /** The units argument; undefined for a function that takes none. */
   readonly unitsText: string | undefined;
   readonly headings: boolean;
@@ -18,9 +20,8 @@ export interface InsertedCall {
 export async function insertCall(context: PaneContext, row: CatalogueRow, call: InsertedCall): Promise<void> {
   const { host, notify, ask, work } = context;
   if (host === undefined) return;
-  const fault = call.fields.find((field) => field.is === 'fault');
-  if (fault?.is === 'fault') {
-    notify('fault', `${fault.why}.`);
+  if (call.fault !== undefined) {
+    notify('fault', `${call.fault}.`);
     return;
   }
   await work(`Inserting SILT.${row.name}`, async () => {

@@ -105,7 +105,7 @@ describe('what is selected is drawn', () => {
     await page.getByLabel('Height of the stand').fill('18 1/2 in');
     await page.getByText('above ground').first().waitFor();
     await page.getByLabel('Height of the stand').fill('tall');
-    await page.getByText(/height of the stand: .*tall/).waitFor();
+    await page.locator('.recognition', { hasText: /Height of the stand: .*tall/ }).waitFor();
     expect(await drawing().count()).toBe(0);
   });
 
@@ -345,5 +345,51 @@ describe('the view at 320 pixels', () => {
     await page.getByLabel('Water above the cone').fill('0.6 m');
     await caption().filter({ hasText: 'Settling drum in section' }).waitFor();
     expect((await saved('Save SVG')).name).toBe('settling-drum-in-section.svg');
+  });
+
+  test('a figure of a drum that cannot be is told of beside its own field', async () => {
+    await page.evaluate(() => {
+      window.paneTest.openAlone();
+      window.paneTest.pane.show('drawings');
+    });
+    await page.getByText('A settling drum in section').click();
+    const fields = {
+      'Inside diameter of the drum': '572 mm',
+      'Water above the cone': '600',
+      'Height of the cone': '235',
+      'Height of the stand': '300',
+    };
+    for (const [label, text] of Object.entries(fields)) await page.getByLabel(label).fill(text);
+    await caption().filter({ hasText: 'Settling drum in section' }).waitFor();
+    const wrong = [
+      ['Inside diameter of the drum', '-1', '-1 mm is not allowed; give a length of more than 0 mm'],
+      ['Inside diameter of the drum', '1e400', '1e400 mm is not allowed; give a dimension (mm, in, cm, m, ft or yd)'],
+      [
+        'Cone’s diameter at the top',
+        '60 cm',
+        '600 mm is not allowed; give at most the inside diameter of the drum (572 mm)',
+      ],
+      [
+        'Cone’s diameter at the bottom',
+        '572',
+        '572 mm is not allowed; give less than the inside diameter of the drum (572 mm)',
+      ],
+      ['Valve below the stand’s top', '300', '300 mm is not allowed; give less than the height of the stand (300 mm)'],
+    ] as const;
+    for (const [label, entry, why] of wrong) {
+      const field = page.getByLabel(label);
+      const before = await field.inputValue();
+      await field.fill(entry);
+      await page.locator('.recognition', { hasText: `${label}: ${why}.` }).waitFor();
+      const beside = await field.evaluate((input) => [
+        input.getAttribute('aria-invalid'),
+        document.getElementById(input.getAttribute('aria-describedby') ?? '')?.textContent,
+      ]);
+      expect(beside).toEqual(['true', `${label}: ${why}.`]);
+      expect(await page.locator('.drum [aria-invalid]').count()).toBe(1);
+      await field.fill(before);
+      await caption().filter({ hasText: 'Settling drum in section' }).waitFor();
+      expect(await page.locator('.drum [aria-invalid]').count()).toBe(0);
+    }
   });
 });

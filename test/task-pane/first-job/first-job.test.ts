@@ -146,6 +146,16 @@ describe('the height of the drum', () => {
     await fillAll(host, job, { depth: '31 cm' }, 'US');
     expect(await stopsAtBuy(host, job, 'US')).toHaveLength(1);
   });
+
+  test('is not blamed for a pipe that the sheets do not know', async () => {
+    const [usDrum] = scriptedDrums.filter(({ profile }) => profile === 'US');
+    const host = await opened(blank);
+    const job = await guided(host, usDrum!);
+    await fillAll(host, job, { pipeSize: 'as wide as a fist' }, 'US');
+    expect(await stopsAtBuy(host, job, 'US')).toMatchObject([
+      { field: 'pipeSize', sentence: expect.stringMatching(/^Pipe size: as wide as a fist .*\.$/) },
+    ]);
+  });
 });
 
 describe('a first job that was guided gives the cells of sheets that were filled by hand', () => {
@@ -208,6 +218,24 @@ describe('a reading that cannot be', () => {
     await fillAll(host, job, { ...drum, sheetWidth: '48' }, 'US');
     expect(await verdict(host, job, 'US')).toMatchObject({ stops: [], isDone: true });
   }, 120_000);
+
+  test('on its own is not written, and the field, what was given and what is allowed are said', async () => {
+    const host = await opened(await sampleWorkbook('US/cone-cut-plan'));
+    const job = await startJob(aroundOf(host), 'US', patient);
+    const fill = (id: FieldId, text: string) => fillField(host, job, id, { text, profile: readProfile('US') });
+    const refused: readonly (readonly [FieldId, string, string])[] = [
+      ['depth', '-1', 'Water above the cone: -1 in is not allowed; give a length of more than 0 in'],
+      ['depth', '0', 'Water above the cone: 0 or blank is not allowed; give a length of more than 0 in'],
+      ['diameter', '1e400', 'Inside diameter: 1e400 in is not allowed; give a dimension (in, mm, cm, m, ft or yd)'],
+      ['wall', '-1/8', 'Wall of the drum: -0.125 in is not allowed; give a length of at least 0 in'],
+      ['sheetLength', '0', 'Length of a sheet: 0 or blank is not allowed; give a length of more than 0 in'],
+      ['lap', '-1', 'Lap of a seam: -1 in is not allowed; give a length of at least 0 in'],
+      ['angle', '-45', 'Wall of the cone from level: -45 degrees is not allowed; give an angle of more than 0 degrees'],
+      ['drain', '5 kg', 'Drain bore: 5 kg is a mass; give a dimension (in, mm, cm, m, ft or yd)'],
+    ];
+    for (const [id, text, message] of refused) await expect(fill(id, text)).rejects.toThrow(message);
+    expect(await host.values('Drums', 'C5:F5')).toEqual([['', '', '', '']]);
+  });
 
   test('that cannot be read is not written, and what to type is said', async () => {
     const host = await opened(await sampleWorkbook('US/cone-cut-plan'));

@@ -25,6 +25,20 @@ describe('what is typed into a field', () => {
     expect(field('=SUM(B5:B6)')).toEqual({ is: 'fault', why: expect.stringContaining('=Farm!B5:B9') });
   });
 
+  test('stays text if it is a number that no cell can hold, and no formula gets it', () => {
+    expect(field('1e400')).toEqual({ is: 'value', value: '1e400' });
+    expect(formula('-1e400')).toBe('=SILT.TANK.GIRTH(SiltUnits,"-1e400")');
+  });
+
+  test('is refused if a formula could not hold it, or the cells are those of a whole sheet', () => {
+    // Excel's own limits: 255 characters of text in a formula; 1,048,576 rows and 16,384 columns of a sheet.
+    expect(field('x'.repeat(255)).is).toBe('value');
+    expect(field('x'.repeat(256))).toEqual({ is: 'fault', why: '256 characters are not allowed; give at most 255' });
+    expect(field('=A1:A100000').is).toBe('cells');
+    expect(field('=A1:XFD1048576')).toEqual({ is: 'fault', why: expect.stringContaining('too many cells') });
+    expect(field(`=${'x'.repeat(3000)}`)).toEqual({ is: 'fault', why: expect.stringMatching(/^.{10,120}$/) });
+  });
+
   test('reads back what the pane writes there for selected cells', () => {
     for (const sheet of ['Farm', 'Silt units', "It's", 'A1', '2026']) {
       const place = { sheet, range: { row: 4, column: 1, rows: 1, columns: 3 } };
