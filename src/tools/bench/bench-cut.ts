@@ -3,7 +3,7 @@
  */
 import { type IOption, MaxRectsPacker } from 'maxrects-packer';
 import { cutSheets } from '../../formulas/cut/cut-plan';
-import { verdictText } from './bench-wanted';
+import { missed, verdictText } from './bench-wanted';
 import { overBest } from './cut-best-lengths';
 import { longSets, type ReferenceSet, referenceSets } from './cut-reference-sets';
 
@@ -81,7 +81,7 @@ export function cutComparisonTable(comparisons: readonly CutComparison[]): strin
     '',
     `fill to the last cut, times that of boxes, all sets: ${all.toFixed(3)} (${verdictText(all, { atLeast: 1.2 })})`,
     `the same, sectors of 100 to 140 degrees: ${blunt.toFixed(3)} (${verdictText(blunt, { atLeast: 1.1 })})`,
-    `sets that take more sheets than boxes do: ${more.join(', ') || 'none'} (none: ${more.length === 0 ? 'met' : 'MISSED'})`,
+    `sets that take more sheets than boxes do: ${more.join(', ') || 'none'} (none: ${more.length === 0 ? 'met' : missed})`,
     `longer than the best known plans, on average: ${(100 * average).toFixed(2)} % (${verdictText(average, { below: 0.01 })})`,
     `the longest of them: ${(100 * Math.max(...over)).toFixed(2)} % (${verdictText(Math.max(...over), { below: 0.03 })})`,
     `slowest set: ${slowest.toFixed(0)} ms (${verdictText(slowest, { below: 1000 }, 'ms')})`,

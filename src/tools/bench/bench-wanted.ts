@@ -7,6 +7,9 @@ export interface Wanted {
   readonly below?: number;
 }
 
+/** What a table says of a figure that is not as wanted. */
+export const missed = 'MISSED';
+
 /** A row of a table of times: median, slowest, and whether the median is as wanted. */
 export function timesRow(what: string, times: readonly number[], wanted: Wanted): readonly string[] {
   const middle = median(times);
@@ -29,5 +32,5 @@ export function verdictText(value: number, wanted: Wanted, unit = ''): string {
   if (bound === undefined) return '';
   const word = wanted.atLeast !== undefined ? 'at least' : wanted.atMost !== undefined ? 'at most' : 'under';
   const number = bound.toLocaleString('en-US');
-  return `${word} ${number}${unit && ` ${unit}`}: ${isMet(value, wanted) ? 'met' : 'MISSED'}`;
+  return `${word} ${number}${unit && ` ${unit}`}: ${isMet(value, wanted) ? 'met' : missed}`;
 }
