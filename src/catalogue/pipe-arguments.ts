@@ -11,14 +11,17 @@ const inches = readProfile('US');
 const millimeters = readProfile('metric');
 const INCH = 0.0254;
 
+const accepts = 'a nominal size such as 2, 2-1/2 or 63 mm';
+
 /** A nominal size is a name, not a length: it is in inches in every profile, unless it says mm. */
 export const nominal: ReaderArgument<NominalSize> = {
   meaning: 'nominal size in inches, such as 2 or 2-1/2, or a metric outside diameter, such as 63 mm',
-  accepts: 'a nominal size such as 2, 2-1/2 or 63 mm',
+  accepts,
   reader: (value) => {
     const metric = typeof value === 'string' && /mm\s*$/i.test(value);
     const meters = readQuantity(metric ? millimeters : inches, 'dimension', value);
     const size = meters / (metric ? 1e-3 : INCH);
+    if (!(size > 0)) throw new Unreadable(`${value} is not allowed; give ${accepts}`);
     return { series: metric ? 'metric' : 'inch', size: Math.round(size * 1e6) / 1e6 };
   },
 };

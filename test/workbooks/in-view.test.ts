@@ -14,6 +14,7 @@ const warnings: readonly (readonly [id: string, sheet: string, lastColumn: numbe
   ['own-figures', 'Figures', 8],
   ['stocking-scenarios', 'Limit', 4],
   ['materials-sheet', 'Bank', 3],
+  ['harvest-book', 'Pulls', 4],
   ['materials-sheet', 'Materials', 4],
 ];
 
@@ -40,14 +41,24 @@ describe.each(readyProfiles)('at 1280 pixels (%s)', (profile) => {
     expect(across).toBeLessThanOrEqual(inView);
   });
 
-  it('a size that is not likely is told of beside the scenarios in view', () => {
+  it('a size that is not likely is told of beside the scenarios in view, in the height of its row', () => {
     const book = readyMade.find((one) => one.id === 'stocking-scenarios')?.build(profile);
-    const widths = book?.sheets.find((one) => one.name === 'Scenarios')?.columnWidths ?? {};
+    const {
+      columnWidths = {},
+      rowHeights = {},
+      cells = [],
+    } = book?.sheets.find((one) => one.name === 'Scenarios') ?? {};
     let before = 0;
-    for (let column = 0; column <= 6; column += 1) before += pixels(widths[column] ?? 9);
-    // At 9 points, in the widths of Helvetica: 0.75 points to a pixel.
-    const told = textWidth('CAUTION: 350 fish: usual is 150 to 1,500 mm.', capitalHeight) * (9 / 0.75);
-    expect(before + told).toBeLessThanOrEqual(inView);
+    for (let column = 0; column <= 6; column += 1) before += pixels(columnWidths[column] ?? 9);
+    // At 9 points, in the widths of Helvetica: 0.75 points to a pixel; the lines are 12 points high.
+    const sentence = 'CAUTION: 2,250 mm for 350 fish is not likely; the usual range is 150 to 1,500 mm.';
+    const lines = Math.ceil((1.1 * textWidth(sentence, capitalHeight) * (9 / 0.75)) / (inView - before));
+    const telling = cells.filter(({ column, formula }) => column === 7 && formula?.includes('CAUTION'));
+    expect(telling.length).toBeGreaterThan(10);
+    for (const { row, style } of telling) {
+      expect(style).toMatchObject({ wrap: true, fontSize: 9 });
+      expect(rowHeights[row]).toBeGreaterThanOrEqual(12 * lines);
+    }
   });
 
   it('a dangerous reading colors the cell that was typed', () => {

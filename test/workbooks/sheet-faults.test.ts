@@ -62,7 +62,7 @@ describe('names that people change', () => {
   it('show the last test if the chosen day was cleared', async () => {
     const { type, value, values } = await opened('water-book', 'metric');
     await type({ 'Tests!A11': 46_119 });
-    expect(value('Verdict', 'D5')).toBe('No test on that day; showing the last one, of 2026-05-18');
+    expect(value('Verdict', 'D5')).toBe('No test was taken on that day; this is the last one, of 2026-05-18.');
     expect(values('Verdict', 'A8:F17').flat().filter(isError)).toEqual([]);
   });
 });
@@ -161,13 +161,13 @@ describe('sizes that must be a mistake', () => {
     const cones = await opened('cone-cut-plan', 'metric');
     await cones.type({ 'Drums!C15': '2 in' });
     expect(cones.value('Drums', 'E15')).toBe(
-      'CAUTION: 50.8 mm is not likely; usual is 0.2 to 10 mm. Check the number and its unit.',
+      'CAUTION: 50.8 mm is not likely; the usual range is 0.2 to 10 mm. Check the number and its unit.',
     );
     cones.book.dispose();
     const bank = await opened('materials-sheet', 'US');
     await bank.type({ 'Bank!B6': 223, 'Bank!B8': 0 });
     expect(bank.value('Bank', 'D6')).toBe(
-      'CAUTION: 223 in is not likely; usual is 5.91 to 59.06 in. Check the number and its unit.',
+      'CAUTION: 223 in is not likely; the usual range is 5.91 to 59.06 in. Check the number and its unit.',
     );
     expect(bank.value('Bank', 'D8')).toMatch(/^CAUTION: 0 in is not likely/);
     await bank.type({ 'Bank!B6': 9, 'Bank!B8': 10, 'Bank!B9': 8 });
@@ -179,7 +179,82 @@ describe('sizes that must be a mistake', () => {
     const row = 1 + values('Scenarios', 'B1:B60').flat().indexOf('drum diameter');
     expect(value('Scenarios', `H${row}`)).toBe('');
     await type({ [`Scenarios!D${row}`]: 225 });
-    expect(value('Scenarios', `H${row}`)).toBe('CAUTION: 350 fish: usual is 5.91 to 59 in.');
+    expect(value('Scenarios', `H${row}`)).toBe(
+      'CAUTION: 225 in for 350 fish is not likely; the usual range is 5.91 to 59 in.',
+    );
+    await type({ [`Scenarios!C${row}`]: '3 in' });
+    expect(value('Scenarios', `H${row}`)).toBe(
+      'CAUTION: 3 in for 120 fish is not likely; the usual range is 5.91 to 59 in. 225 in for 350 fish is not likely; the usual range is 5.91 to 59 in.',
+    );
+  });
+
+  // SRAC Publication 282 (Rakocy): 20 % of body mass a day at most, and 10 % at most from 5 g on.
+  it.each([
+    ['225 g', 0.1, ''],
+    ['225 g', 0.101, 'CAUTION: 10.1 % for 120 fish is not likely; the usual range is 0.2 to 10 %.'],
+    ['225 g', 0.15, 'CAUTION: 15 % for 120 fish is not likely; the usual range is 0.2 to 10 %.'],
+    ['4.9 g', 0.2, ''],
+    ['4.9 g', '21 %', 'CAUTION: 21 % for 120 fish is not likely; the usual range is 0.2 to 20 %.'],
+    ['225 g', 0.002, ''],
+    ['225 g', 0.0019, 'CAUTION: 0.19 % for 120 fish is not likely; the usual range is 0.2 to 10 %.'],
+  ])('give a caution for fish of %s that are fed %s a day', async (mass, rate, told) => {
+    const { type, value, values } = await opened('stocking-scenarios', 'metric');
+    const names = values('Scenarios', 'B1:B60').flat();
+    const row = (name: string): number => 1 + names.indexOf(name);
+    await type({ [`Scenarios!C${row('fish mass')}`]: mass, [`Scenarios!C${row('feeding rate')}`]: rate });
+    expect(value('Scenarios', `H${row('feeding rate')}`)).toBe(told);
+  });
+});
+
+describe('a slip of the decimal point in the harvest book', () => {
+  it.each(readyProfiles)('is in none of the pulls that the book comes with (%s)', async (profile) => {
+    const { values } = await opened('harvest-book', profile);
+    expect(values('Pulls', 'E6:E400').flat().join('')).toBe('');
+  });
+
+  // A fifth and five times the two pulls beside it: common practice, no source. Both sides of each bound.
+  it.each([
+    [[6, 6, 30], ''],
+    [[6, 7, 35], ''],
+    [
+      [6, 6, 60],
+      'CAUTION: a pull of 60 L is not likely; the usual range beside these pulls is 1.2 to 30 L. Check the number and its unit.',
+    ],
+    [[6, 7, 35.1], /^CAUTION: a pull of 35\.1 L .* is 1\.2 to 35 L\./],
+    [[6, 7, 1.2], ''],
+    [[6, 7, 1.19], /^CAUTION: a pull of 1\.19 L .* is 1\.2 to 35 L\./],
+    [[6, '6 L', '6 gal'], ''],
+    [[6, '6 L', '60 gal'], /^CAUTION: a pull of 227\.\d+ L /],
+  ] as const)('is told of in the row of its pull: %j', async (pulls, told) => {
+    const { type, value, values } = await opened('harvest-book', 'metric');
+    const [before, between, last] = pulls;
+    await type({ 'Pulls!B20': before, 'Pulls!B21': between, 'Pulls!B22': last, 'Pulls!B23': 7, 'Pulls!B24': 6 });
+    if (typeof told === 'string') expect(value('Pulls', 'E22')).toBe(told);
+    else expect(value('Pulls', 'E22')).toMatch(told);
+    // Nothing is said of the good pulls after it.
+    expect(values('Pulls', 'E23:E24').flat()).toEqual(['', '']);
+  });
+
+  it('is told of in the first pull too, by those after it', async () => {
+    const { type, value } = await opened('harvest-book', 'US');
+    await type({ 'Pulls!B6': 40 });
+    expect(value('Pulls', 'E6')).toMatch(/^CAUTION: a pull of 40 gal is not likely; the usual range .* gal\. /);
+    expect(value('Pulls', 'E7')).toBe('');
+  });
+
+  // Raw sludge has about 2 % of solids and thickened sludge 5 to 22 % (van Rijn 2013).
+  it.each([
+    [0.05, ''],
+    [0.0501, /^CAUTION: a solids share of 5\.01 % is not likely; the usual range is 0\.3 to 5 %\./],
+    [0.2, /^CAUTION: a solids share of 20 % /],
+    ['20 %', /^CAUTION: a solids share of 20 % /],
+    [0.003, ''],
+    [0.0029, /^CAUTION: a solids share of 0\.29 % /],
+  ])('is told of in a solids share of %s', async (share, told) => {
+    const { type, value } = await opened('harvest-book', 'US');
+    await type({ 'Pulls!C30': share });
+    if (typeof told === 'string') expect(value('Pulls', 'E30')).toBe(told);
+    else expect(value('Pulls', 'E30')).toMatch(told);
   });
 });
 

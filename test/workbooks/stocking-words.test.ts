@@ -44,7 +44,7 @@ describe.each(readyProfiles)('a plan outside its band (%s)', (profile) => {
     // The typical oxygen ratio is the highest published.
     expect(outside).toEqual(['oxygen', 'carbon dioxide']);
     const said = String(value('How sure', 'A8'));
-    expect(said).toContain('Plan outside its band: oxygen, carbon dioxide. ');
+    expect(said).toContain('The plan is outside its band for oxygen, carbon dioxide. ');
     expect(said).toContain('lowest or the highest');
     book.dispose();
   });

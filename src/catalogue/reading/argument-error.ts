@@ -15,6 +15,15 @@ export function asArgumentError(name: string, error: unknown): unknown {
   return error instanceof Unreadable ? new ArgumentError(`${name}: ${error.message}`) : error;
 }
 
+/** Reads something, and begins the message of what cannot be read with the name. */
+export function namingErrors<V>(name: string, read: () => V): V {
+  try {
+    return read();
+  } catch (error) {
+    throw asArgumentError(name, error);
+  }
+}
+
 /** Puts the place before the message of an ArgumentError. */
 export function withPlace<V>(place: string, read: () => V): V {
   try {

@@ -4,7 +4,7 @@ import { splitRange } from '../../units/quantity-range';
 import { wordText } from '../../units/text';
 import { Unreadable } from '../../units/unreadable';
 import type { NamedInput } from '../plan/named-input';
-import { ArgumentError, asArgumentError } from './argument-error';
+import { ArgumentError, asArgumentError, namingErrors } from './argument-error';
 import { figureReader } from './read-figure';
 
 /** A range that was typed in place of one figure, its ends in SI. */
@@ -66,13 +66,5 @@ function endOf(name: string, typed: string, read: () => number): number {
     const refusal = asArgumentError(name, error);
     if (!(refusal instanceof ArgumentError)) throw refusal;
     throw new ArgumentError(refusal.message.replace(`${name}: `, `${name}: in ${typed}, `), refusal.code);
-  }
-}
-
-function namingErrors<V>(name: string, read: () => V): V {
-  try {
-    return read();
-  } catch (error) {
-    throw asArgumentError(name, error);
   }
 }

@@ -44,7 +44,7 @@ export const planSureRows = [
       varying,
       sample,
       limits,
-      'Four of five draws fall in the band. The plan can fall outside it if the typical value of a coefficient is one of its ends. rises and never rank above every number. The last row counts the draws that a formula refuses.',
+      'Four of five draws fall in the band. Its ends are interpolated between draws; of whole results, such as pads needed, they are figures of draws. The plan can fall outside it if the typical value of a coefficient is one of its ends. rises and never rank above every number. The last row counts the draws that a formula refuses.',
       'The chances of the stages add up to 1; if two stages have equal capacity, the earlier one is the first limit.',
     ],
     sources: [

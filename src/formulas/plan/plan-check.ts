@@ -20,6 +20,9 @@ const SAME_FEED = 0.02;
 /** A feeding rate this many times the chart's is a typing error or wasted feed. */
 const OVER_CHART = 1.5;
 
+/** The most that fish of a mass, kg, are fed a day, as a share of it: SRAC Publication 282 (Rakocy), from the smallest fry on. */
+const mostFed = (fishMass: number): number => (fishMass < 0.005 ? 0.2 : 0.1);
+
 /**
  * Everything to check before buying fish: stages that cannot carry today's feed, then water, solids, feed, and the dangers
  * of electricity, weight and raw solids.
@@ -81,6 +84,11 @@ function feedCautions(scenario: Scenario): readonly PossibleCaution[] {
       feedingRate > OVER_CHART * chart && {
         text: `The feeding rate, {rate} % of body mass a day, is well above the {chart} % of the published chart for ${charted}.`,
         figures: { rate: 100 * feedingRate, chart: 100 * chart },
+      },
+    chart === undefined &&
+      feedingRate > mostFed(fishMass) && {
+        text: 'The feeding rate, {rate} % of body mass a day, is not likely: fish of this size eat at most {most} %. Check the number.',
+        figures: { rate: 100 * feedingRate, most: 100 * mostFed(fishMass) },
       },
   ];
 }

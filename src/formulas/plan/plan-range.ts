@@ -23,7 +23,8 @@ const HIGH = 0.9;
 
 /**
  * The 10th and the 90th percentile of a result over the draws that were not refused. What never ends ranks above every
- * number; a percentile that falls there is its word.
+ * number; a percentile that falls there is its word. Between whole figures, such as pads to buy, nothing is interpolated:
+ * the ends of the band are figures of draws, the next ones outward, so that no fewer draws lie between them.
  */
 export function bandOf({ figures, words, refused }: Sample, result: ResultName): Band | undefined {
   // What was refused is not a number, which sorts behind all others.
@@ -32,11 +33,12 @@ export function bandOf({ figures, words, refused }: Sample, result: ResultName):
     .subarray(0, draws - refused);
   if (rising.length === 0) return undefined;
   const word = words.get(result) ?? 'never';
-  const at = (p: number): number | string => {
-    const figure = percentile(rising, p);
+  const areWhole = rising.every((figure) => figure % 1 === 0 || figure === Number.POSITIVE_INFINITY);
+  const at = (p: number, outward: (place: number) => number): number | string => {
+    const figure = areWhole ? (rising[outward(p * (rising.length - 1))] ?? Number.NaN) : percentile(rising, p);
     return Number.isFinite(figure) ? figure : word;
   };
-  return { low: at(LOW), high: at(HIGH) };
+  return { low: at(LOW, Math.floor), high: at(HIGH, Math.ceil) };
 }
 
 /** The share of the draws, refused ones left out, in which each stage is the first limit; they add up to 1. */

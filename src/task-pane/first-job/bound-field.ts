@@ -63,6 +63,10 @@ export function createBoundField(id: FieldId, changed: (field: BoundField) => vo
     },
     focus: () => control.focus(),
   };
-  control.addEventListener('change', () => changed(field));
+  control.addEventListener('change', () => {
+    // What was refused before is gone once the field shows again what its cell holds.
+    if (!field.isBehind()) field.complain('');
+    changed(field);
+  });
   return field;
 }

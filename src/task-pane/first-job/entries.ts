@@ -1,3 +1,4 @@
+import { namingErrors } from '../../catalogue/reading/argument-error';
 import { figureReader } from '../../catalogue/reading/read-figure';
 import type { CellScalar } from '../../hosts/workbook-model';
 import { dateOfSerial } from '../../units/date';
@@ -23,7 +24,8 @@ export function contentOf(id: FieldId, text: string, row: number, profile: Profi
   const field = fields[id];
   const value = asCell(field, text);
   if (value === '') return '';
-  const { kind, label, bounds } = field;
+  const { kind, label, bounds, reader } = field;
+  if (reader !== undefined) namingErrors(label, () => reader(String(value), profile));
   if (kind !== undefined) figureReader(label, { kind, meaning: label, ...bounds })(value, profile);
   if (field.worked === undefined) return value;
   return field.worked.formula(typeof value === 'string' ? `"${value.replaceAll('"', '""')}"` : String(value), row);

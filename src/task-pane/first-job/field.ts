@@ -1,5 +1,6 @@
 import type { Bounds } from '../../catalogue/argument';
 import type { Kind } from '../../units/kinds';
+import type { Profile } from '../../units/profile';
 import type { SheetRole } from './find-sheets';
 
 /** How a figure is given that the sheet takes only in another form: as a formula in its cell. */
@@ -23,6 +24,8 @@ export interface Field {
   readonly kind?: Kind;
   /** What its figure may be, in SI; what depends on other figures is found by the sheets. */
   readonly bounds?: Bounds;
+  /** Reads a text that is no quantity, and throws Unreadable where the sheets would not read it. */
+  readonly reader?: (value: string, profile: Profile) => unknown;
   readonly choices?: readonly string[];
   readonly isNeeded?: true;
   readonly worked?: Worked;

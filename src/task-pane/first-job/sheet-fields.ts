@@ -1,3 +1,4 @@
+import { bankInputs } from '../../catalogue/plan/bank-inputs';
 import type { Field } from './field';
 
 /** What is asked after the drum was measured: the stock, what to buy, the mix, the days and the stand. */
@@ -80,6 +81,7 @@ export const sheetFields = {
     hint: 'its size as the shop calls it, such as 2 or 63 mm',
     sheet: 'bank',
     cell: 'B19',
+    reader: bankInputs.pipeSize.reader,
     isNeeded: true,
   },
   wallSeal: {

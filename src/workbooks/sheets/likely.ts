@@ -33,20 +33,27 @@ export function likelyNote(
     (rest, [condition, words]) => `IF(IFERROR(${condition},FALSE),${quoted(`${cautionWord}: ${words}`)},${rest})`,
     quoted(meaning),
   );
-  const usual = `"${cautionWord}: "&ROUND(size,4)&${unit}&" is not likely; usual is "&ROUND(least,2)&" to "&ROUND(most,2)&${unit}&". Check the number and its unit."`;
+  const usual = `"${cautionWord}: "&ROUND(size,4)&${unit}&" is not likely; the usual range is "&ROUND(least,2)&" to "&ROUND(most,2)&${unit}&". Check the number and its unit."`;
   const judged = `LET(size,${readAs(kind, typed)},least,${bound(least)},most,${bound(most)},IF(ISNUMBER(size),IF((size<least)+(size>most),${usual},${more}),${quoted(`${cautionWord}: this cannot be read as a ${kind ?? 'number'}.`)}))`;
   return `=IF(ISBLANK(${typed}),${quoted(meaning)},${judged})`;
 }
 
+/** Likely values of which the largest depends on another figure: a formula of it, one for each cell. */
+export type LikelyBeside = readonly [least: string, most: { readonly formula: string }];
+
 /**
- * A formula for the cell beside several typed ones: the titles of those that are not likely, and the usual range.
- * An empty cell is never unlikely.
+ * A formula for the cell beside several typed ones: a sentence about each that is not likely, with the title of its
+ * column and the usual range. An empty cell is never unlikely.
  */
-export function unlikelyAmong(cells: string, titles: string, kind: Kind, [least, most]: Likely): string {
+export function unlikelyAmong(cells: string, titles: string, kind: Kind, [least, most]: Likely | LikelyBeside): string {
   const size = readAs(kind, cells);
   const bound = (text: string): string => readAs(kind, quoted(text));
-  const outside = `IFERROR((${size}<${bound(least)})+(${size}>${bound(most)})>0,FALSE)`;
+  const [low, high] = [bound(least), typeof most === 'string' ? bound(most) : most.formula];
+  const outside = `IFERROR((${size}<${low})+(${size}>${high})>0,FALSE)`;
   const isGiven = kind === 'temperature' ? `NOT(ISBLANK(${cells}))` : `NOT(ISBLANK(${cells}))*IFERROR(${size}>0,FALSE)`;
-  const shown = (text: string): string => `ROUND(${bound(text)},IF(${bound(text)}<10,2,0))`;
-  return `=IF(SUM(${isGiven}*${outside})=0,"","${cautionWord}: "&TEXTJOIN(", ",TRUE,IF(${isGiven}*${outside},${titles},""))&": usual is "&${shown(least)}&" to "&${shown(most)}&" "&SILT.UNIT.LABEL(SiltUnits,"${kind}")&".")`;
+  // A share is read, and so told of, in per cent.
+  const [factor, unit] = kind === 'share' ? ['100*', '" %"'] : ['', `" "&SILT.UNIT.LABEL(SiltUnits,"${kind}")`];
+  const shown = (value: string): string => `ROUND(${factor}${value},IF(${factor}${value}<10,2,0))`;
+  const sentence = `ROUND(${factor}${size},4)&${unit}&" for "&${titles}&" is not likely; the usual range is "&${shown(low)}&" to "&${shown(high)}&${unit}&"."`;
+  return `=IF(SUM(${isGiven}*${outside})=0,"","${cautionWord}: "&TEXTJOIN(" ",TRUE,IF(${isGiven}*${outside},${sentence},"")))`;
 }

@@ -109,6 +109,22 @@ describe('cautions begin just beyond their bounds', () => {
     expect(has({ ...calm, ...beyond }, words)).toBe(true);
   });
 
+  // SRAC Publication 282 (Rakocy): 20 % of body mass a day at most, and 10 % at most from 5 g on.
+  it.each([
+    [0.225, 0.1],
+    [0.005, 0.1],
+    [0.0049, 0.2],
+  ])('at the most that fish of %f kg eat, without a chart for them', (fishMass, most) => {
+    const fed = { ...calm, fishMass, species: 'barramundi' } as const;
+    const words = 'fish of this size eat at most';
+    expect(has({ ...fed, feedingRate: most }, words)).toBe(false);
+    expect(has({ ...fed, feedingRate: most * 1.001 }, words)).toBe(true);
+    expect(figureOf({ ...fed, feedingRate: 0.5 }, words, 'most')).toBeCloseTo(100 * most, 9);
+    // Tilapia have a chart only for warm water.
+    expect(has({ ...fed, species: 'tilapia', temperature: 25, feedingRate: 0.5 }, words)).toBe(true);
+    expect(has({ ...trout, fishMass, feedingRate: 0.5 }, words)).toBe(false);
+  });
+
   it('at one and a half times the 1.0 % of the chart for trout over 10 inches at 55 °F (Leitritz and Lewis 1980)', () => {
     expect(has({ ...trout, feedingRate: 0.015 }, 'published chart')).toBe(false);
     expect(has({ ...trout, feedingRate: 0.01501 }, 'published chart')).toBe(true);

@@ -63,6 +63,15 @@ describe('a band', () => {
     expect(bandOf(sampleOf('feed', [9, 200], [0, 200], [5, 300]), 'feed')).toEqual({ low: 0, high: 9 });
   });
 
+  it('of whole figures ends at figures of draws, the next ones outward, and of others between two of them', () => {
+    // Of 1,024 draws the ends are 0.3 of the way from the 103rd to the 104th, and 0.7 from the 921st to the 922nd.
+    expect(bandOf(sampleOf('padsNeeded', [7, 103], [8, 818], [11, 103]), 'padsNeeded')).toEqual({ low: 7, high: 11 });
+    const between = bandOf(sampleOf('feed', [6.5, 103], [8, 818], [11, 103]), 'feed');
+    expect(between).toEqual({ low: expect.closeTo(6.95, 9), high: expect.closeTo(10.1, 9) });
+    const endless = sampleOf('drumsNeeded', [2, 103], [4, 818], [Number.POSITIVE_INFINITY, 103]);
+    expect(bandOf(endless, 'drumsNeeded')).toEqual({ low: 2, high: 'never' });
+  });
+
   it('is not there where every draw was refused', () => {
     expect(bandOf(sampleOf('feed'), 'feed')).toBeUndefined();
   });

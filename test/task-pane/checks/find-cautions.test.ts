@@ -201,9 +201,11 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
 
   test('the column of the farm that the caution names', async () => {
     const lines = await typedInto('US/stocking-scenarios', { 'Scenarios!D21': 225 });
-    const told = lines.filter((one) => one.includes('usual is'));
+    const told = lines.filter((one) => one.includes('is not likely'));
     expect(told, lines.join('\n')).toHaveLength(1);
-    expect(told[0]).toMatch(/^caution Scenarios!D21 Scenarios!H21: 350 fish, drum diameter: 225\. 350 fish: usual is /);
+    expect(told[0]).toMatch(
+      /^caution Scenarios!D21 Scenarios!H21: 350 fish, drum diameter: 225\. 225 in for 350 fish is not likely; the usual range is /,
+    );
   });
 
   test('an input of a bank by its name', async () => {

@@ -151,7 +151,11 @@ describe('the height of the drum', () => {
     const [usDrum] = scriptedDrums.filter(({ profile }) => profile === 'US');
     const host = await opened(blank);
     const job = await guided(host, usDrum!);
-    await fillAll(host, job, { pipeSize: 'as wide as a fist' }, 'US');
+    const fill = (text: string) => fillField(host, job, 'pipeSize', { text, profile: readProfile('US') });
+    for (const text of ['as wide as a fist', '0', '-2', '5 kg'])
+      await expect(fill(text)).rejects.toThrow(new RegExp(`^Pipe: ${text} `));
+    // Somebody types it into the cell itself.
+    await host.write([{ sheet: 'Bank', row: 18, column: 1, cells: [['as wide as a fist']] }]);
     expect(await stopsAtBuy(host, job, 'US')).toMatchObject([
       { field: 'pipeSize', sentence: expect.stringMatching(/^Pipe size: as wide as a fist .*\.$/) },
     ]);

@@ -1,8 +1,9 @@
 import type { SheetData } from '../../../hosts/workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf } from '../frame';
+import { cautionWord, readAs } from '../likely';
 import type { ReadyProfile } from '../sheet-draft';
-import { formats, formatted } from '../styles';
+import { formats, formatted, styles } from '../styles';
 
 /** The last row of the log, which has room for about a year. */
 const last = 400;
@@ -52,9 +53,60 @@ function monthOf(day: number): number {
   });
 }
 
+/**
+ * A pull this many times the two beside it, or less than this part of them, is a slip of the decimal point or of the
+ * unit. Common practice, no source: pulls of one farm differ less.
+ */
+const unlike = 5;
+/**
+ * Solids shares of slurry as it is drawn off. Raw sludge has about 2 %, and thickened sludge begins at 5 % (van Rijn 2013);
+ * the least is little more than tank water: common practice, no source.
+ */
+const likelySolids = { least: 0.003, most: 0.05 } as const;
+const ofPull = 'a pull of';
+const ofSolids = 'solids share of';
+
+/** What to check in each row: a volume far from those of the two pulls before it, or in the first rows after it. */
+function pullCautions(): string {
+  const read = (column: string, kind: 'volume' | 'share', from: number): string => {
+    const cells = `${column}${6 + from}:${column}${last + from}`;
+    return `IFERROR(IF(${cells}="","",${readAs(kind, cells)}),"")`;
+  };
+  const both = (one: string, other: string): string => `ISNUMBER(${one})*ISNUMBER(${other})`;
+  const lesser = (one: string, other: string): string => `IF(${one}<${other},${one},${other})`;
+  const greater = (one: string, other: string): string => `IF(${one}>${other},${one},${other})`;
+  const beside = (pick: typeof lesser, factor: string): string =>
+    `IF(${both('above', 'higher')},${pick('above', 'higher')}${factor},IF(${both('below', 'lower')},${pick('below', 'lower')}${factor},""))`;
+  const unit = '" "&SILT.UNIT.LABEL(SiltUnits,"volume")';
+  const round = (figure: string): string => `ROUND(${figure},IF(${figure}<10,2,0))`;
+  const isUnlike = (figure: string, least: string, most: string): string =>
+    `IF(ISNUMBER(${figure})*ISNUMBER(${least}),(${figure}<${least})+(${figure}>${most})>0,FALSE)`;
+  const names = [
+    ['volume', read('B', 'volume', 0)],
+    ['above', read('B', 'volume', -1)],
+    ['higher', read('B', 'volume', -2)],
+    ['below', read('B', 'volume', 1)],
+    ['lower', read('B', 'volume', 2)],
+    ['solids', read('C', 'share', 0)],
+    ['least', beside(lesser, `/${unlike}`)],
+    ['most', beside(greater, `*${unlike}`)],
+    [
+      'ofVolume',
+      `IF(${isUnlike('volume', 'least', 'most')},"${ofPull} "&ROUND(volume,4)&${unit}&" is not likely; the usual range beside these pulls is "&${round('least')}&" to "&${round('most')}&${unit}&". ","")`,
+    ],
+    [
+      'ofSolids',
+      `IF(ISNUMBER(solids)*((solids<${likelySolids.least})+(solids>${likelySolids.most})>0),"a ${ofSolids} "&ROUND(100*solids,4)&" % is not likely; the usual range is ${100 * likelySolids.least} to ${100 * likelySolids.most} %. ","")`,
+    ],
+  ];
+  return `=LET(${names.flat().join(',')},IF(ofVolume&ofSolids="","","${cautionWord}: "&ofVolume&ofSolids&"Check the number and its unit."))`;
+}
+
+const checkStyle = { ...styles.note, fontSize: 9 } as const;
+
 /** The daily log: what was pulled, and how much of it is solids. */
 export function pullsSheet(profile: ReadyProfile): SheetData {
-  const widths = [14, 16, 14, 50];
+  const widths = [12, 13, 11, 22, 62];
   const draft = framed({
     name: 'Pulls',
     title: 'Daily pulls',
@@ -66,7 +118,12 @@ export function pullsSheet(profile: ReadyProfile): SheetData {
     .put('A4', 'yyyy-mm-dd', 'note')
     .put('B4', unitOf('volume'), 'note')
     .put('C4', 'by mass', 'note')
-    .across('A5', ['Date', 'Slurry volume', 'Solids share', 'Remark'], 'heading');
+    .across('A5', ['Date', 'Slurry volume', 'Solids share', 'Remark'], 'heading')
+    .put('E5', 'What to check', 'heading')
+    .fill(`E6:E${last}`, checkStyle)
+    .put('E6', pullCautions(), checkStyle)
+    .alarm(`B6:B${last}`, `=ISNUMBER(SEARCH("${ofPull}",$E6))`)
+    .alarm(`C6:C${last}`, `=ISNUMBER(SEARCH("${ofSolids}",$E6))`);
   const pails = profile === 'US' ? gallons : liters;
   const filled: (readonly [number, number, number, string])[] = [];
   for (let day = 0; day < days; day += 1) {
@@ -106,6 +163,6 @@ export function pullsSheet(profile: ReadyProfile): SheetData {
     frozenRows: 5,
     tabColor: 'E0B400',
     tables: [{ name: 'PullLog', range: `A5:D${lastFilled}` }],
-    print: print(profile, `A1:D${lastFilled}`, { landscape: false, titleRows: '1:5' }),
+    print: print(profile, `A1:E${lastFilled}`, { landscape: false, titleRows: '1:5' }),
   });
 }

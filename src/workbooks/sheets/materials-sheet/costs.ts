@@ -38,7 +38,7 @@ export function materialsSheet(profile: ReadyProfile): SheetData {
     .put('D4', orRefusal(ofLastRow('D')), formatted('total', formats.money))
     .put(
       'E4',
-      `=IF(ISERROR($A$${headRow}),"No total: look at Bank, Prices and Extra to buy.",IF(IFERROR(0+B4>1,FALSE),"CAUTION: "&TEXT(B4,"0%")&" extra. For 10 % type 0.1 or 10 %.",IF(${ofLastRow('A')}="total","",${ofLastRow('A')})))`,
+      `=IF(ISERROR($A$${headRow}),"No total: look at Bank, Prices and Extra to buy.",IF(IFERROR(0+B4>1,FALSE),"CAUTION: "&TEXT(B4,"0%")&" extra is not likely. For 10 % type 0.1 or 10 %.",IF(${ofLastRow('A')}="total","",${ofLastRow('A')})))`,
       'note',
     )
     .alarm('B4', '=LEFT($E$4,7)="CAUTION"')

@@ -17,7 +17,7 @@ const figures = '#,##0.0##';
 const outsideOf = (column: string): string => `${column}10:${column}${9 + figureResults.length}`;
 
 /** Names the results whose plan is outside its band, which a reader would take for a fault, and says why. */
-const outside = `=LET(beside,ISNUMBER(${outsideOf('C')})*ISNUMBER(${outsideOf('D')})*ISNUMBER(${outsideOf('E')})*((${outsideOf('D')}<${outsideOf('C')})+(${outsideOf('D')}>${outsideOf('E')})),IF(SUM(beside)=0,"","Plan outside its band: "&TEXTJOIN(", ",TRUE,IF(beside>0,${outsideOf('A')},""))&". Its published typical figure is also the lowest or the highest one, so nearly all draws lie on one side of it."))`;
+const outside = `=LET(beside,ISNUMBER(${outsideOf('C')})*ISNUMBER(${outsideOf('D')})*ISNUMBER(${outsideOf('E')})*((${outsideOf('D')}<${outsideOf('C')})+(${outsideOf('D')}>${outsideOf('E')})),IF(SUM(beside)=0,"","The plan is outside its band for "&TEXTJOIN(", ",TRUE,IF(beside>0,${outsideOf('A')},""))&". Its published typical figure is also the lowest or the highest one, so nearly all draws lie on one side of it."))`;
 
 /** How sure the plan of a scenario is, which figure to measure first, and how often each stage is the first limit. */
 export function howSureSheet(profile: ReadyProfile): SheetData {

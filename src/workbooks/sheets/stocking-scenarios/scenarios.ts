@@ -8,7 +8,7 @@ import { readProfile } from '../../../units/profile';
 import { cautions } from '../cautions';
 import { chooser } from '../chooser';
 import { columnWidths, framed, print, unitOf, wrappedHeight } from '../frame';
-import { type Likely, unlikelyAmong } from '../likely';
+import { type Likely, type LikelyBeside, readAs, unlikelyAmong } from '../likely';
 import type { ReadyProfile, SheetDraft } from '../sheet-draft';
 import { formatted, styles } from '../styles';
 
@@ -57,9 +57,24 @@ const inputs: Partial<Record<InputKey, Input>> = {
   potashPrice: { US: same(0.7), metric: same(1.5) },
 };
 
-/** The smallest and the largest likely size. */
-const likely: Partial<Record<InputKey, Likely>> = {
+const keys = inputKeys.filter((key) => inputs[key] !== undefined);
+const last = 4 + keys.length;
+const rowOf = (key: InputKey): number => 5 + keys.indexOf(key);
+/** The cells of the four farms for an input. */
+const cellsOf = (key: InputKey): string => `C${rowOf(key)}:F${rowOf(key)}`;
+
+/**
+ * The smallest and the largest likely size. The largest feeding rates are those of SRAC Publication 282 (Rakocy):
+ * 20 % of body mass a day for the smallest fry, 10 % from 5 g on. Twice less than the smallest rate of the trout chart of
+ * Leitritz and Lewis (1980), and the others: common practice, no source.
+ */
+const likely: Partial<Record<InputKey, Likely | LikelyBeside>> = {
   fishMass: ['0.2 g', '20 kg'],
+  feedingRate: [
+    '0.2 %',
+    { formula: `IF(IFERROR(${readAs('fish', cellsOf('fishMass'))}<${readAs('fish', '"5 g"')},FALSE),0.2,0.1)` },
+  ],
+  protein: ['20 %', '60 %'],
   temperature: ['1 °C', '40 °C'],
   coldestWater: ['1 °C', '40 °C'],
   hottestWater: ['1 °C', '40 °C'],
@@ -73,9 +88,7 @@ const likely: Partial<Record<InputKey, Likely>> = {
   bedDepth: ['50 mm', '1000 mm'],
 };
 
-const keys = inputKeys.filter((key) => inputs[key] !== undefined);
-const last = 4 + keys.length;
-const countRow = 5 + keys.indexOf('fishCount');
+const countRow = rowOf('fishCount');
 
 /** The columns of the farms that are named by their fish. */
 const counted = ['C', 'D', 'E'];
@@ -126,8 +139,8 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
   draft.put('A4', 'unit', 'heading').put('B4', 'input', 'heading').across('C4', titles, 'heading');
   // Titles may take two lines, so that what to check is in view beside the task pane.
   draft.put('H4', 'What to check', 'heading').height(4, 32);
-  keys.forEach((key, index) => {
-    const row = 5 + index;
+  keys.forEach((key) => {
+    const row = rowOf(key);
     const spec: NamedInput = scenarioInputs[key];
     const { US, metric = US } = inputs[key] ?? { US: same('') };
     if ('kind' in spec && symbols[spec.kind].symbol !== '') draft.put(`A${row}`, unitOf(spec.kind), 'note');
@@ -138,10 +151,14 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
     const sizes = likely[key];
     if ('kind' in spec && sizes !== undefined) {
       draft
-        .put(`H${row}`, unlikelyAmong(`C${row}:F${row}`, '$C$4:$F$4', spec.kind, sizes), {
+        .put(`H${row}`, unlikelyAmong(cellsOf(key), '$C$4:$F$4', spec.kind, sizes), {
           ...styles.note,
           fontSize: 9,
+          wrap: true,
+          vertical: 'top',
         })
+        // A sentence takes two lines beside the task pane.
+        .height(row, 26)
         .alarm(`C${row}:F${row}`, `=ISNUMBER(SEARCH(C$4,$H${row}))`);
     }
     const words = wordsOf(spec);

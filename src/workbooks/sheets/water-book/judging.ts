@@ -43,7 +43,7 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
     .put('C5', `=IFERROR(MATCH(B5,${testColumn('date')},0),IFERROR(MATCH(9.9E+307,${testColumn('date')}),1))`, 'result')
     .put(
       'D5',
-      `=IF(ISNUMBER(MATCH(B5,${testColumn('date')},0)),"test "&C5&" of the list","No test on that day; showing the last one, of "&TEXT(INDEX(${testColumn('date')},C5),"yyyy-mm-dd"))`,
+      `=IF(ISNUMBER(MATCH(B5,${testColumn('date')},0)),"test "&C5&" of the list","No test was taken on that day; this is the last one, of "&TEXT(INDEX(${testColumn('date')},C5),"yyyy-mm-dd")&".")`,
       'note',
     )
     .alarm('B5', '=LEFT(D5,3)="No "')
