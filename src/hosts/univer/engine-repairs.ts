@@ -11,6 +11,7 @@ import {
 import { repairBlankResults } from './blank-repairs';
 import { repairDates } from './date-repairs';
 import { repairDependencies } from './dependency-repairs';
+import { repairErrors } from './error-repairs';
 import { repairLexer } from './lexer-repairs';
 import { repairReuse } from './reuse-repairs';
 import { repairSpills } from './spill-repairs';
@@ -73,6 +74,7 @@ function repairConstants(): void {
   repairSpills();
   repairBlankResults();
   repairDependencies();
+  repairErrors();
   repairReuse();
   ArrayValueObject.create = (raw) => {
     if (typeof raw !== 'string') return createArray(raw);

@@ -1,6 +1,7 @@
 import { hashAlgorithm } from '@univerjs/core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Headless, openHeadless } from '../../../src/hosts/univer/headless';
+import { sourceFunctions } from '../../../src/hosts/univer/source-functions';
 import { exampleFunctions } from './example-functions';
 
 describe('a function gets the arguments of a cell formula as Excel would give them', () => {
@@ -159,5 +160,37 @@ describe('a function that would ask the network', () => {
     const [picture] = await host.evaluate(['=IMAGE("https://elsewhere.invalid/a.png")']);
     expect([host.knows('IMAGE'), picture]).toEqual([false, { error: expect.objectContaining({ code: '#NAME?' }) }]);
     host.dispose();
+  });
+});
+
+describe('an error without a message', () => {
+  it('does not keep the message of the error that its cell had before', async () => {
+    const book = await openHeadless(await sourceFunctions(), {
+      sheets: [
+        {
+          name: 'S',
+          cells: [
+            { row: 0, column: 0, value: 0 },
+            { row: 0, column: 1, formula: '=SILT.TANK.GIRTH("US",A1-1)' },
+          ],
+        },
+      ],
+    });
+    const message = (): unknown => book.read('S', { row: 0, column: 1, rows: 1, columns: 1 })[0]?.[0]?.value;
+    const type = async (entry: number | string): Promise<void> => {
+      book.setCells('S', 0, 0, [[entry]]);
+      await book.recalculate();
+    };
+    await book.recalculate();
+    expect(message()).toHaveProperty('error.message', 'girth: -1 in is not allowed; give a length of more than 0 in');
+    // The error of the subtraction is passed on as it is.
+    await type('wide');
+    expect(message()).toHaveProperty('error.message', 'a value is of the wrong kind for what is done with it');
+    await type(11);
+    await type('wide');
+    expect(message()).toHaveProperty('error.message', 'a value is of the wrong kind for what is done with it');
+    await type(0);
+    expect(message()).toHaveProperty('error.message', 'girth: -1 in is not allowed; give a length of more than 0 in');
+    book.dispose();
   });
 });

@@ -26,7 +26,7 @@ export function ownShareSheet(profile: ReadyProfile): SheetData {
     .put('B7', 0.86, formatted('input', '0%'))
     .put('C7', 'of all solids at steady state: see LOAD.SHARES', 'note')
     .put('A8', 'Solids share', 'total')
-    .put('B8', '=SILT.LOAD.SHARE(SiltUnits,B5,B6,B7)', formatted('total', formats.share))
+    .put('B8', '=SILT.LOAD.SHARE(SiltUnits,B5,B6,IF(ISBLANK(B7),0,B7))', formatted('total', formats.share))
     .put('C8', 'type it in a scenario as solids share', 'note')
     .put('A9', 'Published, low and high')
     .put('B9', '=SILT.REF.VALUE(SiltUnits,"solids share","low")', formatted('result', formats.share))

@@ -8,8 +8,8 @@ import { formats, formatted, styles } from '../styles';
 /** The last row of the log, which has room for about a year. */
 const last = 400;
 export const pullDates = `Pulls!$A$6:$A$${last}`;
-/** Date, slurry volume and solids share of the days that are filled in. */
-export const usedPulls = `FILTER(Pulls!$A$6:$C$${last},${pullDates}<>"")`;
+/** Date, slurry volume and solids share of the pulls; one without its date is told of, not left out. */
+export const usedPulls = `FILTER(Pulls!$A$6:$C$${last},(${pullDates}<>"")+(Pulls!$B$6:$B$${last}<>"")>0)`;
 
 /** 2026-03-02 as a spreadsheet's day number. */
 const firstDay = 46_083;

@@ -1,5 +1,6 @@
 import type { SheetData } from '../../../hosts/workbook-model';
 import { columnWidths, framed, print } from '../frame';
+import { cautionWord } from '../likely';
 import type { ReadyProfile, SheetDraft } from '../sheet-draft';
 import { formatted, styles } from '../styles';
 import { fishFigures } from './fish';
@@ -15,6 +16,8 @@ const widening = [1.819, 1.312, 1.189] as const;
 interface OwnFigure {
   readonly name: string;
   readonly value: string;
+  /** The cell that has the error where its log cannot be read, and the cells of the log. */
+  readonly log: readonly [error: string, cells: string];
   /** Formula of its standard error; none if one season gives no error. */
   readonly error?: string;
   readonly readings?: string;
@@ -34,6 +37,7 @@ const figures: readonly OwnFigure[] = [
   {
     name: 'Growth coefficient',
     value: fishFigures.coefficient,
+    log: ['Fish!E5', 'Fish!A6:C40'],
     error: fishFigures.error,
     readings: fishFigures.weighings,
     fitted: 2,
@@ -44,6 +48,7 @@ const figures: readonly OwnFigure[] = [
   {
     name: 'Feed conversion',
     value: fishFigures.conversion,
+    log: [fishFigures.conversion, 'Fish!F10:F14'],
     fitted: 1,
     published: 'conversion of tilapia',
     input: 'conversion',
@@ -52,6 +57,7 @@ const figures: readonly OwnFigure[] = [
   {
     name: 'Solids share',
     value: solidsFigures.share,
+    log: [solidsFigures.share, 'Solids!B6:D40'],
     error: solidsFigures.error,
     readings: solidsFigures.weeks,
     fitted: 1,
@@ -62,6 +68,7 @@ const figures: readonly OwnFigure[] = [
   {
     name: 'Removal per pass',
     value: filterFigures.share,
+    log: ['Filter!E5', 'Filter!B6:C40'],
     error: filterFigures.error,
     readings: filterFigures.pairs,
     fitted: 1,
@@ -72,6 +79,7 @@ const figures: readonly OwnFigure[] = [
   {
     name: 'Nitrification at 20 °C',
     value: filterFigures.rate,
+    log: ['Filter!E5', 'Filter!B6:C40'],
     error: `${filterFigures.rate}*${filterFigures.error}/${filterFigures.share}`,
     readings: filterFigures.pairs,
     fitted: 1,
@@ -83,6 +91,7 @@ const figures: readonly OwnFigure[] = [
   {
     name: 'Air supply',
     value: airFigures.standard,
+    log: ['Air!D5', 'Air!A6:B40'],
     error: `${airFigures.standard}*${airFigures.error}/${airFigures.transfer}`,
     readings: airFigures.readings,
     fitted: 3,
@@ -154,7 +163,8 @@ export function figuresSheet(profile: ReadyProfile): SheetData {
 }
 
 function putFigure(draft: SheetDraft, figure: OwnFigure, row: number): void {
-  const { name, value, error, readings, fitted, published, ofWhat, kind, format } = figure;
+  const { name, value, log, error, readings, fitted, published, ofWhat, kind, format } = figure;
+  const sheet = value.slice(0, value.indexOf('!'));
   const style = formatted('result', format);
   const unit = kind === undefined ? '' : `&" "&SILT.UNIT.LABEL(SiltUnits,"${kind}")`;
   const text = (cell: string): string => `TEXT(${cell},"${format}")`;
@@ -162,6 +172,9 @@ function putFigure(draft: SheetDraft, figure: OwnFigure, row: number): void {
   const [oneDegree, twoDegrees, threeDegrees] = widening;
   const widened = `IF(D${row}=${fitted + 1},${oneDegree},IF(D${row}=${fitted + 2},${twoDegrees},IF(D${row}=${fitted + 3},${threeDegrees},1)))`;
   const withError = `IF(ISNUMBER(E${row}),IF(E${row}>=B${row},"error exceeds the figure: measure more",${text(`B${row}`)}&" ± "&${text(`E${row}`)}${unit}),${text(`B${row}`)}${unit})`;
+  // Further from the published figures than three times: common practice, no source.
+  const unlikely = `IF((B${row}<F${row}/3)+(B${row}>G${row}*3)>0,"${cautionWord}: "&${text(`B${row}`)}&" is not likely; the published range is "&${text(`F${row}`)}&" to "&${text(`G${row}`)}${unit}&".",`;
+  const judged = (words: string): string => (published === undefined ? words : `${unlikely}${words})`);
   const few = `IF(D${row}<=${fitted + 3},"only "&D${row}&" readings: measure more",IF(E${row}>B${row}/3,"wide: measure more","good for planning"))`;
   draft
     .put(`A${row}`, kind === undefined ? name : `="${name} ("&SILT.UNIT.LABEL(SiltUnits,"${kind}")&")"`, 'heading')
@@ -172,10 +185,17 @@ function putFigure(draft: SheetDraft, figure: OwnFigure, row: number): void {
     .put(`E${row}`, measured(`IF(ISNUMBER(C${row}),${HALF_WIDTH}*C${row}*${widened},"")`), style)
     .put(`F${row}`, published === undefined ? '' : `=SILT.REF.VALUE(SiltUnits,"${published}","low")`, style, ofWhat)
     .put(`G${row}`, published === undefined ? '' : `=SILT.REF.VALUE(SiltUnits,"${published}","high")`, style)
-    .put(`H${row}`, measured(withError, '"not measured"'), 'total')
-    .put(`I${row}`, measured(error === undefined ? '"one season: error unknown"' : few), {
+    .put(
+      `H${row}`,
+      measured(withError, `IF(ISERROR(${log[0]})*(COUNTA(${log[1]})>0),"look at ${sheet}","not measured")`),
+      'total',
+    )
+    .put(`I${row}`, measured(judged(error === undefined ? '"one season: error unknown"' : few)), {
       ...styles.result,
+      fontSize: 9,
       wrap: true,
     })
-    .height(row, 32);
+    .alarm(`I${row}`, `=LEFT(I${row},${cautionWord.length})="${cautionWord}"`)
+    // Room for a caution of four lines.
+    .height(row, 50);
 }

@@ -1,7 +1,9 @@
 import type { SheetData } from '../../../hosts/workbook-model';
 import { columnWidths, framed, print, unitOf, withUnit } from '../frame';
+import { readAs } from '../likely';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
+import { anyGiven } from './any-given';
 
 const last = 40;
 
@@ -53,7 +55,7 @@ export function fishSheet(profile: ReadyProfile): SheetData {
     .fill('G6', 'total')
     .put(
       'E5',
-      `=SILT.STOCK.COEFFICIENT(SiltUnits,FILTER(A6:C${last},A6:A${last}<>""),TRUE)`,
+      `=SILT.STOCK.COEFFICIENT(SiltUnits,FILTER(A6:C${last},${anyGiven(['A', 'B', 'C'], last)}),TRUE)`,
       'heading',
       'In the percent form that STOCK.GROW takes.',
     )
@@ -69,7 +71,11 @@ export function fishSheet(profile: ReadyProfile): SheetData {
     .put('E14', withUnit('Fish that died', 'mass'))
     .put('F14', biomass.died[us ? 0 : 1], 'input')
     .put('E15', 'Feed conversion', 'total')
-    .put('F15', '=SILT.STOCK.CONVERSION(SiltUnits,F10,F12-F11+F13,F14)', formatted('total', formats.two));
+    .put(
+      'F15',
+      `=SILT.STOCK.CONVERSION(SiltUnits,F10,${readAs('mass', 'F12')}-${readAs('mass', 'F11')}+IF(F13="",0,${readAs('mass', 'F13')}),F14)`,
+      formatted('total', formats.two),
+    );
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 5,

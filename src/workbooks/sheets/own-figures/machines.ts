@@ -3,6 +3,7 @@ import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf, withUnit } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
+import { anyGiven } from './any-given';
 
 const last = 40;
 
@@ -50,7 +51,7 @@ export function filterSheet(profile: ReadyProfile): SheetData {
     .fill('F6', formatted('total', formats.share))
     .fill('G6:H6', formatted('total', formats.three))
     .fill('I6', formatted('total', '0.00%'))
-    .put('E5', `=SILT.FILTER.TEST(SiltUnits,F10,B6:B${last},C6:C${last},F11,F12,TRUE)`, 'heading')
+    .put('E5', `=SILT.FILTER.TEST(SiltUnits,F10,B6:B${last},C6:C${last},F11,IF(ISBLANK(F12),0,F12),TRUE)`, 'heading')
     .put('E9', 'Your filter', 'section')
     .put('E10', withUnit('Flow through the filter', 'flow'))
     .put('F10', us ? 9 : 35, 'input')
@@ -59,7 +60,7 @@ export function filterSheet(profile: ReadyProfile): SheetData {
     .put('E12', withUnit('Water temperature', 'temperature'))
     .put('F12', us ? 80 : 26.5, 'input')
     .put('E13', 'Pairs')
-    .put('F13', `=COUNT(B6:B${last})`, 'result');
+    .put('F13', `=SUM((B6:B${last}<>"")*1)`, 'result', 'Readings with a unit count too.');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 5,
@@ -113,7 +114,11 @@ export function airSheet(profile: ReadyProfile): SheetData {
     .fill('D6:F6', formatted('total', formats.two))
     .fill('G6', formatted('total', '0.00000'))
     .fill('H6', formatted('total', formats.three))
-    .put('D5', `=SILT.AIR.TEST(SiltUnits,FILTER(A6:B${last},B6:B${last}<>""),E10,E11,E12,0,TRUE)`, 'heading')
+    .put(
+      'D5',
+      `=SILT.AIR.TEST(SiltUnits,FILTER(A6:B${last},${anyGiven(['A', 'B'], last)}),E10,E11,E12,0,TRUE)`,
+      'heading',
+    )
     .put('D9', 'The test', 'section')
     .put('D10', withUnit('Water in the tank', 'volume'))
     .put('E10', us ? 265 : 1000, 'input')
@@ -122,7 +127,7 @@ export function airSheet(profile: ReadyProfile): SheetData {
     .put('D12', withUnit('Height above sea level', 'run'))
     .put('E12', us ? 260 : 80, 'input')
     .put('D13', 'Readings')
-    .put('E13', `=COUNT(B6:B${last})`, 'result');
+    .put('E13', `=SUM((B6:B${last}<>"")*1)`, 'result', 'Readings with a unit count too.');
   return draft.sheet({
     columnWidths: columnWidths(widths),
     frozenRows: 5,

@@ -3,6 +3,7 @@ import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
+import { anyGiven } from './any-given';
 
 const last = 40;
 
@@ -63,7 +64,7 @@ export function solidsSheet(profile: ReadyProfile): SheetData {
     )
     .put(
       'F6',
-      `=IF(${anyBlank(['B', 'C', 'D'])},"",SILT.LOAD.SHARE(SiltUnits,E6:E${last},D6:D${last},$I$6))`,
+      `=IF(${anyBlank(['B', 'C', 'D'])},IF(${anyGiven(['B', 'C', 'D'], last)},"incomplete",""),SILT.LOAD.SHARE(SiltUnits,E6:E${last},D6:D${last},IF(ISBLANK($I$6),0,$I$6)))`,
       formatted('result', formats.share),
     )
     .put('H5', 'Your drums', 'section')
