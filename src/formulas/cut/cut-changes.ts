@@ -3,7 +3,6 @@
  */
 import type { Job } from './cut-job';
 import type { Spot } from './cut-layout';
-import type { Rows } from './cut-rows';
 
 /** Turns are whole numbers of this part of a radian, so that the rows of a turn are made once and used often. */
 const finestTurn = 1 / 128;
@@ -63,10 +62,8 @@ export function changed(spots: readonly Spot[], job: Job, random: () => number):
     } else if (kind === 1) {
       targets.splice(to, 0, ...targets.splice(at, 1).map(toAnyRow));
     } else if (kind < 4) {
-      const { every } = job.shapeOf(one.item).families;
-      const turn = halfTheTimes()
-        ? otherWay(other.rows.turn, halfTheTimes())
-        : (every[pick(every.length)] as Rows).turn;
+      const { turns } = job.shapeOf(one.item);
+      const turn = halfTheTimes() ? otherWay(other.rows.turn, halfTheTimes()) : (turns[pick(turns.length)] as number);
       const next = turned(one, turn, job);
       targets[at] = halfTheTimes() ? next : toAnyRow(next);
     } else {

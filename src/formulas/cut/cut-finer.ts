@@ -28,7 +28,7 @@ export interface OnRows {
 
 /** The layout on so many rows, each piece near its place; undefined if a piece no longer finds room there. */
 export function onFinerRows({ job, layout }: OnRows, rowCount: number, budget: StepBudget): OnRows | undefined {
-  const finer = prepareJob(job.pieces, job.sheet, rowCount);
+  const finer = prepareJob(job.pieces, job.sheet, rowCount, job);
   const within = rowCount / job.rowCount;
   const targets: Target[] = [];
   for (const spot of layout.spots) {

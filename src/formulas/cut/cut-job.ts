@@ -19,6 +19,8 @@ export interface Shape {
   readonly area: number;
   /** Turns at which the piece fits the sheet; all are empty if it never fits. */
   readonly families: Families;
+  /** The turns of the last family, without the rows, which take time to make. */
+  readonly turns: readonly number[];
   /** The piece at a turn; undefined if it does not fit the sheet at that turn. */
   readonly at: (turn: number) => Rows | undefined;
   /** The piece at a turn and head to tail with it: the turns at which pieces of one kind lie closest in rows. */
@@ -54,14 +56,21 @@ const usualRows = 120;
 const fewShapes = 100;
 const manyShapes = 300;
 
-export function prepareJob(pieces: readonly Piece[], sheet: SheetSize, rowCount = usualRows): Job {
+/** A job from its pieces. One with such pieces on the same sheet saves the work of trying their turns again. */
+export function prepareJob(pieces: readonly Piece[], sheet: SheetSize, rowCount = usualRows, like?: Job): Job {
   const length = sheet.length - 2 * sheet.gap;
   const width = sheet.width - 2 * sheet.gap;
   const rowHeight = width / rowCount;
   const names = pieces.map((piece) => JSON.stringify(piece));
   const unlike = new Map(names.map((name, i) => [name, pieces[i] as Piece]));
   const room = { length, width, rowHeight, unlike: unlike.size };
-  const byName = new Map(Array.from(unlike, ([name, piece]) => [name, shapeFor(piece, room)]));
+  const tried = shapesByName(like, unlike.size);
+  const byName = new Map(
+    Array.from(unlike, ([name, piece]) => {
+      const alike = tried.get(name);
+      return [name, alike !== undefined && like?.rowCount === rowCount ? alike : shapeFor(piece, room, alike)];
+    }),
+  );
   const items = names.map((name) => byName.get(name) as Shape);
   const known = new Map<Rows, Grown>();
   const grown = (rows: Rows, budget: StepBudget) => {
@@ -76,6 +85,13 @@ export function prepareJob(pieces: readonly Piece[], sheet: SheetSize, rowCount 
   };
 }
 
+/** The shapes of a job in which each was tried at the same turns as in one of so many shapes. */
+function shapesByName(like: Job | undefined, unlike: number): ReadonlyMap<string, Shape> {
+  const shapes = like?.shapes ?? [];
+  const areSame = shapes.length <= fewShapes || shapes.length === unlike;
+  return new Map(areSame ? shapes.map((shape) => [JSON.stringify(shape.piece), shape]) : []);
+}
+
 interface Room {
   readonly length: number;
   readonly width: number;
@@ -84,11 +100,12 @@ interface Room {
   readonly unlike: number;
 }
 
-function shapeFor(piece: Piece, room: Room): Shape {
+function shapeFor(piece: Piece, room: Room, alike: Shape | undefined): Shape {
   const at = rowsAt(piece, room);
   // Their rows are many, and a layout that is laid again needs none of them.
   let made: Families | undefined;
   const families = () => (made ??= familiesOf(piece, room, at));
+  let turns: readonly number[] | undefined;
   const pairs = new Map<number, readonly Rows[]>();
   const pair = (turn: number) => {
     const known = pairs.get(turn);
@@ -102,6 +119,10 @@ function shapeFor(piece: Piece, room: Room): Shape {
     ...{ piece, area: pieceArea(piece), at, pair },
     get families() {
       return families();
+    },
+    get turns() {
+      turns ??= alike?.turns ?? families().every.map(({ turn }) => turn);
+      return turns;
     },
   };
 }

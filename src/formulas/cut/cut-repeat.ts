@@ -112,8 +112,6 @@ function withMorePieces(job: Job, waiting: number, filled: readonly Spot[], effo
 }
 
 function subJob(job: Job, items: readonly number[]): Job {
-  return prepareJob(
-    items.flatMap((item) => job.pieces[item] ?? []),
-    job.sheet,
-  );
+  const pieces = items.flatMap((item) => job.pieces[item] ?? []);
+  return prepareJob(pieces, job.sheet, job.rowCount, job);
 }

@@ -52,16 +52,17 @@ export function pieceRows(piece: Piece, turn: number, rowHeight: number): Rows {
   const count = Math.max(1, Math.ceil((width / rowHeight) * (1 - 1e-12)));
   const starts = new Int32Array(count + 1);
   const stretches: number[] = [];
+  const ends: number[] = [];
   let lowest = 0;
   let weight = 0;
   let moment = 0;
   for (let row = 0; row < count; row++) {
     const bottom = low + row * rowHeight;
     const top = row === count - 1 ? low + width : bottom + rowHeight;
-    const found: number[] = [];
     while (lowest < slabs.length - 1 && slabs[lowest]!.to <= bottom) lowest++;
-    for (let i = lowest; i < slabs.length && slabs[i]!.from < top; i++) addStretches(found, slabs[i]!, bottom, top);
-    const ends = merged(found);
+    ends.length = 0;
+    for (let i = lowest; i < slabs.length && slabs[i]!.from < top; i++) addStretches(ends, slabs[i]!, bottom, top);
+    merged(ends);
     for (let i = 0; i < ends.length; i += 2) {
       const from = ends[i]! - left;
       const to = ends[i + 1]! - left;
@@ -71,11 +72,12 @@ export function pieceRows(piece: Piece, turn: number, rowHeight: number): Rows {
     }
     starts[row + 1] = stretches.length;
   }
+  // One after another, which is several times as quick as Float64Array.from.
+  const lefts = new Float64Array(count);
+  for (let row = 0; row < count; row++) lefts[row] = stretches[starts[row]!]!;
   return {
     ...{ turn, width, count, starts, length: right - left, originX: -left, originY: -low, middleX: moment / weight },
-    stretches: Float64Array.from(stretches),
-    lefts: Float64Array.from({ length: count }, (_, row) => stretches[starts[row]!]!),
-    stride: strideOf(count),
+    ...{ stretches: new Float64Array(stretches), lefts, stride: strideOf(count) },
   };
 }
 
@@ -138,6 +140,7 @@ function addStretches(found: number[], slab: Slab, bottom: number, top: number):
 
 /** Merges overlapping stretches, from left to right, in the list itself: they are few or nearly in order. */
 export function merged(pairs: number[]): number[] {
+  if (pairs.length <= 2) return pairs;
   for (let i = 2; i < pairs.length; i += 2) {
     const left = pairs[i]!;
     const right = pairs[i + 1]!;

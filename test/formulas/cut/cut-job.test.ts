@@ -49,6 +49,31 @@ describe('a job', () => {
   });
 });
 
+describe('a job like another', () => {
+  const pieces = [sector(0.1, 0.3, 50), sector(0.1, 0.6, 180), box(0.8, 0.3)];
+  const many = Array.from({ length: 101 }, (_, i) => sector(0.1, 0.3 + i / 1e4, 50));
+
+  it('has its shapes on the same rows, and their turns on others, as if it had tried them itself', () => {
+    const job = prepareJob(pieces, sheet);
+    const part = prepareJob(pieces.slice(1), sheet, job.rowCount, job);
+    expect(part.shapes).toEqual(job.shapes.slice(1));
+    expect(part.shapeOf(0)).toBe(job.shapeOf(1));
+    const finer = prepareJob(pieces, sheet, 240, job);
+    for (const [item, shape] of finer.shapes.entries()) {
+      expect(shape).not.toBe(job.shapeOf(item));
+      expect(shape.turns).toEqual(prepareJob(pieces, sheet, 240).shapeOf(item).turns);
+      expect(shape.turns).toEqual(shape.families.every.map(({ turn }) => turn));
+    }
+  });
+
+  it('tries the turns that are left out where there are many shapes', () => {
+    const job = prepareJob(many, sheet);
+    expect(job.shapeOf(0).turns).toHaveLength(12);
+    expect(prepareJob(many.slice(0, 2), sheet, job.rowCount, job).shapeOf(0).turns).toHaveLength(24);
+    expect(prepareJob(many, sheet, 240, job).shapeOf(0).turns).toBe(job.shapeOf(0).turns);
+  });
+});
+
 describe('the turns of a piece', () => {
   it('are those at which it fits the sheet, from the few to the many', () => {
     const { families } = prepareJob([sector(0.1, 0.3, 50)], sheet).shapeOf(0);
