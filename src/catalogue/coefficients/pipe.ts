@@ -10,8 +10,8 @@ export const pipeCoefficients = [
       key: 'pipe roughness',
       kind: 'particle',
       ...range(1.5e-6, 1.5e-6, 7e-6),
-      source: 'Moody (1944), drawn tubing',
-      known: 'memory',
+      source: 'Binder (1973), drawn tubing; CAE Tool, plastic',
+      known: 'read',
       meaning:
         'roughness of the inside of new plastic pipe, as of drawn tubing and glass; some tables give up to 7 µm for plastic, and biofilm makes pipe rougher, so flush and allow for it',
     },
@@ -19,8 +19,8 @@ export const pipeCoefficients = [
       key: 'pipe ends',
       kind: 'number',
       ...range(1.04, 1.5, 1.78),
-      source: 'Crane Technical Paper 410',
-      known: 'memory',
+      source: 'Dusling, Applied Fluid Mechanics; Idelchik (1989)',
+      known: 'read',
       meaning:
         'K of entrance and exit together: entrance 0.5 if flush, 0.04 if rounded, 0.78 if it reaches into the tank; exit 1',
     },

@@ -85,8 +85,8 @@ export const planCoefficients = ofTopic('PLAN', [
     key: 'bedding mortar',
     kind: 'holding',
     ...range(BAG / (100 * SQUARE_FOOT), BAG / (70 * SQUARE_FOOT), BAG / (40 * SQUARE_FOOT)),
-    source: 'thin-set mortar as bagged',
-    known: 'memory',
+    source: 'Flooring Clarity, mortar for tile',
+    known: 'read',
     meaning:
       'dry mortar per area of cone: a bag of 50 lb covers 40 to 100 ft2, depending on the trowel, and typical is the middle; trowels differ more than twofold',
   },

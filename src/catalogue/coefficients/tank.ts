@@ -9,9 +9,10 @@ export const tankCoefficients = ofTopic('TANK', [
     key: 'drain coefficient',
     kind: 'number',
     ...range(0.5, 0.6, 0.82),
-    source: 'hydraulics handbooks',
-    known: 'memory',
-    meaning: 'discharge coefficient of a drain that opens freely: sharp-edged orifice 0.60 to 0.62, short tube 0.82',
+    source: 'Unwin, Hydraulics, Encyclopaedia Britannica (1911)',
+    known: 'read',
+    meaning:
+      'discharge coefficient of a drain that opens freely: sharp-edged orifice 0.60 to 0.62, short tube 0.82, tube into the drum 0.51 to 0.55',
   },
   {
     key: 'stand clearance',
@@ -24,8 +25,8 @@ export const tankCoefficients = ofTopic('TANK', [
     key: 'base density',
     kind: 'density',
     ...range(36.5, 40.5, 50.5, POUND_PER_CUBIC_FOOT),
-    source: 'Perlite Institute',
-    known: 'memory',
+    source: 'perlite.info, perlite concrete mix data',
+    known: 'read',
     meaning:
       'density of wet light base mix as poured, as for perlite concrete: 1:8 36.5, 1:6 40.5, 1:4 50.5 lb/ft3; wet mix is half as heavy again as dry mix',
   },

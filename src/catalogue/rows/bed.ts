@@ -40,7 +40,7 @@ export const bedRows = [
     ],
     sources: [
       'FAO Fisheries Technical Paper 589 (2014)',
-      'Rakocy, Losordo and Masser, SRAC Publication 454 (from memory)',
+      'Rakocy, Ten Guidelines for Aquaponic Systems, Aquaponics Journal 46 (2007)',
       'Rakocy et al. (2004), University of the Virgin Islands, basil',
     ],
     example: { formula: '=SILT.BED.AREA("metric","1 kg/d","leafy")', gives: '20' },

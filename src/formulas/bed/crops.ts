@@ -32,8 +32,8 @@ export const cropGroups: readonly CropGroup[] = [
   {
     name: 'raft',
     feed: range(60, 80, 100, FEED),
-    source: 'Rakocy, Losordo and Masser, SRAC Publication 454',
-    known: 'memory',
+    source: 'Rakocy, Ten Guidelines for Aquaponic Systems (2007)',
+    known: 'read',
   },
   {
     name: 'basil',
@@ -65,8 +65,8 @@ export const crops: readonly Crop[] = [
   { ...crop('leafy', 'leafy', 20, 25, 25), source: section, known: 'read' },
   { ...crop('fruiting', 'fruiting', 4, 6, 8), source: section, known: 'read' },
   { ...crop('raft', 'raft', 20, 25, 25), source: section, known: 'read' },
-  crop('basil', 'basil', 8, 20, 40),
-  crop('lettuce', 'leafy', 20, 25, 25),
+  { ...crop('basil', 'basil', 8, 20, 40), known: 'read' },
+  { ...crop('lettuce', 'leafy', 20, 25, 25), source: 'Aqu@teach, plant selection', known: 'read' },
   crop('Swiss chard', 'leafy', 15, 16, 20),
   crop('parsley', 'leafy', 10, 12, 15),
   crop('head cabbage', 'leafy', 4, 6, 8),
