@@ -104,3 +104,63 @@ test('a note goes where its cell is cut and pasted, over the one that was there,
   await expect.poll(notes).toEqual(before);
   expect(faults()).toEqual([]);
 });
+
+test('a copied input cell can still be typed into when the sheet is protected, in the grid and in the saved file', async () => {
+  const { page } = open;
+  await page.evaluate(() =>
+    window.workbench.spreadsheet.open({
+      sheets: [
+        {
+          name: 'Sheet 1',
+          cells: [
+            { row: 0, column: 0, value: 7, style: { fill: 'FFF9DB', locked: false } },
+            { row: 1, column: 0, value: 8, style: { fill: 'FFF9DB' } },
+          ],
+        },
+      ],
+    }),
+  );
+  await shown(page);
+  await clickCell(page, 0, 0);
+  await page.keyboard.press('Control+C');
+  await expect.poll(() => page.evaluate(() => navigator.clipboard.readText())).toBe('7');
+  await clickCell(page, 3, 2);
+  await page.keyboard.press('Control+V');
+  await cells(page, { sheet: 'Sheet 1', row: 3, column: 2, rows: 1, columns: 1 }, ({ values }) => values[0]?.[0] === 7);
+  const styles = await page.evaluate(() =>
+    window.workbench.spreadsheet.save().sheets[0]!.cells.map(({ style }) => style),
+  );
+  const unlocked = { fill: 'FFF9DB', locked: false };
+  expect(styles).toEqual([unlocked, { fill: 'FFF9DB' }, unlocked]);
+  // A cell that is not one takes its place whole, until that is undone.
+  const first = () => page.evaluate(() => window.workbench.spreadsheet.save().sheets[0]!.cells[0]);
+  await clickCell(page, 1, 0);
+  await page.keyboard.press('Control+C');
+  await expect.poll(() => page.evaluate(() => navigator.clipboard.readText())).toBe('8');
+  await clickCell(page, 0, 0);
+  await page.keyboard.press('Control+V');
+  await expect.poll(first).toMatchObject({ value: 8 });
+  expect((await first())?.style).toEqual({ fill: 'FFF9DB' });
+  await page.click('#undo');
+  await expect.poll(first).toMatchObject({ value: 7 });
+  expect((await first())?.style).toEqual(unlocked);
+  expect(faults()).toEqual([]);
+});
+
+test('lines of text that are pasted into cells without a format get none, so that a saved file has no font for them', async () => {
+  const { page } = open;
+  await page.evaluate(() =>
+    window.workbench.spreadsheet.open({ sheets: [{ name: 'Sheet 1', cells: [{ row: 9, column: 0, value: 1 }] }] }),
+  );
+  await shown(page);
+  await page.evaluate(() => navigator.clipboard.writeText('12.5\n13.5\nmoss'));
+  await clickCell(page, 0, 0);
+  await page.keyboard.press('Control+V');
+  const place = { sheet: 'Sheet 1', row: 0, column: 0, rows: 3, columns: 1 };
+  await cells(page, place, ({ values }) => values[0]?.[0] === 12.5 && values[2]?.[0] === 'moss');
+  const styles = await page.evaluate(() =>
+    window.workbench.spreadsheet.save().sheets[0]!.cells.map(({ style }) => style ?? null),
+  );
+  expect(styles).toEqual([null, null, null, null]);
+  expect(faults()).toEqual([]);
+});

@@ -35,8 +35,14 @@ function toEngineBorder(border: Border): IBorderStyleData {
   return { s: borderStyles[border.style], cl: { rgb: `#${border.color ?? '000000'}` } };
 }
 
+/** Protection, which the engine does not know in styles: it only keeps it, and copies it with the cell. */
+export const protectionKey = 'locked';
+interface StyleData extends IStyleData {
+  readonly [protectionKey]?: BooleanNumber;
+}
+
 /** The engine's form of a cell style. */
-export function toEngineStyle(style: CellStyle): IStyleData {
+export function toEngineStyle(style: CellStyle): StyleData {
   const borders = {
     ...(style.borderTop ? { t: toEngineBorder(style.borderTop) } : {}),
     ...(style.borderRight ? { r: toEngineBorder(style.borderRight) } : {}),
@@ -56,6 +62,7 @@ export function toEngineStyle(style: CellStyle): IStyleData {
     ...(style.vertical ? { vt: verticals[style.vertical] } : {}),
     ...(style.wrap ? { tb: WrapStrategy.WRAP } : {}),
     ...(Object.keys(borders).length > 0 ? { bd: borders } : {}),
+    ...(style.locked === false ? { locked: BooleanNumber.FALSE } : {}),
   };
 }
 
@@ -72,7 +79,7 @@ function fromEngineBorder(border: Nullable<IBorderStyleData>): Border | undefine
 }
 
 /** Back from the engine; undefined where nothing is set. */
-export function fromEngineStyle(style: Nullable<IStyleData>): CellStyle | undefined {
+export function fromEngineStyle(style: Nullable<StyleData>): CellStyle | undefined {
   if (!style) return undefined;
   const entries: Partial<Record<keyof CellStyle, unknown>> = {
     numberFormat: style.n?.pattern,
@@ -90,6 +97,7 @@ export function fromEngineStyle(style: Nullable<IStyleData>): CellStyle | undefi
     borderRight: fromEngineBorder(style.bd ? style.bd.r : undefined),
     borderBottom: fromEngineBorder(style.bd ? style.bd.b : undefined),
     borderLeft: fromEngineBorder(style.bd ? style.bd.l : undefined),
+    locked: style.locked === BooleanNumber.FALSE ? false : undefined,
   };
   const set = Object.entries(entries).filter(([, value]) => value !== undefined && value !== null);
   return set.length === 0 ? undefined : (Object.fromEntries(set) as CellStyle);
