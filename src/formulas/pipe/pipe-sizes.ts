@@ -62,10 +62,19 @@ interface Sized {
   readonly bore: number;
 }
 
+/** The sizes of each schedule and pressure class that was asked for, because a sheet asks for one again and again. */
+const known = new Map<number, readonly Sized[]>();
+
 /** Every size made in a schedule or pressure class, smallest first, with its bore in m; empty where there is no such class. */
 export function pipeSizes(series: NominalSize['series'], schedule: number): readonly Sized[] {
   const column = (schedules[series] as readonly number[]).indexOf(schedule);
   if (column < 0) return [];
+  const sizes = known.get(schedule) ?? sizesIn(series, column);
+  known.set(schedule, sizes);
+  return sizes;
+}
+
+function sizesIn(series: NominalSize['series'], column: number): readonly Sized[] {
   if (series === 'inch') return inches.map(([size, ...bores]) => ({ size, bore: (bores[column] ?? 0) * INCH }));
   return metric
     .map(([size, ...walls]) => ({ size, wall: walls[column] ?? 0 }))
