@@ -61,6 +61,15 @@ describe.each(readyProfiles)('at 1280 pixels (%s)', (profile) => {
     }
   });
 
+  it('a pull that is not likely is told of beside the log in view', () => {
+    const book = readyMade.find((one) => one.id === 'harvest-book')?.build(profile);
+    const { columnWidths = {} } = book?.sheets.find((one) => one.name === 'Pulls') ?? {};
+    let before = 0;
+    for (let column = 0; column <= 3; column += 1) before += pixels(columnWidths[column] ?? 9);
+    const sentence = 'CAUTION: a pull of 160.25 gal is not likely; the usual range here is 2.85 to 88.5 gal.';
+    expect(before + textWidth(sentence, capitalHeight) * (9 / 0.75)).toBeLessThanOrEqual(inView);
+  });
+
   it('a dangerous reading colors the cell that was typed', () => {
     const book = readyMade.find((one) => one.id === 'water-book')?.build(profile);
     const conditions = book?.sheets.find((one) => one.name === 'Tests')?.conditions ?? [];

@@ -218,7 +218,7 @@ describe('a slip of the decimal point in the harvest book', () => {
     [[6, 7, 35], ''],
     [
       [6, 6, 60],
-      'CAUTION: a pull of 60 L is not likely; the usual range beside these pulls is 1.2 to 30 L. Check the number and its unit.',
+      'CAUTION: a pull of 60 L is not likely; the usual range here is 1.2 to 30 L. Check the number and its unit.',
     ],
     [[6, 7, 35.1], /^CAUTION: a pull of 35\.1 L .* is 1\.2 to 35 L\./],
     [[6, 7, 1.2], ''],

@@ -92,7 +92,7 @@ function pullCautions(): string {
     ['most', beside(greater, `*${unlike}`)],
     [
       'ofVolume',
-      `IF(${isUnlike('volume', 'least', 'most')},"${ofPull} "&ROUND(volume,4)&${unit}&" is not likely; the usual range beside these pulls is "&${round('least')}&" to "&${round('most')}&${unit}&". ","")`,
+      `IF(${isUnlike('volume', 'least', 'most')},"${ofPull} "&ROUND(volume,4)&${unit}&" is not likely; the usual range here is "&${round('least')}&" to "&${round('most')}&${unit}&". ","")`,
     ],
     [
       'ofSolids',
