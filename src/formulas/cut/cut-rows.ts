@@ -25,10 +25,10 @@ export interface Rows {
   readonly middleX: number;
   readonly count: number;
   /** Row i has the stretches from `starts[i]` up to `starts[i + 1]`, each a pair of numbers in `stretches`. */
-  readonly starts: Int32Array;
-  readonly stretches: Float64Array;
+  readonly starts: readonly number[];
+  readonly stretches: readonly number[];
   /** The left end of each row's first stretch. */
-  readonly lefts: Float64Array;
+  readonly lefts: readonly number[];
   /** A stride that visits every row and soon comes near each of them. */
   readonly stride: number;
 }
@@ -50,8 +50,10 @@ export function pieceRows(piece: Piece, turn: number, rowHeight: number): Rows {
   const width = heights.at(-1)! - low;
   const slabs = slabsBetween(heights, runs);
   const count = Math.max(1, Math.ceil((width / rowHeight) * (1 - 1e-12)));
-  const starts = new Int32Array(count + 1);
+  // Plain lists, because a typed array of this size takes longer to allocate than to fill.
+  const starts: number[] = [0];
   const stretches: number[] = [];
+  const lefts: number[] = [];
   const ends: number[] = [];
   let lowest = 0;
   let weight = 0;
@@ -60,24 +62,24 @@ export function pieceRows(piece: Piece, turn: number, rowHeight: number): Rows {
     const bottom = low + row * rowHeight;
     const top = row === count - 1 ? low + width : bottom + rowHeight;
     while (lowest < slabs.length - 1 && slabs[lowest]!.to <= bottom) lowest++;
-    ends.length = 0;
-    for (let i = lowest; i < slabs.length && slabs[i]!.from < top; i++) addStretches(ends, slabs[i]!, bottom, top);
-    merged(ends);
-    for (let i = 0; i < ends.length; i += 2) {
+    let found = 0;
+    for (let i = lowest; i < slabs.length && slabs[i]!.from < top; i++) {
+      found = addStretches(ends, found, slabs[i]!, bottom, top);
+    }
+    found = merged(ends, found);
+    lefts.push(ends[0]! - left);
+    for (let i = 0; i < found; i += 2) {
       const from = ends[i]! - left;
       const to = ends[i + 1]! - left;
       stretches.push(from, to);
       weight += to - from;
       moment += ((to - from) * (to + from)) / 2;
     }
-    starts[row + 1] = stretches.length;
+    starts.push(stretches.length);
   }
-  // One after another, which is several times as quick as Float64Array.from.
-  const lefts = new Float64Array(count);
-  for (let row = 0; row < count; row++) lefts[row] = stretches[starts[row]!]!;
   return {
     ...{ turn, width, count, starts, length: right - left, originX: -left, originY: -low, middleX: moment / weight },
-    ...{ stretches: new Float64Array(stretches), lefts, stride: strideOf(count) },
+    ...{ stretches, lefts, stride: strideOf(count) },
   };
 }
 
@@ -128,20 +130,27 @@ function slabsBetween(heights: readonly number[], runs: readonly Run[]): readonl
   });
 }
 
-function addStretches(found: number[], slab: Slab, bottom: number, top: number): void {
+/** Adds the stretches of a slab to a list of so many numbers; the new count. */
+function addStretches(found: number[], count: number, slab: Slab, bottom: number, top: number): number {
   const from = Math.max(bottom, slab.from);
   const to = Math.min(top, slab.to);
+  let at = count;
   for (let i = 0; i + 1 < slab.runs.length; i += 2) {
     const left = slab.runs[i]!;
     const right = slab.runs[i + 1]!;
-    found.push(Math.min(xAt(left, from), xAt(left, to)), Math.max(xAt(right, from), xAt(right, to)));
+    found[at++] = Math.min(xAt(left, from), xAt(left, to));
+    found[at++] = Math.max(xAt(right, from), xAt(right, to));
   }
+  return at;
 }
 
-/** Merges overlapping stretches, from left to right, in the list itself: they are few or nearly in order. */
-export function merged(pairs: number[]): number[] {
-  if (pairs.length <= 2) return pairs;
-  for (let i = 2; i < pairs.length; i += 2) {
+/**
+ * Merges the overlapping ones of so many numbers' stretches, from left to right, in the list itself: they are few or nearly
+ * in order. The new count.
+ */
+export function merged(pairs: number[], count: number): number {
+  if (count <= 2) return count;
+  for (let i = 2; i < count; i += 2) {
     const left = pairs[i]!;
     const right = pairs[i + 1]!;
     let at = i;
@@ -153,7 +162,7 @@ export function merged(pairs: number[]): number[] {
     pairs[at + 1] = right;
   }
   let last = 0;
-  for (let i = 2; i < pairs.length; i += 2) {
+  for (let i = 2; i < count; i += 2) {
     if (pairs[i]! <= pairs[last + 1]!) {
       pairs[last + 1] = Math.max(pairs[last + 1]!, pairs[i + 1]!);
     } else {
@@ -162,6 +171,5 @@ export function merged(pairs: number[]): number[] {
       pairs[last + 1] = pairs[i + 1]!;
     }
   }
-  if (pairs.length > 0) pairs.length = last + 2;
-  return pairs;
+  return last + 2;
 }

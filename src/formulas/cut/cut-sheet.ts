@@ -81,7 +81,7 @@ export function leftmost(
 function clearOf(
   taken: readonly number[],
   count: number,
-  stretches: Float64Array,
+  stretches: readonly number[],
   start: number,
   end: number,
   from: number,
@@ -147,14 +147,14 @@ function insert(list: number[], count: number, left: number, right: number): num
 /** A turned piece with the gap all round it: the same stacks of stretches, beginning some rows below the piece. */
 export interface Grown {
   readonly below: number;
-  readonly starts: Int32Array;
-  readonly stretches: Float64Array;
+  readonly starts: readonly number[];
+  readonly stretches: readonly number[];
 }
 
 /** Rows that are off the sheet wherever the piece lies are left out, because a gap may be far wider than the sheet. */
 export function grownBy(rows: Rows, gap: number, rowHeight: number, sheetRows: number, budget: StepBudget): Grown {
   const below = gap > 0 ? Math.min(sheetRows, Math.ceil(gap / rowHeight)) : 0;
-  const starts = new Int32Array(rows.count + 2 * below + 1);
+  const starts: number[] = [0];
   const all: number[] = [];
   const found: number[] = [];
   for (let i = 0; i < rows.count + 2 * below; i++) {
@@ -169,7 +169,7 @@ export function grownBy(rows: Rows, gap: number, rowHeight: number, sheetRows: n
       }
     }
     for (let end = 0; end < count; end++) all.push(found[end]!);
-    starts[i + 1] = all.length;
+    starts.push(all.length);
   }
-  return { below, starts, stretches: new Float64Array(all) };
+  return { below, starts, stretches: all };
 }
