@@ -11,7 +11,7 @@ import { followDay } from './day';
 import { type Entry, entriesOf, fileOf, isSavedTest, merged, type Reading, readings } from './entries';
 import { addedSentence, entryText, labels } from './entry-text';
 import { type Intervals, startIntervals } from './intervals';
-import { readPull, withUnit } from './pull';
+import { readPull, unlikely, withUnit } from './pull';
 import { alert, type Offer, plain, type Sentence } from './said';
 import { keep, keepSettings, keptEntries, keptSettings, onKeptElsewhere } from './store';
 import { judged } from './verdict';
@@ -158,7 +158,8 @@ function start(): void {
     event.preventDefault();
     const read = readPull(settings().units, input('volume').value.trim(), input('solids').value.trim());
     if ('wrong' in read) return say([alert(read.wrong)]);
-    add({ kind: 'pull', id: crypto.randomUUID(), date: input('pull-date').value, ...read });
+    const cautions = unlikely(settings().units, read, latest()).map(alert);
+    add({ kind: 'pull', id: crypto.randomUUID(), date: input('pull-date').value, ...read }, ...cautions);
     // The share of solids is of this pull; left here, it would be saved with the next one too.
     for (const id of ['volume', 'solids']) input(id).value = '';
   });

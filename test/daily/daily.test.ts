@@ -5,7 +5,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { calendarOf, choresOf, emptySchedule, nextDue } from '../../src/daily/chores';
 import { type Entry, entriesOf, fileOf, isSavedTest, merged, type Reading, rowsToPaste } from '../../src/daily/entries';
 import { plansIn } from '../../src/daily/from-plan';
-import { readPull } from '../../src/daily/pull';
+import { readPull, unlikely } from '../../src/daily/pull';
 import { type Judged, judged } from '../../src/daily/verdict';
 import { spill } from '../functions/call';
 
@@ -80,8 +80,33 @@ describe('a pull', () => {
     ['4', '32'],
     ['4', 'thick'],
     ['4 kg', ''],
-  ])('of %j with solids %j is not kept', (volume, solids) => {
-    expect(readPull('US', volume, solids)).toHaveProperty('wrong');
+    ['-4', ''],
+    ['1e400', ''],
+    ['4', '-2 %'],
+  ])('of %j with solids %j is not kept, and the field is named', (volume, solids) => {
+    const field = solids === '' ? /^How much: |^Type how much/ : /^Share of solids: /;
+    expect(readPull('US', volume, solids)).toHaveProperty('wrong', expect.stringMatching(field));
+  });
+
+  // Five times the two before it, and a fifth of them: common practice, no source. Thickened sludge begins at 5 % (van Rijn 2013).
+  test.each([
+    ['30 L', '', undefined],
+    ['35 L', '', undefined],
+    ['35.1 L', '', 'A pull of 35.1 L is not likely; after your last two, the usual range is 1.2 L to 35 L.'],
+    ['60 L', '', 'A pull of 60 L is not likely; after your last two, the usual range is 1.2 L to 35 L.'],
+    ['1.2 L', '', undefined],
+    ['1.19 L', '', 'A pull of 1.19 L is not likely; after your last two, the usual range is 1.2 L to 35 L.'],
+    ['6 L', '5 %', undefined],
+    ['6 L', '5.1 %', 'A solids share of 5.1 % is not likely; the usual range is 0.3 to 5 %.'],
+    ['6 L', '0.2', 'A solids share of 20 % is not likely; the usual range is 0.3 to 5 %.'],
+    ['6 L', '0.3 %', undefined],
+    ['6 L', '0.29 %', 'A solids share of 0.29 % is not likely; the usual range is 0.3 to 5 %.'],
+  ])('of %s and %j after 6 and 7 L: %s', (volume, solids, told) => {
+    const pulls = ['90 L', '6 L', '7 L'].map((one, at): Entry => ({ ...pull, id: String(at), volume: one }));
+    const said = unlikely('metric', { volume, solids }, [...pulls, waterTest]);
+    expect(said).toEqual(told === undefined ? [] : [`${told} If it is a slip, delete it below.`]);
+    // Two pulls before it are needed to judge a volume.
+    if (solids === '') expect(unlikely('metric', { volume, solids }, pulls.slice(0, 1))).toEqual([]);
   });
 });
 

@@ -1,3 +1,4 @@
+import { likelySolids, unlikePulls } from '../../../formulas/harvest/likely-pull';
 import type { SheetData } from '../../../hosts/workbook-model';
 import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf } from '../frame';
@@ -53,16 +54,6 @@ function monthOf(day: number): number {
   });
 }
 
-/**
- * A pull this many times the two beside it, or less than this part of them, is a slip of the decimal point or of the
- * unit. Common practice, no source: pulls of one farm differ less.
- */
-const unlike = 5;
-/**
- * Solids shares of slurry as it is drawn off. Raw sludge has about 2 %, and thickened sludge begins at 5 % (van Rijn 2013);
- * the least is little more than tank water: common practice, no source.
- */
-const likelySolids = { least: 0.003, most: 0.05 } as const;
 const ofPull = 'a pull of';
 const ofSolids = 'solids share of';
 
@@ -88,8 +79,8 @@ function pullCautions(): string {
     ['below', read('B', 'volume', 1)],
     ['lower', read('B', 'volume', 2)],
     ['solids', read('C', 'share', 0)],
-    ['least', beside(lesser, `/${unlike}`)],
-    ['most', beside(greater, `*${unlike}`)],
+    ['least', beside(lesser, `/${unlikePulls}`)],
+    ['most', beside(greater, `*${unlikePulls}`)],
     [
       'ofVolume',
       `IF(${isUnlike('volume', 'least', 'most')},"${ofPull} "&ROUND(volume,4)&${unit}&" is not likely; the usual range here is "&${round('least')}&" to "&${round('most')}&${unit}&". ","")`,
