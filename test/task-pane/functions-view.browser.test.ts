@@ -100,6 +100,22 @@ test('a wrong entry is tied to the message about it, and both go with it', async
   expect(await field('bottom').getAttribute('aria-invalid')).toBeNull();
 });
 
+test('what was typed into a form is there again after another one was looked at', async () => {
+  await open({});
+  await form('CONE.ANGLE');
+  await field('top').fill('22.5');
+  await field('bottom').fill('wide');
+  await press('‹ All functions');
+  await form('TANK.GIRTH');
+  await field('girth').fill('70');
+  await press('‹ All functions');
+  await form('CONE.ANGLE');
+  expect([await field('top').inputValue(), await field('bottom').inputValue()]).toEqual(['22.5', 'wide']);
+  await field('bottom').fill('4');
+  await field('height').fill('9.25');
+  await result().getByText('45 degrees', { exact: true }).waitFor();
+});
+
 test('in a workbook without units, the form asks for them', async () => {
   await open({}, null);
   await form('WATER.DENSITY');

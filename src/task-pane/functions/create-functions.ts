@@ -16,6 +16,8 @@ export function createFunctions(context: PaneContext): ViewPart {
   let find: Finder = createFinder(context.functionLibrary.catalogue, texts);
   let form: FunctionForm | undefined;
   let isFront = false;
+  /** The forms that were opened, with what was typed into them, for whoever comes back to one. */
+  const forms = new Map<string, FunctionForm>();
 
   const id = freshId('sought');
   const sought = make('input', {
@@ -29,7 +31,9 @@ export function createFunctions(context: PaneContext): ViewPart {
   const list = make('div', { class: 'function-list' });
   const open = (row: CatalogueRow): void => {
     form?.hidden();
-    const opened = functionForm(row, texts.get(row.name), context);
+    const opened = forms.get(row.name) ?? functionForm(row, texts.get(row.name), context);
+    // Without its texts, a form is made anew once they have come.
+    if (texts.has(row.name)) forms.set(row.name, opened);
     form = opened;
     const back = makeButton('‹ All functions', () => close(row), { class: 'quiet back' });
     replace(formPlace, back, opened.element);
@@ -108,6 +112,8 @@ export function createFunctions(context: PaneContext): ViewPart {
       isFront = false;
       form?.hidden();
     },
+    // What was typed may name cells of the workbook that was open.
+    forget: () => forms.clear(),
   };
 }
 
