@@ -102,11 +102,16 @@ describe('the user’s own parts', () => {
       'Materials!B11': 3,
       'Materials!D11': -1,
       'Materials!D12': 4,
+      // A name of nothing but spaces is none, and would leave the list without a total.
+      'Materials!A13': '  ',
+      'Materials!B13': 2,
+      'Materials!D13': 4,
     });
-    expect(values('Materials', 'E9:E12').flat()).toEqual([
+    expect(values('Materials', 'E9:E13').flat()).toEqual([
       'not counted: give the quantity as a number',
       'not counted: Parts lists it in another unit',
       'not counted: the price is less than 0',
+      'not counted: give a name',
       'not counted: give a name',
     ]);
     expect(value('Materials', 'D4')).toBe(before);

@@ -36,7 +36,7 @@ export function ownVerdicts({ partNames, partUnits, priceNames }: Lists): string
   const [item, quantity, unit, price] = (['item', 'quantity', 'unit', 'price'] as const).map(ownColumn);
   const listedUnit = `IFERROR(INDEX(${partUnits},MATCH(${item},${partNames},0)),${unit})`;
   const faults: readonly (readonly [condition: string, words: string])[] = [
-    [`${item}=""`, 'give a name'],
+    [`TRIM(${item})=""`, 'give a name'],
     [`NOT(ISNUMBER(${quantity}))`, 'give the quantity as a number'],
     [`${quantity}<0`, 'the quantity is less than 0'],
     [`(${price}<>"")*NOT(ISNUMBER(${price}))`, 'give the price as a number'],
