@@ -21,6 +21,7 @@ const { characterClasses, lighterGrid, noOwnComputer } = require('./src/tools/bu
 const { lighterXlsx } = require('./src/tools/build/lighter-xlsx.cjs');
 const { asSent, withPolicy } = require('./src/tools/build/page-policy.cjs');
 const { PrecacheList } = require('./src/tools/build/precache-list.cjs');
+const { ReadOnce } = require('./src/tools/build/read-once.cjs');
 const { WrittenPages } = require('./src/tools/build/written-pages.cjs');
 
 const developmentSite = 'https://localhost:3000';
@@ -165,6 +166,7 @@ function workbench(mode) {
     name: 'workbench',
     folder: 'workbench',
     entry: {
+      'first-look': './src/workbench/first-look/main.ts',
       workbench: './src/workbench/main.ts',
       drawing: './src/task-pane/drawing-page.ts',
       'cut-search': './src/task-pane/drawings/cut-search-worker.ts',
@@ -179,7 +181,13 @@ function workbench(mode) {
         noOwnComputer,
       ],
     },
-    plugins: [new MiniCssExtractPlugin(), new CollectLicenses(), ...lighterGrid(), lighterXlsx()],
+    plugins: [
+      new MiniCssExtractPlugin(),
+      new CollectLicenses(),
+      ...lighterGrid(),
+      lighterXlsx(),
+      ...(mode === 'production' ? [new ReadOnce('workbench.js')] : []),
+    ],
   });
 }
 

@@ -103,15 +103,33 @@ function takeDrops(take: (file: File) => void): void {
   });
 }
 
+/** What the page begins with: the paths of all samples, and the first of them; none if the site has none. */
+export interface FirstFiles {
+  readonly paths: readonly string[];
+  readonly first: WorkbookData | undefined;
+}
+
+/** Begins to load what the page begins with. */
+export async function loadFirstFiles(): Promise<FirstFiles> {
+  const paths = await listOfSamples();
+  let first: WorkbookData | undefined;
+  if (paths.includes(firstSample)) {
+    await attempt(firstSample, async () => {
+      first = await readSample(firstSample);
+    });
+  }
+  return { paths, first };
+}
+
 /** Ties the page's controls for files to the spreadsheet and opens the first workbook. */
-export async function startFiles(
+export function startFiles(
   spreadsheet: Spreadsheet,
   host: SheetHost,
   functionLibrary: FunctionLibrary,
-): Promise<Unsaved> {
+  { paths, first }: FirstFiles,
+): Unsaved {
   const unsaved = new Unsaved(spreadsheet);
   const samples = part<HTMLSelectElement>('samples');
-  const [paths] = await Promise.all([listOfSamples(), unsaved.start()]);
   listSamples(samples, paths);
 
   const show = (workbook: WorkbookData, open: OpenFile, isDraft = false): void => {
@@ -180,12 +198,6 @@ export async function startFiles(
   part('undo').addEventListener('click', () => spreadsheet.current().facade.undo());
   part('redo').addEventListener('click', () => spreadsheet.current().facade.redo());
   takeDrops((file) => void openFile(file));
-  let first: WorkbookData | undefined;
-  if (paths.includes(firstSample)) {
-    await attempt(firstSample, async () => {
-      first = await readSample(firstSample);
-    });
-  }
   if (first === undefined) show(blank, { name: 'workbook.xlsx' });
   else {
     show(first, sampleAt(firstSample));
@@ -200,6 +212,7 @@ export async function startFiles(
     });
   // Not waited for: whether another page is still open can take a while to know.
   void attempt('Drafts', async () => {
+    await unsaved.start();
     offerDrafts(await unsaved.left(), unsaved, openDraft);
     document.body.dataset.drafts = 'known';
   });

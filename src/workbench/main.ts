@@ -4,7 +4,7 @@ import '@univerjs/preset-sheets-core/lib/index.css';
 import '../task-pane/task-pane.css';
 import '../task-pane/drawings.css';
 import './workbench.css';
-import './first-look.css';
+import './first-look/first-look.css';
 import './charts/charts.css';
 import { ICommandService } from '@univerjs/core';
 import type { FunctionLibrary, FunctionLibraryHolder } from '../functions/function-library';
@@ -21,11 +21,11 @@ import { builtFunctions } from './built-functions';
 import { showCautionLine } from './caution-line';
 import { followSelection, helpWhileTyping, showCellLine } from './cell-line';
 import { ChartPanel } from './charts/chart-panel';
-import { startFiles } from './files';
+import { loadFirstFiles, startFiles } from './files';
 import { leadToFirstJob } from './first-job';
 import { nameGridControls } from './grid-names';
 import { keepPlans, loadBuiltPlans } from './kept-plans';
-import { attempt, part } from './page-parts';
+import { afterFrame, attempt, part } from './page-parts';
 import { putSheetOnPaper } from './paper-sheet';
 import { moveBetweenRegions } from './regions';
 import { reloadOnBuild } from './reload-on-build';
@@ -33,32 +33,47 @@ import { keepForOffline } from './updates';
 
 async function start(): Promise<void> {
   const darkness = matchMedia('(prefers-color-scheme: dark)');
-  const [functions, builtPlans] = await Promise.all([builtFunctions('.'), loadBuiltPlans()]);
+  const [functions, builtPlans, firstFiles] = await Promise.all([
+    builtFunctions('.'),
+    loadBuiltPlans(),
+    loadFirstFiles(),
+  ]);
   const spreadsheet = createSpreadsheet({ container: part('grid'), functions, dark: darkness.matches });
   darkness.addEventListener('change', () => spreadsheet.setDark(darkness.matches));
   const host = univerHost(spreadsheet, () => darkness.matches);
   const functionLibrary = loadedLibrary();
   keepPlans(functionLibrary.keptPlans, builtPlans);
-  const unsaved = await startFiles(spreadsheet, host, functionLibrary);
-  putSheetOnPaper(spreadsheet);
+  const unsaved = startFiles(spreadsheet, host, functionLibrary, firstFiles);
   moveBetweenRegions(spreadsheet);
   nameGridControls(part('grid'));
-  showReasonsOnHover(spreadsheet);
   helpWhileTyping(spreadsheet, functions);
+  showReasonsOnHover(spreadsheet);
+  putSheetOnPaper(spreadsheet);
+  // For the browser tests, which use the grid through the same interface as the pane.
+  Object.assign(window, { workbench: { host, spreadsheet } });
+  const shown = spreadsheet.shown().then(async () => {
+    document.body.dataset.computed = 'true';
+    await afterFrame();
+    performance.mark('grid computed');
+  });
+  const pane = shown.then(() => showPane(host, functionLibrary));
+  leadToFirstJob(spreadsheet, host, pane);
+  await showRest(spreadsheet, host, await pane, darkness);
+  document.body.dataset.ready = 'true';
+  void attempt('Descriptions of functions', () => loadFunctionWords(spreadsheet));
+  if (process.env.NODE_ENV === 'development') reloadOnBuild();
+  else keepForOffline(() => unsaved.hasChanges());
+}
+
+/** What goes with the numbers in the grid; on a slow computer it comes a second after them. */
+async function showRest(spreadsheet: Spreadsheet, host: SheetHost, pane: Pane, darkness: MediaQueryList) {
   await followSelection(host, [(selection) => showCellLine(spreadsheet, selection)]);
   const charts = new ChartPanel(spreadsheet, () => darkness.matches);
   await charts.start(host);
   const conditions = await followConditions(spreadsheet, host);
   await fitRowsToText(spreadsheet, host);
-  const pane = showPane(host, functionLibrary);
   spreadsheet.onOpened(pane.forget);
-  leadToFirstJob(spreadsheet, host, pane);
   showCautionLine(host, pane.cautions, () => pane.show('checks'));
-  document.body.dataset.ready = 'true';
-  void attempt('Descriptions of functions', () => loadFunctionWords(spreadsheet));
-  if (process.env.NODE_ENV === 'development') reloadOnBuild();
-  else keepForOffline(() => unsaved.hasChanges());
-  // For the browser tests, which use the grid through the same interface as the pane.
   Object.assign(window, { workbench: { host, spreadsheet, charts, conditions } });
 }
 

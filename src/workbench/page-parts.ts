@@ -5,6 +5,12 @@ export function part<T extends HTMLElement = HTMLElement>(id: string): T {
   return element as T;
 }
 
+/** Resolves once the page has shown what has been put into it; a hidden page shows nothing. */
+export async function afterFrame(): Promise<void> {
+  if (document.visibilityState === 'hidden') return;
+  await new Promise<void>((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
+}
+
 let hiding: ReturnType<typeof setTimeout> | undefined;
 
 /** Shows one sentence at the foot of the page for a while. */

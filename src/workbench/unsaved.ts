@@ -49,10 +49,11 @@ export class Unsaved {
     });
   }
 
-  /** If the browser keeps no drafts, a message says so once. */
+  /** Begins to keep drafts, also of what has been typed meanwhile. If the browser keeps none, a message says so once. */
   async start(): Promise<void> {
     try {
       this.drafts = await openDrafts();
+      if (this.isBehind) this.keepSoon();
     } catch {
       notice('This browser keeps no drafts for this page: save your work often.');
     }

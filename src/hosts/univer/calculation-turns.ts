@@ -10,6 +10,7 @@ import {
   type IFormulaDatasetConfig,
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationStartMutation,
+  SetTriggerFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
 import { TriggerCalculationController } from '@univerjs/sheets-formula';
 import { type ServiceParts, withInternals } from './engine-internals';
@@ -31,7 +32,9 @@ interface TriggerParts {
   readonly _commandService: ICommandService;
   readonly _formulaDataModel: FormulaDataModel;
   /** Commands whose changes have not been looked at. */
-  readonly _waitingCommandQueue: readonly unknown[];
+  _waitingCommandQueue: readonly unknown[];
+  /** The moment at which it looks at them. */
+  readonly _setTimeoutKey: number;
   /** How far the running calculation is; the next one begins at once if there is none. */
   _executionInProgressParams: object | null;
   /** Whether the calculation that was asked to stop is to be begun again. */
@@ -40,6 +43,7 @@ interface TriggerParts {
   _executingDirtyData: object;
   /** Begins the first calculation of a workbook. */
   _initialExecuteFormula(): void;
+  _generateDirty(commands: readonly unknown[]): object;
   /** Called last before a calculation is begun or stopped. */
   _mergeDirty(before: object, now: object): object;
   /** Forgets what has changed, once a calculation has ended. */
@@ -142,6 +146,30 @@ function repairTurns(): void {
       if (!ended) count(model, -1);
     }
   };
+}
+
+/**
+ * Begins the first calculation now. The spreadsheet would begin it some moments after it has drawn its cells, then draws,
+ * and goes on when it has drawn: on a slow computer a second or two later.
+ */
+export function calculateAtOnce(injector: Injector): void {
+  const commands = injector.get(ICommandService);
+  const begin = (trigger: TriggerParts): void => {
+    clearTimeout(trigger._setTimeoutKey);
+    const dirty = trigger._generateDirty(trigger._waitingCommandQueue);
+    trigger._waitingCommandQueue = [];
+    trigger._executingDirtyData = trigger._mergeDirty(trigger._executingDirtyData, dirty);
+    const changes = { ...trigger._executingDirtyData };
+    void commands.executeCommand(SetFormulaCalculationStartMutation.id, changes, { onlyLocal: true });
+  };
+  const listening = commands.onCommandExecuted(({ id }) => {
+    if (id !== SetTriggerFormulaCalculationStartMutation.id) return;
+    listening.dispose();
+    // Once the trigger, which listens too, has taken note of the command.
+    queueMicrotask(() => begin(injector.get(TriggerCalculationController) as unknown as TriggerParts));
+  });
+  // As it comes into being, it asks for the calculation of all cells.
+  injector.get(TriggerCalculationController);
 }
 
 /** Resolves once all changes have been calculated; rejects after so many milliseconds. */

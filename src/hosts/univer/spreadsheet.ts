@@ -1,4 +1,4 @@
-import { type Injector, LocaleType, LogLevel, Univer } from '@univerjs/core';
+import { type Injector, LifecycleService, LifecycleStages, LocaleType, LogLevel, Univer } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
 import { IFunctionService } from '@univerjs/engine-formula';
 import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
@@ -7,7 +7,7 @@ import type { FWorkbook } from '@univerjs/sheets/facade';
 import { defaultTheme } from '@univerjs/themes';
 import type { LineMove } from '../moved-lines';
 import type { SheetData, WorkbookData } from '../workbook-model';
-import { repairTurnsOfCalculation, whenCalculated } from './calculation-turns';
+import { calculateAtOnce, repairTurnsOfCalculation, whenCalculated } from './calculation-turns';
 import { CellReader } from './cell-reader';
 import { nextWorkbookId } from './engine';
 import { repairEngine } from './engine-repairs';
@@ -49,6 +49,8 @@ export interface Spreadsheet {
   readonly current: () => OpenWorkbook;
   /** Calculates a formula as if it were on a sheet, after any running calculation. */
   readonly evaluate: (sheet: string, formula: string) => Promise<Evaluated>;
+  /** Resolves once the grid draws its cells with the results of their formulas, at the latest in the next frame. */
+  readonly shown: () => Promise<void>;
   /** Resolves once what was last changed has been calculated, or has nothing that depends on it. */
   readonly settled: () => Promise<void>;
   /** The workbook as it is now, with the results of formulas. */
@@ -113,6 +115,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
     injector,
     current,
     open: (workbook) => {
+      const isFirst = open === undefined;
       if (open !== undefined) api.disposeUnit(open.facade.getId());
       const facade = api.createWorkbook(toSnapshot(workbook, nextWorkbookId()));
       repairEngine(injector.get(IFunctionService));
@@ -127,6 +130,7 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
       };
       const active = workbook.activeSheet === undefined ? null : facade.getSheetByName(workbook.activeSheet);
       if (active !== null) facade.setActiveSheet(active);
+      if (isFirst) calculateAtOnce(injector);
       for (const listener of listeners) listener();
     },
     evaluate: async (name, formula) => {
@@ -136,6 +140,11 @@ export function createSpreadsheet({ container, functions, dark }: SpreadsheetOpt
       const sheet = workbook.getSheetBySheetName(name);
       if (!sheet) throw new Error(`there is no sheet ${name}`);
       return evaluate({ injector, workbook }, sheet, formula);
+    },
+    shown: async () => {
+      await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
+      // A calculation that does not end is a matter of its cells, which the grid then shows as they are.
+      await whenCalculated(injector, longestCalculation).catch(() => undefined);
     },
     settled: () => whenCalculated(injector, longestCalculation),
     save: () => fromSnapshot(current()),

@@ -1,18 +1,22 @@
-import type { CellData, CellResult, SheetData, WorkbookData } from '../../hosts/workbook-model';
+import type { CellData, SheetData, WorkbookData } from '../../hosts/workbook-model';
 import { markupSafe } from '../../manual/markup-safe';
+import { decimalsOf, shownText } from '../../workbench/first-look/shown-text';
+import { lookPlan } from './look-plan';
 
 /** As much of a sheet as a window shows at first; rows without a word are left out. */
 const rows = 12;
 
-/** The sheet that a workbook opens with, as a plain table to look at while the spreadsheet loads. */
-export function firstLook({ sheets, activeSheet }: WorkbookData): string {
+/** The sheet that a workbook opens with, as a plain table that computes itself while the spreadsheet loads. */
+export function firstLook(workbook: WorkbookData): string {
+  const { sheets, activeSheet } = workbook;
   const sheet = sheets.find(({ name }) => name === activeSheet) ?? sheets[0];
   if (sheet === undefined) return '';
   const columns = 1 + Math.max(...sheet.cells.map(({ column }) => column));
   const lines = Array.from({ length: rows }, (_, row) => row)
     .filter((row) => sheet.cells.some((cell) => cell.row === row && shown(cell) !== ''))
     .map((row) => line(sheet, row, columns));
-  return `<table aria-label="${markupSafe(sheet.name)}"><tbody>${lines.join('\n')}</tbody></table>`;
+  const plan = JSON.stringify(lookPlan(workbook, sheet, rows));
+  return `<table aria-label="${markupSafe(sheet.name)}" data-plan="${markupSafe(plan)}"><tbody>${lines.join('\n')}</tbody></table>`;
 }
 
 function line(sheet: SheetData, row: number, columns: number): string {
@@ -22,27 +26,20 @@ function line(sheet: SheetData, row: number, columns: number): string {
   if (first !== undefined && [...cells.values()].filter((cell) => shown(cell) !== '').length === 1) {
     return `<tr data-row="${row}"><td colspan="${columns}"${first.style?.bold ? ' class="title"' : ''}>${shown(first)}</td></tr>`;
   }
-  return `<tr data-row="${row}">${Array.from({ length: columns }, (_, column) => cellMarkup(cells.get(column))).join('')}</tr>`;
+  const all = Array.from({ length: columns }, (_, column) => cellMarkup(cells.get(column), column));
+  return `<tr data-row="${row}">${all.join('')}</tr>`;
 }
 
-function cellMarkup(cell: CellData | undefined): string {
-  if (cell === undefined) return '<td></td>';
+function cellMarkup(cell: CellData | undefined, column: number): string {
+  const place = ` data-column="${column}"`;
+  if (cell === undefined) return `<td${place}></td>`;
   const tag = cell.style?.bold ? 'th' : 'td';
   const kind = typeof cell.value === 'number' ? ' class="figure"' : '';
-  return `<${tag}${kind}>${shown(cell)}</${tag}>`;
+  return `<${tag}${place}${kind}>${shown(cell)}</${tag}>`;
 }
 
-/** A value as the sheet shows it: numbers with the decimals of their format. */
+/** A value as the sheet shows it. */
 function shown({ value, style }: CellData): string {
-  return markupSafe(typeof value === 'number' ? numberText(value, style?.numberFormat) : wordsOf(value));
-}
-
-function numberText(value: number, format = ''): string {
-  const [, decimals] = /\.(0+)/.exec(format) ?? [];
-  return decimals === undefined ? String(Number(value.toPrecision(6))) : value.toFixed(decimals.length);
-}
-
-function wordsOf(value: CellResult | undefined): string {
-  if (value === undefined) return '';
-  return typeof value === 'object' ? value.error.code : String(value);
+  const plain = typeof value === 'object' ? value.error : value;
+  return markupSafe(shownText(plain, decimalsOf(style?.numberFormat)));
 }

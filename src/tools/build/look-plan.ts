@@ -1,0 +1,142 @@
+import type { BinaryExpression, CallExpression, ReferenceIdentifier } from '@borgar/fx';
+import { parseRange, splitSheet } from '../../hosts/address';
+import type { CellData, SheetData, WorkbookData } from '../../hosts/workbook-model';
+import { type Part, readFormula, siltName, targetOf } from '../../task-pane/cell-formula/read-formula';
+import type { LookFormula, LookNode, LookPlan, LookValue } from '../../workbench/first-look/look-plan';
+import { decimalsOf } from '../../workbench/first-look/shown-text';
+
+/** Thrown for a formula that comes down to more than calls of our functions. */
+class NotCovered extends Error {}
+
+/**
+ * Translates the formulas of a sheet that come down to calls of our functions, IF, comparison with blank text, joined text
+ * and cells, for the page to compute before there is a spreadsheet. Others, and what depends on them, are left out.
+ */
+export function lookPlan(workbook: WorkbookData, sheet: SheetData, rows: number): LookPlan {
+  const translation = new Translation(workbook, sheet);
+  for (const cell of sheet.cells) if (cell.formula !== undefined && cell.row < rows) translation.add(cell);
+  return translation.plan();
+}
+
+class Translation {
+  private readonly names = new Map<string, LookValue>();
+  private readonly typed = new Map<string, readonly [number, number, LookValue]>();
+  private readonly formulas: LookFormula[] = [];
+  /** Cells that are computed, by the formula that does it; each formula is looked at once. */
+  private readonly seen = new Map<CellData, LookFormula | undefined>();
+
+  private readonly workbook: WorkbookData;
+  private readonly sheet: SheetData;
+
+  constructor(workbook: WorkbookData, sheet: SheetData) {
+    this.workbook = workbook;
+    this.sheet = sheet;
+  }
+
+  plan(): LookPlan {
+    return { names: Object.fromEntries(this.names), typed: [...this.typed.values()], formulas: this.formulas };
+  }
+
+  /** Whether the formula of a cell is covered, with all that it depends on. */
+  add(cell: CellData): boolean {
+    if (this.seen.has(cell)) return this.seen.get(cell) !== undefined;
+    // One that depends on itself is not covered.
+    this.seen.set(cell, undefined);
+    const part = readFormula(cell.formula ?? '');
+    if (part === undefined) return false;
+    try {
+      const { rows, columns } = parseRange(cell.spill ?? '') ?? { rows: 1, columns: 1 };
+      const decimals = decimalsOf(cell.style?.numberFormat);
+      const is = this.node(part);
+      const formula = { row: cell.row, column: cell.column, rows, columns, is, ...(decimals && { decimals }) };
+      this.seen.set(cell, formula);
+      this.formulas.push(formula);
+      return true;
+    } catch (thrown) {
+      if (thrown instanceof NotCovered) return false;
+      throw thrown;
+    }
+  }
+
+  private node(part: Part): LookNode {
+    switch (part.type) {
+      case 'Literal':
+        return ['value', part.value as LookValue];
+      case 'ReferenceIdentifier':
+        return this.reference(part);
+      case 'CallExpression':
+        return this.call(part);
+      case 'BinaryExpression':
+        return this.binary(part);
+      default:
+        throw new NotCovered(part.type);
+    }
+  }
+
+  private call({ callee, arguments: given }: CallExpression): LookNode {
+    const nodes = given.map((one): LookNode => (one ? this.node(one as Part) : ['value', null]));
+    const name = siltName(callee.name);
+    if (name !== undefined) return ['call', name, ...nodes];
+    const [condition, yes, no] = nodes;
+    if (callee.name.toUpperCase() !== 'IF' || nodes.length !== 3 || !condition || !yes || !no)
+      throw new NotCovered(callee.name);
+    if (condition[0] !== '=' && condition[0] !== '<>') throw new NotCovered('a condition');
+    return ['if', condition, yes, no];
+  }
+
+  private binary({ operator, arguments: [left, right] }: BinaryExpression): LookNode {
+    const nodes = [this.node(left as Part), this.node(right as Part)] as const;
+    const isBlankText = ([kind, value]: LookNode): boolean => kind === 'value' && value === '';
+    if ((operator === '=' || operator === '<>') && nodes.some(isBlankText)) return [operator, ...nodes];
+    if (operator === '&' && nodes.every(isText)) return [operator, ...nodes];
+    throw new NotCovered(operator);
+  }
+
+  private reference(reference: ReferenceIdentifier): LookNode {
+    const target = targetOf(reference);
+    if (target === undefined) throw new NotCovered(reference.value);
+    if ('name' in target) return this.named(target.name);
+    const { top, left, bottom, right } = target.range;
+    const isOther = target.sheet !== undefined && target.sheet !== this.sheet.name;
+    if (isOther || top === null || left === null || bottom === null || right === null)
+      throw new NotCovered(reference.value);
+    for (let row = top; row <= bottom; row++) {
+      for (let column = left; column <= right; column++) this.need(row, column);
+    }
+    return ['cells', top, left, bottom - top + 1, right - left + 1];
+  }
+
+  /** A name of one typed cell. */
+  private named(name: string): LookNode {
+    const refersTo = this.workbook.names?.find((one) => one.name.toLowerCase() === name.toLowerCase())?.refersTo ?? '';
+    const { sheet, rest } = splitSheet(refersTo.replace(/^=/, ''));
+    const range = parseRange(rest.replaceAll('$', ''));
+    const cell = this.workbook.sheets
+      .find((one) => one.name === sheet)
+      ?.cells.find(({ row, column }) => row === range?.row && column === range.column);
+    if (cell === undefined || cell.formula !== undefined || typeof cell.value === 'object') throw new NotCovered(name);
+    this.names.set(name, cell.value ?? null);
+    return ['name', name];
+  }
+
+  /** Makes a cell known: one that is computed is computed first, and one that is typed goes into the plan. */
+  private need(row: number, column: number): void {
+    const filling = this.sheet.cells.find((cell) => {
+      const spill = parseRange(cell.spill ?? '') ?? { row: cell.row, column: cell.column, rows: 1, columns: 1 };
+      const isIn = row >= spill.row && row < spill.row + spill.rows;
+      return cell.formula !== undefined && isIn && column >= spill.column && column < spill.column + spill.columns;
+    });
+    if (filling !== undefined) {
+      if (!this.add(filling)) throw new NotCovered('a cell that is not covered');
+      return;
+    }
+    const value = this.sheet.cells.find((cell) => cell.row === row && cell.column === column)?.value;
+    if (typeof value === 'object') throw new NotCovered('an error');
+    if (value !== undefined) this.typed.set(`${row},${column}`, [row, column, value]);
+  }
+}
+
+/** Whether the page surely gets text here; how it would write a number is the spreadsheet's matter. */
+function isText([kind, value]: LookNode): boolean {
+  return kind === '&' || (kind === 'value' && typeof value === 'string') || (kind === 'call' && value === 'UNIT.LABEL');
+}

@@ -1,0 +1,73 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { functionLibrary } from '../../src/functions/function-library';
+import type { CellData, WorkbookData } from '../../src/hosts/workbook-model';
+import { lookPlan } from '../../src/tools/build/look-plan';
+import { libraryCalls } from '../../src/workbench/first-look/library-calls';
+import { computeLook, isError } from '../../src/workbench/first-look/look-plan';
+import { firstSample } from '../../src/workbench/first-sample';
+import { readWorkbook } from '../../src/workbooks/read-xlsx';
+
+/** The computed cells of a sheet, by row and column. */
+function computed(workbook: WorkbookData): ReadonlyMap<string, unknown> {
+  const sheet = workbook.sheets.find(({ name }) => name === workbook.activeSheet) ?? workbook.sheets[0]!;
+  const cells = computeLook(lookPlan(workbook, sheet, 12), libraryCalls(functionLibrary));
+  return new Map(cells.map(({ row, column, value }) => [`${row},${column}`, value]));
+}
+
+const named: WorkbookData['names'] = [{ name: 'SiltUnits', refersTo: "'Silt units'!$B$4" }];
+const units = { name: 'Silt units', cells: [{ row: 3, column: 1, value: 'metric' }] };
+const oneSheet = (cells: readonly CellData[]): WorkbookData => ({
+  sheets: [{ name: 'Sheet 1', cells }, units],
+  names: named,
+});
+
+test('diameters and heights of the first sample follow from what is typed there', async () => {
+  const workbook = await readWorkbook(readFileSync(`sample-workbooks/${firstSample}`));
+  const first = computed(workbook);
+  // Plane geometry: a wall at 45 degrees is as high as the drum's radius less the drain's.
+  const girth = 72 / Math.PI - 2 * 0.125;
+  for (const [row, diameter] of [22.5, 21.75, girth].entries()) {
+    expect(first.get(`${row + 4},10`)).toBeCloseTo(diameter, 9);
+    expect(first.get(`${row + 4},11`)).toBeCloseTo((diameter - 4) / 2, 9);
+  }
+  expect(first.get('7,11')).toBe('');
+
+  const retyped = {
+    ...workbook,
+    sheets: workbook.sheets.map((sheet) => ({
+      ...sheet,
+      cells: sheet.cells.map((cell) => (cell.value === 21.75 ? { ...cell, value: '2 ft' } : cell)),
+    })),
+  };
+  expect(computed(retyped).get('5,11')).toBeCloseTo((24 - 4) / 2, 9);
+});
+
+test('what a function refuses is an error in its cell and in those that follow from it', () => {
+  const cells = computed(
+    oneSheet([
+      { row: 0, column: 0, value: '22 1/2 gal' },
+      { row: 0, column: 1, formula: '=SILT.UNIT.READ(SiltUnits,"dimension",A1)' },
+      { row: 0, column: 2, formula: '=IF(B1<>"","there","")' },
+    ]),
+  );
+  expect(isError(cells.get('0,1'))).toBe(true);
+  expect(cells.get('0,2')).toBe(cells.get('0,1'));
+});
+
+test('formulas with anything else, and what follows from them, are left to the spreadsheet', () => {
+  const left = [
+    '=A1+1',
+    '=SUM(A1:A2)',
+    '=IF(A1>2,"","x")',
+    '=IF(A1,"","x")',
+    '=A1&" drums"',
+    "='Silt units'!B4",
+    '=SILT.UNIT.READ(SiltUnits,"dimension",B1)',
+    '=SILT.UNIT.READ(C9,"dimension",1+1)',
+    '=C9',
+  ].map((formula, row) => ({ row, column: row === 8 ? 3 : 2, formula }));
+  const circle = { row: 8, column: 2, formula: '=SILT.UNIT.READ(SiltUnits,"dimension",C9)' };
+  const base = { row: 0, column: 1, formula: '=A1*2' };
+  expect([...computed(oneSheet([{ row: 0, column: 0, value: 3 }, base, circle, ...left])).keys()]).toEqual([]);
+});
