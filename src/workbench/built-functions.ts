@@ -1,12 +1,18 @@
-import type { CustomFunctionsStandIn } from '../hosts/univer/custom-functions';
+import {
+  type CustomFunctionsStandIn,
+  createCustomFunctions,
+  installCustomFunctions,
+} from '../hosts/univer/custom-functions';
 import { type FunctionsMetadata, type HostFunction, pairFunctions } from '../hosts/univer/function-set';
 
 /** The add-in's functions from the very files that Excel loads: functions.json, and functions.js, which the page has run. */
 export async function builtFunctions(site: string): Promise<readonly HostFunction[]> {
-  const { CustomFunctions } = globalThis as unknown as { CustomFunctions?: CustomFunctionsStandIn };
-  if (CustomFunctions === undefined || CustomFunctions.associated.size === 0)
-    throw new Error('functions.js cannot be loaded');
+  const { CustomFunctions: earlier } = globalThis as unknown as { CustomFunctions?: CustomFunctionsStandIn };
+  if (earlier === undefined || earlier.associated.size === 0) throw new Error('functions.js cannot be loaded');
+  // From now on errors are made by this script, which knows its own.
+  const standIn = createCustomFunctions(earlier);
+  installCustomFunctions(standIn);
   const response = await fetch(`${site}/functions.json`);
   if (!response.ok) throw new Error(`functions.json: ${response.status}`);
-  return pairFunctions((await response.json()) as FunctionsMetadata, CustomFunctions);
+  return pairFunctions((await response.json()) as FunctionsMetadata, standIn);
 }

@@ -35,8 +35,9 @@ export interface CustomFunctionsStandIn {
   readonly associated: ReadonlyMap<string, Implementation>;
 }
 
-export function createCustomFunctions(): CustomFunctionsStandIn {
-  const associated = new Map<string, Implementation>();
+/** A stand-in; with what an earlier one, of another script of the page, has been told. */
+export function createCustomFunctions(earlier?: CustomFunctionsStandIn): CustomFunctionsStandIn {
+  const associated = new Map<string, Implementation>(earlier?.associated);
   return {
     associate: (id, implementation) => {
       associated.set(id, implementation);
@@ -47,7 +48,7 @@ export function createCustomFunctions(): CustomFunctionsStandIn {
   };
 }
 
-/** Puts the stand-in where the function script looks for it. */
+/** Puts the stand-in where the function script looks for it, whenever it associates a function or makes an error. */
 export function installCustomFunctions(standIn: CustomFunctionsStandIn): void {
   (globalThis as { CustomFunctions?: unknown }).CustomFunctions = standIn;
 }
