@@ -70,7 +70,8 @@ function readSheet(sheet: FileSheet, charts: SheetCharts | undefined): SheetData
   const rowHeights: Record<number, number> = {};
   const hiddenRows: number[] = [];
   sheet.eachRow({ includeEmpty: true }, (row, number) => {
-    if (row.height !== undefined) rowHeights[number - 1] = row.height;
+    // A height that the program fitted to the text itself is left to each program, and follows the text.
+    if (row.height !== undefined && row.customHeight === true) rowHeights[number - 1] = row.height;
     if (row.hidden) hiddenRows.push(number - 1);
     row.eachCell({ includeEmpty: true }, (cell) => {
       const read = readCell(cell);

@@ -1,4 +1,5 @@
 import { Workbook } from '@cj-tech-master/excelts';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import type { WorkbookData } from '../../src/hosts/workbook-model';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
@@ -113,6 +114,23 @@ describe('reading an .xlsx file', () => {
     expect(at(1, 0)).toMatchObject({ value: 'two parts' });
     expect(at(1, 1)).toMatchObject({ formula: '=A2+1', value: 2 });
     expect(at(2, 0)).toMatchObject({ style: { fill: '4472C4' } });
+  });
+
+  // ECMA-376 part 1, 18.3.1.73: customHeight says that somebody has set the height of a row.
+  it('reads heights that somebody set, and leaves those that a program fitted to the text', async () => {
+    const sheets = [{ name: 'Rows', cells: [{ row: 0, column: 0, value: 1 }], rowHeights: { 0: 30, 1: 45, 2: 20 } }];
+    const files = unzipSync(await writeWorkbook({ sheets }));
+    const part = 'xl/worksheets/sheet1.xml';
+    const text = strFromU8(files[part]!);
+    const fitted = text
+      .replace('ht="30" customHeight="1"', 'ht="30"')
+      .replace('ht="20" customHeight="1"', 'ht="20" customHeight="0"');
+    expect(text.length - fitted.length).toBe(' customHeight="1"'.length);
+    const read = await readWorkbook(zipSync({ ...files, [part]: strToU8(fitted) }));
+    expect(read.sheets[0]?.rowHeights).toEqual({ 1: 45 });
+    // Written anew, as with values only, the others have no height that would cut their text.
+    const again = strFromU8(unzipSync(await writeWorkbook(read))[part]!);
+    expect(again.match(/ ht="[\d.]+"/g)).toEqual([' ht="45"']);
   });
 
   it('refuses what is not a workbook', async () => {
