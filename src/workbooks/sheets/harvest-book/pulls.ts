@@ -111,6 +111,7 @@ export function pullsSheet(profile: ReadyProfile): SheetData {
     .put('C4', 'by mass', 'note')
     .across('A5', ['Date', 'Slurry volume', 'Solids share', 'Remark'], 'heading')
     .put('E5', 'What to check', 'heading')
+    .height(5, 32)
     .fill(`E6:E${last}`, checkStyle)
     .put('E6', pullCautions(), checkStyle)
     .alarm(`B6:B${last}`, `=ISNUMBER(SEARCH("${ofPull}",$E6))`)
