@@ -48,6 +48,11 @@ export function createCustomFunctions(earlier?: CustomFunctionsStandIn): CustomF
   };
 }
 
+/** The stand-in that another script of the page has installed. */
+export function installedCustomFunctions(): CustomFunctionsStandIn | undefined {
+  return (globalThis as unknown as { CustomFunctions?: CustomFunctionsStandIn }).CustomFunctions;
+}
+
 /** Puts the stand-in where the function script looks for it, whenever it associates a function or makes an error. */
 export function installCustomFunctions(standIn: CustomFunctionsStandIn): void {
   (globalThis as { CustomFunctions?: unknown }).CustomFunctions = standIn;

@@ -98,7 +98,7 @@ export function createDrawings(context: PaneContext): ViewPart {
       ofForm = false;
       attempt(() => draw(isAgain ? asChosen(recognition.recognized) : recognition.recognized));
     } else if ('drum' in recognition) {
-      form.fill(recognition.drum, recognition.units ?? units.profileText());
+      form.fill(recognition.drum, recognition.units ?? units.profileText(), isAgain);
       form.element.open = true;
       drawForm(recognition.from);
       // Figures from a row follow the selection; those typed into the form stay.

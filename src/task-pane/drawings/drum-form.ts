@@ -7,8 +7,8 @@ import { type DrumField, type DrumRequest, drumFields } from './request';
 
 export interface DrumForm {
   readonly element: HTMLDetailsElement;
-  /** Puts figures from the sheet into the form. */
-  readonly fill: (figures: DrumFigures, units: string) => void;
+  /** Puts figures from the sheet into the form; where they are those of the same row again, what was typed over them stays. */
+  readonly fill: (figures: DrumFigures, units: string, isAgain: boolean) => void;
   /**
    * Follows the workbook to other units: figures from a sheet are removed, because it may be another workbook's, and
    * numbers typed here keep the unit in which they were typed.
@@ -27,6 +27,7 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
   let profile = units;
   const inputs = new Map<DrumField, HTMLInputElement>();
   const fromSheet = new Set<DrumField>();
+  const typedOver = new Set<DrumField>();
   const symbols: HTMLElement[] = [];
   const faults = new Map<DrumField, HTMLElement>();
   const fields = drumFields.map((field) => {
@@ -43,6 +44,7 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
     });
     input.addEventListener('input', () => {
       fromSheet.delete(field);
+      typedOver.add(field);
       changed();
     });
     inputs.set(field, input);
@@ -73,12 +75,14 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
   showUnits();
   return {
     element: make('details', { class: 'drum' }, make('summary', {}, 'A settling drum in section'), ...fields),
-    fill: (figures, next) => {
+    fill: (figures, next, isAgain) => {
       profile = next;
       showUnits();
       // Figures of another drum are removed; those typed here stay.
       clearFromSheet();
+      if (!isAgain) typedOver.clear();
       for (const [field, value] of Object.entries(figures) as [DrumField, CellScalar][]) {
+        if (typedOver.has(field)) continue;
         setText(field, String(value));
         fromSheet.add(field);
       }

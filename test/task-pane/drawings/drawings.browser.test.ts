@@ -81,6 +81,21 @@ describe('what is selected is drawn', () => {
     await expect.poll(() => caption().textContent()).toContain('Rush');
   });
 
+  test('what is typed over a figure of a drum stays when its row changes, and goes with the next row', async () => {
+    await select('Drums', 'B5');
+    await page.getByText('Settling drum in section (Drums, row 5)').waitFor();
+    const pail = page.getByLabel('Height of the pail');
+    const given = await pail.inputValue();
+    await pail.fill('12');
+    await page.evaluate(() => window.paneTest.host.change('Drums', 'G5', 9.5));
+    await expect.poll(() => page.getByLabel('Height of the cone').inputValue()).toBe('9.5');
+    expect(await pail.inputValue()).toBe('12');
+    await select('Drums', 'B6');
+    await page.getByText('Settling drum in section (Drums, row 6)').waitFor();
+    expect(await pail.inputValue()).toBe(given);
+    expect(given).not.toBe('');
+  });
+
   test('the form of a drum follows the workbook to other units', async () => {
     await select('Drums', 'B5');
     await page.getByText('Settling drum in section (Drums, row 5)').waitFor();
