@@ -49,10 +49,6 @@ export const planHarmless: Harmless = {
   },
   'src/formulas/plan/plan-check-balance.ts': {
     'nitrate.level > limit -> nitrate.level >= limit': bound,
-    'left?.[column] -> left[column]': never,
-    'into?.[column] -> into[column]': never,
-    "short('nitrogen') > 1e-9 -> short('nitrogen') >= 1e-9": bound,
-    "short('phosphorus') > 1e-9 -> short('phosphorus') >= 1e-9": bound,
   },
   'src/formulas/plan/plan-check-solids.ts': {
     'overflow > measured * (1 + 1e-9) -> overflow >= measured * (1 + 1e-9)': bound,
