@@ -31,8 +31,8 @@ interface Computed {
   readonly change: number;
 }
 
-/** As many changes as a person makes in a minute, in rows apart from each other. */
-const changes = 9;
+/** As many changes as a person makes in some minutes, in rows apart from each other. */
+const changes = 25;
 
 /** Computes the cells anew, then what follows from each of some changes; refuses results that are errors. */
 async function computed(
