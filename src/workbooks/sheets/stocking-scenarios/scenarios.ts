@@ -143,19 +143,23 @@ export function scenariosSheet(profile: ReadyProfile): SheetData {
     const row = rowOf(key);
     const spec: NamedInput = scenarioInputs[key];
     const { US, metric = US } = inputs[key] ?? { US: same('') };
-    if ('kind' in spec && symbols[spec.kind].symbol !== '') draft.put(`A${row}`, unitOf(spec.kind), 'note');
-    const style = spec.format === undefined ? 'input' : formatted('input', numberFormats[spec.format]);
+    // Some rows have two lines.
+    const middle = { vertical: 'middle' } as const;
+    if ('kind' in spec && symbols[spec.kind].symbol !== '') {
+      draft.put(`A${row}`, unitOf(spec.kind), { ...styles.note, ...middle });
+    }
+    const style = spec.format === undefined ? styles.input : formatted('input', numberFormats[spec.format]);
     draft
       .put(`B${row}`, inputName(scenarioInputs, key), 'heading')
-      .across(`C${row}`, profile === 'US' ? US : metric, style);
+      .across(`C${row}`, profile === 'US' ? US : metric, { ...style, ...middle });
     const sizes = likely[key];
     if ('kind' in spec && sizes !== undefined) {
       draft
         .put(`H${row}`, unlikelyAmong(cellsOf(key), '$C$4:$F$4', spec.kind, sizes), {
           ...styles.note,
+          ...middle,
           fontSize: 9,
           wrap: true,
-          vertical: 'top',
         })
         // A sentence takes two lines beside the task pane.
         .height(row, 26)
