@@ -1,4 +1,6 @@
+import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
+import type { CellData } from '../../src/hosts/workbook-model';
 import { cells, clickCell, type OpenPage, openWorkbench, shown } from './open-workbench';
 import { servedSite } from './served-site';
 
@@ -15,6 +17,15 @@ const faults = (): readonly string[] => open.faults.filter((text) => !text.start
 
 const input = { fill: 'FFF8D6', numberFormat: '0.00' } as const;
 
+/** Opens a workbook of one sheet with these cells. */
+async function openCells(page: Page, filled: readonly CellData[]): Promise<void> {
+  await page.evaluate(
+    (given) => window.workbench.spreadsheet.open({ sheets: [{ name: 'Sheet 1', cells: given }] }),
+    filled,
+  );
+  await shown(page);
+}
+
 test.each([
   ['lines of text', '12.5\n13.5', undefined],
   [
@@ -24,11 +35,8 @@ test.each([
   ],
 ])('input cells keep their fill and number format when %s are pasted into them', async (_, text, html) => {
   const { page } = open;
-  await page.evaluate((style) => {
-    const cells = [0, 1].map((row) => ({ row, column: 0, value: row, style }));
-    window.workbench.spreadsheet.open({ sheets: [{ name: 'Sheet 1', cells }] });
-  }, input);
-  await shown(page);
+  const filled = [0, 1].map((row) => ({ row, column: 0, value: row, style: input }));
+  await openCells(page, filled);
   await page.evaluate(
     ([plain, rich]) => {
       const blob = (content: string, type: string) => ({ [type]: new Blob([content], { type }) });
@@ -52,12 +60,7 @@ test.each([
 
 test('a pasted date is shown as a date where the cell has no number format, and a formula is computed', async () => {
   const { page } = open;
-  await page.evaluate(() =>
-    window.workbench.spreadsheet.open({
-      sheets: [{ name: 'Sheet 1', cells: [{ row: 0, column: 0, value: '', style: { fill: 'FFF8D6' } }] }],
-    }),
-  );
-  await shown(page);
+  await openCells(page, [{ row: 0, column: 0, value: '', style: { fill: 'FFF8D6' } }]);
   await page.evaluate(() => navigator.clipboard.writeText('2026-05-01\t=1+1\n2\t'));
   await clickCell(page, 0, 0);
   await page.keyboard.press('Control+V');
@@ -71,21 +74,11 @@ test('a pasted date is shown as a date where the cell has no number format, and 
 
 test('a note goes where its cell is cut and pasted, over the one that was there, and both are back if undone', async () => {
   const { page } = open;
-  await page.evaluate(() =>
-    window.workbench.spreadsheet.open({
-      sheets: [
-        {
-          name: 'Sheet 1',
-          cells: [
-            { row: 1, column: 0, value: 1, note: 'moves' },
-            { row: 3, column: 2, value: 2, note: 'written over' },
-            { row: 5, column: 2, value: 3, note: 'stays' },
-          ],
-        },
-      ],
-    }),
-  );
-  await shown(page);
+  await openCells(page, [
+    { row: 1, column: 0, value: 1, note: 'moves' },
+    { row: 3, column: 2, value: 2, note: 'written over' },
+    { row: 5, column: 2, value: 3, note: 'stays' },
+  ]);
   const notes = () =>
     page.evaluate(() =>
       window.workbench.spreadsheet
@@ -107,20 +100,10 @@ test('a note goes where its cell is cut and pasted, over the one that was there,
 
 test('a copied input cell can still be typed into when the sheet is protected, in the grid and in the saved file', async () => {
   const { page } = open;
-  await page.evaluate(() =>
-    window.workbench.spreadsheet.open({
-      sheets: [
-        {
-          name: 'Sheet 1',
-          cells: [
-            { row: 0, column: 0, value: 7, style: { fill: 'FFF9DB', locked: false } },
-            { row: 1, column: 0, value: 8, style: { fill: 'FFF9DB' } },
-          ],
-        },
-      ],
-    }),
-  );
-  await shown(page);
+  await openCells(page, [
+    { row: 0, column: 0, value: 7, style: { fill: 'FFF9DB', locked: false } },
+    { row: 1, column: 0, value: 8, style: { fill: 'FFF9DB' } },
+  ]);
   await clickCell(page, 0, 0);
   await page.keyboard.press('Control+C');
   await expect.poll(() => page.evaluate(() => navigator.clipboard.readText())).toBe('7');
@@ -149,10 +132,7 @@ test('a copied input cell can still be typed into when the sheet is protected, i
 
 test('lines of text that are pasted into cells without a format get none, so that a saved file has no font for them', async () => {
   const { page } = open;
-  await page.evaluate(() =>
-    window.workbench.spreadsheet.open({ sheets: [{ name: 'Sheet 1', cells: [{ row: 9, column: 0, value: 1 }] }] }),
-  );
-  await shown(page);
+  await openCells(page, [{ row: 9, column: 0, value: 1 }]);
   await page.evaluate(() => navigator.clipboard.writeText('12.5\n13.5\nmoss'));
   await clickCell(page, 0, 0);
   await page.keyboard.press('Control+V');
