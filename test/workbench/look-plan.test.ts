@@ -1,17 +1,25 @@
 import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
-import { functionLibrary } from '../../src/functions/function-library';
+import { beforeAll, expect, test } from 'vitest';
+import { createCustomFunctions, installCustomFunctions } from '../../src/hosts/univer/custom-functions';
 import type { CellData, WorkbookData } from '../../src/hosts/workbook-model';
 import { lookPlan } from '../../src/tools/build/look-plan';
-import { libraryCalls } from '../../src/workbench/first-look/library-calls';
+import { associatedCalls } from '../../src/workbench/first-look/associated-calls';
 import { computeLook, isError } from '../../src/workbench/first-look/look-plan';
 import { firstSample } from '../../src/workbench/first-sample';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 
+const standIn = createCustomFunctions();
+
+beforeAll(async () => {
+  installCustomFunctions(standIn);
+  // The script associates functions while it is loaded, so the stand-in must exist first.
+  await import('../../src/functions/associate');
+});
+
 /** The computed cells of a sheet, by row and column. */
 function computed(workbook: WorkbookData): ReadonlyMap<string, unknown> {
   const sheet = workbook.sheets.find(({ name }) => name === workbook.activeSheet) ?? workbook.sheets[0]!;
-  const cells = computeLook(lookPlan(workbook, sheet, 12), libraryCalls(functionLibrary));
+  const cells = computeLook(lookPlan(workbook, sheet, 12), associatedCalls(standIn));
   return new Map(cells.map(({ row, column, value }) => [`${row},${column}`, value]));
 }
 

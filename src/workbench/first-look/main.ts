@@ -2,17 +2,18 @@
  * Runs before the workbench's own script, which a slow computer reads for seconds: loads the functions, computes the cells
  * of the first look with them, and then lets the workbench begin.
  */
-import type { FunctionLibraryHolder } from '../../functions/function-library';
-import { createCustomFunctions, installCustomFunctions } from '../../hosts/univer/custom-functions';
-import { libraryCalls } from './library-calls';
+import {
+  type CustomFunctionsStandIn,
+  createCustomFunctions,
+  installCustomFunctions,
+} from '../../hosts/univer/custom-functions';
+import { associatedCalls } from './associated-calls';
 import { computeLook, type LookPlan } from './look-plan';
 import { shownText } from './shown-text';
 
-function showComputed(table: HTMLTableElement): void {
-  const { siltstead } = globalThis as FunctionLibraryHolder;
-  if (siltstead === undefined) return;
+function showComputed(table: HTMLTableElement, functions: CustomFunctionsStandIn): void {
   const plan = JSON.parse(table.dataset.plan ?? '') as LookPlan;
-  for (const { row, column, value, decimals } of computeLook(plan, libraryCalls(siltstead))) {
+  for (const { row, column, value, decimals } of computeLook(plan, associatedCalls(functions))) {
     const cell = table.querySelector(`[data-row="${row}"] > [data-column="${column}"]`);
     const text = shownText(value, decimals);
     if (cell !== null && cell.textContent !== text) cell.textContent = text;
@@ -43,13 +44,14 @@ function afterFrame(work: () => void): void {
 function start(): void {
   const workbench = 'workbench.js';
   // The functions associate themselves with what stands there; the workbench takes them from it.
-  installCustomFunctions(createCustomFunctions());
+  const standIn = createCustomFunctions();
+  installCustomFunctions(standIn);
   const functions = addScript('functions.js');
   functions.onload = () => {
     askFor(workbench);
     try {
       const table = document.querySelector<HTMLTableElement>('#first-look table');
-      if (table !== null) showComputed(table);
+      if (table !== null && standIn.associated.size > 0) showComputed(table, standIn);
     } finally {
       afterFrame(() => {
         performance.mark('first look computed');
