@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { beforeAll, expect, test } from 'vitest';
-import { createCustomFunctions, installCustomFunctions } from '../../src/hosts/univer/custom-functions';
+import { expect, test } from 'vitest';
+import { functionLibrary } from '../../src/functions/function-library';
+import { functionId } from '../../src/functions/metadata';
+import { createCustomFunctions } from '../../src/hosts/univer/custom-functions';
 import type { CellData, WorkbookData } from '../../src/hosts/workbook-model';
 import { lookPlan } from '../../src/tools/build/look-plan';
 import { associatedCalls } from '../../src/workbench/first-look/associated-calls';
@@ -9,12 +11,10 @@ import { firstSample } from '../../src/workbench/first-sample';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 
 const standIn = createCustomFunctions();
-
-beforeAll(async () => {
-  installCustomFunctions(standIn);
-  // The script associates functions while it is loaded, so the stand-in must exist first.
-  await import('../../src/functions/associate');
-});
+for (const row of functionLibrary.catalogue) {
+  const adapted = functionLibrary.adapt(row, (code, message) => new standIn.Error(code, message));
+  standIn.associate(functionId(row), adapted);
+}
 
 /** The computed cells of a sheet, by row and column. */
 function computed(workbook: WorkbookData): ReadonlyMap<string, unknown> {
