@@ -21,6 +21,8 @@ export interface SearchLimits {
   /** A layout no longer than this ends the search. */
   readonly enough: number;
   readonly random: () => number;
+  /** Takes every layout that a change led to. */
+  readonly seen: Layout[];
 }
 
 /** The shortest layout that small changes of some lead to. */
@@ -44,7 +46,7 @@ export function improved(
   layout: Layout,
   job: Job,
   mostSteps: number,
-  { budget, effort, enough, random }: SearchLimits,
+  { budget, effort, enough, random, seen }: SearchLimits,
 ): Layout {
   const begun = budget.spent;
   const sheets: Sheet[] = [];
@@ -62,6 +64,7 @@ export function improved(
     const next = laidNear(job, changed(current.spots, job, random), room, sheets);
     if (next === undefined || cost(next) > cost(current) + worse) continue;
     current = next;
+    seen.push(next);
     if (!isShorter(next, best, job)) continue;
     best = next;
     idle = 0;

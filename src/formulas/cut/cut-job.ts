@@ -46,6 +46,8 @@ export interface Job {
   readonly width: number;
   readonly rowCount: number;
   readonly rowHeight: number;
+  /** Whether pieces on its rows may overlap a little. */
+  readonly isRough: boolean;
   /** A turned piece with the gap round it. */
   readonly grown: (rows: Rows, budget: StepBudget) => Grown;
 }
@@ -56,30 +58,49 @@ const usualRows = 120;
 const fewShapes = 100;
 const manyShapes = 300;
 
+/** So few rough rows are quick to lay on and tell good layouts from bad ones. */
+const roughRows = 42;
+
+/** The job on rough rows, with its pieces at the same turns. */
+export function roughJob(job: Job): Job {
+  return prepareJob(job.pieces, job.sheet, roughRows, job, true);
+}
+
 /** A job from its pieces. One with such pieces on the same sheet saves the work of trying their turns again. */
-export function prepareJob(pieces: readonly Piece[], sheet: SheetSize, rowCount = usualRows, like?: Job): Job {
+export function prepareJob(
+  pieces: readonly Piece[],
+  sheet: SheetSize,
+  rowCount = usualRows,
+  like?: Job,
+  isRough = false,
+): Job {
   const length = sheet.length - 2 * sheet.gap;
   const width = sheet.width - 2 * sheet.gap;
   const rowHeight = width / rowCount;
   const names = pieces.map((piece) => JSON.stringify(piece));
   const unlike = new Map(names.map((name, i) => [name, pieces[i] as Piece]));
-  const room = { length, width, rowHeight, unlike: unlike.size };
+  const room = { length, width, rowHeight, unlike: unlike.size, isRough };
   const tried = shapesByName(like, unlike.size);
   const byName = new Map(
     Array.from(unlike, ([name, piece]) => {
       const alike = tried.get(name);
-      return [name, alike !== undefined && like?.rowCount === rowCount ? alike : shapeFor(piece, room, alike)];
+      return [
+        name,
+        alike !== undefined && like?.rowCount === rowCount && like.isRough === isRough
+          ? alike
+          : shapeFor(piece, room, alike),
+      ];
     }),
   );
   const items = names.map((name) => byName.get(name) as Shape);
   const known = new Map<Rows, Grown>();
   const grown = (rows: Rows, budget: StepBudget) => {
-    const found = known.get(rows) ?? grownBy(rows, sheet.gap, rowHeight, rowCount, budget);
+    const found = known.get(rows) ?? grownBy(rows, sheet.gap, rowHeight, rowCount, budget, isRough);
     known.set(rows, found);
     return found;
   };
   return {
-    ...{ sheet, pieces, length, width, rowCount, rowHeight, grown },
+    ...{ sheet, pieces, length, width, rowCount, rowHeight, isRough, grown },
     shapes: [...byName.values()],
     shapeOf: (item) => items[item] as Shape,
   };
@@ -98,6 +119,7 @@ interface Room {
   readonly rowHeight: number;
   /** Different shapes of the job. */
   readonly unlike: number;
+  readonly isRough: boolean;
 }
 
 function shapeFor(piece: Piece, room: Room, alike: Shape | undefined): Shape {
@@ -131,7 +153,7 @@ function shapeFor(piece: Piece, room: Room, alike: Shape | undefined): Shape {
  * The rows of a piece by its turn, made once. Rows are made only for a piece that fits the sheet: one far wider would
  * have too many.
  */
-function rowsAt(piece: Piece, { length, width, rowHeight }: Room): (turn: number) => Rows | undefined {
+function rowsAt(piece: Piece, { length, width, rowHeight, isRough }: Room): (turn: number) => Rows | undefined {
   const box = turnedBox(piece);
   const fits = (size: { readonly length: number; readonly width: number }, allowance: number) =>
     size.width <= width * (1 + allowance) && size.length <= length * (1 + allowance);
@@ -140,7 +162,7 @@ function rowsAt(piece: Piece, { length, width, rowHeight }: Room): (turn: number
     const turn = piece.shape === 'rectangle' ? squareTurn(wanted) : wanted;
     if (turn === undefined) return undefined;
     if (known.has(turn)) return known.get(turn);
-    const rows = fits(box(turn), 1e-9) ? pieceRows(piece, turn, rowHeight) : undefined;
+    const rows = fits(box(turn), 1e-9) ? pieceRows(piece, turn, rowHeight, isRough) : undefined;
     const kept = rows !== undefined && fits(rows, 1e-12) ? rows : undefined;
     known.set(turn, kept);
     return kept;

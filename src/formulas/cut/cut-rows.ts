@@ -33,7 +33,14 @@ export interface Rows {
   readonly stride: number;
 }
 
-export function pieceRows(piece: Piece, turn: number, rowHeight: number): Rows {
+/** Rough rows take away so many of a row's height from the piece before it is counted in whole rows. */
+const roughLess = 0.7;
+
+/**
+ * Rough rows hold what the piece needs at their middles alone: they are fewer and no piece seems larger than it is, but two
+ * pieces on them may overlap by up to a row.
+ */
+export function pieceRows(piece: Piece, turn: number, rowHeight: number, isRough = false): Rows {
   const runs: Run[] = [];
   for (const part of pieceOutline(piece)) {
     if ('arc' in part) addArcRuns(runs, part.arc.radius, part.arc.start, part.arc.sweep, turn);
@@ -49,7 +56,8 @@ export function pieceRows(piece: Piece, turn: number, rowHeight: number): Rows {
   const low = heights[0]!;
   const width = heights.at(-1)! - low;
   const slabs = slabsBetween(heights, runs);
-  const count = Math.max(1, Math.ceil((width / rowHeight) * (1 - 1e-12)));
+  const count = Math.max(1, Math.ceil((width / rowHeight - (isRough ? roughLess : 0)) * (1 - 1e-12)));
+  const start = isRough ? low + (width - count * rowHeight) / 2 : low;
   // Plain lists, because a typed array of this size takes longer to allocate than to fill.
   const starts: number[] = [0];
   const stretches: number[] = [];
@@ -59,11 +67,11 @@ export function pieceRows(piece: Piece, turn: number, rowHeight: number): Rows {
   let weight = 0;
   let moment = 0;
   for (let row = 0; row < count; row++) {
-    const bottom = low + row * rowHeight;
-    const top = row === count - 1 ? low + width : bottom + rowHeight;
+    const bottom = isRough ? start + (row + 0.5) * rowHeight : low + row * rowHeight;
+    const top = isRough ? bottom : row === count - 1 ? low + width : bottom + rowHeight;
     while (lowest < slabs.length - 1 && slabs[lowest]!.to <= bottom) lowest++;
     let found = 0;
-    for (let i = lowest; i < slabs.length && slabs[i]!.from < top; i++) {
+    for (let i = lowest; i < slabs.length && (i === lowest || slabs[i]!.from < top); i++) {
       found = addStretches(ends, found, slabs[i]!, bottom, top);
     }
     found = merged(ends, found);
@@ -78,7 +86,7 @@ export function pieceRows(piece: Piece, turn: number, rowHeight: number): Rows {
     starts.push(stretches.length);
   }
   return {
-    ...{ turn, width, count, starts, length: right - left, originX: -left, originY: -low, middleX: moment / weight },
+    ...{ turn, width, count, starts, length: right - left, originX: -left, originY: -start, middleX: moment / weight },
     ...{ stretches, lefts, stride: strideOf(count) },
   };
 }

@@ -4,10 +4,12 @@
  * It counts steps instead of time, so that the same pieces give the same plan on any machine.
  */
 import { layBoxes } from './cut-boxes';
-import { fineRows, finestRows, onFinerRows } from './cut-finer';
-import { improved, inTurn, type SearchLimits, shortestOf } from './cut-improve';
-import type { Job } from './cut-job';
+import type { Target } from './cut-changes';
+import { movedCloser } from './cut-closer';
+import { improved, inTurn, shortestOf } from './cut-improve';
+import { type Job, roughJob } from './cut-job';
 import { isShorter, type Layout, lay, lengthOf, type Recipe } from './cut-layout';
+import { laidNear } from './cut-near';
 import type { Rows } from './cut-rows';
 import type { StepBudget } from './cut-sheet';
 import { randomStart, rankedStarts, recipeFor, sampleOf, starts } from './cut-starts';
@@ -16,9 +18,10 @@ import { randomNumbers } from './random-numbers';
 /** About a quarter of a second. */
 const stepsAnEffort = 26e6;
 /** The shares of it for boxes, ranking, the starts, the sample and the fine rows, each including those before. */
-const shares = { boxes: 0.1, ranking: 0.2, starts: 0.25, byChance: 0.45, many: 0.5, sample: 0.6, fine: 1.4 };
-/** With more different shapes than this, their fine rows would take too long to make. */
-const mostFineShapes = 200;
+const shares = { boxes: 0.1, ranking: 0.2, starts: 0.25, byChance: 0.45, many: 0.5, sample: 0.6, rows: 1, all: 1.4 };
+/** So few pieces on one sheet are searched on rough rows, and on such a row or the next ones they find room. */
+const fewRough = 20;
+const roughWithin = 3;
 /** More pieces than this are searched by a sample of them. */
 const fewPieces = 40;
 const sampleSize = 14;
@@ -39,7 +42,8 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
   const boxes = layBoxes(job, inOrders, budget, mostSteps * shares.boxes);
   let shortest = boxes;
   const random = randomNumbers();
-  const limits = { budget, effort, enough, random };
+  const seen: Layout[] = [];
+  const limits = { budget, effort, enough, random, seen };
   const found: Layout[] = [boxes];
   const tryStart = (recipe: Recipe, most: number) => {
     if (lengthOf(shortest, job) <= enough) return;
@@ -69,20 +73,31 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
       for (const next of repeatedRecipes(job, order, sample, small)) tryStart(next, mostSteps);
     }
   }
-  const best = shortestOf(bestUnlike(found, job, searchesOf(order.length)), job, mostSteps, limits);
-  return refined(job, best, mostSteps * shares.fine, limits);
+  const few = bestUnlike(found, job, searchesOf(order.length));
+  const rough = order.length <= fewRough && shortest.sheets === 1 ? onRoughRows(job, few, budget) : undefined;
+  const on = rough ?? { job, few };
+  const best = shortestOf(on.few, on.job, mostSteps * shares.rows, {
+    ...limits,
+    // A layout on rough rows may become longer when it is made sound.
+    enough: rough === undefined ? enough : 0,
+  });
+  const met = [best, ...seen.filter(({ spots }) => spots.length === order.length)];
+  const sound = rough === undefined ? best : shortest;
+  return movedCloser(sound, met, { sound: job, met: on.job }, { ...limits, mostSteps: mostSteps * shares.all });
 }
 
-/** The layout on finer rows, changed there too, and then on the finest. */
-function refined(job: Job, coarse: Layout, mostSteps: number, limits: SearchLimits): Layout {
-  let best = coarse;
-  if (job.shapes.length > mostFineShapes) return best;
-  const { budget } = limits;
-  const fine = onFinerRows({ job, layout: coarse }, fineRows, budget);
-  const changed = fine && { job: fine.job, layout: improved(fine.layout, fine.job, mostSteps, limits) };
-  const finest = changed && onFinerRows(changed, finestRows(job), budget);
-  for (const next of [changed, finest]) if (next && isShorter(next.layout, best, job)) best = next.layout;
-  return best;
+/** The layouts on rough rows, each piece near its place; undefined if it finds no room there in any of them. */
+function onRoughRows(job: Job, layouts: readonly Layout[], budget: StepBudget) {
+  const rough = roughJob(job);
+  const few = layouts.flatMap((layout) => {
+    const targets = layout.spots.flatMap((spot): readonly Target[] => {
+      const rows = rough.shapeOf(spot.item).at(spot.rows.turn);
+      return rows === undefined ? [] : [{ ...spot, rows, within: roughWithin }];
+    });
+    const limits = { length: job.length, budget, mostSteps: Infinity };
+    return laidNear(rough, { targets, first: 0 }, limits, []) ?? [];
+  });
+  return few.length > 0 ? { job: rough, few } : undefined;
 }
 
 /** How many layouts are changed side by side at first: few pieces are soon laid again, and more depends on their start. */

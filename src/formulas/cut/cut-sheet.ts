@@ -152,7 +152,14 @@ export interface Grown {
 }
 
 /** Rows that are off the sheet wherever the piece lies are left out, because a gap may be far wider than the sheet. */
-export function grownBy(rows: Rows, gap: number, rowHeight: number, sheetRows: number, budget: StepBudget): Grown {
+export function grownBy(
+  rows: Rows,
+  gap: number,
+  rowHeight: number,
+  sheetRows: number,
+  budget: StepBudget,
+  isRough = false,
+): Grown {
   const below = gap > 0 ? Math.min(sheetRows, Math.ceil(gap / rowHeight)) : 0;
   const starts: number[] = [0];
   const all: number[] = [];
@@ -160,8 +167,8 @@ export function grownBy(rows: Rows, gap: number, rowHeight: number, sheetRows: n
   for (let i = 0; i < rows.count + 2 * below; i++) {
     let count = 0;
     for (let row = Math.max(0, i - 2 * below); row <= Math.min(rows.count - 1, i); row++) {
-      // Any two points of two rows are at least this far apart across the sheet.
-      const rise = Math.max(0, Math.abs(row - (i - below)) - 1) * rowHeight;
+      // Any two points of two rows are at least this far apart across the sheet; of rough rows, the middles are.
+      const rise = Math.max(0, Math.abs(row - (i - below)) - (isRough ? 0 : 1)) * rowHeight;
       const aside = Math.sqrt(Math.max(0, (gap - rise) * (gap + rise))) + apart;
       for (let s = rows.starts[row]!; s < rows.starts[row + 1]!; s += 2) {
         count = insert(found, count, rows.stretches[s]! - aside, rows.stretches[s + 1]! + aside);

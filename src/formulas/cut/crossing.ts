@@ -1,0 +1,63 @@
+/**
+ * Whether laid pieces overlap, exactly: their outlines cross, or one lies inside of the other.
+ */
+import { contains, isWithin, type LaidArc, type LaidLine, type LaidPiece } from './laid-piece';
+import { areBoxesNear } from './nearness';
+
+/** Whether any of the first so many pieces overlaps another. Pieces that only touch may count as overlapping by rounding. */
+export function overlaps(pieces: readonly LaidPiece[], count: number): boolean {
+  return pieces
+    .slice(0, count)
+    .some((one, i) => pieces.some((other, j) => j > i && areBoxesNear(one, other, 0) && doOverlap(one, other)));
+}
+
+function doOverlap(one: LaidPiece, other: LaidPiece): boolean {
+  if (one.corners.some((corner) => contains(other, corner))) return true;
+  if (other.corners.some((corner) => contains(one, corner))) return true;
+  return (
+    one.lines.some(
+      (line) =>
+        other.lines.some((next) => doLinesCross(line, next)) || other.arcs.some((arc) => doesArcCross(line, arc)),
+    ) ||
+    one.arcs.some(
+      (arc) => other.lines.some((line) => doesArcCross(line, arc)) || other.arcs.some((next) => doArcsCross(arc, next)),
+    )
+  );
+}
+
+/** The ends of a line lie on different sides of another. */
+function parts(line: LaidLine, { x, y, outX, outY, length }: LaidLine): boolean {
+  const from = (x - line.x) * line.outX + (y - line.y) * line.outY;
+  const to = from + length * (outX * line.outY - outY * line.outX);
+  return from * to < 0;
+}
+
+function doLinesCross(one: LaidLine, other: LaidLine): boolean {
+  return parts(one, other) && parts(other, one);
+}
+
+function doesArcCross(line: LaidLine, arc: LaidArc): boolean {
+  const aside = (arc.x - line.x) * line.outX + (arc.y - line.y) * line.outY;
+  if (Math.abs(aside) >= arc.radius) return false;
+  const middle = (arc.y - line.y) * line.outX - (arc.x - line.x) * line.outY;
+  const half = Math.sqrt(arc.radius * arc.radius - aside * aside);
+  return [middle - half, middle + half].some((along) => {
+    if (along <= 0 || along >= line.length) return false;
+    const x = line.x - along * line.outY - arc.x;
+    const y = line.y + along * line.outX - arc.y;
+    return isWithin(Math.atan2(y, x), arc);
+  });
+}
+
+function doArcsCross(one: LaidArc, other: LaidArc): boolean {
+  const [dx, dy] = [other.x - one.x, other.y - one.y];
+  const from = Math.hypot(dx, dy);
+  if (from >= one.radius + other.radius || from <= Math.abs(one.radius - other.radius)) return false;
+  const direction = Math.atan2(dy, dx);
+  // The law of cosines in the triangle of the two centers and a crossing.
+  const atOne = Math.acos((from ** 2 + one.radius ** 2 - other.radius ** 2) / (2 * from * one.radius));
+  const atOther = Math.acos((from ** 2 + other.radius ** 2 - one.radius ** 2) / (2 * from * other.radius));
+  return [1, -1].some(
+    (side) => isWithin(direction + side * atOne, one) && isWithin(direction + Math.PI - side * atOther, other),
+  );
+}
