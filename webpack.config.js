@@ -121,6 +121,14 @@ const functionsLayer = 'functions';
 const functionsRules = [
   {
     issuerLayer: functionsLayer,
+    ...typescript,
+    test: /[\\/]cut-plan\.ts$/,
+    options: { target: 'es2022' },
+    // The search is a script of its own, which not every workbook needs.
+    resolve: { alias: { './lay-pieces$': inProject('src/formulas/cut/lay-pieces-later.ts') } },
+  },
+  {
+    issuerLayer: functionsLayer,
     test: /[\\/]src[\\/]catalogue[\\/].*\.ts$/,
     loader: 'ts-loader',
     options: {
@@ -137,6 +145,7 @@ function addIn(mode, site) {
     name: 'add-in',
     entry: {
       functions: { import: './src/functions/associate.ts', layer: functionsLayer },
+      'cut-plans': './src/functions/cut-plans.ts',
       'task-pane': './src/task-pane/main.ts',
       drawing: './src/task-pane/drawing-page.ts',
       'cut-search': './src/task-pane/drawings/cut-search-worker.ts',
@@ -192,9 +201,9 @@ function workbench(mode) {
 }
 
 /** Files of the add-in that the workbench has copies of, so that Excel never gets a file out of the workbench's cache. */
-const shared = ['functions.js', 'drawing.html', 'task-pane.css', 'drawings.css'];
+const shared = ['functions.js', 'cut-plans.js', 'drawing.html', 'task-pane.css', 'drawings.css'];
 
-/** Cut plans hold only for the function script that found them, so that its mark goes with them. */
+/** Cut plans hold only for the scripts that found them, so that their mark goes with them. */
 const plansFile = 'workbench/cut-plans.json';
 function markedPlans(plans, script) {
   const mark = createHash('sha256').update(script).digest('hex').slice(0, 16);
@@ -213,7 +222,9 @@ function wholeSite(mode, site) {
       new EmittedFiles(async () => {
         const samples = filesIn(inProject('sample-workbooks'), '.xlsx');
         const written = await writtenPages.next();
-        const script = readFileSync(path.join(dist, 'functions.js'));
+        const script = ['functions.js', 'cut-plans.js']
+          .map((name) => readFileSync(path.join(dist, name), 'utf8'))
+          .join('');
         return [
           ...written.map(([name, content]) =>
             asSent([name, name === plansFile ? markedPlans(content, script) : content]),

@@ -12,7 +12,7 @@ import { readWorkbook } from '../src/workbooks/read-xlsx';
 import { spill } from './functions/call';
 import { CellError } from './functions/cell-error';
 
-/** What `npm run build` leaves in dist, taken as Excel takes it: one classic script, one metadata file, pages. */
+/** What `npm run build` leaves in dist, taken as Excel takes it: classic scripts, one metadata file, pages. */
 const file = (name: string) => readFileSync(`dist/${name}`, 'utf8');
 const pages = () => readdirSync('dist').filter((name) => name.endsWith('.html'));
 
@@ -21,17 +21,23 @@ let built: ReadonlyMap<string, Implementation>;
 
 beforeAll(() => {
   if (!existsSync('dist/functions.js')) throw new Error('dist is not built yet: npm run build');
-  built = associated();
+  built = associated({}).functions;
 });
 
-/** Runs the built script as a browser would, with nothing around it but a stand-in for Excel's global. */
-function associated(): ReadonlyMap<string, Implementation> {
+/**
+ * Runs the built script as a browser would, with nothing around it but a stand-in for Excel's global; and the script of the
+ * search before it, unless the page is one that it has yet to be loaded into.
+ */
+function associated({ page }: { page?: object }) {
   const functions = new Map<string, Implementation>();
   const associate = (id: string, implementation: Implementation) => {
     functions.set(id, implementation);
   };
-  runInContext(file('functions.js'), createContext({ CustomFunctions: { associate, Error: CellError } }));
-  return functions;
+  const ErrorCode = { notAvailable: '#N/A' };
+  const context = createContext({ CustomFunctions: { associate, Error: CellError, ErrorCode }, URL, ...page });
+  if (page === undefined) runInContext(file('cut-plans.js'), context);
+  runInContext(file('functions.js'), context);
+  return { functions, context };
 }
 
 /** A typed call's answer, by whatever answers one call. */
@@ -51,9 +57,13 @@ test('only the manifest and the metadata hold the address of the site, which is 
   expect(holding.sort()).toEqual(['functions.json', 'manifest.xml', 'workbench/functions.json']);
 });
 
-test('the cut plans of the first sample are those that its formulas find, with the mark of the script that finds them', async () => {
+test('the cut plans of the first sample are those that its formulas find, with the mark of the scripts that find them', async () => {
   const { script, plans } = JSON.parse(file('workbench/cut-plans.json')) as { script: string; plans: unknown[] };
-  expect(createHash('sha256').update(file('functions.js')).digest('hex')).toMatch(new RegExp(`^${script}`));
+  expect(
+    createHash('sha256')
+      .update(file('functions.js') + file('cut-plans.js'))
+      .digest('hex'),
+  ).toMatch(new RegExp(`^${script}`));
   expect(script).toHaveLength(16);
   expect(plans.length).toBeGreaterThan(0);
   expect(JSON.stringify(plans)).toBe(
@@ -95,6 +105,50 @@ describe('the functions script', () => {
   test('is one file without evaluation of text, and within 80 kB as it travels', () => {
     expect(file('functions.js')).not.toMatch(/\beval\(|new Function\(|\bimport\(/);
     expect(gzipSync(file('functions.js'), { level: 9 }).length).toBeLessThanOrEqual(80_000);
+  });
+
+  const order = ['US', spill('CONE.PATTERN', 'US', 22.5, 4, 9.25, 2, 0.75), 96, 48, 0.25] as const;
+
+  /** A page of Excel that has run only the functions' script; scripts that it adds are noted, and loaded when told. */
+  function pageWithoutSearch() {
+    const added: { src: string; onload: () => void; onerror: () => void; remove: () => void }[] = [];
+    const document = {
+      currentScript: null,
+      baseURI: 'https://farm.example/task-pane.html',
+      createElement: () => ({ remove: () => added.pop() }),
+      head: { append: (script: (typeof added)[number]) => added.push(script) },
+    };
+    class HTMLScriptElement {}
+    const { functions, context } = associated({ page: { document, HTMLScriptElement } });
+    return { added, context, sheets: (): unknown => functions.get('CUT.SHEETS')!(...order) };
+  }
+
+  test('loads the search for cut plans once, when the first plan is asked for, and then answers at once', async () => {
+    const { added, context, sheets } = pageWithoutSearch();
+    expect(added).toEqual([]);
+    const answers = [sheets(), sheets()];
+    expect(added.map(({ src }) => src)).toEqual(['https://farm.example/cut-plans.js']);
+    runInContext(file('cut-plans.js'), context);
+    added[0]!.onload();
+    const expected = spill('CUT.SHEETS', ...order);
+    for (const found of await Promise.all(answers)) expect(found).toEqual(expected);
+    expect(sheets()).toEqual(expected);
+    expect(added).toHaveLength(1);
+  });
+
+  test('says in the cell that the search did not load, and tries again at the next calculation', async () => {
+    const { added, context, sheets } = pageWithoutSearch();
+    const first = sheets();
+    added[0]!.onerror();
+    await expect(first).rejects.toMatchObject({
+      code: '#N/A',
+      message: 'cut-plans.js, which searches for cut plans, did not load; check that its site can be reached',
+    });
+    const second = sheets();
+    expect(added).toHaveLength(1);
+    runInContext(file('cut-plans.js'), context);
+    added[0]!.onload();
+    expect(await second).toEqual(spill('CUT.SHEETS', ...order));
   });
 });
 

@@ -45,6 +45,8 @@ export interface FunctionRow<A extends Arguments = Arguments, R extends Result =
   readonly summary: string;
   /** False only if neither an argument nor the result has a unit, so that the function needs no profile. */
   readonly units?: false;
+  /** True if it needs the search for cut plans, which Excel loads when it is first needed. */
+  readonly search?: true;
   readonly arguments: A;
   readonly result: R;
   readonly compute: (given: Given<A>, profile: Profile) => Computed<R>;

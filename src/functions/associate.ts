@@ -4,19 +4,28 @@
  * page opened on its own there is neither, and the functions are only in the library for that page.
  */
 
+import { isSearchLoaded } from '../formulas/cut/cut-plan';
 import { type FunctionLibraryHolder, functionLibrary } from './function-library';
+import { loadCutSearch } from './load-cut-plans';
 import { functionId } from './metadata';
 
 (globalThis as FunctionLibraryHolder).siltstead = functionLibrary;
 
+const failure = (code: string, message: string) =>
+  new CustomFunctions.Error(code as CustomFunctions.ErrorCode, message);
+
 if (typeof CustomFunctions !== 'undefined') {
   for (const row of functionLibrary.catalogue) {
-    CustomFunctions.associate(
-      functionId(row),
-      functionLibrary.adapt(
-        row,
-        (code, message) => new CustomFunctions.Error(code as CustomFunctions.ErrorCode, message),
-      ),
+    const call = functionLibrary.adapt(row, failure);
+    const later = async (...values: unknown[]) => {
+      await loadCutSearch().catch(({ message }: Error) => {
+        throw failure(CustomFunctions.ErrorCode.notAvailable, message);
+      });
+      return call(...values);
+    };
+    const isReady = () => row.search !== true || isSearchLoaded();
+    CustomFunctions.associate(functionId(row), (...values: unknown[]) =>
+      isReady() ? call(...values) : later(...values),
     );
   }
 }

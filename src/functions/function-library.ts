@@ -7,6 +7,7 @@ import { type CutPlan, keptPlans } from '../formulas/cut/cut-plan';
 import { type Farm, planFarm } from '../formulas/plan/plan-farm';
 import type { Profile } from '../units/profile';
 import { type Adapted, adapt, type MakeError, takesHeadings } from './adapter';
+import { loadCutSearch } from './load-cut-plans';
 
 /**
  * The functions as one thing that pages beside the spreadsheet use, so that the catalogue and all formulas are loaded
@@ -22,12 +23,22 @@ export interface FunctionLibrary {
   readonly farm: (table: readonly (readonly OpenCell[])[], profile: Profile) => Farm;
   /** The cut plans that were found last, by all that they follow from. */
   readonly keptPlans: Map<string, CutPlan>;
+  /** Loads the search for cut plans, which calls of rows with `search` need. */
+  readonly loadCutSearch: () => Promise<void>;
 }
 
 const farm = (table: readonly (readonly OpenCell[])[], profile: Profile): Farm =>
   withOneScenario(table, profile, ({ scenario }) => planFarm(scenario, scenarioFactors));
 
-export const functionLibrary: FunctionLibrary = { catalogue, adapt, coefficient, takesHeadings, farm, keptPlans };
+export const functionLibrary: FunctionLibrary = {
+  catalogue,
+  adapt,
+  coefficient,
+  takesHeadings,
+  farm,
+  keptPlans,
+  loadCutSearch,
+};
 
 /** Where the function script leaves the library for the page that loaded it. */
 export interface FunctionLibraryHolder {

@@ -26,6 +26,8 @@ function start(root: HTMLElement): void {
     );
     return;
   }
+  // The pane calculates at once what is looked at; a cell that needs the search says itself that it could not be loaded.
+  functionLibrary.loadCutSearch().catch(() => undefined);
   let pane: Pane | undefined;
   const alone = (): void => {
     pane ??= mountPane(root, { host: undefined, functionLibrary, standing: aloneSentence });

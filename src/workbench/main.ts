@@ -37,6 +37,7 @@ async function start(): Promise<void> {
     builtFunctions('.'),
     loadBuiltPlans(),
     loadFirstFiles(),
+    loadSearch(),
   ]);
   const spreadsheet = createSpreadsheet({ container: part('grid'), functions, dark: darkness.matches });
   darkness.addEventListener('change', () => spreadsheet.setDark(darkness.matches));
@@ -101,6 +102,11 @@ async function fitRowsToText(spreadsheet: Spreadsheet, host: SheetHost): Promise
 /** The reference is beside the page's own folder; copies of everything else that the pane needs are in it. */
 function siteFile(path: string): string {
   return new URL(path.startsWith('reference/') ? `../${path}` : path, document.baseURI).href;
+}
+
+/** Without it, cut plans would be found only after the cells have asked for them. */
+async function loadSearch(): Promise<void> {
+  await loadedLibrary().loadCutSearch();
 }
 
 /** The functions that the script has left in its library. */

@@ -24,6 +24,7 @@ const sources = [
 export const cutRows = [
   define({
     name: 'CUT.PLAN',
+    search: true,
     summary: 'Places the pieces of pattern rows on sheets, nested by their true shapes.',
     arguments: { patterns: { ...patterns, faulty: 'kept' }, ...stockArguments },
     result: { rows: laidColumns },
@@ -43,6 +44,7 @@ export const cutRows = [
   }),
   define({
     name: 'CUT.SHEETS',
+    search: true,
     summary: 'Sheets to buy for a cut plan, and how much of them the plan uses.',
     arguments: { patterns, ...stockArguments },
     result: {

@@ -4,11 +4,11 @@
 import type { PatternRow } from '../cone/cone-pattern';
 import { readPattern } from '../cone/read-pattern';
 import { Refusal } from '../refusal';
-import { type Job, prepareJob, type Shape, type SheetSize } from './cut-job';
-import type { Spot } from './cut-layout';
-import { bestLayout } from './cut-repeat';
+import { isSearchLoaded, layPieces, type SheetSize } from './lay-pieces';
 import { type Piece, pieceArea } from './piece';
 import { mostPieces, piecesThatFit } from './piece-fit';
+
+export { isSearchLoaded };
 
 /** A pattern row from a table, with its place in the table if that differs from its place in the list. */
 export type PlacedPattern = PatternRow & { readonly row?: number };
@@ -151,28 +151,29 @@ function rounded<T extends object>(figures: T): T {
   return Object.fromEntries(entries) as T;
 }
 
-function newPlan(asked: AskedRows, sheet: SheetSize, effort: number, whole: boolean): CutPlan {
-  const { wanted, notLaid, job } = wantedPieces(asked, sheet);
-  if ((whole || wanted.length === 0) && notLaid[0] !== undefined) throw notLaid[0].refusal;
-  const layout = bestLayout(job, effort);
-  const spots = inReadingOrder(leastUsedLast(layout.spots), job);
-  const rows = spots.flatMap(({ item, rows: { turn, originX, originY }, sheet: on, x, y }): readonly CutRow[] => {
-    const corner = { x: sheet.gap + x, y: sheet.gap + y };
-    return wanted.slice(item, item + 1).map(({ pattern, number, piece }) => {
-      const place = piece.shape === 'sector' ? { x: corner.x + originX, y: corner.y + originY } : corner;
-      return { pattern, piece: number, sheet: on + 1, ...place, direction: wholeTurnLess(turn) };
-    });
-  });
-  const areaUsed = wanted.reduce((sum, { piece }) => sum + pieceArea(piece), 0);
-  const areaBought = layout.sheets * sheet.length * sheet.width;
-  const lengthUsed = spots.reduce(
-    (most, spot) => (spot.sheet === layout.sheets - 1 ? Math.max(most, rightEnd(spot)) : most),
-    0,
+function newPlan({ rows: read, notRead }: AskedRows, sheet: SheetSize, effort: number, whole: boolean): CutPlan {
+  const wanted = read.flatMap(({ pattern, of, piece }) =>
+    Array.from({ length: of }, (_, i): Wanted => ({ pattern, number: i + 1, of, piece })),
   );
+  const laid = layPieces(
+    wanted.map(({ piece }) => piece),
+    { ...sheet, effort, needsAll: whole, lacksSome: notRead.length > 0 },
+  );
+  const tooLarge = wanted.flatMap(({ piece, of, pattern, number }, i): readonly NotLaid[] =>
+    number > 1 || laid.fits[i] ? [] : [{ pattern, refusal: largeRefusal(piece, of, pattern, sheet), tooLarge: true }],
+  );
+  const notLaid = [...notRead, ...tooLarge].sort((one, other) => one.pattern - other.pattern);
+  if ((whole || laid.places.length === 0) && notLaid[0] !== undefined) throw notLaid[0].refusal;
+  const fitting = wanted.filter((_, i) => laid.fits[i]);
+  const rows = laid.places.flatMap(({ item, ...place }) =>
+    fitting.slice(item, item + 1).map(({ pattern, number }) => ({ pattern, piece: number, ...place })),
+  );
+  const areaUsed = fitting.reduce((sum, { piece }) => sum + pieceArea(piece), 0);
+  const areaBought = laid.sheets * sheet.length * sheet.width;
   const shareUsed = areaUsed / areaBought;
   return {
     rows,
-    sheets: { sheets: layout.sheets, areaUsed, areaBought, shareUsed, lengthUsed: sheet.gap + lengthUsed },
+    sheets: { sheets: laid.sheets, areaUsed, areaBought, shareUsed, lengthUsed: laid.lengthUsed },
     notLaid,
   };
 }
@@ -209,31 +210,6 @@ function readRows(patterns: readonly PlacedPattern[], sheet: SheetSize, under: s
   return { rows, notRead };
 }
 
-/** Prepares the pieces of every row, and lists the rows that cannot be laid. */
-function wantedPieces(
-  asked: AskedRows,
-  sheet: SheetSize,
-): { readonly wanted: readonly Wanted[]; readonly notLaid: readonly NotLaid[]; readonly job: Job } {
-  const read = asked.rows.flatMap(({ pattern, of, piece }) =>
-    Array.from({ length: of }, (_, i): Wanted => ({ pattern, number: i + 1, of, piece })),
-  );
-  const notLaid = [...asked.notRead];
-  const prepare = (some: readonly Wanted[]) =>
-    prepareJob(
-      some.map(({ piece }) => piece),
-      sheet,
-    );
-  const job = prepare(read);
-  const wanted = read.filter((_, item) => job.shapeOf(item).families.every.length > 0);
-  if (wanted.length === read.length) return { wanted, notLaid, job };
-  for (const [item, { piece, of, pattern, number }] of read.entries()) {
-    if (number > 1 || job.shapeOf(item).families.every.length > 0) continue;
-    notLaid.push({ pattern, refusal: largeRefusal(piece, of, pattern, sheet), tooLarge: true });
-  }
-  notLaid.sort((one, other) => one.pattern - other.pattern);
-  return { wanted, notLaid, job: prepare(wanted) };
-}
-
 function largeRefusal(piece: Piece, of: number, pattern: number, sheet: SheetSize): Refusal {
   const [length, width] = [sheet.length - 2 * sheet.gap, sheet.width - 2 * sheet.gap];
   const cutIn = (count: number): Piece =>
@@ -244,42 +220,4 @@ function largeRefusal(piece: Piece, of: number, pattern: number, sheet: SheetSiz
   const instead = enough === undefined ? `nor would it fit in up to ${mostPieces}` : `it would fit in ${enough} pieces`;
   const given = of === 1 ? 'one piece' : `${of} pieces`;
   return new Refusal('patterns', `row ${pattern} in ${given} does not fit on the sheet in any rotation; ${instead}`);
-}
-
-/** The sheet that is used least becomes the last one, because its rest is worth most. */
-function leastUsedLast(spots: readonly Spot[]): readonly Spot[] {
-  const ends: number[] = [];
-  for (const spot of spots) ends[spot.sheet] = Math.max(ends[spot.sheet] ?? 0, rightEnd(spot));
-  const last = ends.length - 1;
-  const least = ends.lastIndexOf(Math.min(...ends));
-  const renumbered = (sheet: number) => (sheet === last ? least : sheet === least ? last : sheet);
-  return spots.map((spot) => ({ ...spot, sheet: renumbered(spot.sheet) }));
-}
-
-function rightEnd({ x, rows }: Spot): number {
-  return x + rows.length;
-}
-
-/** Equal pieces are numbered from the first sheet and from left to right; rows keep their order. */
-function inReadingOrder(spots: readonly Spot[], job: Job): readonly Spot[] {
-  const sorted = [...spots].sort((a, b) => a.sheet - b.sheet || a.x - b.x || a.y - b.y);
-  const alike = new Map<Shape, { readonly items: number[]; taken: number }>();
-  for (const item of job.pieces.keys()) {
-    const shape = job.shapeOf(item);
-    const found = alike.get(shape) ?? { items: [], taken: 0 };
-    found.items.push(item);
-    alike.set(shape, found);
-  }
-  const ordered = sorted.map((spot) => {
-    const queue = alike.get(job.shapeOf(spot.item));
-    return { ...spot, item: queue?.items[queue.taken++] ?? spot.item };
-  });
-  return ordered.sort((a, b) => a.item - b.item);
-}
-
-/** The turn from 0 to less than a whole one, with rounding errors near a whole turn removed. */
-function wholeTurnLess(turn: number): number {
-  const whole = 2 * Math.PI;
-  const rest = turn - whole * Math.floor(turn / whole);
-  return rest < 1e-12 || whole - rest < 1e-12 ? 0 : rest;
 }

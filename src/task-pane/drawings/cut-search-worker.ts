@@ -1,13 +1,13 @@
 /**
- * Searches for cut plans beside the page, so that the page answers meanwhile. It computes with the same function script as
- * the cells.
+ * Searches for cut plans beside the page, so that the page answers meanwhile. It computes with the same scripts as the
+ * cells.
  */
 import type { FunctionLibraryHolder } from '../../functions/function-library';
 import type { CutSearchAnswer, CutSearchOrder } from './longer-search';
 
-declare function importScripts(address: string): void;
+declare function importScripts(...addresses: readonly string[]): void;
 
-importScripts('functions.js');
+importScripts('functions.js', 'cut-plans.js');
 
 addEventListener('message', ({ data }: MessageEvent<CutSearchOrder>) => postMessage(answerTo(data)));
 

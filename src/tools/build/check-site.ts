@@ -21,6 +21,7 @@ const expected: readonly Expected[] = [
   { path: 'site.webmanifest', type: /^application\/(manifest\+json|json)/ },
   { path: 'task-pane.html', type: /^text\/html/ },
   { path: 'functions.js', type: /^(text|application)\/javascript/ },
+  { path: 'cut-plans.js', type: /^(text|application)\/javascript/ },
   { path: 'functions.json', type: /^application\/json/ },
   { path: 'manifest.xml', type: /^(text|application)\/xml/ },
   { path: 'icons/icon-32.png', type: /^image\/png/ },
