@@ -9,8 +9,13 @@ import { recipeFor, type Start, startsOfSheets } from './cut-starts';
 
 /** Steps of an effort for filling one sheet, and for all of them; then the search for good sheets stops. */
 const stepsAnEffort = { sheet: 2e6, all: 12e6 };
-/** The shares of the effort for the rest after the full sheets, for the search of all pieces, and for one more on a sheet. */
-const shares = { rest: 0.4, search: 0.25, more: 0.7 };
+/**
+ * The shares of the effort for the rest after the full sheets, for the search of all pieces, and for one more on a sheet; of
+ * few pieces in all, more, and once more if one more would nearly fit.
+ */
+const shares = { rest: 0.4, search: 0.25, more: 0.35, moreOfFew: 0.7, again: 1 };
+const fewPieces = 40;
+const nearly = 1.015;
 const bestStarts = 8;
 /** Whether more pieces lie on one sheet is searched on a sheet this many times as long. */
 const longerSheet = 1.5;
@@ -104,7 +109,12 @@ function withMorePieces(job: Job, waiting: number, filled: readonly Spot[], effo
     if (more * shape.area > job.length * job.width) break;
     // On a longer sheet the search comes nearer step by step, while whether all lie on this one is yes or no.
     const longer = { ...job.sheet, length: longerSheet * job.sheet.length };
-    const layout = shortestLayout(prepareJob(job.pieces.slice(0, more), longer), effort * shares.more, job.length);
+    const jobOfMore = prepareJob(job.pieces.slice(0, more), longer);
+    const search = (share: number) => shortestLayout(jobOfMore, effort * share, job.length);
+    const isFew = job.pieces.length <= fewPieces;
+    let layout = search(isFew ? shares.moreOfFew : shares.more);
+    const isNear = layout.used > job.length && layout.used < nearly * job.length;
+    if (isFew && layout.sheets === 1 && isNear) layout = search(shares.again);
     if (layout.sheets > 1 || layout.used > job.length) break;
     found = layout.spots;
   }
