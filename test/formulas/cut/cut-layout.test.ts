@@ -1,7 +1,6 @@
 /** Layouts of pieces laid one after another, each place held to a plain search of all rows and turns. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { finestRows, onFinerRows } from '../../../src/formulas/cut/cut-finer';
 import { type Job, prepareJob } from '../../../src/formulas/cut/cut-job';
 import {
   fillSheet,
@@ -276,29 +275,5 @@ describe('laying a layout again near its places', () => {
       }),
       { numRuns: 10, seed: 15 },
     );
-  });
-
-  it('on finer rows keeps turns and places, and needs no more length', () => {
-    fc.assert(
-      fc.property(job, rule, (one, by) => {
-        const layout = lay(one, recipeOf(one, 'center', by), endless())!;
-        const finer = onFinerRows({ job: one, layout }, 3 * rowCount, { spent: 0 });
-        if (finer === undefined) return;
-        expect(finer.job.rowCount).toBe(3 * rowCount);
-        expect(badSpots(finer.job, finer.layout)).toEqual([]);
-        expect(lengthOf(finer.layout, finer.job)).toBeLessThan(lengthOf(layout, one) + 2e-9);
-        for (const [i, { item, rows, y }] of finer.layout.spots.entries()) {
-          const before = layout.spots[i]!;
-          expect([item, rows.turn]).toEqual([before.item, before.rows.turn]);
-          expect(Math.abs(y - before.y)).toBeLessThan(one.rowHeight * (1 + 0.5 / 3) + 1e-9);
-        }
-      }),
-      { numRuns: 12, seed: 16 },
-    );
-  });
-
-  it('is on at most 1,920 rows, and on fewer, but not under 240, the wider the gap', () => {
-    const on = (gap: number) => finestRows({ width: 1, sheet: { length: 2, width: 1 + 2 * gap, gap } });
-    expect([0, 1e-3, 0.04, 0.1, 1, 50].map(on)).toEqual([1920, 1920, 1600, 640, 240, 240]);
   });
 });

@@ -245,7 +245,10 @@ describe('improving a layout', () => {
     const { used, moment } = improved(laid(fresh, starts[0]!), fresh, steps, begin());
     return [used, moment];
   };
-  const begin = (): SearchLimits => ({ budget: { spent: 0 }, effort: 1, enough: 0, random: randomNumbers() });
+  const begin = (): SearchLimits => ({
+    ...{ budget: { spent: 0 }, effort: 1, enough: 0, random: randomNumbers() },
+    seen: [],
+  });
 
   it('gives a shorter one, without an overlap, by as many steps as it may spend', () => {
     const coarse = laid(job, starts[0]!);
@@ -256,6 +259,9 @@ describe('improving a layout', () => {
     expect(itemsOf(better)).toEqual(inOrder(job));
     expect(limits.budget.spent).toBeGreaterThan(3e5);
     expect(limits.budget.spent).toBeLessThan(3.1e5);
+    // Every layout on the way is kept for what comes after the search, the shortest one among them.
+    expect(limits.seen).toContain(better);
+    for (const seen of limits.seen) expect(itemsOf(seen)).toEqual(inOrder(job));
     // A job remembers what it has made, so that the same again takes fewer steps.
     expect(lengthsAfter(3e5)).toEqual(lengthsAfter(3e5));
   });
