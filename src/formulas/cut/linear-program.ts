@@ -49,6 +49,7 @@ export class LinearProgram {
     this.prices = new Float64Array(columns);
     this.used = new Int32Array(columns);
     this.usedValues = new Float64Array(columns);
+    this.grow();
   }
 
   clear(): void {
@@ -105,8 +106,9 @@ export class LinearProgram {
         const name = ofRow[i]!;
         const value = values[name]!;
         // A row over its limit stops nothing on the way further over, and is stopped at the limit on the way back.
-        if (value < low[name]! && rate > 0) continue;
-        const bound = value < low[name]! || rate > 0 ? low[name]! : high[name]!;
+        const isOver = value < low[name]! - tiny;
+        if (isOver && rate > 0) continue;
+        const bound = isOver || rate > 0 ? low[name]! : high[name]!;
         const room = Math.max(0, (value - bound) / rate);
         // Of rows that stop it at once the one with the largest coefficient loses the fewest digits.
         if (room > reach + tiny || (room > reach - tiny && Math.abs(rate) <= size)) continue;
