@@ -52,6 +52,27 @@ describe('pieces worked by hand', () => {
     expect(doOverlap([disc, pose(0, 0)], [disc, pose(0.61, 0, 180)])).toBe(false);
   });
 
+  it('overlap where two thin arcs cross like an X, on either side, and not where they face other ways', () => {
+    // Circles of 1 about 0 and 1 meet 60 degrees up and down from the one, 120 from the other.
+    const arc = sector(0.99, 1, 30);
+    const crossAt = (one: number, other: number) => doOverlap([arc, pose(0, 0, one)], [arc, pose(1, 0, other)]);
+    expect([crossAt(60, 120), crossAt(-60, -120)]).toEqual([true, true]);
+    expect([crossAt(60, -120), crossAt(-60, 120), crossAt(60, 60), crossAt(0, 120)]).toEqual([
+      false,
+      false,
+      false,
+      false,
+    ]);
+  });
+
+  it('overlap where a thin strip goes through a thin arc, outwards or inwards', () => {
+    const arc = sector(0.99, 1, 40);
+    expect(doOverlap([arc, pose(0, 0)], [thin, pose(0.5, -0.005)])).toBe(true);
+    expect(doOverlap([arc, pose(0, 0)], [thin, pose(1.5, 0.005, 180)])).toBe(true);
+    expect(doOverlap([arc, pose(0, 0, 180)], [thin, pose(0.5, -0.005)])).toBe(false);
+    expect(doOverlap([arc, pose(0, 0)], [thin, pose(-0.02, -0.005)])).toBe(false);
+  });
+
   it('overlap where one lies in the other, but not in its hollow or its mouth', () => {
     const small = box(0.05, 0.05);
     const ring = sector(0.3, 0.5, 300);
