@@ -110,6 +110,13 @@ describe('lines that face each other', () => {
     expect(corners(crossed).length).toBeGreaterThan(0);
   });
 
+  it('are no place where one lies far behind the other, as the far sides of thin boxes', () => {
+    const thin = placesOf(lay([box(0.03, 1), pose(0, 0)], [box(0.03, 1), pose(0.035, 0)]));
+    expect(Math.min(...thin.map(({ distance }) => distance))).toBeCloseTo(0.005, 9);
+    const thick = placesOf(lay([box(0.3, 1), pose(0, 0)], [box(0.3, 1), pose(0.305, 0)]));
+    expect(Math.min(...thick.map(({ distance }) => distance))).toBeCloseTo(0.005, 9);
+  });
+
   it('face no longer when they are turned by more than 14 degrees', () => {
     const turned = (degrees: number) => facing([box(0.5, 0.5), pose(0.5, 1.02, degrees)]).length;
     // Two corners near the line, and both ends of the stretch or none.
