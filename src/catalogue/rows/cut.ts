@@ -19,6 +19,7 @@ const stockArguments = {
 const care = 'Sheet edges are sharp: wear gloves and goggles. Check one piece on paper before you cut the sheet.';
 const sources = [
   'Bennell and Oliveira, Journal of the Operational Research Society 60:S93 (2009): bottom-left placement of true shapes',
+  'Li and Milenkovic, European Journal of Operational Research 84:539 (1995): all pieces moved together by linear programs',
 ];
 
 export const cutRows = [

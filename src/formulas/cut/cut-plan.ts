@@ -90,9 +90,9 @@ export interface CutPlan {
  * Refuses a piece that does not fit on the sheet, a row whose numbers disagree, and more than 1000 pieces. If a row
  * cannot
  * be placed, the others still are; the call is refused only if no row can.
- * Source: rows of intervals and bottom-left placement, improved by small changes (Bennell and Oliveira, 2009, a
- * tutorial
- * in irregular shape packing problems).
+ * Source: rows of intervals and bottom-left placement, improved by small changes (Bennell and Oliveira, 2009, a tutorial
+ * in irregular shape packing problems); all pieces moved together by linear programs (Li and Milenkovic, 1995, compaction
+ * and separation algorithms for non-convex polygons).
  */
 export function layPatterns(
   patterns: readonly PlacedPattern[],
