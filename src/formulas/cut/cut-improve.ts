@@ -12,6 +12,8 @@ import type { Sheet, StepBudget } from './cut-sheet';
 const idleAnEffort = 5000;
 /** How much the mean distance of the area from the left counts beside the length. */
 const weightOfMean = 0.5;
+/** What a change takes beside the steps of laying pieces. */
+const stepsAChange = 400;
 /** The length by which a change may be worse at first, as a share of the length for each piece. */
 const worseAtFirst = 0.02;
 
@@ -59,7 +61,7 @@ export function improved(
     if (length <= enough) break;
     const left = 1 - (budget.spent - begun) / (mostSteps - begun);
     const worse = current.sheets > 1 ? 0 : (worseAtFirst * left * length) / current.spots.length;
-    budget.spent += job.rowCount;
+    budget.spent += stepsAChange;
     const room = { length: lengthOf(current, job) + worse + 1e-9, budget, mostSteps };
     const next = laidNear(job, changed(current.spots, job, random), room, sheets);
     if (next === undefined || cost(next) > cost(current) + worse) continue;

@@ -114,7 +114,8 @@ function withMorePieces(job: Job, waiting: number, filled: readonly Spot[], effo
     const isFew = job.pieces.length <= fewPieces;
     let layout = search(isFew ? shares.moreOfFew : shares.more);
     const isNear = layout.used > job.length && layout.used < nearly * job.length;
-    if (isFew && layout.sheets === 1 && isNear) layout = search(shares.again);
+    // Rectangles fit or do not, but other pieces come nearer step by step.
+    if (isFew && layout.sheets === 1 && isNear && shape.piece.shape === 'sector') layout = search(shares.again);
     if (layout.sheets > 1 || layout.used > job.length) break;
     found = layout.spots;
   }

@@ -14,16 +14,16 @@ const effort = 0.05;
 const longerPerCent: Readonly<Record<string, number>> = {
   '90°, 5 cones in 2': 1.7128,
   '90°, 8 cones in 2, lap': 7.7998,
-  '108°, 6 cones in 2': 8.3749,
-  '127°, 3 drums in 2, lap': 9.3585,
-  '140°, 5 cones in 2': 7.7437,
+  '108°, 6 cones in 2': 7.7658,
+  '127°, 3 drums in 2, lap': 9.4198,
+  '140°, 5 cones in 2': 4.6866,
   '216°, 6 cones': -0.0015,
   'drums in 1, 2 and 3': 1.1572,
-  'cones and sleeves': 2.2581,
-  'small in the hollow of large': 3.3482,
-  'gap 3 mm, 90° and 127°': 10.8646,
+  'cones and sleeves': 2.318,
+  'small in the hollow of large': 3.0927,
+  'gap 3 mm, 90° and 127°': 12.922,
   'many sheets of 254.6°': 0.0171,
-  'gap 10 mm, several sheets': 0.9446,
+  'gap 10 mm, several sheets': 0.4637,
   'sixty mixed pieces': 24.954,
   '60°, 10 drums in 3': 9.0135,
   '120 of 90° on a roll': 4.5968,
@@ -33,7 +33,7 @@ const longerPerCent: Readonly<Record<string, number>> = {
 
 /** With half of the steps, which sets of many sheets need to fill one by more than one start. */
 const longerOnSheets: Readonly<Record<string, number>> = {
-  'sixty mixed pieces': 1.2613,
+  'sixty mixed pieces': 1.3436,
   '120 of three kinds on sheets': 1.7959,
 };
 
