@@ -75,7 +75,7 @@ export function movedCloser(sound: Layout, met: readonly Layout[], jobs: MetJobs
     if (next.length < best.length) best = next;
   }
   const layout = layoutAt(jobs.sound, best);
-  return isShorter(layout, sound, jobs.sound) ? layout : sound;
+  return layout !== undefined && isShorter(layout, sound, jobs.sound) ? layout : sound;
 }
 
 /** The job of the sound layout, and that of the layouts that were met. */
@@ -103,15 +103,19 @@ function closerOf(layout: Layout, job: Job, limits: CloserLimits, enough = Infin
   return found && { layout, poses: found.poses, length: whole + found.length };
 }
 
-/** The layout with the poses of its last sheet, as a layout of a job on other rows. */
-function layoutAt(job: Job, { layout, poses }: Closer): Layout {
+/** The layout with the poses of its last sheet, as one of a job on other rows; undefined if it has no rows for a turn. */
+function layoutAt(job: Job, { layout, poses }: Closer): Layout | undefined {
   let taken = 0;
-  const spots = layout.spots.map((spot): Spot => {
+  const spots: Spot[] = [];
+  for (const spot of layout.spots) {
     const pose = spot.sheet === layout.sheets - 1 ? poses[taken++] : undefined;
-    const rows = pose && job.shapeOf(spot.item).at(pose.turn);
-    return rows === undefined || pose === undefined
-      ? spot
-      : { ...spot, rows, x: pose.x - rows.originX, y: pose.y - rows.originY };
-  });
+    if (pose === undefined) {
+      spots.push(spot);
+      continue;
+    }
+    const rows = job.shapeOf(spot.item).at(pose.turn);
+    if (rows === undefined) return undefined;
+    spots.push({ ...spot, rows, x: pose.x - rows.originX, y: pose.y - rows.originY });
+  }
   return layoutOf(spots, momentOf(spots, job));
 }
