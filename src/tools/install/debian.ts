@@ -1,5 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 
 /** Whether packages of Debian may be installed here. */
 export function isDebianRoot(): boolean {
@@ -18,8 +20,12 @@ function run(command: string, args: readonly string[], advice: string): void {
   if (status !== 0) throw new Error(`${command} failed${error === undefined ? '' : `: ${error.message}`}; ${advice}`);
 }
 
-/** Installs a package of Debian; where that fails, says what to do instead. */
+/**
+ * Installs a package of Debian; where that fails, says what to do instead. Tests in two processes may want the same one:
+ * the second waits until the first is done, because apt-get does not wait for all that it locks.
+ */
 export function installDebian(packageName: string, advice: string): void {
-  run('apt-get', ['update', '-qq'], advice);
-  run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', packageName], advice);
+  const one = [join(tmpdir(), 'siltstead-install.lock'), 'apt-get'];
+  run('flock', [...one, 'update', '-qq'], advice);
+  run('flock', [...one, 'install', '-y', '-qq', '--no-install-recommends', packageName], advice);
 }
