@@ -51,10 +51,10 @@ const overlapPerGain = 0.2;
 const leastGain = 0.15;
 const smaller = 0.5;
 const lastRounds = 3;
+const smallerAtLast = 0.3;
 /** After so many rounds a layout that is more than so many times as long as it should become is given up. */
 const hopefulRounds = 4;
 const hopeful = 1.004;
-const smallerAtLast = 0.3;
 
 /** The shortest layout found without an overlap; undefined if there was none. */
 export function compacted(pieces: readonly PosedPiece[], limits: CompactionLimits): Compacted | undefined {

@@ -10,7 +10,6 @@ import { isShorter, type Layout, layoutOf, lengthOf, momentOf, type Spot } from 
 import { laidNear } from './cut-near';
 import type { Sheet, StepBudget } from './cut-sheet';
 import type { Pose } from './laid-piece';
-import { pieceOutline } from './piece-outline';
 
 /** Layouts that are at most so many times as long as the shortest are worth compacting; a change may be twice as much. */
 const longest = 1.06;
@@ -90,10 +89,9 @@ function closerOf(layout: Layout, job: Job, limits: CloserLimits, enough = Infin
   const pieces = layout.spots
     .filter(({ sheet }) => sheet === layout.sheets - 1)
     .map(({ item, rows, x, y }): PosedPiece => {
-      const { piece } = job.shapeOf(item);
+      const { piece, outline } = job.shapeOf(item);
       return {
-        piece,
-        outline: pieceOutline(piece),
+        ...{ piece, outline },
         pose: { x: x + rows.originX, y: y + rows.originY, turn: rows.turn },
       };
     });

@@ -6,6 +6,7 @@ import { type Grown, grownBy, type StepBudget } from './cut-sheet';
 import { turnsOf } from './cut-turns';
 import { type Piece, pieceArea } from './piece';
 import { bestTurn, turnedBox } from './piece-fit';
+import { type OutlinePart, pieceOutline } from './piece-outline';
 
 export interface SheetSize {
   readonly length: number;
@@ -16,6 +17,7 @@ export interface SheetSize {
 /** Pieces that are alike share a shape. */
 export interface Shape {
   readonly piece: Piece;
+  readonly outline: readonly OutlinePart[];
   readonly area: number;
   /** Turns at which the piece fits the sheet; all are empty if it never fits. */
   readonly families: Families;
@@ -138,7 +140,7 @@ function shapeFor(piece: Piece, room: Room, alike: Shape | undefined): Shape {
     return kept;
   };
   return {
-    ...{ piece, area: pieceArea(piece), at, pair },
+    ...{ piece, outline: pieceOutline(piece), area: pieceArea(piece), at, pair },
     get families() {
       return families();
     },

@@ -17,7 +17,7 @@ import { randomNumbers } from './random-numbers';
 
 /** About a quarter of a second. */
 const stepsAnEffort = 26e6;
-/** The shares of it for boxes, ranking, the starts, the sample and the fine rows, each including those before. */
+/** The shares of it for boxes, ranking, the starts, the sample, the rows and all, each including those before. */
 const shares = { boxes: 0.1, ranking: 0.2, starts: 0.25, byChance: 0.45, many: 0.5, sample: 0.6, rows: 1, all: 1.4 };
 /** So few pieces on one sheet are searched on rough rows, and on such a row or the next ones they find room. */
 const fewRough = 20;
@@ -69,7 +69,7 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
     const [likeliest] = ranked;
     const part = likeliest && lay(job, recipeFor(job, sample, likeliest), { length: Infinity, budget, mostSteps });
     if (part !== undefined) {
-      const small = improved(part, job, mostSteps * shares.sample, { ...limits, enough: 0 });
+      const small = improved(part, job, mostSteps * shares.sample, { ...limits, enough: 0, seen: [] });
       for (const next of repeatedRecipes(job, order, sample, small)) tryStart(next, mostSteps);
     }
   }
@@ -81,9 +81,13 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
     // A layout on rough rows may become longer when it is made sound.
     enough: rough === undefined ? enough : 0,
   });
-  const met = [best, ...seen.filter(({ spots }) => spots.length === order.length)];
   const sound = rough === undefined ? best : shortest;
-  return movedCloser(sound, met, { sound: job, met: on.job }, { ...limits, mostSteps: mostSteps * shares.all });
+  return movedCloser(
+    sound,
+    [best, ...seen],
+    { sound: job, met: on.job },
+    { ...limits, mostSteps: mostSteps * shares.all },
+  );
 }
 
 /** The layouts on rough rows, each piece near its place; undefined if it finds no room there in any of them. */
@@ -94,6 +98,7 @@ function onRoughRows(job: Job, layouts: readonly Layout[], budget: StepBudget) {
       const rows = rough.shapeOf(spot.item).at(spot.rows.turn);
       return rows === undefined ? [] : [{ ...spot, rows, within: roughWithin }];
     });
+    if (targets.length < layout.spots.length) return [];
     const limits = { length: job.length, budget, mostSteps: Infinity };
     return laidNear(rough, { targets, first: 0 }, limits, []) ?? [];
   });
