@@ -22,8 +22,8 @@ function comparisonOf(set: ReferenceSet): CutComparison {
   return made!;
 }
 
-function check(patterns: readonly PatternRow[], length: number, width: number, gap: number): void {
-  const plan = cutPlan(patterns, stock(length, width, gap));
+function check(patterns: readonly PatternRow[], length: number, width: number, gap: number, effort = 1): void {
+  const plan = cutPlan(patterns, stock(length, width, gap), { effort });
   const laid = laidOutlines(patterns, plan);
   expect(plan).toHaveLength(patterns.reduce((sum, { pieces }) => sum + pieces, 0));
   expect(farthestOver(laid, length * 1000, width * 1000, gap * 1000)).toBeLessThan(1e-6);
@@ -107,7 +107,8 @@ describe('a cut plan', () => {
             }
           }
           try {
-            check(patterns, 1.5, 0.9, gap);
+            // A quarter of the search still comes to its last part, and the reference sets have the whole of it.
+            check(patterns, 1.5, 0.9, gap, 0.25);
             laid++;
           } catch (error) {
             if (!(error instanceof Refusal)) throw error;
