@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { call, spill } from './call';
+import { withShortSearches } from './short-searches';
+
+withShortSearches();
 
 describe('sheets of random banks', () => {
   it('are as many as CUT.SHEETS counts for the same rows and gap, in 80 banks', () => {

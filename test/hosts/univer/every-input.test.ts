@@ -4,6 +4,9 @@ import { type Headless, openHeadless } from '../../../src/hosts/univer/headless'
 import { sourceFunctions } from '../../../src/hosts/univer/source-functions';
 import type { CellData, CellScalar, WorkbookData } from '../../../src/hosts/workbook-model';
 import { readyMade, readyProfiles } from '../../../src/workbooks/sheets/ready-made';
+import { withShortSearches } from '../../functions/short-searches';
+
+withShortSearches();
 
 interface Input extends CellData {
   readonly sheet: string;

@@ -14,11 +14,14 @@ import { stopsOf } from '../../../src/task-pane/first-job/where';
 import { watchUnits } from '../../../src/task-pane/units-watch';
 import { readProfile } from '../../../src/units/profile';
 import type { ReadyProfile } from '../../../src/workbooks/sheets/sheet-draft';
+import { withShortSearches } from '../../functions/short-searches';
 import { openReadyMade } from '../../workbooks/open-ready-made';
 import { sampleWorkbook } from '../sample-host';
 import { hostOfData } from '../workbook-host';
 import { ComputingHost } from './computing-host';
 import { type ScriptedDrum, scriptedDrums } from './scripted-drums';
+
+withShortSearches();
 
 const patient = { step: async () => undefined, finishing: () => undefined };
 const blank = { sheets: [{ name: 'Sheet1', cells: [] }] };
