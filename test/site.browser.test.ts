@@ -6,7 +6,7 @@ import { extname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { launchBrowser } from './harness/browser';
+import { closePages, launchBrowser } from './harness/browser';
 import { cells, chooseSample, withoutSaving } from './workbench/open-workbench';
 
 /** A server that knows files and nothing else, as the simplest hosts do, with the site in a folder of its own. */
@@ -63,7 +63,7 @@ beforeAll(async () => {
 });
 
 afterAll(async () => {
-  await browser?.close();
+  await closePages(browser);
   server?.close();
   rmSync(folder, { recursive: true });
 });

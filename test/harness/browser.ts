@@ -4,8 +4,21 @@ import { inject } from 'vitest';
 /** How long a page is waited for; a slow or busy machine may need minutes for what a quick one does at once. */
 export const pagePatience = 5 * 60_000;
 
-/** Starts the browser that was found for this run. */
-export async function launchBrowser(): Promise<Browser> {
+/** The files that a process tests one after another share a browser, which ends with the process. */
+let launched: Promise<Browser> | undefined;
+
+/** The browser that was found for this run, without a page; it starts with the first file that asks for it. */
+export function launchBrowser(): Promise<Browser> {
+  launched ??= launch();
+  return launched;
+}
+
+/** Closes the pages of a file, and their contexts with all that they keep. */
+export async function closePages(browser: Browser | undefined): Promise<void> {
+  await Promise.all(browser?.contexts().map((context) => context.close()) ?? []);
+}
+
+async function launch(): Promise<Browser> {
   const browser = await chromium.launch({
     executablePath: inject('browser'),
     // Chromium refuses its sandbox to root, which is who runs tests in a container.

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type RunningServer, serveSite } from '../../src/command-line/serve-site';
-import { inWideLetters, launchBrowser } from '../harness/browser';
+import { closePages, inWideLetters, launchBrowser } from '../harness/browser';
 import { axeFindings, rulesOfLooks } from '../task-pane/axe';
 
 let browser: Browser;
@@ -12,7 +12,7 @@ beforeAll(async () => {
   [browser, server] = await Promise.all([launchBrowser(), serveSite({ folder: 'dist', port: 4730, morePorts: 20 })]);
 });
 afterAll(async () => {
-  await browser?.close();
+  await closePages(browser);
   await server?.close();
 });
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchBrowser } from '../harness/browser';
+import { closePages, launchBrowser } from '../harness/browser';
 
 let browser: Browser;
 let page: Page;
@@ -9,7 +9,7 @@ beforeAll(async () => {
   browser = await launchBrowser();
   page = await browser.newPage();
 });
-afterAll(() => browser?.close());
+afterAll(() => closePages(browser));
 
 const folder = 'src/task-pane/icons';
 const dataUrl = (name: string, type: string) =>

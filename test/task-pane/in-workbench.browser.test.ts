@@ -4,7 +4,7 @@ import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { readDxf } from '../drawing/read-dxf';
 import { readPdf } from '../drawing/read-pdf';
-import { launchBrowser } from '../harness/browser';
+import { closePages, launchBrowser } from '../harness/browser';
 import { until } from '../harness/until';
 import { chooseSample, openWorkbench, serveWorkbench } from '../workbench/open-workbench';
 
@@ -22,7 +22,7 @@ beforeAll(async () => {
 });
 
 afterAll(async () => {
-  await browser?.close();
+  await closePages(browser);
   await server?.close();
 });
 

@@ -1,6 +1,6 @@
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { launchBrowser } from '../harness/browser';
+import { closePages, launchBrowser } from '../harness/browser';
 import { axeFindings, rulesOfLooks } from './axe';
 import { openPane } from './pane-harness';
 
@@ -8,7 +8,7 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await launchBrowser();
 });
-afterAll(() => browser?.close());
+afterAll(() => closePages(browser));
 
 async function openFarm(options: BrowserContextOptions): Promise<{ page: Page; complaints: string[] }> {
   const { page, complaints } = await openPane(browser, options);

@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { siteListener } from '../../src/command-line/serve-site';
-import { launchBrowser } from '../harness/browser';
+import { closePages, launchBrowser } from '../harness/browser';
 
 /** Microsoft's own office.js, as its package ships it, in the place of the one on its delivery network. */
 const officeLibrary = 'https://appsforoffice.microsoft.com/lib/1/hosted/';
@@ -40,7 +40,7 @@ beforeAll(async () => {
 });
 
 afterAll(async () => {
-  await browser?.close();
+  await closePages(browser);
   server?.close();
 });
 

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import type { Block } from '../../src/hosts/sheet-host';
-import { launchBrowser } from '../harness/browser';
+import { closePages, launchBrowser } from '../harness/browser';
 import { cells, chooseSample, openWorkbench, serveWorkbench } from '../workbench/open-workbench';
 
 let browser: Browser;
@@ -19,7 +19,7 @@ beforeAll(async () => {
 });
 
 afterAll(async () => {
-  await browser?.close();
+  await closePages(browser);
   await server?.close();
 });
 

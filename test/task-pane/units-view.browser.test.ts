@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import type { CellResult } from '../../src/hosts/workbook-model';
-import { launchBrowser } from '../harness/browser';
+import { closePages, launchBrowser } from '../harness/browser';
 import { holdWork, type OpenedPane, openPane } from './pane-harness';
 
 type Cells = Readonly<Record<string, CellResult>>;
@@ -19,7 +19,7 @@ beforeAll(async () => {
   page = opened.page;
 });
 
-afterAll(() => browser?.close());
+afterAll(() => closePages(browser));
 afterEach(() => expect(opened.complaints).toEqual([]));
 
 const open = async (

@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { inWideLetters, launchBrowser } from '../harness/browser';
+import { closePages, inWideLetters, launchBrowser } from '../harness/browser';
 import { until } from '../harness/until';
 import { cells, serveWorkbench } from './open-workbench';
 
@@ -16,7 +16,7 @@ beforeAll(async () => {
   page = await openPage();
 });
 afterAll(async () => {
-  await browser?.close();
+  await closePages(browser);
   await server?.close();
 });
 

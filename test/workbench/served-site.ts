@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll } from 'vitest';
 import type { RunningServer } from '../../src/command-line/serve-site';
-import { launchBrowser } from '../harness/browser';
+import { closePages, launchBrowser } from '../harness/browser';
 import { serveWorkbench } from './open-workbench';
 
 /** A browser and the served site, for all tests of a file. */
@@ -18,7 +18,7 @@ export function servedSite(): ServedSite {
     [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
   });
   afterAll(async () => {
-    await browser?.close();
+    await closePages(browser);
     await server?.close();
   });
   return {

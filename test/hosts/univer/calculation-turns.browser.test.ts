@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { RunningServer } from '../../../src/command-line/serve-site';
-import { launchBrowser } from '../../harness/browser';
+import { closePages, launchBrowser } from '../../harness/browser';
 import { cells, openBlank, openWorkbench, serveWorkbench } from '../../workbench/open-workbench';
 
 const sheet = 'Sheet 1';
@@ -14,7 +14,7 @@ beforeAll(async () => {
   ({ page } = await openWorkbench(browser, server.address));
 });
 afterAll(async () => {
-  await browser?.close();
+  await closePages(browser);
   await server?.close();
 });
 

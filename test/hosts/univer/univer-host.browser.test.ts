@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { RunningServer } from '../../../src/command-line/serve-site';
 import type { SheetHost } from '../../../src/hosts/sheet-host';
-import { launchBrowser } from '../../harness/browser';
+import { closePages, launchBrowser } from '../../harness/browser';
 import { cells, openBlank, openWorkbench, serveWorkbench } from '../../workbench/open-workbench';
 
 const sheet = 'Sheet 1';
@@ -15,7 +15,7 @@ beforeAll(async () => {
   ({ page } = await openWorkbench(browser, server.address));
 });
 afterAll(async () => {
-  await browser?.close();
+  await closePages(browser);
   await server?.close();
 });
 beforeEach(() => openBlank(page));

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
-import { launchBrowser } from '../../harness/browser';
+import { closePages, launchBrowser } from '../../harness/browser';
 import { until } from '../../harness/until';
 import { axeFindings } from '../axe';
 import { openPane } from '../pane-harness';
@@ -14,7 +14,7 @@ beforeAll(async () => {
   browser = await launchBrowser();
   ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
 });
-afterAll(() => browser?.close());
+afterAll(() => closePages(browser));
 
 // Each opens a new pane in the page.
 beforeEach(async () => {

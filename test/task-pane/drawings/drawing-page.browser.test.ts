@@ -5,7 +5,7 @@ import { functionLibrary } from '../../../src/functions/function-library';
 import { handOver } from '../../../src/task-pane/drawings/hand-over';
 import type { DrawingRequest } from '../../../src/task-pane/drawings/request';
 import { readPdf } from '../../drawing/read-pdf';
-import { launchBrowser } from '../../harness/browser';
+import { closePages, launchBrowser } from '../../harness/browser';
 import { axeFindings } from '../axe';
 import { openDrawingPage } from './open-drawing-page';
 
@@ -14,7 +14,7 @@ let page: Page;
 beforeAll(async () => {
   browser = await launchBrowser();
 });
-afterAll(() => browser?.close());
+afterAll(() => closePages(browser));
 afterEach(() => page?.context().close());
 
 async function show(code: string): Promise<void> {

@@ -3,7 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { readDxf } from '../../drawing/read-dxf';
 import { readPdf } from '../../drawing/read-pdf';
-import { launchBrowser, pagePatience } from '../../harness/browser';
+import { closePages, launchBrowser, pagePatience } from '../../harness/browser';
 import { until } from '../../harness/until';
 import { axeFindings } from '../axe';
 import { openPane } from '../pane-harness';
@@ -17,7 +17,7 @@ beforeAll(async () => {
   browser = await launchBrowser();
   ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
 });
-afterAll(() => browser?.close());
+afterAll(() => closePages(browser));
 
 // Each opens a new pane in the page.
 beforeEach(async () => {

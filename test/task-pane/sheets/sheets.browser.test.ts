@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { readWorkbook } from '../../../src/workbooks/read-xlsx';
-import { launchBrowser } from '../../harness/browser';
+import { closePages, launchBrowser } from '../../harness/browser';
 import { openPackage } from '../../workbooks/package-parts';
 import { axeFindings } from '../axe';
 import { openPane } from '../pane-harness';
@@ -16,7 +16,7 @@ beforeAll(async () => {
   browser = await launchBrowser();
   ({ page, complaints } = await openPane(browser, { viewport: { width: 320, height: 900 } }));
 });
-afterAll(() => browser?.close());
+afterAll(() => closePages(browser));
 
 // Each opens a new pane in the page.
 beforeEach(async () => {
