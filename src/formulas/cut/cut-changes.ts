@@ -34,16 +34,14 @@ export function changed(spots: readonly Spot[], job: Job, random: () => number):
   const targets: Target[] = [...spots];
   const pick = (count: number) => Math.floor(random() * count);
   const halfTheTimes = () => random() < 0.5;
-  const nudged = (turn: number, parts: number) => (Math.round(turn / finestTurn) + parts) * finestTurn;
-  const nudge = () => (halfTheTimes() ? 1 : -1) * (1 + Math.floor(widestTurn * random() ** 3));
   const toAnyRow = (spot: Spot): Target => moved(spot, random() * (job.width - spot.rows.width));
   if (random() < shares.all) {
-    const by = nudge();
+    const by = nudge(random);
     // Pieces that face the other way are turned with their pair, or against it.
     const against = halfTheTimes() ? by : -by;
     const all = targets.map((spot) => {
       const { turn } = spot.rows;
-      return turned(spot, nudged(turn, Math.cos(turn) >= 0 ? by : against), job);
+      return turned(spot, nearTurn(turn, Math.cos(turn) >= 0 ? by : against), job);
     });
     return { targets: all, first: 0 };
   }
@@ -63,11 +61,11 @@ export function changed(spots: readonly Spot[], job: Job, random: () => number):
       targets.splice(to, 0, ...targets.splice(at, 1).map(toAnyRow));
     } else if (kind < 4) {
       const { turns } = job.shapeOf(one.item);
-      const turn = halfTheTimes() ? otherWay(other.rows.turn, halfTheTimes()) : (turns[pick(turns.length)] as number);
+      const turn = halfTheTimes() ? eitherWay(other.rows.turn, halfTheTimes()) : (turns[pick(turns.length)] as number);
       const next = turned(one, turn, job);
       targets[at] = halfTheTimes() ? next : toAnyRow(next);
     } else {
-      targets[at] = turned(one, nudged(one.rows.turn, nudge()), job);
+      targets[at] = turned(one, nearTurn(one.rows.turn, nudge(random)), job);
     }
   }
   return { targets, first };
@@ -77,8 +75,19 @@ function moved(spot: Spot, y: number): Target {
   return { ...spot, y, within: movedRows };
 }
 
+/** A turn so many parts away, in whole parts. */
+export function nearTurn(turn: number, parts: number): number {
+  return (Math.round(turn / finestTurn) + parts) * finestTurn;
+}
+
+/** By how many parts a piece is turned a little. */
+export function nudge(random: () => number): number {
+  const way = random() < 0.5 ? 1 : -1;
+  return way * (1 + Math.floor(widestTurn * random() ** 3));
+}
+
 /** A turn, or the one head to tail with it. */
-function otherWay(turn: number, opposite: boolean): number {
+export function eitherWay(turn: number, opposite: boolean): number {
   if (!opposite) return turn;
   return turn > Math.PI ? turn - Math.PI : turn + Math.PI;
 }

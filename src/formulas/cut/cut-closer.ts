@@ -86,23 +86,24 @@ export interface MetJobs {
 /** The layout compacted, unless it overlaps or will hardly become as short as asked. */
 function closerOf(layout: Layout, job: Job, limits: CloserLimits, enough = Infinity): Closer | undefined {
   const whole = (layout.sheets - 1) * job.length;
-  const pieces = layout.spots
-    .filter(({ sheet }) => sheet === layout.sheets - 1)
-    .map(({ item, rows, x, y }): PosedPiece => {
-      const { piece, outline } = job.shapeOf(item);
-      return {
-        ...{ piece, outline },
-        pose: { x: x + rows.originX, y: y + rows.originY, turn: rows.turn },
-      };
-    });
+  const pieces = posedOf(layout, job);
   const { width, sheet } = job;
   const how: CompactionLimits = { width, gap: sheet.gap, rounds, budget: limits.budget, enough: enough - whole };
   const found = pieces.length > fewPieces ? compactedInWindows(pieces, how, limits.mostSteps) : compacted(pieces, how);
   return found && { layout, poses: found.poses, length: whole + found.length };
 }
 
+/** The pieces of the last sheet where they lie. */
+export function posedOf({ spots, sheets }: Layout, job: Job): readonly PosedPiece[] {
+  const onLast = spots.filter(({ sheet }) => sheet === sheets - 1);
+  return onLast.map(({ item, rows, x, y }) => {
+    const { piece, outline } = job.shapeOf(item);
+    return { piece, outline, pose: { x: x + rows.originX, y: y + rows.originY, turn: rows.turn } };
+  });
+}
+
 /** The layout with the poses of its last sheet, as one of a job on other rows; undefined if it has no rows for a turn. */
-function layoutAt(job: Job, { layout, poses }: Closer): Layout | undefined {
+export function layoutAt(job: Job, { layout, poses }: Pick<Closer, 'layout' | 'poses'>): Layout | undefined {
   let taken = 0;
   const spots: Spot[] = [];
   for (const spot of layout.spots) {

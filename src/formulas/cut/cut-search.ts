@@ -1,26 +1,38 @@
 /**
- * The search for a short layout: a few dozen ways that a person might start, then small changes of the best ones.
+ * The search for a short layout: a few dozen ways that a person might start, then small changes of the best ones; and of
+ * few pieces the removal of overlaps on a sheet that is made shorter.
  *
  * It counts steps instead of time, so that the same pieces give the same plan on any machine.
  */
 import { layBoxes } from './cut-boxes';
 import type { Target } from './cut-changes';
-import { movedCloser } from './cut-closer';
+import { layoutAt, movedCloser, posedOf } from './cut-closer';
 import { improved, inTurn, shortestOf } from './cut-improve';
 import { type Job, roughJob } from './cut-job';
 import { isShorter, type Layout, lay, lengthOf, type Recipe } from './cut-layout';
 import { laidNear } from './cut-near';
 import type { Rows } from './cut-rows';
 import type { StepBudget } from './cut-sheet';
+import { type SqueezeLimits, squeezed } from './cut-squeeze';
 import { randomStart, rankedStarts, recipeFor, sampleOf, starts } from './cut-starts';
 import { randomNumbers } from './random-numbers';
 
 /** About a quarter of a second. */
 const stepsAnEffort = 26e6;
-/** The shares of it for boxes, ranking, the starts, the sample, the rows and all, each including those before. */
-const shares = { boxes: 0.1, ranking: 0.2, starts: 0.25, byChance: 0.45, many: 0.5, sample: 0.6, rows: 1, all: 1.4 };
+/**
+ * The shares of it for boxes, the starts, those by chance, small changes and the movement together, each including those
+ * before, and for all. Few pieces start sooner, and overlaps are searched at last.
+ */
+const shares = {
+  few: { boxes: 0.1, starts: 0.2, byChance: 0.25 },
+  more: { boxes: 0.1, starts: 0.25, byChance: 0.45 },
+  overlaps: { changes: 0.45, closer: 0.55, all: 1.3 },
+  exact: { changes: 1, closer: 1.4, all: 1.4 },
+};
+/** The same for the ranking of starts by a sample, the starts themselves, and small changes of the sample. */
+const sharesOfMany = { ranking: 0.2, starts: 0.5, sample: 0.6 };
 /** So few pieces on one sheet are searched on rough rows, and on such a row or the next ones they find room. */
-const fewRough = 20;
+const fewRough = 32;
 const roughWithin = 3;
 /** More pieces than this are searched by a sample of them. */
 const fewPieces = 40;
@@ -36,10 +48,11 @@ const longerStart = 1.05;
  */
 export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
   const mostSteps = stepsAnEffort * effort;
+  const share = job.pieces.length <= fewRough ? shares.few : shares.more;
   const budget: StepBudget = { spent: 0 };
   const inOrders = ordersOf(job);
   const [order = []] = inOrders;
-  const boxes = layBoxes(job, inOrders, budget, mostSteps * shares.boxes);
+  const boxes = layBoxes(job, inOrders, budget, mostSteps * share.boxes);
   let shortest = boxes;
   const random = randomNumbers();
   const seen: Layout[] = [];
@@ -54,40 +67,52 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
   };
   if (order.length <= fewPieces) {
     for (const start of starts) {
-      for (const one of inOrders) tryStart(recipeFor(job, one, start), mostSteps * shares.starts);
+      for (const one of inOrders) tryStart(recipeFor(job, one, start), mostSteps * share.starts);
     }
-    const most = mostSteps * shares.byChance;
+    const most = mostSteps * share.byChance;
     for (let i = 0; i < byChance && budget.spent < most; i++) {
       for (const one of inOrders) tryStart(recipeFor(job, one, randomStart(random)), most);
     }
   } else {
     const sample = sampleOf(order, sampleSize);
-    const ranked = rankedStarts(job, sample, budget, mostSteps * shares.ranking);
+    const ranked = rankedStarts(job, sample, budget, mostSteps * sharesOfMany.ranking);
     for (const start of ranked.slice(0, bestStarts * Math.ceil(Math.sqrt(effort)))) {
-      for (const one of inOrders) tryStart(recipeFor(job, one, start), mostSteps * shares.many);
+      for (const one of inOrders) tryStart(recipeFor(job, one, start), mostSteps * sharesOfMany.starts);
     }
     const [likeliest] = ranked;
     const part = likeliest && lay(job, recipeFor(job, sample, likeliest), { length: Infinity, budget, mostSteps });
     if (part !== undefined) {
-      const small = improved(part, job, mostSteps * shares.sample, { ...limits, enough: 0, seen: [] });
+      const small = improved(part, job, mostSteps * sharesOfMany.sample, { ...limits, enough: 0, seen: [] });
       for (const next of repeatedRecipes(job, order, sample, small)) tryStart(next, mostSteps);
     }
   }
   const few = bestUnlike(found, job, searchesOf(order.length));
   const rough = order.length <= fewRough && shortest.sheets === 1 ? onRoughRows(job, few, budget) : undefined;
   const on = rough ?? { job, few };
-  const best = shortestOf(on.few, on.job, mostSteps * shares.rows, {
+  const later = rough === undefined ? shares.exact : shares.overlaps;
+  const best = shortestOf(on.few, on.job, mostSteps * later.changes, {
     ...limits,
     // A layout on rough rows may become longer when it is made sound.
     enough: rough === undefined ? enough : 0,
   });
   const sound = rough === undefined ? best : shortest;
-  return movedCloser(
-    sound,
-    [best, ...seen],
-    { sound: job, met: on.job },
-    { ...limits, mostSteps: mostSteps * shares.all },
+  const until = { ...limits, mostSteps: mostSteps * later.closer };
+  const closer = movedCloser(sound, [best, ...seen], { sound: job, met: on.job }, until);
+  if (rough === undefined || closer.sheets > 1) return closer;
+  return squeezedLayout(closer, job, rough.job, { ...limits, mostSteps: mostSteps * later.all });
+}
+
+/** The layout of one sheet made shorter on rough rows, if it can be. */
+function squeezedLayout(layout: Layout, job: Job, rough: Job, limits: SqueezeLimits): Layout {
+  const found = squeezed(
+    rough,
+    layout.spots.map(({ item }) => item),
+    posedOf(layout, job),
+    layout.used,
+    limits,
   );
+  const next = found && layoutAt(job, { layout, poses: found.poses });
+  return next !== undefined && isShorter(next, layout, job) ? next : layout;
 }
 
 /** The layouts on rough rows, each piece near its place; undefined if it finds no room there in any of them. */
