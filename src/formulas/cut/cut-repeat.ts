@@ -15,6 +15,8 @@ const stepsAnEffort = { sheet: 2e6, all: 12e6 };
  */
 const shares = { rest: 0.4, search: 0.25, more: 0.35, moreOfFew: 0.7, again: 1 };
 const fewPieces = 40;
+/** So few pieces that may fit one sheet are searched for so many times as long: no plan of many is so far from the best. */
+const longerSearch = { pieces: 32, times: 1.5 };
 const nearly = 1.015;
 const bestStarts = 8;
 /** Whether more pieces lie on one sheet is searched on a sheet this many times as long. */
@@ -22,7 +24,10 @@ const longerSheet = 1.5;
 
 /** The shorter of two layouts: that of the search, and good sheets repeated. */
 export function bestLayout(job: Job, effort: number): Layout {
-  if (areaOf(job, [...job.pieces.keys()]) <= job.length * job.width) return shortestLayout(job, effort);
+  if (areaOf(job, [...job.pieces.keys()]) <= job.length * job.width) {
+    const { pieces, times } = longerSearch;
+    return shortestLayout(job, job.pieces.length <= pieces ? times * effort : effort);
+  }
   const repeated = repeatedLayout(job, effort);
   if (repeated === undefined) return shortestLayout(job, effort);
   const searched = shortestLayout(job, effort * shares.search);

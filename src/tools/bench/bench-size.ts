@@ -6,7 +6,7 @@ import { verdictText } from './bench-wanted';
 /** What Excel loads at its start, and how much of it is allowed, in bytes. */
 const loaded = [
   { file: 'functions.js', packed: 80_000 },
-  { file: 'cut-plans.js', packed: 16_000 },
+  { file: 'cut-plans.js', packed: 18_000 },
   { file: 'functions.json', plain: 125_000 },
   { file: 'task-pane.js', packed: 90_000 },
   { file: 'task-pane.html' },

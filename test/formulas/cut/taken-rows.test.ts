@@ -1,0 +1,120 @@
+/** The overlap of a sliding piece: held to the sum over all pairs of stretches, each by plain minimum and maximum. */
+import { describe, expect, it } from 'vitest';
+import { pieceRows, type Rows } from '../../../src/formulas/cut/cut-rows';
+import { type Grown, grownBy } from '../../../src/formulas/cut/cut-sheet';
+import { randomNumbers } from '../../../src/formulas/cut/random-numbers';
+import { TakenRows } from '../../../src/formulas/cut/taken-rows';
+import { box, pieceByChance } from './laid-shapes';
+
+const height = 0.05;
+const rowCount = 20;
+const length = 1.6;
+/** The length is counted in 160 steps. */
+const step = length / 160;
+const steps = (x: number) => Math.round(x / step);
+
+interface Taken {
+  readonly grown: Grown;
+  readonly bottom: number;
+  readonly x: number;
+  readonly weight: number;
+}
+
+const grownOf = (rows: Rows, gap: number) => grownBy(rows, gap, height, rowCount, { spent: 0 }, true);
+
+/** The weighted overlap of a piece so many steps from the left, in steps. */
+function overlapAt(all: readonly Taken[], rows: Rows, row: number, at: number): number {
+  let sum = 0;
+  for (const { grown, bottom, x, weight } of all)
+    for (let i = 0; i < rows.count; i++) {
+      const j = row + i - bottom + grown.below;
+      for (let s = rows.starts[i]!; s < rows.starts[i + 1]!; s += 2)
+        for (let t = grown.starts[j] ?? 0; t < (grown.starts[j + 1] ?? 0); t += 2) {
+          const left = Math.max(at + steps(rows.stretches[s]!), steps(x) + steps(grown.stretches[t]!));
+          const right = Math.min(at + steps(rows.stretches[s + 1]!), steps(x) + steps(grown.stretches[t + 1]!));
+          sum += weight * Math.max(0, right - left);
+        }
+    }
+  return sum;
+}
+
+const everyRow = { from: 0, to: rowCount, step: 1 };
+
+describe('the place of the least overlap', () => {
+  it.each([0, 0.03])('is the least of all places, of equal ones the first, with a gap of %d m', (gap) => {
+    const random = randomNumbers();
+    for (let trial = 0; trial < 60; trial++) {
+      const byChance = () => pieceRows(pieceByChance(random), 2 * Math.PI * random(), height, true);
+      const taken = new TakenRows(rowCount, length, gap, 6);
+      const all = Array.from({ length: 6 }, (): Taken => {
+        const rows = byChance();
+        const bottom = Math.floor(random() * (rowCount - rows.count + 1));
+        const x = random() * (length - rows.length);
+        return { grown: grownOf(rows, gap), bottom, x, weight: 1 + 2 * random() };
+      });
+      for (const { grown, bottom, x, weight } of all) taken.take(grown, bottom, x, weight);
+      const rows = byChance();
+      const within = 1.2 + 0.4 * random();
+      let least = { row: -1, x: -1, overlap: Infinity };
+      for (let row = 0; row + rows.count <= rowCount; row++)
+        for (let at = 0; at <= Math.floor((within - rows.length) / step); at++) {
+          const overlap = overlapAt(all, rows, row, at);
+          if (overlap < least.overlap - 1e-6) least = { row, x: at * step, overlap };
+        }
+      const found = taken.leastPlace(rows, within, everyRow, Infinity);
+      expect(found!.overlap).toBeCloseTo(least.overlap, 6);
+      expect(overlapAt(all, rows, found!.row, Math.round(found!.x / step))).toBeCloseTo(least.overlap, 6);
+      expect([found!.row, found!.x]).toEqual([least.row, expect.closeTo(least.x, 9)]);
+      // No place below its own overlap, and the same one below a little more.
+      expect(taken.leastPlace(rows, within, everyRow, found!.overlap)).toBeUndefined();
+      expect(taken.leastPlace(rows, within, everyRow, found!.overlap + 1e-3)).toEqual(found);
+    }
+  });
+
+  const piece = pieceRows(box(0.4, 0.25), 0, height, true);
+  const sheet = () => new TakenRows(rowCount, length, 0, 2);
+
+  it('is in the corner of an empty sheet, and nowhere on one that is shorter than the piece', () => {
+    expect(sheet().leastPlace(piece, length, everyRow, Infinity)).toEqual({ row: 0, x: 0, overlap: 0 });
+    expect(sheet().leastPlace(piece, 0.39, everyRow, Infinity)).toBeUndefined();
+    expect(sheet().leastPlace(piece, 0.4, everyRow, Infinity)).toBeDefined();
+  });
+
+  it('is on one of the rows tried, which end where the piece would be over the edge', () => {
+    const taken = sheet();
+    expect(taken.leastPlace(piece, length, { from: 7, to: 9, step: 1 }, Infinity)?.row).toBe(7);
+    expect(taken.leastPlace(piece, length, { from: -3, to: 9, step: 1 }, Infinity)?.row).toBe(0);
+    expect(taken.leastPlace(piece, length, { from: rowCount - piece.count, to: 99, step: 1 }, 1)?.row).toBe(15);
+    expect(taken.leastPlace(piece, length, { from: rowCount - piece.count + 1, to: 99, step: 1 }, 1)).toBeUndefined();
+    // All of the sheet but its rows 7 to 11.
+    taken.take(grownOf(pieceRows(box(length, 7 * height), 0, height, true), 0), 0, 0, 1);
+    taken.take(grownOf(pieceRows(box(length, 8 * height), 0, height, true), 0), 12, 0, 1);
+    expect(taken.leastPlace(piece, length, { from: 0, to: 19, step: 1 }, Infinity)).toMatchObject({
+      row: 7,
+      overlap: 0,
+    });
+    expect(taken.leastPlace(piece, length, { from: 0, to: 19, step: 2 }, Infinity)).toMatchObject({
+      row: 6,
+      overlap: 40,
+    });
+  });
+
+  it('overlaps the lighter of two pieces where there is no room', () => {
+    const taken = sheet();
+    const all = pieceRows(box(0.8, 1), 0, height, true);
+    taken.take(grownOf(all, 0), 0, 0, 3);
+    taken.take(grownOf(all, 0), 0, 0.8, 2);
+    const found = taken.leastPlace(piece, length, everyRow, Infinity);
+    expect(found).toEqual({ row: 0, x: expect.closeTo(0.8, 9), overlap: 2 * 40 * piece.count });
+    taken.clear();
+    expect(taken.leastPlace(piece, length, everyRow, Infinity)).toEqual({ row: 0, x: 0, overlap: 0 });
+  });
+
+  it('counts more work where more pieces are taken', () => {
+    const [empty, full] = [sheet(), sheet()];
+    full.take(grownOf(pieceRows(box(0.8, 1), 0, height, true), 0), 0, 0, 3);
+    for (const taken of [empty, full]) taken.leastPlace(piece, length, everyRow, Infinity);
+    expect(empty.work).toBeGreaterThan(0);
+    expect(full.work).toBe(empty.work + 16 * piece.count);
+  });
+});
