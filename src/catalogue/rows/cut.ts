@@ -20,6 +20,7 @@ const care = 'Sheet edges are sharp: wear gloves and goggles. Check one piece on
 const sources = [
   'Bennell and Oliveira, Journal of the Operational Research Society 60:S93 (2009): bottom-left placement of true shapes',
   'Li and Milenkovic, European Journal of Operational Research 84:539 (1995): all pieces moved together by linear programs',
+  'Egeblad, Nielsen and Odgaard, European Journal of Operational Research 183:1249 (2007): overlaps that come to weigh more',
 ];
 
 export const cutRows = [

@@ -92,7 +92,8 @@ export interface CutPlan {
  * be placed, the others still are; the call is refused only if no row can.
  * Source: rows of intervals and bottom-left placement, improved by small changes (Bennell and Oliveira, 2009, a tutorial
  * in irregular shape packing problems); all pieces moved together by linear programs (Li and Milenkovic, 1995, compaction
- * and separation algorithms for non-convex polygons).
+ * and separation algorithms for non-convex polygons); of few pieces, overlaps that come to weigh more (Egeblad, Nielsen and
+ * Odgaard, 2007, fast neighborhood search for nesting).
  */
 export function layPatterns(
   patterns: readonly PlacedPattern[],
