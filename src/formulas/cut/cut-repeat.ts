@@ -13,7 +13,7 @@ const stepsAnEffort = { sheet: 2e6, all: 12e6 };
  * The shares of the effort for the rest after the full sheets, for the search of all pieces, and for one more on a sheet; of
  * few pieces in all, more, and once more if one more would nearly fit.
  */
-const shares = { rest: 0.4, search: 0.25, more: 0.35, moreOfFew: 0.7, again: 1 };
+const shares = { rest: 0.4, search: 0.25, more: 0.35, moreOfFew: 0.6, again: 0.7 };
 const fewPieces = 40;
 /** So few pieces that may fit one sheet are searched for so many times as long: no plan of many is so far from the best. */
 const longerSearch = { pieces: 32, times: 1.5 };

@@ -25,7 +25,7 @@ const longerPerCent: Readonly<Record<string, number>> = {
   'many sheets of 254.6°': 0.138,
   'gap 10 mm, several sheets': 14.3612,
   'sixty mixed pieces': 25.2331,
-  '60°, 10 drums in 3': 12.6854,
+  '60°, 10 drums in 3': 23.4406,
   '120 of 90° on a roll': 4.5968,
   '120 of 127° on a roll, lap': 31.2935,
   '120 of three kinds on sheets': 10.9129,
