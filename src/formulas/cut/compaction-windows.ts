@@ -10,6 +10,7 @@ const windowStep = 6;
 const rounds = 8;
 /** Pieces farther away than this share of the sheet's width are not in the way: all rounds together move none so far. */
 const farAway = 0.4;
+
 /** A pass that makes the length less by a smaller share than this is the last one. */
 const leastGain = 0.0001;
 

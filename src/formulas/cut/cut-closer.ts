@@ -8,6 +8,7 @@ import { changed } from './cut-changes';
 import type { Job } from './cut-job';
 import { isShorter, type Layout, layoutOf, lengthOf, momentOf, type Spot } from './cut-layout';
 import { laidNear } from './cut-near';
+import { poseAt } from './cut-rows';
 import type { Sheet, StepBudget } from './cut-sheet';
 import type { Pose } from './laid-piece';
 
@@ -98,7 +99,7 @@ export function posedOf({ spots, sheets }: Layout, job: Job): readonly PosedPiec
   const onLast = spots.filter(({ sheet }) => sheet === sheets - 1);
   return onLast.map(({ item, rows, x, y }) => {
     const { piece, outline } = job.shapeOf(item);
-    return { piece, outline, pose: { x: x + rows.originX, y: y + rows.originY, turn: rows.turn } };
+    return { piece, outline, pose: poseAt(rows, x, y) };
   });
 }
 

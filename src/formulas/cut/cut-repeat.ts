@@ -3,7 +3,7 @@
  */
 import { type Job, prepareJob, type Shape } from './cut-job';
 import { fillSheet, isShorter, type Layout, layoutOf, momentOf, type Spot } from './cut-layout';
-import { ordersOf, shortestLayout } from './cut-search';
+import { fewRough, ordersOf, shortestLayout } from './cut-search';
 import type { StepBudget } from './cut-sheet';
 import { recipeFor, type Start, startsOfSheets } from './cut-starts';
 
@@ -15,8 +15,8 @@ const stepsAnEffort = { sheet: 2e6, all: 12e6 };
  */
 const shares = { rest: 0.4, search: 0.25, more: 0.35, moreOfFew: 0.6, again: 0.7 };
 const fewPieces = 40;
-/** So few pieces that may fit one sheet are searched for so many times as long: no plan of many is so far from the best. */
-const longerSearch = { pieces: 32, times: 1.5 };
+/** Pieces that are searched on rough rows are searched for so many times as long: no plan of more is so far from the best. */
+const longerOnRough = 1.5;
 const nearly = 1.015;
 const bestStarts = 8;
 /** Whether more pieces lie on one sheet is searched on a sheet this many times as long. */
@@ -25,8 +25,7 @@ const longerSheet = 1.5;
 /** The shorter of two layouts: that of the search, and good sheets repeated. */
 export function bestLayout(job: Job, effort: number): Layout {
   if (areaOf(job, [...job.pieces.keys()]) <= job.length * job.width) {
-    const { pieces, times } = longerSearch;
-    return shortestLayout(job, job.pieces.length <= pieces ? times * effort : effort);
+    return shortestLayout(job, job.pieces.length <= fewRough ? longerOnRough * effort : effort);
   }
   const repeated = repeatedLayout(job, effort);
   if (repeated === undefined) return shortestLayout(job, effort);

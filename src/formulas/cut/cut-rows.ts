@@ -10,6 +10,7 @@
  */
 
 import { addArcRuns, addLineRun, type Run, xAt } from './cut-runs';
+import type { Pose } from './laid-piece';
 import type { Piece } from './piece';
 import { pieceOutline } from './piece-outline';
 
@@ -31,6 +32,11 @@ export interface Rows {
   readonly lefts: readonly number[];
   /** A stride that visits every row and soon comes near each of them. */
   readonly stride: number;
+}
+
+/** Where the origin of a piece lies whose box has its lower-left corner at a point. */
+export function poseAt({ turn, originX, originY }: Rows, x: number, y: number): Pose {
+  return { x: x + originX, y: y + originY, turn };
 }
 
 /** Rough rows take away so many of a row's height from the piece before it is counted in whole rows. */

@@ -32,7 +32,7 @@ const shares = {
 /** The same for the ranking of starts by a sample, the starts themselves, and small changes of the sample. */
 const sharesOfMany = { ranking: 0.2, starts: 0.5, sample: 0.6 };
 /** So few pieces on one sheet are searched on rough rows, and on such a row or the next ones they find room. */
-const fewRough = 32;
+export const fewRough = 32;
 const roughWithin = 3;
 /** More pieces than this are searched by a sample of them. */
 const fewPieces = 40;
@@ -42,6 +42,7 @@ const bestStarts = 8;
 const byChance = 100;
 /** A start may be this many times as long as the shortest and is still worth changing. */
 const longerStart = 1.05;
+
 /**
  * The shortest layout found: fewest sheets, then the least length of the last one. It ends early once it is
  * no longer than `enough`.

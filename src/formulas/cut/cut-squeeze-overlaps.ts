@@ -4,6 +4,7 @@
  * Pieces on the rows of one sheet, how much each two of them overlap, and how much that weighs.
  */
 import type { Job } from './cut-job';
+import { poseAt } from './cut-rows';
 import type { StepBudget } from './cut-sheet';
 import type { Pose } from './laid-piece';
 import { type OnRows, sharedLength } from './overlap-area';
@@ -58,7 +59,7 @@ export class Overlaps {
     return sum;
   }
 
-  overlapping(): readonly number[] {
+  overlapping(): number[] {
     return [...this.placed.keys()].filter((i) => this.of(i) > 0);
   }
 
@@ -83,11 +84,7 @@ export class Overlaps {
   }
 
   poses(): readonly Pose[] {
-    return this.placed.map(({ rows, row, x }) => ({
-      x: x + rows.originX,
-      y: row * this.job.rowHeight + rows.originY,
-      turn: rows.turn,
-    }));
+    return this.placed.map(({ rows, row, x }) => poseAt(rows, x, row * this.job.rowHeight));
   }
 
   private measure(i: number): void {

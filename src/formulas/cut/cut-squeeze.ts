@@ -4,6 +4,7 @@
  * more (the guided local search of Egeblad, Nielsen and Odgaard, 2007, with any turn); small ones are removed by moving all
  * pieces together.
  */
+import { shuffle } from '../numeric/shuffle';
 import { compacted, type PosedPiece } from './compaction';
 import { eitherWay, nearTurn, nudge } from './cut-changes';
 import type { Job } from './cut-job';
@@ -55,6 +56,7 @@ export function squeezed(
   // Steps along a sheet are too coarse for a gap that is longer than all pieces.
   if (posed.length < 2 || sheet.gap > length) return undefined;
   const taken = new TakenRows(job.rowCount, length, sheet.gap, posed.length);
+  const how = { width, gap: sheet.gap, rounds: compactionRounds, budget };
   const area = items.reduce((sum, item) => sum + job.shapeOf(item).area, 0);
   let best: Squeezed = { poses: posed.map(({ pose }) => pose), length };
   let small = firstSmall;
@@ -63,7 +65,9 @@ export function squeezed(
   while (overlaps !== undefined && budget.spent < mostSteps && best.length > enough) {
     const within = best.length * (1 - shorter);
     if (rounds === 0) overlaps.moveInto(within);
-    for (const i of shuffled(overlaps.overlapping(), random)) {
+    const overlapping = overlaps.overlapping();
+    shuffle(overlapping, random);
+    for (const i of overlapping) {
       if (budget.spent >= mostSteps) break;
       if (overlaps.of(i) > 0) overlaps.place(i, leastOverlap(job, overlaps, i, within, taken, random));
       budget.spent += workAStep * taken.work;
@@ -72,9 +76,9 @@ export function squeezed(
     rounds++;
     const isSmall = overlaps.sum() < small * area;
     small *= isSmall ? smallChange.compacted : smallChange.left;
-    const pieces = isSmall ? overlaps.poses().map((pose, i) => ({ ...(posed[i] as PosedPiece), pose })) : [];
-    const how = { width, gap: sheet.gap, rounds: compactionRounds, budget, enough: best.length };
-    const next = isSmall ? compacted(pieces, how) : undefined;
+    const poses = overlaps.poses();
+    const pieces = posed.map((one, i): PosedPiece => ({ ...one, pose: poses[i] as Pose }));
+    const next = isSmall ? compacted(pieces, { ...how, enough: best.length }) : undefined;
     const isShorter = next !== undefined && next.length < best.length - 1e-9;
     if (isShorter) best = next;
     if (isShorter || rounds > mostRounds) {
@@ -100,16 +104,6 @@ function overlapsAt(job: Job, items: readonly number[], { poses }: Squeezed, bud
     placed.push({ item, rows, row: Math.max(0, Math.min(job.rowCount - rows.count, row)), x: x - rows.originX });
   }
   return new Overlaps(job, placed, budget);
-}
-
-/** The numbers in an order by chance. */
-function shuffled(numbers: readonly number[], random: () => number): readonly number[] {
-  const list = [...numbers];
-  for (let last = list.length - 1; last > 0; last--) {
-    const other = Math.floor(random() * (last + 1));
-    [list[last], list[other]] = [list[other] as number, list[last] as number];
-  }
-  return list;
 }
 
 /** The place and turn of a piece at which its overlaps weigh least. */

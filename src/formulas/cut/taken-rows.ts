@@ -96,7 +96,7 @@ export class TakenRows {
     let least = limit - tiny;
     const to = Math.min(tried.to, this.rowCount - rows.count);
     for (let row = Math.max(0, tried.from); row <= to; row += tried.step) {
-      const at = this.addChanges(starts, ends, row, before);
+      const pairs = this.addChanges(starts, ends, row, before);
       let place = -1;
       let rise = 0;
       let overlap = 0;
@@ -112,7 +112,7 @@ export class TakenRows {
         place = i;
       }
       if (place >= 0) found = { row, x: place * this.step, overlap: least };
-      this.work += at + (before + last) / 4 + 5;
+      this.work += pairs + (before + last) / 4 + 5;
     }
     return found;
   }

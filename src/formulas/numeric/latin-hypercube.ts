@@ -1,19 +1,16 @@
+import { shuffle } from './shuffle';
+
 /**
  * One column of a Latin hypercube: the numbers 0 to count - 1 in an order that the name alone decides, so that the same
  * name gives the same column on every machine and a further column changes no other. Stratum k stands for (k + 1/2) /
  * count of the distribution.
  *
- * Source: McKay, Beckman and Conover, Technometrics 21:239 (1979); the shuffle is that of Fisher and Yates.
+ * Source: McKay, Beckman and Conover, Technometrics 21:239 (1979).
  */
 export function strataOf(name: string, count: number): Uint16Array {
   const random = generator(seedOf(name));
   const strata = Uint16Array.from({ length: count }, (_, at) => at);
-  for (let last = count - 1; last > 0; last -= 1) {
-    const other = Math.floor(random() * (last + 1));
-    const kept = strata[last] ?? 0;
-    strata[last] = strata[other] ?? 0;
-    strata[other] = kept;
-  }
+  shuffle(strata, random);
   return strata;
 }
 
