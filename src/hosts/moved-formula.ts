@@ -1,12 +1,13 @@
 import { tokenize } from '@borgar/fx';
-import { type CellRange, columnName, columnNumber, parseRange, rangeName, splitSheet } from './address';
-import { type LineMove, movedLines, movedRange } from './moved-lines';
+import { type CellRange, columnName, columnNumber, splitSheet } from './address';
+import { type CellMove, isWithin } from './moved-cells';
+import { type LineMove, type Move, movedLines } from './moved-lines';
 
 /** The moves of a sheet, by the name that formulas have for it. */
-export type MovesOf = (sheet: string) => readonly LineMove[];
+export type MovesOf = (sheet: string) => readonly Move[];
 
 /** The cells that have a formula in common, which is written for the first of them. */
-interface FormulaCells {
+export interface FormulaCells {
   readonly sheet: string;
   /** The cell that the formula was written for. */
   readonly writtenFor: CellRange;
@@ -28,7 +29,7 @@ type Axis = LineMove['across'];
 const start = { row: 'row', column: 'column' } as const;
 const length = { row: 'rows', column: 'columns' } as const;
 
-/** A formula as it must be once rows and columns moved, on its own sheet or on those that it reads. */
+/** A formula as it must be once rows, columns and cells moved, on its own sheet or on those that it reads. */
 export function movedFormula(formula: string, cells: FormulaCells, movesOf: MovesOf): string {
   const isTyped = formula.startsWith('=');
   const text = tokenize(isTyped ? formula : `=${formula}`)
@@ -45,16 +46,12 @@ export function movedReferences(formula: string, sheet: string, movesOf: MovesOf
   return movedFormula(formula, { sheet, writtenFor: cell, before: cell, part: cell, now: cell }, movesOf);
 }
 
-function movedReference(reference: string, cells: FormulaCells, movesOf: MovesOf): string {
-  const { sheet, rest } = splitSheet(reference);
-  const place = reference.slice(0, reference.length - rest.length);
-  const isOwn = sheet === undefined || sheet.toLowerCase() === cells.sheet.toLowerCase();
-  const moves = movesOf(sheet ?? cells.sheet);
-  // A sheet of another file may have the same name.
-  if (moves.length === 0 || sheet?.includes('[')) return reference;
-  const cell = /^(\$?)([A-Z]{1,3})(\$?)(\d+)(?::(\$?)([A-Z]{1,3})(\$?)(\d+))?$/i.exec(rest);
-  const columns = /^(\$?)([A-Z]{1,3}):(\$?)([A-Z]{1,3})$/i.exec(rest);
-  const rows = /^(\$?)(\d+):(\$?)(\d+)$/.exec(rest);
+/** The columns, the rows or both of a reference: one or two corners each. */
+type Corners = Readonly<Partial<Record<Axis, readonly Corner[]>>>;
+
+const axes = ['column', 'row'] as const;
+
+function parseCorners(text: string): Corners | undefined {
   const row = (fixed: string | undefined, number: string | undefined): Corner => ({
     at: Number(number) - 1,
     isFixed: fixed === '$',
@@ -63,44 +60,133 @@ function movedReference(reference: string, cells: FormulaCells, movesOf: MovesOf
     at: columnNumber(name ?? ''),
     isFixed: fixed === '$',
   });
-  const moved = (across: Axis, corners: readonly Corner[]): readonly string[] | undefined =>
-    movedCorners(across, corners, cells, isOwn, moves)?.map(
-      ({ at, isFixed }) => (isFixed ? '$' : '') + (across === 'row' ? String(at + 1) : columnName(at)),
-    );
-  const parts = (lists: readonly (readonly string[] | undefined)[]): string => {
-    const [one, other] = lists;
-    if (one === undefined || (lists.length > 1 && other === undefined)) return `${place}#REF!`;
-    return place + one.map((text, index) => text + (other?.[index] ?? '')).join(':');
-  };
+  const cell = /^(\$?)([A-Z]{1,3})(\$?)(\d+)(?::(\$?)([A-Z]{1,3})(\$?)(\d+))?$/i.exec(text);
   if (cell !== null) {
     const [, column1, name1, row1, number1, column2, name2, row2, number2] = cell;
     const isRange = name2 !== undefined;
-    return parts([
-      moved('column', [column(column1, name1), ...(isRange ? [column(column2, name2)] : [])]),
-      moved('row', [row(row1, number1), ...(isRange ? [row(row2, number2)] : [])]),
-    ]);
+    return {
+      column: [column(column1, name1), ...(isRange ? [column(column2, name2)] : [])],
+      row: [row(row1, number1), ...(isRange ? [row(row2, number2)] : [])],
+    };
   }
-  if (columns !== null)
-    return parts([moved('column', [column(columns[1], columns[2]), column(columns[3], columns[4])])]);
-  if (rows !== null) return parts([moved('row', [row(rows[1], rows[2]), row(rows[3], rows[4])])]);
-  return reference;
+  const columns = /^(\$?)([A-Z]{1,3}):(\$?)([A-Z]{1,3})$/i.exec(text);
+  if (columns !== null) return { column: [column(columns[1], columns[2]), column(columns[3], columns[4])] };
+  const rows = /^(\$?)(\d+):(\$?)(\d+)$/.exec(text);
+  return rows === null ? undefined : { row: [row(rows[1], rows[2]), row(rows[3], rows[4])] };
+}
+
+function cornersText(corners: Corners): string {
+  const names = axes.flatMap((across) => {
+    const list = corners[across];
+    if (list === undefined) return [];
+    return [list.map(({ at, isFixed }) => (isFixed ? '$' : '') + (across === 'row' ? String(at + 1) : columnName(at)))];
+  });
+  const [one = [], other] = names;
+  return one.map((text, index) => text + (other?.[index] ?? '')).join(':');
+}
+
+function movedReference(reference: string, cells: FormulaCells, movesOf: MovesOf): string {
+  const { sheet, rest } = splitSheet(reference);
+  const place = reference.slice(0, reference.length - rest.length);
+  const isOwn = sheet === undefined || sheet.toLowerCase() === cells.sheet.toLowerCase();
+  const written = parseCorners(rest);
+  // A sheet of another file may have the same name.
+  if (written === undefined || sheet?.includes('[')) return reference;
+  const before = besidePart(written, cells);
+  let now: Corners | undefined = before;
+  for (const run of runsOf(movesOf(sheet ?? cells.sheet))) {
+    now = now && (isLines(run) ? movedByLines(now, cells, isOwn, run) : movedByCells(now, cells, isOwn, run));
+  }
+  if (now === undefined) return `${place}#REF!`;
+  return now === before && isSamePlace(cells) ? reference : place + cornersText(now);
+}
+
+export type Run = readonly LineMove[] | CellMove;
+
+export const isLines = (run: Run): run is readonly LineMove[] => Array.isArray(run);
+
+/** Moves in order: lines that moved one after the other together, and each move of cells by itself. */
+export function runsOf(moves: readonly Move[]): readonly Run[] {
+  const runs: (LineMove[] | CellMove)[] = [];
+  for (const move of moves) {
+    const last = runs.at(-1);
+    if (move.across === 'cells') runs.push(move);
+    else if (Array.isArray(last)) last.push(move);
+    else runs.push([move]);
+  }
+  return runs;
+}
+
+const isSamePlace = ({ writtenFor, part }: FormulaCells): boolean =>
+  writtenFor.row === part.row && writtenFor.column === part.column;
+
+/** A reference as it is written for the first cell of the part. */
+function besidePart(corners: Corners, { writtenFor, part }: FormulaCells): Corners {
+  const on = (across: Axis): Corners => {
+    const by = part[start[across]] - writtenFor[start[across]];
+    const list = corners[across];
+    return list === undefined
+      ? {}
+      : { [across]: list.map((one) => ({ ...one, at: one.isFixed ? one.at : one.at + by })) };
+  };
+  return { ...on('column'), ...on('row') };
+}
+
+function movedByLines(
+  corners: Corners,
+  cells: FormulaCells,
+  isOwn: boolean,
+  moves: readonly LineMove[],
+): Corners | undefined {
+  const column = corners.column && movedCorners('column', corners.column, cells, isOwn, moves);
+  const row = corners.row && movedCorners('row', corners.row, cells, isOwn, moves);
+  if ((corners.column && !column) || (corners.row && !row)) return undefined;
+  return { ...(column && { column }), ...(row && { row }) };
+}
+
+/** Whether a corner is one for each of several cells, which all see another line. */
+const goesAlong = (across: Axis, { isFixed }: Corner, { before }: FormulaCells): boolean =>
+  !isFixed && before[length[across]] > 1;
+
+/** A reference follows the cells that it reads if all of them were cut and pasted; if its own cell was, it stays beside that. */
+function movedByCells(corners: Corners, cells: FormulaCells, isOwn: boolean, move: CellMove): Corners {
+  const { column, row } = corners;
+  if (column === undefined || row === undefined) return corners;
+  const alongIn = (across: Axis): boolean => (corners[across] ?? []).some((one) => goesAlong(across, one, cells));
+  const ends = (list: readonly Corner[]): [number, number] => {
+    const lines = list.map(({ at }) => at);
+    return [Math.min(...lines), Math.max(...lines)];
+  };
+  const [top, bottom] = ends(row);
+  const [left, right] = ends(column);
+  const read = {
+    row: top,
+    column: left,
+    rows: bottom - top + (alongIn('row') ? cells.part.rows : 1),
+    columns: right - left + (alongIn('column') ? cells.part.columns : 1),
+  };
+  const reads = isWithin(read, move.from);
+  const by = { row: move.row - move.from.row, column: move.column - move.from.column };
+  const isMoved = isOwn && (cells.now.row !== cells.part.row || cells.now.column !== cells.part.column);
+  if (!reads && !isMoved) return corners;
+  const on = (across: Axis, list: readonly Corner[]): readonly Corner[] =>
+    list.map((one) => (reads || goesAlong(across, one, cells) ? { ...one, at: one.at + by[across] } : one));
+  return { column: on('column', column), row: on('row', row) };
 }
 
 /** The rows, or the columns, of a reference; undefined where none of them is left. */
 function movedCorners(
   across: Axis,
-  written: readonly Corner[],
-  { writtenFor, before, part, now }: FormulaCells,
+  corners: readonly Corner[],
+  cells: FormulaCells,
   isOwn: boolean,
   moves: readonly LineMove[],
 ): readonly Corner[] | undefined {
-  const shift = part[start[across]] - writtenFor[start[across]];
-  const corners = written.map(({ at, isFixed }) => ({ at: isFixed ? at : at + shift, isFixed }));
-  const several = before[length[across]];
-  const goesAlong = (corner: Corner): boolean => !corner.isFixed && several > 1;
-  if (!corners.some(goesAlong)) return movedTogether(across, corners, moves);
+  const { part, now } = cells;
+  const along = (corner: Corner): boolean => goesAlong(across, corner, cells);
+  if (!corners.some(along)) return movedTogether(across, corners, moves);
   const all = corners.map((corner): Corner | undefined => {
-    if (!goesAlong(corner)) return movedTogether(across, [corner], moves)?.[0];
+    if (!along(corner)) return movedTogether(across, [corner], moves)?.[0];
     // Beside its own cell, and in another sheet the line where those of all the cells begin.
     if (isOwn) return { ...corner, at: corner.at + now[start[across]] - part[start[across]] };
     const lines = movedLines(across, corner.at, part[length[across]], moves);
@@ -122,41 +208,4 @@ function movedTogether(
   if (lines === undefined) return undefined;
   const ends = [lines[0], lines[0] + lines[1] - 1];
   return corners.map((corner, index) => ({ ...corner, at: ends[isTurned ? 1 - index : index] ?? lines[0] }));
-}
-
-/** A rule for cells, such as a list to choose from or a color: their blocks with spaces between, and formulas for the first cell. */
-export interface CellRule {
-  readonly range: string;
-  readonly formulas: readonly string[];
-}
-
-/** A rule where its cells are now; undefined where none of them is left. */
-export function movedRule({ range, formulas }: CellRule, sheet: string, movesOf: MovesOf): CellRule | undefined {
-  const blocks = range.trim().split(/\s+/).map(parseRange);
-  const [writtenFor] = blocks;
-  if (writtenFor === undefined || blocks.includes(undefined)) return { range, formulas };
-  const moves = movesOf(sheet);
-  const left = (blocks as readonly CellRange[]).flatMap((part) => {
-    const now = movedRange(part, moves);
-    return now === undefined ? [] : [{ part, now }];
-  });
-  const [first] = left;
-  if (first === undefined) return undefined;
-  const cells = { sheet, writtenFor, before: around(blocks as readonly CellRange[]), ...first };
-  return {
-    range: left.map(({ now }) => rangeName(now)).join(' '),
-    formulas: formulas.map((formula) => movedFormula(formula, cells, movesOf)),
-  };
-}
-
-/** The smallest range that holds all others. */
-function around(blocks: readonly CellRange[]): CellRange {
-  const row = Math.min(...blocks.map((block) => block.row));
-  const column = Math.min(...blocks.map((block) => block.column));
-  return {
-    row,
-    column,
-    rows: Math.max(...blocks.map((block) => block.row + block.rows)) - row,
-    columns: Math.max(...blocks.map((block) => block.column + block.columns)) - column,
-  };
 }

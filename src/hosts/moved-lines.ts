@@ -1,4 +1,5 @@
 import type { CellRange } from './address';
+import type { CellMove } from './moved-cells';
 
 /** Rows or columns that came, or with a negative count went; with `to`, they moved to before the line that had this number. */
 export interface LineMove {
@@ -8,11 +9,17 @@ export interface LineMove {
   readonly to?: number;
 }
 
+export type Move = LineMove | CellMove;
+
+export const isLineMove = (move: Move): move is LineMove => move.across !== 'cells';
+
 /** As many as a sheet of an .xlsx file has. */
 const most = { row: 1_048_576, column: 16_384 } as const;
 
 /** Whether the second move undoes the first one. */
-function undoes(move: LineMove, last: LineMove): boolean {
+function undoes(move: Move, last: Move): boolean {
+  if (move.across === 'cells' || last.across === 'cells')
+    return move.across === last.across && isBackFrom(move as CellMove, last as CellMove);
   if (last.across !== move.across) return false;
   if (last.to === undefined || move.to === undefined)
     return last.to === move.to && last.first === move.first && last.count === -move.count;
@@ -21,15 +28,27 @@ function undoes(move: LineMove, last: LineMove): boolean {
   return move.count === last.count && move.first === isAt && move.to === cameFrom;
 }
 
-/** Adds a move; one that undoes the last one leaves neither. Deleted lines are the same again only if undone. */
-export function withMove(moves: readonly LineMove[], move: LineMove, isUndo: boolean): readonly LineMove[] {
+const isBackFrom = (move: CellMove, last: CellMove): boolean =>
+  move.row === last.from.row &&
+  move.column === last.from.column &&
+  move.from.row === last.row &&
+  move.from.column === last.column &&
+  move.from.rows === last.from.rows &&
+  move.from.columns === last.from.columns;
+
+/**
+ * Adds a move; one that undoes the last one leaves neither. Deleted lines, and what cells were pasted over, are the same
+ * again only if undone.
+ */
+export function withMove(moves: readonly Move[], move: Move, isUndo: boolean): readonly Move[] {
   const last = moves.at(-1);
   const isBack = last !== undefined && undoes(move, last);
-  return isBack && (isUndo || move.count < 0 || move.to !== undefined) ? moves.slice(0, -1) : [...moves, move];
+  const isWhole = isUndo || (move.across !== 'cells' && (move.count < 0 || move.to !== undefined));
+  return isBack && isWhole ? moves.slice(0, -1) : [...moves, move];
 }
 
 /** Where a range is after rows and columns came and went; undefined where nothing is left of it. */
-export function movedRange(range: CellRange, moves: readonly LineMove[]): CellRange | undefined {
+export function movedRange(range: CellRange, moves: readonly Move[]): CellRange | undefined {
   const down = movedLines('row', range.row, range.rows, moves);
   const right = movedLines('column', range.column, range.columns, moves);
   if (down === undefined || right === undefined) return undefined;
@@ -41,7 +60,7 @@ export function movedLines(
   across: LineMove['across'],
   start: number,
   length: number,
-  moves: readonly LineMove[],
+  moves: readonly Move[],
 ): readonly [start: number, length: number] | undefined {
   let [at, left] = [start, length];
   for (const move of moves) {

@@ -1,7 +1,8 @@
 import { tokenize } from '@borgar/fx';
 import { parseRange, quoteSheet, rangeName, splitSheet } from './address';
-import { type MovesOf, movedReferences, movedRule } from './moved-formula';
-import { type LineMove, movedLines, movedRange } from './moved-lines';
+import { type MovesOf, movedReferences } from './moved-formula';
+import { type Move, movedLines, movedRange } from './moved-lines';
+import { movedRules } from './moved-rule';
 import type { ChartData, PrintSetup, SheetData, WorkbookData } from './workbook-model';
 
 /** What belongs to the cells of a sheet without being in them. */
@@ -51,13 +52,13 @@ function withReferences(chart: ChartData, change: (reference: string) => string)
 }
 
 /** A range where its cells are now; undefined if none is left. */
-export function movedText(range: string, moves: readonly LineMove[]): string | undefined {
+export function movedText(range: string, moves: readonly Move[]): string | undefined {
   const before = parseRange(range);
   const now = before && movedRange(before, moves);
   return now && rangeName(now);
 }
 
-function movedPrint({ area, titleRows, ...print }: PrintSetup, moves: readonly LineMove[]): PrintSetup {
+function movedPrint({ area, titleRows, ...print }: PrintSetup, moves: readonly Move[]): PrintSetup {
   const [from, to] = (titleRows ?? '').split(':').map(Number);
   const rows = from && to ? movedLines('row', from - 1, to - from + 1, moves) : undefined;
   const printed = area === undefined ? undefined : movedText(area, moves);
@@ -74,14 +75,16 @@ export function movedParts(sheet: SheetData, { movesOf, nameOf }: SheetsNow): Ke
   const moves = movesOf(own);
   const { validations, conditions, charts, tables, print, otherCharts } = sheet;
   const named = (formula: string): string => renamedSheets(formula, nameOf);
-  const rules = validations?.flatMap((rule) => {
-    const now = movedRule(rule, own, movesOf);
-    return now === undefined ? [] : [{ ...rule, range: now.range, formulas: now.formulas.map(named) }];
-  });
-  const colors = conditions?.flatMap((condition) => {
-    const now = movedRule({ range: condition.range, formulas: [condition.formula] }, own, movesOf);
-    return now === undefined ? [] : [{ ...condition, range: now.range, formula: named(now.formulas[0] ?? '') }];
-  });
+  const rules = validations?.flatMap((rule) =>
+    movedRules(rule, own, movesOf).map((now) => ({ ...rule, range: now.range, formulas: now.formulas.map(named) })),
+  );
+  const colors = conditions?.flatMap((condition) =>
+    movedRules({ range: condition.range, formulas: [condition.formula] }, own, movesOf).map((now) => ({
+      ...condition,
+      range: now.range,
+      formula: named(now.formulas[0] ?? ''),
+    })),
+  );
   const drawn = charts?.map((chart) => ({
     ...withReferences(chart, (reference) => named(movedReferences(reference, own, movesOf))),
     place: movedText(chart.place, moves) ?? chart.place,

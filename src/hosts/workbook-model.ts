@@ -1,4 +1,4 @@
-import type { LineMove } from './moved-lines';
+import type { Move } from './moved-lines';
 
 /**
  * A workbook as plain data: the form of ready-made sheets, of an .xlsx file that is read or written,
@@ -154,8 +154,8 @@ export interface SheetData {
   /** Cells whose style follows a formula (`=$B$2<>$B$3`); the first true formula wins. */
   readonly conditions?: readonly { readonly range: string; readonly formula: string; readonly style: CellStyle }[];
   readonly charts?: readonly ChartData[];
-  /** Rows and columns that came, went or moved since the file was opened, in order; what is not in cells, such as rules and charts, is as before them. */
-  readonly moves?: readonly LineMove[];
+  /** Rows and columns that came, went or moved, and cells that were cut and pasted, since the file was opened, in order; what is not in cells, such as rules and charts, is as before them. */
+  readonly moves?: readonly Move[];
   readonly otherCharts?: readonly OtherChart[];
   readonly tables?: readonly TableData[];
   readonly print?: PrintSetup;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { parseRange, rangeName } from '../../src/hosts/address';
+import type { CellMove } from '../../src/hosts/moved-cells';
 import { type LineMove, movedRange, withMove } from '../../src/hosts/moved-lines';
 
 const rows = (first: number, count: number): LineMove => ({ across: 'row', first: first - 1, count });
@@ -50,6 +51,16 @@ describe('a range of cells', () => {
     expect(withMove([there], { ...rows(7, 2), to: 2 }, false)).toEqual([]);
     expect(withMove([{ ...rows(7, 2), to: 2 }], { ...rows(3, 2), to: 8 }, true)).toEqual([]);
     expect(withMove([there], { ...rows(7, 2), to: 3 }, true)).toHaveLength(2);
+  });
+
+  test('is where it was once cells that were cut and pasted over others were put back by undoing', () => {
+    const from = parseRange('B5:B6')!;
+    const there: CellMove = { across: 'cells', from, row: 8, column: 3 };
+    const back: CellMove = { across: 'cells', from: parseRange('D9:D10')!, row: 4, column: 1 };
+    expect(withMove([there], back, true)).toEqual([]);
+    // What was pasted over does not come back with them.
+    expect(withMove([there], back, false)).toEqual([there, back]);
+    expect(withMove([there], { ...back, row: 5 }, true)).toHaveLength(2);
   });
 
   test('does not reach beyond the last row of a sheet', () => {

@@ -115,6 +115,26 @@ test('lists, colors, frozen and printed cells follow rows and columns into the f
   await page.click('#undo');
   await page.click('#undo');
   expect(await parts(await save(page))).toEqual(sample);
+  // Verdict!B4:B5 have lists, and B4 also a color; as if dragged by their border.
+  await page.evaluate(async () => {
+    const { facade } = window.workbench.spreadsheet.current();
+    const sheet = facade.getSheetByName('Verdict')!;
+    facade.setActiveSheet(sheet);
+    const cell = (row: number, column: number) => sheet.getRange(row, column).getRange();
+    const fromRange = cell(3, 1);
+    await window.workbench.spreadsheet.api.executeCommand('sheet.command.move-range', {
+      fromRange,
+      toRange: cell(24, 2),
+    });
+    await window.workbench.spreadsheet.settled();
+  });
+  const cut = await parts(await save(page));
+  const elsewhere = (list: readonly unknown[][] | undefined) =>
+    list?.map(([range, ...rest]) => [range === 'B4' ? 'C25' : range, ...rest]);
+  expect(cut.lists).toEqual(elsewhere(sample.lists));
+  expect(cut.colors).toEqual(elsewhere(sample.colors));
+  await page.click('#undo');
+  expect(await parts(await save(page))).toEqual(sample);
   // The last two of the frozen rows, and one below them.
   await change(page, [{ sheet: 'Tests', rows: [sample.frozen! - 2, -3] }]);
   expect((await parts(await save(page))).frozen).toBe(sample.frozen! - 2);

@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
+import { withMovedParts } from '../../src/hosts/moved-parts';
 import type { CellData } from '../../src/hosts/workbook-model';
+
 import { cells, clickCell, type OpenPage, openWorkbench, shown } from './open-workbench';
 import { servedSite } from './served-site';
 
@@ -95,6 +97,52 @@ test('a note goes where its cell is cut and pasted, over the one that was there,
   await expect.poll(notes).toEqual(['3,2 moves', '5,2 stays']);
   await page.click('#undo');
   await expect.poll(notes).toEqual(before);
+  expect(faults()).toEqual([]);
+});
+
+test('the list and the color of a cell go where it is cut and pasted, in the grid and in what is saved, and back if undone', async () => {
+  const { page } = open;
+  await page.evaluate(() =>
+    window.workbench.spreadsheet.open({
+      sheets: [
+        {
+          name: 'Sheet 1',
+          cells: [{ row: 4, column: 1, value: 7 }],
+          validations: [
+            { range: 'B5', type: 'list', formulas: ['"7,8"'] },
+            { range: 'D9', type: 'list', formulas: ['"over"'] },
+          ],
+          conditions: [{ range: 'B5:B6', formula: '=B5=7', style: { fill: 'FDE0E0' } }],
+        },
+      ],
+    }),
+  );
+  await shown(page);
+  const saved = async () => {
+    const [sheet] = withMovedParts(await page.evaluate(() => window.workbench.spreadsheet.save())).sheets;
+    return [
+      sheet?.validations?.map(({ range, formulas }) => [range, ...formulas]),
+      sheet?.conditions?.map(({ range, formula }) => [range, formula]),
+    ];
+  };
+  const colors = () => page.evaluate(() => [...window.workbench.conditions.now().keys()]);
+  await page.evaluate(() => window.workbench.conditions.update());
+  expect(await colors()).toEqual(['4,1']);
+  const before = await saved();
+  await clickCell(page, 4, 1);
+  await page.keyboard.press('Control+X');
+  await expect.poll(() => page.evaluate(() => navigator.clipboard.readText())).toBe('7');
+  await clickCell(page, 8, 3);
+  await page.keyboard.press('Control+V');
+  await expect.poll(colors).toEqual(['8,3']);
+  const after = [[['D9', '"7,8"']], [['B6 D9', '=B6=7']]];
+  expect(await saved()).toEqual(after);
+  await page.click('#undo');
+  await expect.poll(colors).toEqual(['4,1']);
+  expect(await saved()).toEqual(before);
+  await page.click('#redo');
+  await expect.poll(colors).toEqual(['8,3']);
+  expect(await saved()).toEqual(after);
   expect(faults()).toEqual([]);
 });
 

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import type { MovesOf } from '../../src/hosts/moved-formula';
-import type { LineMove } from '../../src/hosts/moved-lines';
+import type { LineMove, Move } from '../../src/hosts/moved-lines';
 import { asOpened } from '../../src/hosts/univer/from-snapshot';
 import type { SheetData } from '../../src/hosts/workbook-model';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
@@ -27,7 +27,7 @@ describe('the part of a worksheet', () => {
   const x14 = 'xmlns:x14="x" xmlns:xm="y"';
   const sheet = (beside: readonly [before: string, after: string], cells = '') =>
     `<worksheet ${x14}>${beside[0]}<sheetData>${cells}</sheetData>${beside[1]}</worksheet>`;
-  const moved = (xml: string, ...moves: LineMove[]): string => {
+  const moved = (xml: string, ...moves: Move[]): string => {
     const movesOf: MovesOf = (name) => (name === 'Log' ? moves : []);
     return moveSheet(xml, 'Log', movesOf, ({ row, column }) => `own(${row},${column})`);
   };
@@ -64,6 +64,23 @@ describe('the part of a worksheet', () => {
       ['C5', 'B3:B5', 'C5:C7'],
       ['A6', 'own(3,0)', undefined],
     ]);
+  });
+
+  it('gives cells that were cut and pasted their own rules, and takes those with them that they had', () => {
+    const xml = sheet([
+      '',
+      '<conditionalFormatting sqref="D5:D8"><cfRule type="expression"><formula>AND(D5&gt;1,C5&gt;1)</formula></cfRule></conditionalFormatting>' +
+        '<dataValidations count="2"><dataValidation type="list" sqref="D5"><formula1>$A$1:$A$9</formula1></dataValidation>' +
+        '<dataValidation type="list" sqref="F9"><formula1>"gone"</formula1></dataValidation></dataValidations>' +
+        '<hyperlinks><hyperlink ref="D5" location="x"/><hyperlink ref="F9" location="gone"/></hyperlinks>',
+    ]);
+    const move: Move = { across: 'cells', from: { row: 4, column: 3, rows: 1, columns: 1 }, row: 8, column: 5 };
+    expect(inside(moved(xml, move))[1]).toBe(
+      '<conditionalFormatting sqref="D6:D8"><cfRule type="expression"><formula>AND(D6&gt;1,C6&gt;1)</formula></cfRule></conditionalFormatting>' +
+        '<conditionalFormatting sqref="F9"><cfRule type="expression"><formula>AND(F9&gt;1,C9&gt;1)</formula></cfRule></conditionalFormatting>' +
+        '<dataValidations count="1"><dataValidation type="list" sqref="F9"><formula1>$A$1:$A$9</formula1></dataValidation></dataValidations>' +
+        '<hyperlinks><hyperlink ref="F9" location="x"/></hyperlinks>',
+    );
   });
 
   it.each([

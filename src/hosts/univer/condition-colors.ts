@@ -2,11 +2,11 @@ import { type ICellData, type ICommandInfo, InterceptorEffectEnum, type IStyleDa
 import { INTERCEPTOR_POINT, SetWorksheetNameMutation, SheetInterceptorService } from '@univerjs/sheets';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import { type CellRange, parseRange } from '../address';
-import { movedRange } from '../moved-lines';
 import { movedParts } from '../moved-parts';
+import { movedCell } from '../moved-rule';
 import type { CellResult, SheetData } from '../workbook-model';
 import type { Evaluated } from './evaluate';
-import { sheetMove } from './line-moves';
+import { anyMove } from './line-moves';
 import { sheetsNow } from './sheets-now';
 import { toEngineStyle } from './snapshot-style';
 import { offsetFormula, spreadFormula } from './spread-formula';
@@ -75,14 +75,14 @@ export class ConditionColors {
     });
   }
 
-  /** Lets colors follow rows and columns at once; whether the rules have to be looked at again after a command. */
+  /** Lets colors follow rows, columns and cells at once; whether the rules have to be looked at again after a command. */
   follow(command: Readonly<ICommandInfo>): boolean {
-    const moved = sheetMove(command);
+    const moved = anyMove(command);
     if (moved === undefined) return command.id === SetWorksheetNameMutation.id;
     const of = `${moved.workbook} ${moved.sheet}`;
     const now = [...(this.colors.get(of) ?? [])].flatMap(([key, style]): [string, IStyleData][] => {
       const [row = 0, column = 0] = key.split(',').map(Number);
-      const place = movedRange({ row, column, rows: 1, columns: 1 }, [moved.move]);
+      const place = movedCell({ row, column, rows: 1, columns: 1 }, moved.move);
       return place === undefined ? [] : [[`${place.row},${place.column}`, style]];
     });
     this.colors.set(of, new Map(now));

@@ -1,19 +1,13 @@
-import { ICommandService, type Injector, type IRange, UndoCommand } from '@univerjs/core';
-import {
-  CopySheetCommand,
-  type ICopySheetCommandParams,
-  InsertSheetMutation,
-  MoveRangeMutation,
-} from '@univerjs/sheets';
+import { ICommandService, type Injector, UndoCommand } from '@univerjs/core';
+import { CopySheetCommand, type ICopySheetCommandParams, InsertSheetMutation } from '@univerjs/sheets';
 import type { FWorkbook } from '@univerjs/sheets/facade';
-import { type LineMove, withMove } from '../moved-lines';
+import { isLineMove, type Move, withMove } from '../moved-lines';
 import { copiedParts } from '../moved-parts';
 import type { SheetData } from '../workbook-model';
 import { followFrozen } from './freeze-repairs';
-import { sheetMove } from './line-moves';
+import { anyMove, cutCells } from './line-moves';
 import type { Notes } from './notes';
 import { keepSizes } from './size-repairs';
-import { fromEngineRange } from './snapshot';
 
 /** What follows the cells of an open workbook. */
 interface Followers {
@@ -21,15 +15,7 @@ interface Followers {
   readonly notes: Notes;
   /** By the id of the sheet. */
   readonly sources: Map<string, SheetData>;
-  readonly moves: Map<string, readonly LineMove[]>;
-}
-
-interface MovedCells {
-  readonly unitId: string;
-  readonly fromRange: IRange;
-  readonly toRange: IRange;
-  readonly from: { readonly subUnitId: string };
-  readonly to: { readonly subUnitId: string };
+  readonly moves: Map<string, readonly Move[]>;
 }
 
 /**
@@ -58,15 +44,12 @@ export function followLines(injector: Injector, opened: (workbook: string) => Fo
     if (id === UndoCommand.id) isUndo = false;
     else if (id === CopySheetCommand.id) copied = undefined;
     else if (id === InsertSheetMutation.id && copied !== undefined) copyParts(opened, copied, params);
-    else if (id === MoveRangeMutation.id) {
-      const { unitId, fromRange, toRange, from, to } = params as MovedCells;
-      const source = { sheet: from.subUnitId, range: fromEngineRange(fromRange) };
-      opened(unitId)?.notes.movedCells(source, { sheet: to.subUnitId, range: fromEngineRange(toRange) }, isUndo);
-    }
-    const moved = sheetMove(command);
+    const cut = cutCells(command);
+    if (cut !== undefined) opened(cut.workbook)?.notes.movedCells(cut.from, cut.to, isUndo);
+    const moved = anyMove(command);
     const open = moved && opened(moved.workbook);
     if (moved === undefined || open === undefined) return;
-    open.notes.moved(moved.sheet, moved.move, isUndo);
+    if (isLineMove(moved.move)) open.notes.moved(moved.sheet, moved.move, isUndo);
     open.moves.set(moved.sheet, withMove(open.moves.get(moved.sheet) ?? [], moved.move, isUndo));
   });
 }

@@ -1,7 +1,7 @@
 import { BooleanNumber, type IRange, type IWorkbookData, type IWorksheetData, type Nullable } from '@univerjs/core';
 import type { FWorkbook } from '@univerjs/sheets/facade';
 import { type CellRange, overlaps, parseRange, rangeName } from '../address';
-import type { LineMove } from '../moved-lines';
+import type { Move } from '../moved-lines';
 import { keptParts, nameInParts } from '../moved-parts';
 import type { CellData, DefinedName, SheetData, WorkbookData } from '../workbook-model';
 import type { CellReader } from './cell-reader';
@@ -16,7 +16,7 @@ interface Open {
   /** The data from which sheets were made, by their id in the spreadsheet. */
   readonly sources: ReadonlyMap<string, SheetData>;
   readonly notes: Notes;
-  readonly moves: ReadonlyMap<string, readonly LineMove[]>;
+  readonly moves: ReadonlyMap<string, readonly Move[]>;
 }
 
 function records<T>(table: { readonly [key: number]: T } | undefined): [number, T][] {

@@ -3,11 +3,14 @@ import {
   InsertColMutation,
   InsertRowMutation,
   MoveColsMutation,
+  MoveRangeMutation,
   MoveRowsMutation,
   RemoveColMutation,
   RemoveRowMutation,
 } from '@univerjs/sheets';
-import type { LineMove } from '../moved-lines';
+import type { CellRange } from '../address';
+import type { LineMove, Move } from '../moved-lines';
+import { fromEngineRange } from './snapshot';
 
 interface LinesParams {
   readonly unitId: string;
@@ -17,10 +20,42 @@ interface LinesParams {
   readonly targetRange: IRange;
 }
 
-export interface SheetMove {
+export interface SheetMove<M extends Move = LineMove> {
   readonly workbook: string;
   readonly sheet: string;
-  readonly move: LineMove;
+  readonly move: M;
+}
+
+interface CutParams {
+  readonly unitId: string;
+  readonly fromRange: IRange;
+  readonly toRange: IRange;
+  readonly from: { readonly subUnitId: string };
+  readonly to: { readonly subUnitId: string };
+}
+
+interface SheetCells {
+  readonly sheet: string;
+  readonly range: CellRange;
+}
+
+/** The cells that are cut and pasted by a command. */
+export function cutCells({ id, params }: Readonly<ICommandInfo>) {
+  if (id !== MoveRangeMutation.id) return undefined;
+  const { unitId: workbook, fromRange, toRange, from, to } = params as CutParams;
+  const source: SheetCells = { sheet: from.subUnitId, range: fromEngineRange(fromRange) };
+  const target: SheetCells = { sheet: to.subUnitId, range: fromEngineRange(toRange) };
+  return { workbook, from: source, to: target };
+}
+
+/** The rows, columns or cells that come, go or move by a command; cells that go to another sheet are none of them. */
+export function anyMove(command: Readonly<ICommandInfo>): SheetMove<Move> | undefined {
+  const cut = cutCells(command);
+  if (cut === undefined) return sheetMove(command);
+  const { workbook, from, to } = cut;
+  if (from.sheet !== to.sheet) return undefined;
+  const { row, column } = to.range;
+  return { workbook, sheet: from.sheet, move: { across: 'cells', from: from.range, row, column } };
 }
 
 /** Whether rows come, go or move by a command, or columns; undefined if none do. */

@@ -5,7 +5,7 @@ import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets
 import englishWords from '@univerjs/preset-sheets-core/locales/en-US';
 import type { FWorkbook } from '@univerjs/sheets/facade';
 import { defaultTheme } from '@univerjs/themes';
-import type { LineMove } from '../moved-lines';
+import type { Move } from '../moved-lines';
 import type { SheetData, WorkbookData } from '../workbook-model';
 import { calculateAtOnce, repairTurnsOfCalculation, whenCalculated } from './calculation-turns';
 import { CellReader } from './cell-reader';
@@ -37,8 +37,8 @@ export interface OpenWorkbook {
   /** The data from which sheets were made, by their id; an added sheet is recorded here. */
   readonly sources: Map<string, SheetData>;
   readonly notes: Notes;
-  /** Rows and columns that came, went or moved since the file was opened, by the id of the sheet. */
-  readonly moves: Map<string, readonly LineMove[]>;
+  /** Rows, columns and cells that came, went or moved since the file was opened, by the id of the sheet. */
+  readonly moves: Map<string, readonly Move[]>;
 }
 
 /** The embedded spreadsheet in a page, with one workbook open at a time. */

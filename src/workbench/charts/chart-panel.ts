@@ -1,5 +1,5 @@
 import { parseRange, splitSheet } from '../../hosts/address';
-import { movedRange } from '../../hosts/moved-lines';
+import { movedReferences } from '../../hosts/moved-formula';
 import { nameInParts } from '../../hosts/moved-parts';
 import type { SheetHost } from '../../hosts/sheet-host';
 import type { Spreadsheet } from '../../hosts/univer/spreadsheet';
@@ -117,7 +117,8 @@ export class ChartPanel {
     const id = [...sources].find(([, source]) => nameInParts(source).toLowerCase() === name.toLowerCase())?.[0];
     const sheet = facade.getWorkbook().getSheetBySheetId(id ?? '');
     if (!sheet) return undefined;
-    const moved = movedRange(range, moves.get(sheet.getSheetId()) ?? []);
+    const now = movedReferences(reference, name, () => moves.get(sheet.getSheetId()) ?? []);
+    const moved = parseRange(splitSheet(now).rest);
     if (moved === undefined) return undefined;
     const { row, column, rows, columns } = moved;
     return Array.from(

@@ -1,5 +1,5 @@
 import { type CellRange, parseRange, rangeName } from '../../hosts/address';
-import { type LineMove, movedLines, movedRange } from '../../hosts/moved-lines';
+import { type Move, movedLines, movedRange } from '../../hosts/moved-lines';
 import type { CellData, SheetData } from '../../hosts/workbook-model';
 import type { WorkbookPackage } from './package';
 import {
@@ -71,7 +71,7 @@ function columnsEdits(xml: string, table: ElementSpan, columns: readonly Column[
 }
 
 /** A table's part where its cells are now; undefined if it has lost its headings, or all of its cells. */
-function movedTable(xml: string, moves: readonly LineMove[], sheets: Sheets) {
+function movedTable(xml: string, moves: readonly Move[], sheets: Sheets) {
   const table = elementTree(xml, 3);
   const before = parseRange(table.attributes.ref ?? '');
   if (before === undefined || table.attributes.headerRowCount === '0') return { xml, range: before, columns: [] };

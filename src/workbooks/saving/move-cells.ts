@@ -1,5 +1,5 @@
 import { cellName, parseRange, rangeName } from '../../hosts/address';
-import { type LineMove, movedLines, movedRange } from '../../hosts/moved-lines';
+import { type Move, movedLines, movedRange } from '../../hosts/moved-lines';
 import { type ScannedCell, type ScannedRow, scanSheet } from '../sheet-scan';
 import { markup } from '../stored-value';
 
@@ -9,7 +9,7 @@ export type StoredFormula = (cell: ScannedCell) => string | undefined;
  * The rows and cells of a worksheet's part where they are now. `stored` has the formula of a cell, for those that the file
  * stores as a copy of another's.
  */
-export function movedCells(xml: string, moves: readonly LineMove[], stored: StoredFormula): string {
+export function movedCells(xml: string, moves: readonly Move[], stored: StoredFormula): string {
   const { data, rows } = scanSheet(xml);
   const texts = rows.flatMap((row) => {
     const [now] = movedLines('row', row.row, 1, moves) ?? [];
@@ -25,13 +25,7 @@ const inOrder = (texts: { readonly at: number; readonly text: string }[]): strin
     .map(({ text }) => text)
     .join('');
 
-function movedRow(
-  xml: string,
-  row: ScannedRow,
-  now: number,
-  moves: readonly LineMove[],
-  stored: StoredFormula,
-): string {
+function movedRow(xml: string, row: ScannedRow, now: number, moves: readonly Move[], stored: StoredFormula): string {
   const cells = row.cells.flatMap((cell) => {
     const place = movedRange({ row: cell.row, column: cell.column, rows: 1, columns: 1 }, moves);
     return place === undefined
@@ -57,7 +51,7 @@ function movedCell(
   xml: string,
   cell: ScannedCell,
   address: string,
-  moves: readonly LineMove[],
+  moves: readonly Move[],
   stored: StoredFormula,
 ): string {
   const { formula } = cell;

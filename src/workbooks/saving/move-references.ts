@@ -1,6 +1,6 @@
 import { parseRange, rangeName } from '../../hosts/address';
 import { type MovesOf, movedReferences } from '../../hosts/moved-formula';
-import { movedLines, movedRange } from '../../hosts/moved-lines';
+import { isLineMove, movedLines, movedRange } from '../../hosts/moved-lines';
 import { markup } from '../stored-value';
 import type { WorkbookPackage } from './package';
 import {
@@ -76,7 +76,9 @@ function movedDrawing(xml: string, sheet: string, movesOf: MovesOf): string {
       const [start, end] = [from, to].map((corner) => lineOf(xml, corner, across));
       if (start === undefined) return [];
       const length = end === undefined || editAs === 'oneCell' ? 1 : end.line - start.line + 1;
-      const moves = movesOf(sheet).filter((move) => move.across === across);
+      const moves = movesOf(sheet)
+        .filter(isLineMove)
+        .filter((move) => move.across === across);
       // Where all cells under it are gone it stays as large as it was.
       const deleted = (): [number, number] => [Math.min(start.line, ...moves.map(({ first }) => first)), length];
       const [line, lines] = movedLines(across, start.line, length, moves) ?? deleted();

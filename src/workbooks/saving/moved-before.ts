@@ -1,11 +1,11 @@
-import { type LineMove, movedLines, movedRange } from '../../hosts/moved-lines';
+import { type LineMove, type Move, movedLines, movedRange } from '../../hosts/moved-lines';
 import { movedText } from '../../hosts/moved-parts';
 import type { CellData, SheetData } from '../../hosts/workbook-model';
 
 function movedSizes(
   sizes: Readonly<Record<number, number>> | undefined,
   across: LineMove['across'],
-  moves: readonly LineMove[],
+  moves: readonly Move[],
 ): Record<number, number> {
   return Object.fromEntries(
     Object.entries(sizes ?? {}).flatMap(([line, size]) => {
@@ -18,12 +18,12 @@ function movedSizes(
 function movedHidden(
   lines: readonly number[] | undefined,
   across: LineMove['across'],
-  moves: readonly LineMove[],
+  moves: readonly Move[],
 ): number[] {
   return (lines ?? []).flatMap((line) => movedLines(across, line, 1, moves)?.[0] ?? []);
 }
 
-function movedCell(cell: CellData, moves: readonly LineMove[]): CellData[] {
+function movedCell(cell: CellData, moves: readonly Move[]): CellData[] {
   const now = movedRange({ ...cell, rows: 1, columns: 1 }, moves);
   if (now === undefined) return [];
   const { spill, ...rest } = cell;
@@ -32,7 +32,7 @@ function movedCell(cell: CellData, moves: readonly LineMove[]): CellData[] {
 }
 
 /** A sheet as it was opened, with cells, sizes and merges where they are after its rows and columns moved. */
-export function movedBefore(sheet: SheetData, moves: readonly LineMove[]): SheetData {
+export function movedBefore(sheet: SheetData, moves: readonly Move[]): SheetData {
   if (moves.length === 0) return sheet;
   return {
     ...sheet,
