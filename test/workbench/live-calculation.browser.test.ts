@@ -1,9 +1,13 @@
 import { beforeAll, expect, it } from 'vitest';
+import { readPattern } from '../../src/formulas/cone/read-pattern';
+import { layPieces } from '../../src/formulas/cut/lay-pieces';
+import type { PieceSearchHolder } from '../../src/formulas/cut/lay-pieces-later';
 import { cellName } from '../../src/hosts/address';
 import type { Block } from '../../src/hosts/sheet-host';
 import { openHeadless } from '../../src/hosts/univer/headless';
 import { sourceFunctions } from '../../src/hosts/univer/source-functions';
 import type { CellScalar, WorkbookData } from '../../src/hosts/workbook-model';
+import { longSets, referenceSets } from '../../src/tools/bench/cut-reference-sets';
 import { readyMade } from '../../src/workbooks/sheets/ready-made';
 import { sampleAsJson, sampleWorkbook } from '../task-pane/sample-host';
 import { cells, type OpenPage, openWorkbench, withoutSaving } from './open-workbench';
@@ -98,6 +102,23 @@ it('the workbook that checks Excel passes all its claims in the page and sums th
   await expect.poll(line).toMatch(/^Siltstead check: \d+ of \d+ passed; not 2/);
   await page.click('#undo');
   await expect.poll(line).toMatch(allPassed);
+});
+
+it('the search for cut plans lays every piece to the last digit where it lies here', async () => {
+  const sets = [...referenceSets, ...longSets].filter((_, i) => i % 3 === 0);
+  const jobs = sets.map(({ patterns, sheetLength, sheetWidth, gap }) => {
+    const pieces = patterns.flatMap((row, i) =>
+      Array.from({ length: row.pieces }, () => readPattern(row, 'patterns', i + 1)),
+    );
+    const sheet = { length: sheetLength, width: sheetWidth, gap };
+    return [pieces, { ...sheet, effort: 0.1, needsAll: true, lacksSome: false }] as const;
+  });
+  // A browser and Node may end a sine in different digits, and compiled code runs where interpreted code ran first.
+  const there = await open.page.evaluate((all) => {
+    const lay = (window as PieceSearchHolder).siltsteadLayPieces;
+    return all.map((job) => lay?.(...job));
+  }, jobs);
+  expect(there).toEqual(jobs.map((job) => layPieces(...job)));
 });
 
 it('a bank with one drum less costs the sum of its parts, divided by the drums', async () => {

@@ -7,6 +7,7 @@
  * pieces that shorten the sheet most and keep them apart; then the distances are taken again, with smaller movements as
  * the gain fades (the compaction of Li and Milenkovic, 1995, with turns).
  */
+import { cosine, sine } from '../numeric/portable-angles';
 import { overlaps } from './crossing';
 import type { StepBudget } from './cut-sheet';
 import { type LaidPiece, laidPiece, type Pose } from './laid-piece';
@@ -163,16 +164,18 @@ function middleY({ bottom, top }: LaidPiece): number {
 }
 
 function radiusOf({ left, right, bottom, top }: LaidPiece): number {
-  return Math.hypot(right - left, top - bottom) / 2;
+  const [length, width] = [right - left, top - bottom];
+  return Math.sqrt(length * length + width * width) / 2;
 }
 
 function movedPose(piece: LaidPiece, { x, y, turn }: Pose, movements: Float64Array, at: number): Pose {
   const by = movements[at + 2]! / radiusOf(piece);
+  const [cos, sin] = [cosine(by), sine(by)];
   const fromX = x - middleX(piece);
   const fromY = y - middleY(piece);
   return {
     turn: turn + by,
-    x: middleX(piece) + fromX * Math.cos(by) - fromY * Math.sin(by) + movements[at]!,
-    y: middleY(piece) + fromX * Math.sin(by) + fromY * Math.cos(by) + movements[at + 1]!,
+    x: middleX(piece) + fromX * cos - fromY * sin + movements[at]!,
+    y: middleY(piece) + fromX * sin + fromY * cos + movements[at + 1]!,
   };
 }

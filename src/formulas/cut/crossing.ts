@@ -45,19 +45,20 @@ function doesArcCross(line: LaidLine, arc: LaidArc): boolean {
     if (along <= 0 || along >= line.length) return false;
     const x = line.x - along * line.outY - arc.x;
     const y = line.y + along * line.outX - arc.y;
-    return isWithin(Math.atan2(y, x), arc);
+    return isWithin(arc, x, y, arc.radius);
   });
 }
 
 function doArcsCross(one: LaidArc, other: LaidArc): boolean {
   const [dx, dy] = [other.x - one.x, other.y - one.y];
-  const from = Math.hypot(dx, dy);
+  const from = Math.sqrt(dx * dx + dy * dy);
   if (from >= one.radius + other.radius || from <= Math.abs(one.radius - other.radius)) return false;
-  const direction = Math.atan2(dy, dx);
-  // The law of cosines in the triangle of the two centers and a crossing.
-  const atOne = Math.acos((from ** 2 + one.radius ** 2 - other.radius ** 2) / (2 * from * one.radius));
-  const atOther = Math.acos((from ** 2 + other.radius ** 2 - one.radius ** 2) / (2 * from * other.radius));
-  return [1, -1].some(
-    (side) => isWithin(direction + side * atOne, one) && isWithin(direction + Math.PI - side * atOther, other),
-  );
+  // The foot of a crossing on the line of the two centers, and its height above that line, in lengths between the centers.
+  const along = (1 + ((one.radius - other.radius) * (one.radius + other.radius)) / (from * from)) / 2;
+  const aside = Math.sqrt(Math.max(0, (one.radius / from) * (one.radius / from) - along * along));
+  return [aside, -aside].some((height) => {
+    const x = along * dx - height * dy;
+    const y = along * dy + height * dx;
+    return isWithin(one, x, y, one.radius) && isWithin(other, x - dx, y - dy, other.radius);
+  });
 }

@@ -1,6 +1,7 @@
 /**
  * Small changes of a layout, of which the search keeps those that make it shorter.
  */
+import { cosine } from '../numeric/portable-angles';
 import type { Job } from './cut-job';
 import type { Spot } from './cut-layout';
 
@@ -41,7 +42,7 @@ export function changed(spots: readonly Spot[], job: Job, random: () => number):
     const against = halfTheTimes() ? by : -by;
     const all = targets.map((spot) => {
       const { turn } = spot.rows;
-      return turned(spot, nearTurn(turn, Math.cos(turn) >= 0 ? by : against), job);
+      return turned(spot, nearTurn(turn, cosine(turn) >= 0 ? by : against), job);
     });
     return { targets: all, first: 0 };
   }
@@ -83,7 +84,8 @@ export function nearTurn(turn: number, parts: number): number {
 /** By how many parts a piece is turned a little. */
 export function nudge(random: () => number): number {
   const way = random() < 0.5 ? 1 : -1;
-  return way * (1 + Math.floor(widestTurn * random() ** 3));
+  const share = random();
+  return way * (1 + Math.floor(widestTurn * share * share * share));
 }
 
 /** A turn, or the one head to tail with it. */

@@ -30,7 +30,10 @@ export interface SearchLimits {
 /** The shortest layout that small changes of some lead to. */
 export function shortestOf(found: readonly Layout[], job: Job, mostSteps: number, limits: SearchLimits): Layout {
   let left = found;
-  for (let rounds = Math.ceil(Math.log2(found.length)) + 1; rounds > 0; rounds--) {
+  // Half of them are left after each round.
+  let rounds = 1;
+  for (let count = found.length; count > 1; count = Math.ceil(count / 2)) rounds++;
+  for (; rounds > 0; rounds--) {
     const share = (mostSteps - limits.budget.spent) / rounds / left.length;
     const next = left.map((layout) => improved(layout, job, limits.budget.spent + share, limits));
     left = inTurn(next, job).slice(0, Math.ceil(next.length / 2));
@@ -40,7 +43,7 @@ export function shortestOf(found: readonly Layout[], job: Job, mostSteps: number
 
 /** Layouts, the shortest first. */
 export function inTurn(layouts: readonly Layout[], job: Job): readonly Layout[] {
-  return [...layouts].sort((one, other) => (isShorter(one, other, job) ? -1 : 1));
+  return [...layouts].sort((one, other) => (isShorter(one, other, job) ? -1 : isShorter(other, one, job) ? 1 : 0));
 }
 
 /** Makes small changes and keeps those that are shorter, until the steps are spent or nothing was gained for long. */

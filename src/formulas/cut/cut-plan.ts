@@ -141,8 +141,8 @@ export function cutSheets(patterns: readonly PlacedPattern[], stock: SheetStock,
 }
 
 /**
- * Figures to 14 digits. The last digits of one length differ between units, and would lead the search to another plan
- * that is equally good.
+ * Figures to 14 digits. The last digits of one length differ between units, and those of a pattern between browsers, and
+ * would lead the search to another plan that is equally good.
  */
 function rounded<T extends object>(figures: T): T {
   const entries = Object.entries(figures).map(([key, value]) => [

@@ -1,6 +1,7 @@
 /**
  * The outline of a turned piece in lines and arcs that run one way along x and one way along y.
  */
+import { cosine, sine } from '../numeric/portable-angles';
 import type { Corner } from './piece';
 
 export interface Run {
@@ -25,8 +26,8 @@ export function xAt({ radius, foot, footY, slope, leftmost, rightmost }: Run, y:
 }
 
 export function addLineRun(runs: Run[], start: Corner, end: Corner, turn: number): void {
-  const cos = Math.cos(turn);
-  const sin = Math.sin(turn);
+  const cos = cosine(turn);
+  const sin = sine(turn);
   const x0 = start.x * cos - start.y * sin;
   const y0 = start.x * sin + start.y * cos;
   const x1 = end.x * cos - end.y * sin;
@@ -49,10 +50,10 @@ export function addArcRuns(runs: Run[], radius: number, start: number, sweep: nu
   const end = turn + Math.max(start, start + sweep);
   for (let from = turn + Math.min(start, start + sweep); from < end; ) {
     const to = Math.min(end, (Math.floor(from / quarter + 1e-12) + 1) * quarter);
-    const x0 = radius * Math.cos(from);
-    const x1 = radius * Math.cos(to);
-    const y0 = radius * Math.sin(from);
-    const y1 = radius * Math.sin(to);
+    const x0 = radius * cosine(from);
+    const x1 = radius * cosine(to);
+    const y0 = radius * sine(from);
+    const y1 = radius * sine(to);
     runs.push({
       from: Math.min(y0, y1),
       to: Math.max(y0, y1),

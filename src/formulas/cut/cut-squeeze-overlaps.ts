@@ -26,8 +26,8 @@ export class Overlaps {
     this.job = job;
     this.budget = budget;
     this.placed = [...placed];
-    this.areas = new Float64Array(placed.length ** 2);
-    this.weights = new Float64Array(placed.length ** 2).fill(1);
+    this.areas = new Float64Array(placed.length * placed.length);
+    this.weights = new Float64Array(placed.length * placed.length).fill(1);
   }
 
   /** Moves pieces that are over the end of a shorter sheet into it, and measures all. */

@@ -1,6 +1,7 @@
 /**
  * A piece where it lies on a sheet, as the exact lines, arcs and corners of its outline. Frame and units as in `piece`.
  */
+import { cosine, sine } from '../numeric/portable-angles';
 import { halfChord, type Piece } from './piece';
 import type { OutlinePart } from './piece-outline';
 
@@ -24,9 +25,10 @@ export interface LaidArc {
   readonly x: number;
   readonly y: number;
   readonly radius: number;
-  /** From here counter-clockwise. */
-  readonly start: number;
-  readonly sweep: number;
+  /** The direction of its middle, of length 1, and the cosine of the angle from there to its ends. */
+  readonly middleX: number;
+  readonly middleY: number;
+  readonly reach: number;
   /** 1 where the piece lies inside of the circle, −1 where it lies outside. */
   readonly side: 1 | -1;
 }
@@ -39,6 +41,9 @@ export interface Point {
 export interface LaidPiece {
   readonly piece: Piece;
   readonly pose: Pose;
+  /** Of its turn. */
+  readonly cos: number;
+  readonly sin: number;
   readonly lines: readonly LaidLine[];
   readonly arcs: readonly LaidArc[];
   readonly corners: readonly Point[];
@@ -48,18 +53,18 @@ export interface LaidPiece {
   readonly top: number;
 }
 
-const whole = 2 * Math.PI;
+/** The cosine of a direction at the end of an arc may be less by so much through rounding. */
+const rounding = 1e-15;
 
-/** Whether a direction lies on the way from a start counter-clockwise. */
-export function isWithin(direction: number, { start, sweep }: LaidArc): boolean {
-  const turned = (direction - start) % whole;
-  return (turned < 0 ? turned + whole : turned) <= sweep;
+/** Whether a direction, of some length, leads from the middle of an arc's circle to the arc. */
+export function isWithin({ middleX, middleY, reach }: LaidArc, x: number, y: number, length = 1): boolean {
+  return x * middleX + y * middleY >= length * (reach - rounding);
 }
 
 export function laidPiece(piece: Piece, outline: readonly OutlinePart[], pose: Pose): LaidPiece {
   const { x, y, turn } = pose;
-  const cos = Math.cos(turn);
-  const sin = Math.sin(turn);
+  const cos = cosine(turn);
+  const sin = sine(turn);
   const lines: LaidLine[] = [];
   const arcs: LaidArc[] = [];
   const corners: Point[] = [];
@@ -80,25 +85,19 @@ export function laidPiece(piece: Piece, outline: readonly OutlinePart[], pose: P
       const length = Math.sqrt(alongX * alongX + alongY * alongY);
       lines.push({ x: fromX, y: fromY, length, outX: alongY / length, outY: -alongX / length });
     } else {
-      const { radius, start, sweep } = part.arc;
-      const from = turn + start;
-      fromX = x + radius * Math.cos(from);
-      fromY = y + radius * Math.sin(from);
+      const { radius, sweep, from, middle, reach } = part.arc;
+      fromX = x + from.x * cos - from.y * sin;
+      fromY = y + from.x * sin + from.y * cos;
       const isOutward = sweep > 0;
-      const arc: LaidArc = {
-        x,
-        y,
-        radius,
-        start: isOutward ? from : from + sweep,
-        sweep: Math.abs(sweep),
-        side: isOutward ? 1 : -1,
-      };
+      const middleX = middle.x * cos - middle.y * sin;
+      const middleY = middle.x * sin + middle.y * cos;
+      const arc: LaidArc = { x, y, radius, middleX, middleY, reach, side: isOutward ? 1 : -1 };
       arcs.push(arc);
       if (isOutward) {
-        if (isWithin(0, arc)) right = Math.max(right, x + radius);
-        if (isWithin(Math.PI / 2, arc)) top = Math.max(top, y + radius);
-        if (isWithin(Math.PI, arc)) left = Math.min(left, x - radius);
-        if (isWithin(-Math.PI / 2, arc)) bottom = Math.min(bottom, y - radius);
+        if (isWithin(arc, 1, 0)) right = Math.max(right, x + radius);
+        if (isWithin(arc, 0, 1)) top = Math.max(top, y + radius);
+        if (isWithin(arc, -1, 0)) left = Math.min(left, x - radius);
+        if (isWithin(arc, 0, -1)) bottom = Math.min(bottom, y - radius);
       }
     }
     corners.push({ x: fromX, y: fromY });
@@ -107,21 +106,20 @@ export function laidPiece(piece: Piece, outline: readonly OutlinePart[], pose: P
     bottom = Math.min(bottom, fromY);
     top = Math.max(top, fromY);
   }
-  return { piece, pose, lines, arcs, corners, left, right, bottom, top };
+  return { piece, pose, cos, sin, lines, arcs, corners, left, right, bottom, top };
 }
 
 /** Whether a point is inside of a piece and not on its outline. */
-export function contains({ piece, pose }: LaidPiece, { x, y }: Point): boolean {
-  const cos = Math.cos(pose.turn);
-  const sin = Math.sin(pose.turn);
+export function contains({ piece, pose, cos, sin }: LaidPiece, { x, y }: Point): boolean {
   const px = (x - pose.x) * cos + (y - pose.y) * sin;
   const py = (y - pose.y) * cos - (x - pose.x) * sin;
   if (piece.shape === 'rectangle') return px > 0 && py > 0 && px < piece.length && py < piece.width;
   const { innerRadius, outerRadius, angle, lap } = piece;
-  const out = Math.hypot(px, py);
+  const out = Math.sqrt(px * px + py * py);
   if (out <= innerRadius || out >= outerRadius) return false;
-  const half = angle / 2;
-  if (Math.abs(Math.atan2(py, px)) < half) return true;
-  const aside = py * Math.cos(half) - px * Math.sin(half);
-  return aside >= 0 && aside < lap && px * Math.cos(half) + py * Math.sin(half) > halfChord(innerRadius, lap);
+  const halfCos = cosine(angle / 2);
+  if (px > out * halfCos) return true;
+  const halfSin = sine(angle / 2);
+  const aside = py * halfCos - px * halfSin;
+  return aside >= 0 && aside < lap && px * halfCos + py * halfSin > halfChord(innerRadius, lap);
 }

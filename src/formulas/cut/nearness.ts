@@ -68,10 +68,10 @@ function addEdges(found: Near[], i: number, piece: LaidPiece, length: number, wi
   for (const { x, y } of piece.corners) add(x, y);
   for (const arc of piece.arcs) {
     if (arc.side < 0) continue;
-    if (isWithin(0, arc)) add(arc.x + arc.radius, arc.y);
-    if (isWithin(Math.PI / 2, arc)) add(arc.x, arc.y + arc.radius);
-    if (isWithin(Math.PI, arc)) add(arc.x - arc.radius, arc.y);
-    if (isWithin(-Math.PI / 2, arc)) add(arc.x, arc.y - arc.radius);
+    if (isWithin(arc, 1, 0)) add(arc.x + arc.radius, arc.y);
+    if (isWithin(arc, 0, 1)) add(arc.x, arc.y + arc.radius);
+    if (isWithin(arc, -1, 0)) add(arc.x - arc.radius, arc.y);
+    if (isWithin(arc, 0, -1)) add(arc.x, arc.y - arc.radius);
   }
 }
 
@@ -113,7 +113,7 @@ function addCorner(found: Near[], i: number, one: LaidPiece, j: number, { x, y }
     const [dx, dy] = [x - arc.x, y - arc.y];
     const from = Math.sqrt(dx * dx + dy * dy);
     const out = arc.side * (from - arc.radius);
-    if (Math.abs(out) >= least || from === 0 || !isWithin(Math.atan2(dy, dx), arc)) continue;
+    if (Math.abs(out) >= least || from === 0 || !isWithin(arc, dx, dy, from)) continue;
     least = Math.abs(out);
     distance = out;
     apartX = (arc.side * dx) / from;
@@ -158,7 +158,7 @@ function addArcAtLine(found: Near[], i: number, line: LaidLine, j: number, arc: 
   const distance = (x - line.x) * line.outX + (y - line.y) * line.outY;
   if (isFar(distance, reach)) return;
   const along = (y - line.y) * line.outX - (x - line.x) * line.outY;
-  if (along < 0 || along > line.length || !isWithin(Math.atan2(-line.outY, -line.outX), arc)) return;
+  if (along < 0 || along > line.length || !isWithin(arc, -line.outX, -line.outY)) return;
   found.push({ one: i, other: j, x, y, apartX: line.outX, apartY: line.outY, distance });
 }
 
@@ -170,8 +170,8 @@ function addArcAtArc(found: Near[], i: number, beside: LaidArc, j: number, arc: 
   if (from === 0 || (isHollow && arc.radius > beside.radius)) return;
   const distance = isHollow ? beside.radius - from - arc.radius : from - beside.radius - arc.radius;
   if (isFar(distance, reach)) return;
-  const direction = Math.atan2(dy, dx);
-  if (!isWithin(direction, beside) || !isWithin(isHollow ? direction : direction + Math.PI, arc)) return;
+  const way = isHollow ? 1 : -1;
+  if (!isWithin(beside, dx, dy, from) || !isWithin(arc, way * dx, way * dy, from)) return;
   const [unitX, unitY] = [dx / from, dy / from];
   const x = isHollow ? arc.x + unitX * arc.radius : arc.x - unitX * arc.radius;
   const y = isHollow ? arc.y + unitY * arc.radius : arc.y - unitY * arc.radius;

@@ -21,7 +21,8 @@ export function bestTurn(
   const step = Math.PI / steps;
   const tried = Array.from({ length: steps }, (_, i) => share(i * step));
   const reach = reachOf(piece);
-  const diagonal = Math.hypot(reach(0) + reach(Math.PI), reach(Math.PI / 2) + reach(-Math.PI / 2));
+  const [most, aside] = [reach(0) + reach(Math.PI), reach(Math.PI / 2) + reach(-Math.PI / 2)];
+  const diagonal = Math.sqrt(most * most + aside * aside);
   // The size of a piece changes by at most its greatest extent per radian, so most places cannot be the best.
   const gain = (diagonal / Math.min(length, width)) * step;
   let best = { turn: 0, share: Infinity };

@@ -1,6 +1,7 @@
 /**
  * The outline of a piece, as exact lines and arcs. Frame and units as in `piece`.
  */
+import { cosine, sine } from '../numeric/portable-angles';
 import { type Corner, halfChord, lapTurn, type Piece, pieceCorners, pointBeside } from './piece';
 
 export interface OutlineLine {
@@ -9,7 +10,16 @@ export interface OutlineLine {
 
 /** An arc about the origin from an angle, counter-clockwise where the sweep is positive. */
 export interface OutlineArc {
-  readonly arc: { readonly radius: number; readonly start: number; readonly sweep: number };
+  readonly arc: {
+    readonly radius: number;
+    readonly start: number;
+    readonly sweep: number;
+    /** Where it begins. */
+    readonly from: Corner;
+    /** The direction of its middle, of length 1, and the cosine of the angle from there to its ends. */
+    readonly middle: Corner;
+    readonly reach: number;
+  };
 }
 
 export type OutlinePart = OutlineLine | OutlineArc;
@@ -27,10 +37,17 @@ export function pieceOutline(piece: Piece): readonly OutlinePart[] {
   const foot = pointBeside(angle / 2, halfChord(innerRadius, lap), lap);
   const parts: OutlinePart[] = [
     { line: [innerStart, outerStart] },
-    { arc: { radius: outerRadius, start: -angle / 2, sweep: outer } },
+    arcPart(outerRadius, -angle / 2, outer),
     { line: [outerEnd, foot] },
   ];
   if (lap > innerRadius) parts.push({ line: [foot, pointBeside(angle / 2, 0, innerRadius)] });
-  if (innerRadius > 0) parts.push({ arc: { radius: innerRadius, start: -angle / 2 + inner, sweep: -inner } });
+  if (innerRadius > 0) parts.push(arcPart(innerRadius, -angle / 2 + inner, -inner));
   return parts;
+}
+
+function arcPart(radius: number, start: number, sweep: number): OutlineArc {
+  const middle = start + sweep / 2;
+  const from = { x: radius * cosine(start), y: radius * sine(start) };
+  const reach = cosine(sweep / 2);
+  return { arc: { radius, start, sweep, from, middle: { x: cosine(middle), y: sine(middle) }, reach } };
 }

@@ -6,6 +6,8 @@
  * the counter-clockwise straight edge that ends on the same two arcs; if it is wider than the inner radius, its foot
  * is the line through the arc center square to the edge. A rectangle lies with its lower-left corner at the origin.
  */
+import { arcSine, cosine, sine } from '../numeric/portable-angles';
+
 export interface SectorPiece {
   readonly shape: 'sector';
   readonly innerRadius: number;
@@ -37,7 +39,7 @@ export function pieceArea(piece: Piece): number {
 function underArc(radius: number, width: number): number {
   if (width <= 0) return 0;
   const height = Math.sqrt(Math.max(0, radius * radius - width * width));
-  return (width * height + radius * radius * Math.asin(Math.min(1, width / radius))) / 2;
+  return (width * height + radius * radius * arcSine(Math.min(1, width / radius))) / 2;
 }
 
 /**
@@ -53,15 +55,15 @@ export function pieceReach(piece: Piece, direction: number): number {
 export function reachOf(piece: Piece): (direction: number) => number {
   if (piece.shape === 'rectangle') {
     const { length, width } = piece;
-    return (direction) => Math.max(0, length * Math.cos(direction)) + Math.max(0, width * Math.sin(direction));
+    return (direction) => Math.max(0, length * cosine(direction)) + Math.max(0, width * sine(direction));
   }
   const { outerRadius, angle } = piece;
   const sweep = angle + lapTurn(piece, outerRadius);
   const corners = pieceCorners(piece);
   return (direction) => {
     if (isWithinSweep(direction, -angle / 2, sweep)) return outerRadius;
-    const cos = Math.cos(direction);
-    const sin = Math.sin(direction);
+    const cos = cosine(direction);
+    const sin = sine(direction);
     let reach = -Infinity;
     for (const { x, y } of corners) reach = Math.max(reach, x * cos + y * sin);
     return reach;
@@ -95,7 +97,7 @@ export function pieceCorners(piece: Piece): readonly [Corner, Corner, Corner, ..
  * wider.
  */
 export function lapTurn({ lap }: SectorPiece, radius: number): number {
-  return lap > radius ? Math.PI / 2 : Math.asin(lap === 0 ? 0 : lap / radius);
+  return lap > radius ? Math.PI / 2 : arcSine(lap === 0 ? 0 : lap / radius);
 }
 
 /**
@@ -108,13 +110,13 @@ export function halfChord(radius: number, width: number): number {
 
 /** A point at `out` along the line at the angle, `aside` counter-clockwise from it. */
 export function pointBeside(angle: number, out: number, aside: number): Corner {
-  const cos = Math.cos(angle);
-  const sin = Math.sin(angle);
+  const cos = cosine(angle);
+  const sin = sine(angle);
   return { x: out * cos - aside * sin, y: out * sin + aside * cos };
 }
 
 function polar(radius: number, angle: number): Corner {
-  return { x: radius * Math.cos(angle), y: radius * Math.sin(angle) };
+  return { x: radius * cosine(angle), y: radius * sine(angle) };
 }
 
 function corner(x: number, y: number): Corner {

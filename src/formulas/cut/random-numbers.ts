@@ -3,6 +3,6 @@ export function randomNumbers(): () => number {
   let state = 12345;
   return () => {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
+    return state / 0x100000000;
   };
 }

@@ -8,7 +8,8 @@ export class RowBounds {
   private readonly tree: Float64Array;
 
   constructor(count: number) {
-    const leaves = 2 ** Math.ceil(Math.log2(Math.max(1, count)));
+    let leaves = 1;
+    while (leaves < count) leaves *= 2;
     this.count = count;
     this.tree = new Float64Array(2 * leaves);
     // Places that only fill the tree are never the least.

@@ -75,8 +75,10 @@ describe.each(pieces)('%s where it lies', (_, piece, corners) => {
           ]).toEqual([true, false]);
         }
       }
-      for (const { x, y, radius, start, sweep, side } of arcs) {
-        expect(sweep).toBeGreaterThan(0);
+      for (const { x, y, radius, middleX, middleY, reach, side } of arcs) {
+        expect(Math.hypot(middleX, middleY)).toBeCloseTo(1, 14);
+        const sweep = 2 * Math.acos(reach);
+        const start = Math.atan2(middleY, middleX) - sweep / 2;
         for (const share of [0, 0.01, 0.5, 0.99, 1]) {
           const [cos, sin] = [Math.cos(start + share * sweep), Math.sin(start + share * sweep)];
           expect(isCorner(x + radius * cos, y + radius * sin)).toBe(share === 0 || share === 1);
@@ -124,17 +126,26 @@ describe('points on the outline', () => {
 });
 
 describe('a direction within an arc', () => {
-  const arc = (start: number, sweep: number): LaidArc => ({
-    ...{ x: 0, y: 0, radius: 1, side: 1 },
-    ...{ start: start * degree, sweep: sweep * degree },
-  });
-  const among = (start: number, sweep: number, directions: readonly number[]) =>
-    directions.filter((direction) => isWithin(direction * degree, arc(start, sweep)));
+  const arc = (start: number, sweep: number): LaidArc => {
+    const middle = (start + sweep / 2) * degree;
+    return {
+      ...{ x: 0, y: 0, radius: 1, side: 1 },
+      ...{ middleX: Math.cos(middle), middleY: Math.sin(middle), reach: Math.cos((sweep / 2) * degree) },
+    };
+  };
+  const among = (start: number, sweep: number, directions: readonly number[], length = 1) =>
+    directions.filter((direction) => {
+      const [x, y] = [Math.cos(direction * degree), Math.sin(direction * degree)];
+      return isWithin(arc(start, sweep), length * x, length * y, length);
+    });
 
   it('is counted from the start counter-clockwise, whole turns aside', () => {
     expect(among(350, 20, [-5, 0, 5, 355, -365, 715, 11, 180, -11, 349])).toEqual([-5, 0, 5, 355, -365, 715]);
     expect(among(-800, 30, [-81, -79, -51, -49, 279, 281])).toEqual([-79, -51, 281]);
     expect(among(10, 300, [9, 11, 309, 311, 331])).toEqual([11, 309]);
-    expect(isWithin(0, arc(0, 0))).toBe(true);
+    expect(among(10, 300, [9, 11, 309, 311, 331], 0.2)).toEqual([11, 309]);
+    expect(among(10, 300, [9, 11, 309, 311, 331], 5)).toEqual([11, 309]);
+    expect(isWithin(arc(0, 0), 1, 0)).toBe(true);
+    expect(among(90, 360, [0, 90, 270, 271])).toEqual([0, 90, 270, 271]);
   });
 });
