@@ -17,7 +17,12 @@ const MiniCssExtractPlugin = require('mini-css-extract-plugin');
 const { dropDescriptions } = require('./src/tools/build/drop-descriptions.cjs');
 const { EmittedFiles } = require('./src/tools/build/emitted-files.cjs');
 const { CollectLicenses, licenseTexts } = require('./src/tools/build/licenses.cjs');
-const { characterClasses, lighterGrid, noOwnComputer } = require('./src/tools/build/lighter-grid.cjs');
+const {
+  characterClasses,
+  lighterGrid,
+  noOwnComputer,
+  rangesOfFormulas,
+} = require('./src/tools/build/lighter-grid.cjs');
 const { lighterXlsx } = require('./src/tools/build/lighter-xlsx.cjs');
 const { asSent, withPolicy } = require('./src/tools/build/page-policy.cjs');
 const { PrecacheList } = require('./src/tools/build/precache-list.cjs');
@@ -188,6 +193,7 @@ function workbench(mode) {
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
         characterClasses,
         noOwnComputer,
+        rangesOfFormulas,
       ],
     },
     plugins: [

@@ -23,7 +23,7 @@ export const isWithin = (range: CellRange, other: CellRange): boolean =>
   range.column + range.columns <= other.column + other.columns;
 
 /** The cells that two ranges have in common. */
-function common(one: CellRange, other: CellRange): CellRange | undefined {
+export function common(one: CellRange, other: CellRange): CellRange | undefined {
   if (!overlaps(one, other)) return undefined;
   const row = Math.max(one.row, other.row);
   const column = Math.max(one.column, other.column);

@@ -84,7 +84,10 @@ function moved(start: number, length: number, { first, count, to }: LineMove): [
   return [after(start), after(end) - after(start)];
 }
 
-/** Of a range that is torn apart when lines move, those that stay, or are only passed by, count. */
+/**
+ * A range whose own lines change places has them all as before. Of one that is torn apart, those that stay, or are only
+ * passed by, count: what is moved out of it is no longer in it, be it from its middle or its end.
+ */
 function exchanged(start: number, end: number, first: number, count: number, to: number): [number, number] {
   const isMoved = (line: number): boolean => line >= first && line < first + count;
   const after = (line: number): number => {
@@ -93,6 +96,7 @@ function exchanged(start: number, end: number, first: number, count: number, to:
     return line >= to && line < first ? line + count : line;
   };
   if (isMoved(start) && isMoved(end - 1)) return [after(start), end - start];
+  if (first >= start && first + count <= end && to >= start && to <= end) return [start, end - start];
   const from = after(isMoved(start) ? first + count : start);
   return [from, after(isMoved(end - 1) ? first - 1 : end - 1) + 1 - from];
 }

@@ -1,6 +1,6 @@
 import { type CellRange, parseRange, rangeName } from './address';
-import { type CellMove, partsOf, shifted } from './moved-cells';
-import { type FormulaCells, isLines, type MovesOf, movedFormula, runsOf } from './moved-formula';
+import { type CellMove, common, isWithin, partsOf, shifted } from './moved-cells';
+import { type FormulaCells, type MovesOf, movedFormula } from './moved-formula';
 import { isLineMove, type LineMove, type Move, movedRange } from './moved-lines';
 
 /** A rule for cells, such as a list to choose from or a color: their blocks with spaces between, and formulas for the first cell. */
@@ -26,8 +26,10 @@ export function movedRules({ range, formulas }: CellRule, sheet: string, movesOf
   const blocks = range.trim().split(/\s+/).map(parseRange);
   if (blocks.includes(undefined) || !hasSome(blocks as readonly CellRange[])) return [{ range, formulas }];
   let rules: readonly PlacedRule[] = [{ blocks: blocks as unknown as Blocks, formulas }];
-  for (const run of runsOf(movesOf(sheet))) {
-    rules = rules.flatMap((rule) => (isLines(run) ? movedByLines(rule, sheet, run) : movedByCells(rule, sheet, run)));
+  for (const move of movesOf(sheet)) {
+    rules = rules.flatMap((rule) =>
+      isLineMove(move) ? movedByLines(rule, sheet, move) : movedByCells(rule, sheet, move),
+    );
   }
   const others: MovesOf = (name) => (name.toLowerCase() === sheet.toLowerCase() ? [] : movesOf(name));
   return rules.map((rule) => {
@@ -55,31 +57,54 @@ const ownOnly =
   (name) =>
     name.toLowerCase() === sheet.toLowerCase() ? moves : [];
 
-function movedByLines(rule: PlacedRule, sheet: string, moves: readonly LineMove[]): readonly PlacedRule[] {
-  const left = rule.blocks.flatMap((part) => {
-    const now = movedRange(part, moves);
-    return now === undefined ? [] : [{ part, now }];
-  });
-  const [first] = left;
-  const blocks = left.map(({ now }) => now);
+/** Some cells of a rule before and after a move. */
+interface Step {
+  readonly part: CellRange;
+  readonly now: CellRange;
+}
+
+/** A rule for some of its cells after a move. */
+function placed(rule: PlacedRule, steps: readonly Step[], sheet: string, move: Move): readonly PlacedRule[] {
+  const [first] = steps;
+  const blocks = steps.map(({ now }) => now);
   if (first === undefined || !hasSome(blocks)) return [];
-  return [{ blocks, formulas: withFormulas(rule, { sheet, ...first }, ownOnly(sheet, moves)) }];
+  // From the first cell on, as far as the blocks reach together.
+  const { rows, columns } = around(steps.map(({ part }) => part) as unknown as Blocks);
+  const size = { rows, columns };
+  const cells = { sheet, part: { ...first.part, ...size }, now: { ...first.now, ...size } };
+  return [{ blocks, formulas: withFormulas(rule, cells, ownOnly(sheet, [move])) }];
+}
+
+function movedByLines(rule: PlacedRule, sheet: string, move: LineMove): readonly PlacedRule[] {
+  const place = (part: CellRange): readonly Step[] => {
+    const now = movedRange(part, [move]);
+    return now === undefined ? [] : [{ part, now }];
+  };
+  const stay = placed(rule, rule.blocks.flatMap(place), sheet, move);
+  // Lines that are moved out of a block keep the rule.
+  const go = rule.blocks.flatMap((block) => tornOff(block, move)).flatMap(place);
+  if (go.length === 0) return stay;
+  return together(stay, placed(rule, go, sheet, move), sheet).flatMap((one) => cleared(one, sheet));
+}
+
+/** The lines of a block that a move takes out of it. */
+function tornOff(block: CellRange, move: LineMove): readonly CellRange[] {
+  if (move.to === undefined) return [];
+  const lines =
+    move.across === 'row'
+      ? { ...block, row: move.first, rows: move.count }
+      : { ...block, column: move.first, columns: move.count };
+  const part = common(block, lines);
+  const [now, rest] = [part, block].map((range) => range && movedRange(range, [move]));
+  return part && now && rest && !isWithin(now, rest) ? [part] : [];
 }
 
 function movedByCells(rule: PlacedRule, sheet: string, move: CellMove): readonly PlacedRule[] {
   const parts = partsOf(rule.blocks, move);
   const isTouched = rule.blocks.some((block) => !parts.stay.includes(block));
-  const moves = ownOnly(sheet, [move]);
-  const placed = (before: readonly CellRange[], now: readonly CellRange[]): readonly PlacedRule[] => {
-    if (!hasSome(before) || !hasSome(now)) return [];
-    // From the first cell on, as far as the blocks reach together.
-    const { rows, columns } = around(before);
-    const size = { rows, columns };
-    const cells = { sheet, part: { ...before[0], ...size }, now: { ...now[0], ...size } };
-    return [{ blocks: now, formulas: withFormulas(rule, cells, moves) }];
-  };
-  const gone = parts.go.map((part) => shifted(part, move));
-  const rules = together(placed(parts.stay, parts.stay), placed(parts.go, gone), sheet);
+  const stay = parts.stay.map((part) => ({ part, now: part }));
+  const go = parts.go.map((part) => ({ part, now: shifted(part, move) }));
+  const rules = together(placed(rule, stay, sheet, move), placed(rule, go, sheet, move), sheet);
   return isTouched ? rules.flatMap((one) => cleared(one, sheet)) : rules;
 }
 

@@ -96,6 +96,15 @@ describe('a rule for cells', () => {
     expect(now.map((rule) => `${rule.range} ${rule.formulas[0]}`)).toEqual(wanted);
   });
 
+  it.each<[string, LineMove, string[]]>([
+    ['out of its cells, which keep it', { ...rows(9, 1), to: 30 }, ['D5:D19 D30 $C5>1']],
+    ['above its cells', { ...rows(20, 1), to: 1 }, ['D6:D20 $C6>1', 'D2 $C2>1']],
+    ['among its cells', { ...rows(20, 1), to: 4 }, ['D5:D20 $C5>1']],
+  ])('goes with rows that move %s', (_, move, wanted) => {
+    const now = movedRules({ range: 'D5:D20', formulas: ['$C5>1'] }, 'Log', on('Log', move));
+    expect(now.map((rule) => `${rule.range} ${rule.formulas[0]}`)).toEqual(wanted);
+  });
+
   it('follows the cells of another sheet that it reads', () => {
     expect(moved('B4', 'Lists!$A$2:$A$9', on('Lists', rows(2, 1)))).toEqual(['B4', 'Lists!$A$3:$A$10']);
     expect(moved('B4', '"trout,carp"', on('Lists', rows(2, 1)))).toEqual(['B4', '"trout,carp"']);

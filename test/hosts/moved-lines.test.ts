@@ -33,7 +33,7 @@ describe('a range of cells', () => {
     expect(placeAfter('B5:C9', move)).toBe(wanted);
   });
 
-  // Excel: cut rows, then insert cut cells before another row.
+  // Rows are put down before another row. Those of the range may change places; a row moved out no longer counts.
   test.each([
     ['past it', { ...rows(3, 1), to: 11 }, 'B4:C8'],
     ['as a whole', { ...rows(5, 5), to: 1 }, 'B2:C6'],
@@ -42,6 +42,12 @@ describe('a range of cells', () => {
     ['into it', { ...rows(2, 1), to: 6 }, 'B4:C9'],
     ['out of it', { ...rows(6, 2), to: 19 }, 'B5:C7'],
     ['with its last row', { ...rows(9, 1), to: 1 }, 'B6:C9'],
+    ['from its end and below it', { ...rows(9, 2), to: 4 }, 'B7:C10'],
+    ['from its end and below it into it', { ...rows(9, 2), to: 5 }, 'B5:C10'],
+    ['out of it by one', { ...rows(9, 1), to: 10 }, 'B5:C8'],
+    ['from its last place to its first', { ...rows(9, 1), to: 4 }, 'B5:C9'],
+    ['from its first place to its last', { ...rows(5, 2), to: 9 }, 'B5:C9'],
+    ['to before its last row', { ...rows(2, 1), to: 8 }, 'B4:C9'],
   ])('moves or changes with lines that move %s', (_, move, wanted) => {
     expect(placeAfter('B5:C9', move)).toBe(wanted);
   });

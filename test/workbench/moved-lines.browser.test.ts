@@ -327,3 +327,45 @@ test('rows and columns that are hidden in the grid are hidden in the file, and i
   ]);
   expect(open.faults).toEqual([]);
 });
+
+test.each([
+  ['a row into it, above its last row', 'rows', [1, 1, 7], 'B2:B8'],
+  ['rows from both sides of its end, above it', 'rows', [7, 2, 2], 'B5:B9'],
+  ['its last row above its first', 'rows', [7, 1, 2], 'B3:B8'],
+  ['its last row out of it, below the next', 'rows', [7, 1, 9], 'B3:B7'],
+  ['columns from both sides of its start into it', 'columns', [0, 2, 3], 'A3:D8'],
+] as const)(
+  'the range of a formula and of a name after moving %s, and if that is undone',
+  async (_, lines, move, wanted) => {
+    const { page } = open;
+    const range = lines === 'rows' ? 'B3:B8' : 'B3:D8';
+    const refersTo = (text: string) => `'Sheet 1'!${text.replaceAll(/([A-Z])(\d)/g, '$$$1$$$2')}`;
+    const now = await page.evaluate(
+      async ([text, name, across, [first, count, to]]) => {
+        const { spreadsheet } = window.workbench;
+        const cells = [
+          ...Array.from({ length: 12 }, (__, row) => ({ row, column: 1, value: 2 ** row })),
+          { row: 40, column: 20, formula: `=SUM(${text})` },
+        ];
+        spreadsheet.open({ sheets: [{ name: 'Sheet 1', cells }], names: [{ name: 'Summed', refersTo: name }] });
+        const { facade } = spreadsheet.current();
+        const sheet = facade.getActiveSheet();
+        const read = async () => {
+          await spreadsheet.settled();
+          return [sheet.getRange(40, 20).getFormula(), spreadsheet.save().names?.[0]?.refersTo];
+        };
+        if (across === 'rows') sheet.moveRows(sheet.getRange(first, 0, count, 1), to);
+        else sheet.moveColumns(sheet.getRange(0, first, 1, count), to);
+        const after = await read();
+        facade.undo();
+        return [after, await read()];
+      },
+      [range, refersTo(range), lines, move] as const,
+    );
+    expect(now).toEqual([
+      [`=SUM(${wanted})`, refersTo(wanted)],
+      [`=SUM(${range})`, refersTo(range)],
+    ]);
+    expect(open.faults).toEqual([]);
+  },
+);

@@ -43,4 +43,10 @@ const noOwnComputer = {
   loader: path.join(__dirname, 'lighter-grid', 'no-own-computer.cjs'),
 };
 
-module.exports = { lighterGrid, characterClasses, noOwnComputer };
+/** A loader's rule that has the ranges of formulas follow rows and columns as everything else does. */
+const rangesOfFormulas = {
+  test: /[\\/]@univerjs[\\/]sheets-formula[\\/]lib[\\/]es[\\/]index\.js$/,
+  loader: path.join(__dirname, 'lighter-grid', 'ranges-of-formulas.cjs'),
+};
+
+module.exports = { lighterGrid, characterClasses, noOwnComputer, rangesOfFormulas };
