@@ -57,6 +57,19 @@ test('the drawing follows the selection in the grid', async () => {
   await page.getByText('Nothing here can be drawn').waitFor();
 });
 
+test('the form of a drum begins anew when another workbook is opened', async () => {
+  await select('Drums', 4, 0);
+  await captioned('Settling drum in section (Drums, row 5)');
+  const [diameter, height] = [page.getByLabel('Inside diameter of the drum'), page.getByLabel('Height of the drum')];
+  await diameter.fill('30');
+  await height.fill('40');
+  await page.evaluate(() => window.workbench.spreadsheet.open(window.workbench.spreadsheet.opened()));
+  await expect.poll(async () => [await diameter.inputValue(), await height.inputValue()]).toEqual(['', '']);
+  await select('Drums', 4, 0);
+  await captioned('Settling drum in section (Drums, row 5)');
+  expect([await diameter.inputValue(), await height.inputValue()]).toEqual(['22.5', '']);
+});
+
 test('the saved file has what the grid computed', async () => {
   await select('Patterns', 5, 0);
   await captioned('Moss: cone pattern');

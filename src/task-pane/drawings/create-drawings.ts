@@ -198,6 +198,14 @@ export function createDrawings(context: PaneContext): ViewPart {
       for (const stop of stops) stop();
       stops = [];
     },
+    forget: () => {
+      // What is still being looked at is the other workbook's.
+      looks += 1;
+      lookedAt = '';
+      form.clear(units.profileText());
+      forget(host === undefined ? aloneInvitation : invitation);
+      if (stops.length > 0) lookAgain();
+    },
   };
 }
 

@@ -14,6 +14,8 @@ export interface DrumForm {
    * numbers typed here keep the unit in which they were typed.
    */
   readonly inUnits: (units: string) => void;
+  /** Begins anew, for another workbook. */
+  readonly clear: (units: string) => void;
   /** Says beside a field what is wrong with its figure, and nothing beside the others. */
   readonly complain: (field: DrumField | undefined, sentence: string) => void;
   /** The figures in the form; undefined while diameter or depth is missing. */
@@ -72,6 +74,13 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
     const input = inputs.get(field);
     if (input !== undefined) input.value = text;
   };
+  const complain = (at: DrumField | undefined, sentence: string): void => {
+    for (const [field, fault] of faults) {
+      replace(fault, field === at ? sentence : '');
+      if (field === at) inputs.get(field)?.setAttribute('aria-invalid', 'true');
+      else inputs.get(field)?.removeAttribute('aria-invalid');
+    }
+  };
   showUnits();
   return {
     element: make('details', { class: 'drum' }, make('summary', {}, 'A settling drum in section'), ...fields),
@@ -97,13 +106,15 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
       profile = next;
       showUnits();
     },
-    complain: (at, sentence) => {
-      for (const [field, fault] of faults) {
-        replace(fault, field === at ? sentence : '');
-        if (field === at) inputs.get(field)?.setAttribute('aria-invalid', 'true');
-        else inputs.get(field)?.removeAttribute('aria-invalid');
-      }
+    clear: (next) => {
+      for (const input of inputs.values()) input.value = '';
+      fromSheet.clear();
+      typedOver.clear();
+      complain(undefined, '');
+      profile = next;
+      showUnits();
     },
+    complain,
     request: () => {
       const figures = Object.fromEntries(
         [...inputs].flatMap(([field, { value }]) => (value.trim() === '' ? [] : [[field, asTyped(value)]])),
