@@ -120,9 +120,19 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
       // The first cell of a faulty row holds the error, and its other cells are blank.
       const filler = book.fillerOf(spot);
       const first = filler === undefined ? undefined : book.cell({ ...spot, column: filler.column });
-      for (const cell of [book.cell(spot), first]) {
+      for (const cell of [book.cell(spot), first, failedBefore(spot)]) {
         if (cell !== undefined && typeof cell.value === 'object') return cell;
       }
+    }
+    return undefined;
+  };
+
+  /** The formula that would fill an empty cell, if its row, or its whole table with the headings, had not failed. */
+  const failedBefore = ({ sheet, row, column }: Spot): BookCell | undefined => {
+    for (let above = row; above >= 0 && book.cell({ sheet, row: above, column }) === undefined; above--) {
+      const line = book.cellsIn(sheet, { top: above, bottom: above, left: null, right: column - 1 });
+      const before = line.at(-1);
+      if (before?.formula !== undefined && typeof before.value === 'object') return before;
     }
     return undefined;
   };

@@ -102,7 +102,9 @@ class Search {
     const value = cause.isTyped && first !== undefined ? (this.book.cell(first)?.value ?? '') : '';
     const about = first === undefined || !cause.isTyped ? '' : placeWords(this.book, first);
     const what = about || (first === undefined ? '' : cellName(first.row, first.column));
-    const holds = value === '' ? `${what} is empty` : `${what} holds ${quoteValue(value)}`;
+    const state = value === '' ? 'is empty' : `holds ${quoteValue(value)}`;
+    // A heading and a row do not make the subject of a sentence.
+    const holds = what.includes(', ') ? `${what}: the cell ${state}` : `${what} ${state}`;
     const sentence = cause.isTyped
       ? `${holds}. ${asSentence(reason ?? code, false)}`
       : `${code}${reason === undefined ? '' : ` ${reason}`}`;

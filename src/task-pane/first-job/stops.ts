@@ -52,7 +52,15 @@ export function verdictOf(cells: JobCells, job: Job, profile: Profile): Verdict 
     .flatMap(([line = '']) => (typeof line === 'string' && line !== '' ? [line] : []));
   const refused = checks.filter(isRefusal);
   const slant = slantStop(cells, job, profile);
-  const own = [...found.filter((words) => slant === undefined || !/cone|height/i.test(words)), ...refused];
+  // A height that is worked out of an angle or a slant is blank while another measurement is missing.
+  const isWorked = typedIn(cells, wayOf(cells, job, heightWays), job.row) !== '';
+  const own = [
+    ...found.filter(
+      (words) =>
+        (slant === undefined || !/cone|height/i.test(words)) && !(isWorked && /^give the cone’s height/i.test(words)),
+    ),
+    ...refused,
+  ];
   for (const column of ['K', 'G']) {
     const value = cells.value('drums', `${column}${job.row}`);
     // The function's own words about a figure that it was given.
@@ -88,6 +96,9 @@ function wayOf(cells: JobCells, job: Job, ways: typeof widthWays): FieldId {
   return ways.ways[wayInUse(cells, ways, job.row)]?.asks[0] ?? 'diameter';
 }
 
+/** Measurements whose advice is to measure once more. */
+const again: ReadonlySet<FieldId> = new Set(['drain', 'diameter', 'girth']);
+
 /** `Drain bore: 24 in. The drain is as wide as the drum. Measure it again: …` */
 function stopFor(field: FieldId, words: string, cells: JobCells, job: Job, profile: Profile): Stop {
   const typed = typedIn(cells, field, job.row);
@@ -95,7 +106,8 @@ function stopFor(field: FieldId, words: string, cells: JobCells, job: Job, profi
   const isBare = typed !== '' && Number.isFinite(Number(typed)) && kind !== undefined && kind !== 'count';
   const given =
     typed === '' ? `${label} is empty` : `${label}: ${typed}${isBare ? ` ${profile.units[kind].symbol}` : ''}`;
-  const advice = wayOut(field, cells, job, profile);
+  // What is missing cannot be measured again.
+  const advice = typed === '' && again.has(field) ? '' : wayOut(field, cells, job, profile);
   return { field, sentence: `${given}. ${ended(reworded(words))}${advice === '' ? '' : ` ${advice}`}` };
 }
 

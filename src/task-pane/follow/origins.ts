@@ -33,9 +33,8 @@ const movers: Readonly<Record<string, (at: number) => boolean>> = {
 
 /**
  * The cells that a part of a formula passes on, cell by cell, through references, names, LET and functions that pick
- * rows.
- * If a value is chosen, the chosen one counts, or if that is a constant, the condition. Throws
- * NotFollowed for anything else.
+ * rows. If a value is chosen, the chosen one counts, or if that is a constant, the conditions. Throws NotFollowed for
+ * anything else.
  */
 export async function originsOf(part: Part, scope: Scope, around: Surroundings, depth = 0): Promise<Origins> {
   if (depth > deepest) throw new NotFollowed('is nested too deep');
@@ -120,12 +119,20 @@ async function evaluateOrNone(part: Part, scope: Scope, around: Surroundings): P
   }
 }
 
+/** Origins of constants: the cells of the conditions that chose them. */
+const ofConditions = new WeakSet<readonly Spot[]>();
+
 function chosenOrigins(asked: Grid, by: Origins, then: Origins, otherwise: Origins): Origins {
   const list: (readonly Spot[])[] = [];
   const listed = (origins: Origins): Grid => origins.map((line) => line.map((spots) => list.push(spots) - 1));
   return cellByCell([asked, listed(by), listed(then), listed(otherwise)], (test, reason, yes, no) => {
-    const taken = test !== undefined && isTrue(test) ? yes : no;
-    return list[Number(taken)]?.length === 0 ? (reason ?? '') : (taken ?? '');
+    const taken = (test !== undefined && isTrue(test) ? yes : no) ?? '';
+    const spots = list[Number(taken)] ?? [];
+    if (spots.length > 0 && !ofConditions.has(spots)) return taken;
+    // A constant in a choice within a choice comes from both conditions.
+    const conditions = [...(list[Number(reason)] ?? []), ...spots];
+    ofConditions.add(conditions);
+    return list.push(conditions) - 1;
   }).map((line) => line.map((value) => (typeof value === 'number' ? (list[value] ?? []) : [])));
 }
 

@@ -182,15 +182,28 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
     const lines = await typedInto('US/cone-cut-plan', { 'Drums!G5': '', 'Drums!G6': '' });
     const wrong = lines.filter((one) => one.startsWith('wrong'));
     expect(wrong, wrong.join('\n')).toHaveLength(2);
-    expect(wrong[0]).toMatch(/^wrong Drums!G5: Cone height, Fern is empty\. height: .*\(Patterns!B5 /);
-    expect(wrong[1]).toMatch(/^wrong Drums!G6: Cone height, Moss is empty\. height: /);
+    expect(wrong[0]).toMatch(/^wrong Drums!G5: Cone height, Fern: the cell is empty\. height: .*\(Patterns!B5 /);
+    expect(wrong[1]).toMatch(/^wrong Drums!G6: Cone height, Moss: the cell is empty\. height: /);
+  });
+
+  test('the only drum without a width lacks its diameter, and nothing that follows from it is a cause of its own', async () => {
+    const others = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J'].flatMap((column) => [
+      [`Drums!${column}6`, ''],
+      [`Drums!${column}7`, ''],
+    ]);
+    const lines = await typedInto('US/cone-cut-plan', { 'Drums!C5': '', ...Object.fromEntries(others) });
+    const wrong = lines.filter((one) => one.startsWith('wrong') && !one.includes('#VALUE!'));
+    expect(wrong[0]).toMatch(
+      /^wrong Drums!C5 Drums!D5.*: Inside diameter, Fern: the cell is empty\. top: blank is not/,
+    );
+    expect(wrong.filter((one) => !one.startsWith('wrong Drums!C5'))).toEqual([]);
   });
 
   test('each row has its own fault, at the cell that was typed', async () => {
     const lines = await typedInto('US/cone-cut-plan', { 'Drums!C5': '22,3', 'Drums!A8': 'Rush', 'Drums!C8': 'wide' });
     const wrong = lines.filter((one) => one.startsWith('wrong'));
-    expect(wrong[0]).toMatch(/^wrong Drums!C5: Inside diameter, Fern holds “22,3”\. .*22,3.* \(Drums!K5 /);
-    expect(wrong[1]).toMatch(/^wrong Drums!C8: Inside diameter, Rush holds “wide”\. .*wide.* \(Drums!K8 /);
+    expect(wrong[0]).toMatch(/^wrong Drums!C5: Inside diameter, Fern: the cell holds “22,3”\. .*22,3.* \(Drums!K5 /);
+    expect(wrong[1]).toMatch(/^wrong Drums!C8: Inside diameter, Rush: the cell holds “wide”\. .*wide.* \(Drums!K8 /);
     expect(wrong.filter((one) => /Drums!C[58]/.test(one))).toHaveLength(2);
   });
 

@@ -210,6 +210,17 @@ describe('a reading that cannot be', () => {
     ['sheetWidth', '12', /^Pieces: 1\. A piece has a blank of .* cut \d+ pieces instead of 1|no number of pieces/],
   ];
 
+  test('that is missing is asked for, and not to be measured again', async () => {
+    const host = await opened(blank);
+    const job = await startJob(aroundOf(host), 'US', patient);
+    const { stops } = await verdict(host, job, 'US');
+    // The height follows from the angle once the width is known.
+    expect(stops.map(({ sentence }) => sentence)).toEqual([
+      'Inside diameter is empty. Give the diameter, or the girth.',
+      'Drain bore is empty. A drain of 0 lets nothing out.',
+    ]);
+  });
+
   test('stops at its check and names its measurement, with the way out', async () => {
     const host = await opened(await sampleWorkbook('US/cone-cut-plan'));
     const job = await startJob(aroundOf(host), 'US', patient);

@@ -124,7 +124,12 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
   draft
     .across('A4', ['Drum', 'What it held'], 'heading')
     .put('C4', withUnit('Inside diameter', 'dimension'), 'heading', tape)
-    .put('D4', withUnit('or girth', 'dimension'), 'heading', 'Measured with a tape around the outside.')
+    .put(
+      'D4',
+      withUnit('Girth', 'dimension'),
+      'heading',
+      'Measured with a tape around the outside, where the inside diameter cannot be measured.',
+    )
     .put('E4', withUnit('Wall', 'dimension'), 'heading')
     .put('F4', withUnit('Drain bore', 'dimension'), 'heading')
     .put('G4', withUnit('Cone height', 'dimension'), 'heading', 'The height for 45 degrees is at the right.')
