@@ -79,3 +79,16 @@ test('formulas with anything else, and what follows from them, are left to the s
   const base = { row: 0, column: 1, formula: '=A1*2' };
   expect([...computed(oneSheet([{ row: 0, column: 0, value: 3 }, base, circle, ...left])).keys()]).toEqual([]);
 });
+
+test('the plan has only the names and typed cells that its formulas read', () => {
+  const typedIn = { name: 'SiltTypedIn', refersTo: "'Silt units'!$B$4" };
+  const workbook = oneSheet([
+    { row: 0, column: 0, value: '22 1/2 in' },
+    { row: 1, column: 0, value: 7 },
+    { row: 0, column: 1, formula: '=SILT.UNIT.READ(SiltUnits,"dimension",A1)' },
+    { row: 1, column: 1, formula: '=IF(SiltTypedIn=A2,"",SUM(A2))' },
+  ]);
+  const plan = lookPlan({ ...workbook, names: [...(named ?? []), typedIn] }, workbook.sheets[0]!, 12);
+  expect(plan.names).toEqual({ SiltUnits: 'metric' });
+  expect(plan.typed).toEqual([[0, 0, '22 1/2 in']]);
+});

@@ -33,8 +33,20 @@ class Translation {
     this.sheet = sheet;
   }
 
+  /** Only with the names and typed cells of formulas that are covered to their end. */
   plan(): LookPlan {
-    return { names: Object.fromEntries(this.names), typed: [...this.typed.values()], formulas: this.formulas };
+    const nodes = this.formulas.flatMap(({ is }) => partsOf(is));
+    const isNamed = (name: string): boolean => nodes.some((node) => node[0] === 'name' && node[1] === name);
+    const isRead = (row: number, column: number): boolean =>
+      nodes.some(([kind, top, left, rows, columns]) => {
+        const [down, across] = [row - Number(top), column - Number(left)];
+        return kind === 'cells' && down >= 0 && down < Number(rows) && across >= 0 && across < Number(columns);
+      });
+    return {
+      names: Object.fromEntries([...this.names].filter(([name]) => isNamed(name))),
+      typed: [...this.typed.values()].filter(([row, column]) => isRead(row, column)),
+      formulas: this.formulas,
+    };
   }
 
   /** Whether the formula of a cell is covered, with all that it depends on. */
@@ -134,6 +146,12 @@ class Translation {
     if (typeof value === 'object') throw new NotCovered('an error');
     if (value !== undefined) this.typed.set(`${row},${column}`, [row, column, value]);
   }
+}
+
+/** A node with all nodes in it. */
+function partsOf(node: LookNode): readonly LookNode[] {
+  const inner = (node as readonly unknown[]).filter((one): one is LookNode => Array.isArray(one));
+  return [node, ...inner.flatMap(partsOf)];
 }
 
 /** Whether the page surely gets text here; how it would write a number is the spreadsheet's matter. */
