@@ -1,6 +1,7 @@
 import { configureGlobal } from 'fast-check';
 import { inject, type RunnerTestCase, type RunnerTestFile, type RunnerTestSuite, TestRunner } from 'vitest';
 import { watchModules } from './as-loaded';
+import { endWithParent } from './end-with-parent';
 import { mutationSwitch, processorTime } from './mutation-switch';
 import { type TestRun, type TrialEvent, type TrialOrder, writeEvent } from './trial-log';
 
@@ -63,6 +64,7 @@ export default class MutantRunner extends TestRunner {
   }
 
   private async judge(trials: readonly Trial[], mutants: readonly string[]): Promise<void> {
+    endWithParent();
     this.tell({ is: 'started', process: process.pid });
     // The same verdicts in each run; and what an example that fails could be shortened to is not asked.
     configureGlobal({ seed: 1, endOnFailure: true });
