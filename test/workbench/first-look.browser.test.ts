@@ -16,6 +16,16 @@ test('the first sheet is shown before any script of the page has run, with the n
       texts: await line.locator('td, th').allTextContents(),
     })),
   );
+  // On a phone, the columns at the right come into view by scrolling.
+  await still.setViewportSize({ width: 390, height: 700 });
+  const rightOfHeight = async () => {
+    const box = await look.getByText('Height for 45°').boundingBox();
+    return (box?.x ?? Number.POSITIVE_INFINITY) + (box?.width ?? 0);
+  };
+  expect(await rightOfHeight()).toBeGreaterThan(390);
+  await still.mouse.move(200, 400);
+  await still.mouse.wheel(2000, 0);
+  await expect.poll(rightOfHeight).toBeLessThanOrEqual(390);
   await context.close();
 
   const { page, faults } = await openWorkbench(site.browser, site.address);
