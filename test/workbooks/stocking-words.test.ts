@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { compareRows } from '../../src/catalogue/plan/scenario-results';
+import { figureResults } from '../../src/catalogue/plan/plan-sure';
+import { compareRows, resultName } from '../../src/catalogue/plan/scenario-results';
 import { readyMade, readyProfiles } from '../../src/workbooks/sheets/ready-made';
 import { openReadyMade } from './open-ready-made';
 
@@ -47,5 +48,20 @@ describe.each(readyProfiles)('a plan outside its band (%s)', (profile) => {
     expect(said).toContain('The plan is outside its band for oxygen, carbon dioxide. ');
     expect(said).toContain('lowest or the highest');
     book.dispose();
+  });
+
+  it('has whole counts without decimals beside figures with them', () => {
+    const book = readyMade.find(({ id }) => id === 'stocking-scenarios')?.build(profile);
+    const cells = book?.sheets.find(({ name }) => name === 'How sure')?.cells;
+    const formatOf = (name: string) => {
+      const at = 9 + figureResults.findIndex((key) => resultName(key) === name);
+      return cells?.find(({ row, column }) => row === at && column === 3)?.style?.numberFormat;
+    };
+    expect(['drums needed', 'pads needed', 'plants', 'bed area'].map(formatOf)).toEqual([
+      'General',
+      'General',
+      'General',
+      '#,##0.0##',
+    ]);
   });
 });

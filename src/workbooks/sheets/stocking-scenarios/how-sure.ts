@@ -1,5 +1,6 @@
 import { numberFormats } from '../../../catalogue/number-formats';
 import { figureResults } from '../../../catalogue/plan/plan-sure';
+import { scenarioResults } from '../../../catalogue/plan/scenario-results';
 import type { SheetData } from '../../../hosts/workbook-model';
 import { columnWidths, framed, print } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
@@ -51,6 +52,11 @@ export function howSureSheet(profile: ReadyProfile): SheetData {
     .fill(`N10:N${last}`, formatted('result', numberFormats.share))
     .put('G9', `=SILT.PLAN.DRIVERS(SiltUnits,${chosen},$B$6,TRUE)`, 'heading')
     .choiceFrom('B6', `$A$10:$A$${9 + figureResults.length}`, 'a result from the list below');
+  for (const [index, key] of figureResults.entries()) {
+    // Whole counts without decimals; one between two draws keeps them.
+    const isCount = scenarioResults[key].kind === 'count';
+    if (isCount) draft.fill(`C${10 + index}:E${10 + index}`, formatted('result', numberFormats.general));
+  }
   putScenarioChooser(draft);
   return draft.sheet({
     columnWidths: columnWidths(widths),
