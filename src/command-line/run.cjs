@@ -14,6 +14,11 @@ const entry = path.join(__dirname, `${name}.ts`);
 const root = path.join(__dirname, '..', '..');
 const cache = path.join(root, 'node_modules', '.cache', 'siltstead', `${name.replace(/[^\w-]+/g, '_')}.json`);
 
+/** Packages of hundreds of small files are put together for the commands of users, which then start in half the time. */
+const isOfUsers = ['recalc', 'draw'].includes(name);
+/** Packages that are large single files. */
+const singleFiles = ['@univerjs/*', 'esbuild', 'typescript'];
+
 /** Says whether a file is still the one that was translated. */
 function stamp(file) {
   try {
@@ -44,14 +49,15 @@ function translate() {
     platform: 'node',
     format: 'cjs',
     target: 'node20',
-    packages: 'external',
+    ...(isOfUsers ? { external: singleFiles, mainFields: ['module', 'main'] } : { packages: 'external' }),
     // Its script for Node says that it is a module and is not one.
     alias: { 'maxrects-packer': path.join(path.dirname(require.resolve('maxrects-packer')), 'maxrects-packer.mjs') },
     logLevel: 'error',
   });
   const code = outputFiles[0].text;
   const files = [
-    ...Object.keys(metafile.inputs),
+    // The lock file stands for all packages.
+    ...Object.keys(metafile.inputs).filter((file) => !file.startsWith('node_modules/')),
     'package-lock.json',
     'tsconfig.json',
     path.relative(root, __filename),

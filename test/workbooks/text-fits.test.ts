@@ -1,3 +1,4 @@
+import { numfmt } from '@univerjs/core';
 import { describe, expect, it } from 'vitest';
 import { capitalHeight, textWidth, wrapped } from '../../src/drawing/text-width';
 import { cellName, contains, parseRange } from '../../src/hosts/address';
@@ -96,6 +97,16 @@ class Printed {
     return across;
   }
 
+  /** Numbers in a format of their own that are wider than their column, which programs show as a row of number signs. */
+  wideNumbers(): readonly Fault[] {
+    return this.sheet.cells.flatMap(({ row, column, value, style = {} }): readonly Fault[] => {
+      if (typeof value !== 'number' || style.numberFormat === undefined) return [];
+      const text = numfmt.format(style.numberFormat, value);
+      const [needs, has] = [characters(text, style), this.width(column)];
+      return needs <= has + 0.3 ? [] : [{ cell: cellName(row, column), text, needs, has, wraps: false }];
+    });
+  }
+
   faults(): readonly Fault[] {
     const { merges = [], cells, rowHeights = {} } = this.sheet;
     const merged = merges.flatMap((merge) => parseRange(merge) ?? []);
@@ -130,11 +141,14 @@ class Printed {
 }
 
 describe.each(readyProfiles)('on the printed sheets (%s)', (profile) => {
-  it.each(readyMade.map(({ id }) => id))('no text of %s is cut off', async (id) => {
+  it.each(readyMade.map(({ id }) => id))('no text of %s is cut off, and every number has room', async (id) => {
     const made = readyMade.find((one) => one.id === id)!;
     const { sheets } = await calculateWorkbook(await sourceFunctions(), made.build(profile));
     const faults = sheets.flatMap((sheet) =>
-      new Printed(sheet).faults().map((fault) => ({ sheet: sheet.name, ...fault })),
+      [...new Printed(sheet).faults(), ...new Printed(sheet).wideNumbers()].map((fault) => ({
+        sheet: sheet.name,
+        ...fault,
+      })),
     );
     expect(faults).toEqual([]);
   });
