@@ -8,7 +8,7 @@ import type { ReferenceSet } from './cut-reference-sets';
  */
 export const bestLengths: Readonly<Record<string, number>> = {
   '60°, 6 cones in 3': 2.94392,
-  '60°, 10 small cones in 3': 1.70867,
+  '60°, 10 small cones in 3': 1.7036,
   '90°, 5 cones in 2': 2.93806,
   '90°, 8 cones in 2, lap': 2.90459,
   '108°, 6 cones in 2': 1.34806,
