@@ -9,7 +9,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, statSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { parseArgs } from 'node:util';
+import { commandOptions } from '../command-options';
 import { fuzzLog } from './fuzz-log';
 import { fuzzParts } from './fuzz-parts';
 
@@ -20,10 +20,10 @@ const usage = `usage: npm run fuzz -- [--seed N] [--share 0.01] [PART...]
 /** A part that reports nothing for this long hangs, ms. */
 const SILENCE = 60_000;
 
-const { values, positionals } = parseArgs({
-  options: { seed: { type: 'string', default: '1' }, share: { type: 'string', default: '1' }, log: { type: 'string' } },
-  allowPositionals: true,
-});
+const { values, positionals } = commandOptions(
+  { seed: { type: 'string', default: '1' }, share: { type: 'string', default: '1' }, log: { type: 'string' } },
+  usage,
+);
 
 /** Inside the process of one part. */
 async function runPart(name: string, file: string): Promise<number> {

@@ -6,7 +6,7 @@
  * Changes that survive are printed; those with a reason are in the lists of harmless changes.
  */
 import { resolve } from 'node:path';
-import { parseArgs } from 'node:util';
+import { commandOptions } from '../command-options';
 import { harmless } from './harmless';
 import { judgePart } from './judge-part';
 import { type MutatePart, mutateParts } from './mutate-parts';
@@ -56,10 +56,8 @@ function holds(path: string, file: string): boolean {
 }
 
 async function main(): Promise<number> {
-  const { values, positionals } = parseArgs({
-    options: { tests: { type: 'string', multiple: true, default: [] } },
-    allowPositionals: true,
-  });
+  const options = { tests: { type: 'string', multiple: true, default: [] as string[] } } as const;
+  const { values, positionals } = commandOptions(options, usage);
   const parts = wantedParts(positionals, values.tests);
   if (parts === undefined) {
     process.stderr.write(usage);
