@@ -26,6 +26,7 @@ import { errorObject } from './value-objects';
  * - It knows a formula only by its own cell, so that cells that read its spill kept old values.
  * - If one spill fed another, it looked one step ahead and stopped.
  * - For each cell that it read or filled it searched all spills of the sheet.
+ * - If a spill found no room for a moment, the formatted cells that it would fill stayed blank for good.
  * - If two spills overlap, the one computed first filled its cells; it must be the one that begins further up, or left.
  */
 
@@ -119,6 +120,19 @@ function isBlockedCell(runtime: RuntimeParts, unitId: string, sheetId: string, r
   return shown?.v === '#SPILL!';
 }
 
+/**
+ * Where a formula finds no room, the engine writes empty text into the formatted cells that it would fill: into the sheet
+ * itself, where it stays and hides what fills them later, even if that calculation does not count.
+ */
+function leaveBlank(runtime: RuntimeParts, unitId: string, sheetId: string, range: IRange): void {
+  const cells = runtime._currentConfigService.getUnitData()[unitId]?.[sheetId]?.cellData;
+  for (let row = range.startRow; row <= range.endRow; row += 1)
+    for (let column = range.startColumn; column <= range.endColumn; column += 1)
+      // Empty text that somebody typed, or a formula gave, has its type.
+      for (const one of [cells?.getValue(row, column), valueAt(runtime._runtimeData, unitId, sheetId, row, column)])
+        if (one?.v === '' && (one.t === undefined || one.t === null) && !one.f) delete one.v;
+}
+
 /** Clears the cells that a formula filled earlier in the same calculation, before it fills cells again. */
 function takeBackSpill(runtime: RuntimeParts, unitId: string, sheetId: string, row: number, column: number): void {
   const state = stateOf(runtime);
@@ -156,7 +170,10 @@ function repairFilling(): void {
     if (ring !== undefined) FORMULA_REF_TO_ARRAY_CACHE.clear();
     const wanted = this._unitArrayFormulaRange[unitId]?.[sheetId]?.[row]?.[column] as IRange | undefined;
     const isBlocked = wanted !== undefined && isBlockedCell(this, unitId, sheetId, row, column);
-    if (isBlocked) state.blocked.of(unitId, sheetId).set(row, column, wanted);
+    if (isBlocked) {
+      state.blocked.of(unitId, sheetId).set(row, column, wanted);
+      leaveBlank(this, unitId, sheetId, wanted);
+    }
     const filled = isBlocked ? undefined : wanted;
     if (filled !== undefined) {
       state.now.of(unitId, sheetId).set(row, column, filled);

@@ -90,6 +90,22 @@ describe('a spill without room', () => {
     expect(['C1', 'C2', 'C3', 'E1'].map((address) => valueAt(host!, address))).toEqual([1, 2, 3, 5]);
   });
 
+  it('fills formatted cells once there is room, and leaves them blank before', async () => {
+    const style = { fill: 'FFF8D6' };
+    const cells = [
+      { row: 0, column: 2, formula: '=SEQUENCE(3)' },
+      { row: 1, column: 2, style },
+      { row: 2, column: 2, value: 50 },
+      { row: 0, column: 4, formula: '=COUNTA(C2)' },
+    ];
+    host = await openHeadless(exampleFunctions, { sheets: [{ name: 'Sheet', cells }] });
+    await host.recalculate();
+    expect(['C1', 'C2', 'E1'].map((address) => valueAt(host!, address))).toEqual(['#SPILL!', '', 0]);
+    host.setCells('Sheet', 2, 2, [['']]);
+    await host.recalculate();
+    expect(['C1', 'C2', 'C3', 'E1'].map((address) => valueAt(host!, address))).toEqual([1, 2, 3, 1]);
+  });
+
   it('gives way to a spill that begins further up, in any order of entry', async () => {
     const meeting = { ...sheet, A1: 2, A3: 2, B3: '=SEQUENCE(1,A3,70)' };
     expect(await afterTyping(meeting, {}, ['C1', 'B3', 'C3'])).toEqual([1, 70, 71]);
