@@ -1,7 +1,7 @@
 /** Finds a Chromium-based browser for the browser tests, or installs one where that is possible. */
 import { existsSync, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import { installDebian, isDebianRoot } from '../install/debian';
+import { installDebian, isDebianRoot, waitForInstallation } from '../install/debian';
 
 /** Names a browser for the tests by its path. */
 export const browserVariable = 'SILTSTEAD_BROWSER';
@@ -55,6 +55,7 @@ const advice = `install Chromium, Chrome or Edge, or set ${browserVariable} to t
 
 /** The path of a browser. Installs Debian's Chromium where none is there and it may; fails and says what to do otherwise. */
 export async function findBrowser(): Promise<string> {
+  waitForInstallation();
   const found = installedBrowser();
   if (found !== undefined) return found;
   if (!isDebianRoot()) throw new Error(`no browser for the browser tests: ${advice}`);

@@ -1,4 +1,7 @@
-/** Checks the source and builds the site side by side, since neither needs the other: the first part of `npm test`. */
+/**
+ * Checks the source and builds the site side by side, since neither needs the other, and installs the programs that tests
+ * drive: the first part of `npm test`.
+ */
 import { spawn } from 'node:child_process';
 
 interface Ended {
@@ -6,11 +9,11 @@ interface Ended {
   readonly output: string;
 }
 
-/** Runs a script of package.json. What it prints is kept until its end, so that two do not print into each other. */
-function runScript(name: string): Promise<Ended> {
+/** Runs a command. What it prints is kept until its end, so that two do not print into each other. */
+function run(command: string): Promise<Ended> {
   return new Promise((resolve, reject) => {
     // npm is a program on one system and a batch file on another; the shell of each finds it.
-    const child = spawn(`npm run -s ${name}`, { shell: true, stdio: ['ignore', 'pipe', 'pipe'] });
+    const child = spawn(command, { shell: true, stdio: ['ignore', 'pipe', 'pipe'] });
     let output = '';
     for (const stream of [child.stdout, child.stderr]) stream.on('data', (data: Buffer) => (output += data.toString()));
     child.on('error', reject);
@@ -19,7 +22,11 @@ function runScript(name: string): Promise<Ended> {
 }
 
 async function main(): Promise<void> {
-  const scripts = ['check', 'build'].map(runScript);
+  const scripts = [
+    'npm run -s check',
+    'npm run -s build',
+    'node src/command-line/run.cjs ../tools/install/test-programs',
+  ].map(run);
   for (const script of scripts) {
     const { code, output } = await script;
     process.stdout.write(output);

@@ -20,12 +20,18 @@ function run(command: string, args: readonly string[], advice: string): void {
   if (status !== 0) throw new Error(`${command} failed${error === undefined ? '' : `: ${error.message}`}; ${advice}`);
 }
 
+const lock = join(tmpdir(), 'siltstead-install.lock');
+
+/** Waits for a process that installs: a program is on the path some time before all that it needs is there. */
+export function waitForInstallation(): void {
+  if (existsSync(lock)) spawnSync('flock', [lock, 'true']);
+}
+
 /**
  * Installs a package of Debian; where that fails, says what to do instead. Tests in two processes may want the same one:
  * the second waits until the first is done, because apt-get does not wait for all that it locks.
  */
 export function installDebian(packageName: string, advice: string): void {
-  const one = [join(tmpdir(), 'siltstead-install.lock'), 'apt-get'];
-  run('flock', [...one, 'update', '-qq'], advice);
-  run('flock', [...one, 'install', '-y', '-qq', '--no-install-recommends', packageName], advice);
+  run('flock', [lock, 'apt-get', 'update', '-qq'], advice);
+  run('flock', [lock, 'apt-get', 'install', '-y', '-qq', '--no-install-recommends', packageName], advice);
 }

@@ -4,7 +4,7 @@ import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, delimiter, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { installDebian, isDebianRoot } from '../install/debian';
+import { installDebian, isDebianRoot, waitForInstallation } from '../install/debian';
 
 /** Names LibreOffice's program by its path. */
 const officeVariable = 'SILTSTEAD_LIBREOFFICE';
@@ -24,6 +24,7 @@ function installedOffice(): string | undefined {
 
 /** The path of LibreOffice's program. Installs Debian's where none is there and it may; fails and says what to do otherwise. */
 export function findOffice(): string {
+  waitForInstallation();
   const found = installedOffice();
   if (found !== undefined) return found;
   if (!isDebianRoot()) throw new Error(`no LibreOffice: ${advice}`);
