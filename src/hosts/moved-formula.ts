@@ -1,7 +1,8 @@
 import { tokenize } from '@borgar/fx';
-import { type CellRange, columnName, columnNumber, splitSheet } from './address';
+import { type CellRange, splitSheet } from './address';
 import { type CellMove, isWithin } from './moved-cells';
 import { type LineMove, type Move, movedLines } from './moved-lines';
+import { type Axis, type Corner, type Corners, cornersText, parseCorners } from './reference-corners';
 
 /** The moves of a sheet, by the name that formulas have for it. */
 export type MovesOf = (sheet: string) => readonly Move[];
@@ -17,14 +18,6 @@ export interface FormulaCells {
   readonly part: CellRange;
   readonly now: CellRange;
 }
-
-interface Corner {
-  readonly at: number;
-  /** Written with `$`. */
-  readonly isFixed: boolean;
-}
-
-type Axis = LineMove['across'];
 
 const start = { row: 'row', column: 'column' } as const;
 const length = { row: 'rows', column: 'columns' } as const;
@@ -44,45 +37,6 @@ export function movedFormula(formula: string, cells: FormulaCells, movesOf: Move
 export function movedReferences(formula: string, sheet: string, movesOf: MovesOf): string {
   const cell = { row: 0, column: 0, rows: 1, columns: 1 };
   return movedFormula(formula, { sheet, writtenFor: cell, before: cell, part: cell, now: cell }, movesOf);
-}
-
-/** The columns, the rows or both of a reference: one or two corners each. */
-type Corners = Readonly<Partial<Record<Axis, readonly Corner[]>>>;
-
-const axes = ['column', 'row'] as const;
-
-function parseCorners(text: string): Corners | undefined {
-  const row = (fixed: string | undefined, number: string | undefined): Corner => ({
-    at: Number(number) - 1,
-    isFixed: fixed === '$',
-  });
-  const column = (fixed: string | undefined, name: string | undefined): Corner => ({
-    at: columnNumber(name ?? ''),
-    isFixed: fixed === '$',
-  });
-  const cell = /^(\$?)([A-Z]{1,3})(\$?)(\d+)(?::(\$?)([A-Z]{1,3})(\$?)(\d+))?$/i.exec(text);
-  if (cell !== null) {
-    const [, column1, name1, row1, number1, column2, name2, row2, number2] = cell;
-    const isRange = name2 !== undefined;
-    return {
-      column: [column(column1, name1), ...(isRange ? [column(column2, name2)] : [])],
-      row: [row(row1, number1), ...(isRange ? [row(row2, number2)] : [])],
-    };
-  }
-  const columns = /^(\$?)([A-Z]{1,3}):(\$?)([A-Z]{1,3})$/i.exec(text);
-  if (columns !== null) return { column: [column(columns[1], columns[2]), column(columns[3], columns[4])] };
-  const rows = /^(\$?)(\d+):(\$?)(\d+)$/.exec(text);
-  return rows === null ? undefined : { row: [row(rows[1], rows[2]), row(rows[3], rows[4])] };
-}
-
-function cornersText(corners: Corners): string {
-  const names = axes.flatMap((across) => {
-    const list = corners[across];
-    if (list === undefined) return [];
-    return [list.map(({ at, isFixed }) => (isFixed ? '$' : '') + (across === 'row' ? String(at + 1) : columnName(at)))];
-  });
-  const [one = [], other] = names;
-  return one.map((text, index) => text + (other?.[index] ?? '')).join(':');
 }
 
 function movedReference(reference: string, cells: FormulaCells, movesOf: MovesOf): string {
