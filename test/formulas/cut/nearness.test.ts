@@ -4,7 +4,7 @@ import type { LaidPiece, Pose } from '../../../src/formulas/cut/laid-piece';
 import { areBoxesNear, type Near, nearPlaces, rightEnd, sheetEdge } from '../../../src/formulas/cut/nearness';
 import type { Piece } from '../../../src/formulas/cut/piece';
 import { randomNumbers } from '../../../src/formulas/cut/random-numbers';
-import { box, layAt, outlineDistance, pairByChance, pose, sector, sharedArea } from './laid-shapes';
+import { box, degree, layAt, outlineDistance, pairByChance, pose, sector, sharedArea } from './laid-shapes';
 
 type At = readonly [Piece, Pose];
 const lay = (...pieces: readonly At[]): readonly LaidPiece[] => pieces.map(([piece, at]) => layAt(piece, at));
@@ -72,11 +72,68 @@ describe('a place of each kind, worked by hand', () => {
     expect(placesOf(lay(other, one))).toContainEqual({ ...expected, one: 1, other: 0 });
   });
 
+  const large: At = [sector(0.3, 1, 90), pose(0, 0)];
+  const small: At = [sector(0.2, 0.5, 90), pose(1.6, 0, 180)];
+
   it('an arc at an arc, which is one place for both', () => {
-    const large: At = [sector(0.3, 1, 90), pose(0, 0)];
-    const small: At = [sector(0.2, 0.5, 90), pose(1.6, 0, 180)];
     expect(placesOf(lay(large, small))).toEqual([place(0, 1, [1.1, 0, 1, 0, 0.1])]);
     expect(placesOf(lay(small, large))).toEqual([place(0, 1, [1, 0, -1, 0, 0.1])]);
+  });
+
+  /** Both pieces turned about the origin together, and then moved. */
+  const [cos, sin] = [Math.cos(37 * degree), Math.sin(37 * degree)];
+  const turned = (x: number, y: number) => [x * cos - y * sin, x * sin + y * cos] as const;
+  const carried = ([piece, { x, y, turn }]: At): At => {
+    const [tx, ty] = turned(x, y);
+    return [piece, { x: tx + 0.3, y: ty - 0.7, turn: turn + 37 * degree }];
+  };
+  const arcAtArc = ['an arc at an arc', large, small, place(0, 1, [1.1, 0, 1, 0, 0.1])] as const;
+  const lines: (typeof cases)[number] = [
+    'lines',
+    [box(2, 1), pose(0, 0)],
+    [box(1.4, 1), pose(0.3, 1.1)],
+    place(0, 1, [0.3, 1.1, 0, 1, 0.1]),
+  ];
+
+  it.each([...cases, arcAtArc, lines])('the same turned and moved together: %s', (_, one, other) => {
+    const found = placesOf(lay(one, other));
+    const there = found.map(({ x, y, apartX, apartY, distance, ...names }) => {
+      const [tx, ty] = turned(x, y);
+      const [ax, ay] = turned(apartX, apartY);
+      return { ...place(names.one, names.other, [tx + 0.3, ty - 0.7, ax, ay, distance]) };
+    });
+    const again = placesOf(lay(carried(one), carried(other)));
+    expect(again).toHaveLength(found.length);
+    expect(again).toEqual(expect.arrayContaining(there));
+  });
+
+  it('nothing that is no number, where a corner lies on a corner or on the center of an arc', () => {
+    const corners: readonly At[] = [
+      [box(1, 1), pose(0, 0)],
+      [box(1, 1), pose(1, 1)],
+    ];
+    const center: readonly At[] = [
+      [sector(0.1, 1, 90), pose(0, 0)],
+      [box(1, 1), pose(0, 0, 135)],
+    ];
+    for (const laid of [corners, center]) {
+      const numbers = placesOf(lay(...laid)).flatMap(({ x, y, apartX, apartY, distance }) => [
+        x,
+        y,
+        apartX,
+        apartY,
+        distance,
+      ]);
+      expect(numbers.every(Number.isFinite)).toBe(true);
+    }
+  });
+
+  it('no place of an arc in a hollow that it is too large for', () => {
+    const hollow: At = [sector(1, 2, 90), pose(0, 0)];
+    const inIt = (radius: number) =>
+      placesOf(lay(hollow, [sector(0, radius, 20), pose(0.01, 0)])).filter(({ y }) => Math.abs(y) < 1e-9);
+    expect(inIt(0.97)).toEqual([place(0, 1, [0.98, 0, -1, 0, 0.02])]);
+    expect(inIt(1.03)).toEqual([]);
   });
 });
 
@@ -157,6 +214,15 @@ describe('the edges of the sheet', () => {
     expect(at(disc, pose(1, 0.41, -90))).toEqual([place(sheetEdge, 0, [1, 0.01, 0, 1, 0.01])]);
     // The circle would reach the edge, the arc does not.
     expect(at(disc, pose(0.41, 0.5, 0))).toEqual([]);
+    // Nor where its other side is near one.
+    for (const degrees of [0, 90, 180, 270]) {
+      const narrow = nearPlaces(lay([disc, pose(0.41, 0.41, degrees)]), 1, 0.82, 0.82, 0.05);
+      const middles = new Set(narrow.map(({ x, y }) => [x, y].map((value) => Math.round(100 * value)).join()));
+      // The half disk is somewhat more than half, and reaches three edges with its arc.
+      const missed = { 0: '1,41', 90: '41,1', 180: '81,41', 270: '41,81' }[degrees] ?? '';
+      const reached = ['1,41', '41,1', '81,41', '41,81'].filter((place) => middles.has(place));
+      expect([degrees, reached.length, reached.includes(missed)]).toEqual([degrees, 3, false]);
+    }
     // A hollow reaches no edge: its middle, at 0.11, is no place.
     const ring = at(sector(0.3, 0.4, 80), pose(0.41, 0.5, 180), 0.2);
     expect(ring.filter(({ y }) => Math.abs(y - 0.5) < 0.1)).toEqual([place(sheetEdge, 0, [0.01, 0.5, 1, 0, 0.01])]);
@@ -210,6 +276,7 @@ describe('pairs by chance that do not overlap', () => {
         reach,
       );
       const nearest = Math.min(...found.map((near) => near.distance));
+      expect(Math.max(...found.map((near) => near.distance))).toBeLessThan(reach);
       expect(nearest, JSON.stringify(pair)).toBeLessThan(distance + 3e-6);
       // Facing lines are held apart square to one of them, which is at most 3 % less.
       expect(nearest, JSON.stringify(pair)).toBeGreaterThan(0.97 * distance - 3e-6);
