@@ -1,5 +1,6 @@
 import { catalogueHarmless } from './harmless-catalogue';
 import { cutHarmless } from './harmless-cut';
+import { nearnessHarmless } from './harmless-nearness';
 import { numericHarmless } from './harmless-numeric';
 import { pipeHarmless } from './harmless-pipe';
 import { planHarmless } from './harmless-plan';
@@ -10,6 +11,7 @@ import { waterHarmless } from './harmless-water';
 
 export const harmless: Harmless = {
   ...cutHarmless,
+  ...nearnessHarmless,
   ...numericHarmless,
   ...waterHarmless,
   ...pipeHarmless,

@@ -155,6 +155,15 @@ describe('lines that face each other', () => {
     expect(facing([box(1.9, 1), pose(-2, 1.1)])).toEqual([]);
   });
 
+  it('end above the end of the upper one where it is turned', () => {
+    const end = 0.5 + Math.cos(10 * degree);
+    const upper = Math.sin(10 * degree) + 0.02;
+    const out = [-Math.sin(10 * degree), Math.cos(10 * degree)];
+    expect(facing([box(1, 1), pose(0.5, 1.02, 10)])).toContainEqual(
+      place(0, 1, [end, 1, out[0]!, out[1]!, upper * Math.cos(10 * degree)]),
+    );
+  });
+
   it('show where they cross, with the direction out of the other one reversed', () => {
     // About (1, 1) by 2 degrees: at the left end of the lower box they are clear, at the right end they cross.
     const angle = (-2 * Math.PI) / 180;
