@@ -1,6 +1,6 @@
 import { catalogueHarmless } from './harmless-catalogue';
 import { cutHarmless } from './harmless-cut';
-import { nearnessHarmless } from './harmless-nearness';
+import { cutSearchHarmless } from './harmless-cut-search';
 import { numericHarmless } from './harmless-numeric';
 import { pipeHarmless } from './harmless-pipe';
 import { planHarmless } from './harmless-plan';
@@ -11,7 +11,7 @@ import { waterHarmless } from './harmless-water';
 
 export const harmless: Harmless = {
   ...cutHarmless,
-  ...nearnessHarmless,
+  ...cutSearchHarmless,
   ...numericHarmless,
   ...waterHarmless,
   ...pipeHarmless,

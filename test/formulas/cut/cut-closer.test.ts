@@ -102,6 +102,16 @@ describe('eight pieces on one sheet', () => {
     expect(limits.budget.spent).toBeLessThan(1e5);
   });
 
+  it.each([
+    [6e5, 1.2472522377389352, 607147.25],
+    [3e6, 1.2472522377389352, 3014612.9],
+  ])('end at the length where they ended in %d steps, and with the steps then spent', (mostSteps, wanted, steps) => {
+    const limits = begin({ mostSteps });
+    const closer = movedCloser(good, [roughly(rough, good), roughly(rough, poor)], jobs, limits);
+    // No published value: a change of the search that is worth it brings new ones.
+    expect([lengthOf(closer, job), limits.budget.spent]).toEqual([expect.closeTo(wanted, 9), expect.closeTo(steps, 3)]);
+  });
+
   it('turn no rectangle, and give its rows at its turn', () => {
     const closer = movedCloser(good, [roughly(rough, good)], jobs, begin());
     for (const { item, rows } of closer.spots) {
@@ -116,6 +126,16 @@ describe('pieces on several sheets', () => {
   const job = jobOf([...mixed, ...mixed], 0.9);
   const jobs = { sound: job, met: job };
   const sound = layInOrder(job, 'edge');
+
+  it('end at the length where they ended when layouts are met', () => {
+    const limits = begin({ mostSteps: 2e6 });
+    const closer = movedCloser(sound, [sound, layInOrder(job, 'every'), layInOrder(job, 'center')], jobs, limits);
+    expect([lengthOf(closer, job), limits.budget.spent]).toEqual([
+      expect.closeTo(3.092862619480308, 9),
+      expect.closeTo(2000098.3, 3),
+    ]);
+    expectSound(job, closer);
+  });
 
   it('move on the last one alone', () => {
     expect(sound.sheets).toBeGreaterThan(1);

@@ -6,8 +6,17 @@ const hollow = 'A hollow is nearest to a line at its ends, which are corners; it
 const center = 'Corners on each other lie on a line too, and a direction that is no number leads to no arc.';
 const inside = 'A corner inside of a corner is nearer to one of the lines there.';
 
-/** Changes to the places of nearness that no test can or should notice. */
-export const nearnessHarmless: Harmless = {
+/** Changes to the search for cut plans that no test can or should notice. */
+export const cutSearchHarmless: Harmless = {
+  'src/formulas/cut/cut-squeeze.ts': {
+    'sheet.gap > length -> sheet.gap >= length': bound,
+    'best.length > enough -> best.length >= enough': bound,
+    'overlaps.sum() < small * area -> overlaps.sum() <= small * area': bound,
+    'next.length < best.length - 1e-9 -> next.length <= best.length - 1e-9': bound,
+    'random() < 0.5 -> random() <= 0.5': bound,
+    'budget.spent >= mostSteps -> false': 'A round is ended; the search ends with its steps after that.',
+    'budget.spent >= mostSteps -> budget.spent > mostSteps': bound,
+  },
   'src/formulas/cut/nearness.ts': {
     '!areBoxesNear(one, other, reach) -> false': quick,
     'one.left - reach < other.right -> one.left - reach <= other.right': bound,
