@@ -10,7 +10,8 @@ import { Random } from '../../src/tools/fuzz/random';
 const counts: Readonly<Record<string, number>> = {
   calls: 5_000,
   ranges: 30,
-  'cut plans': 3,
+  'cut plans': 2,
+  'more cut plans': 1,
   files: 8,
   drawings: 20,
   'command lines': 500,
