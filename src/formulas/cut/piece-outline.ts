@@ -1,8 +1,8 @@
 /**
  * The outline of a piece, as exact lines and arcs. Frame and units as in `piece`.
  */
-import { cosine, sine } from '../numeric/portable-angles';
-import { type Corner, halfChord, lapTurn, type Piece, pieceCorners, pointBeside } from './piece';
+import { cosine } from '../numeric/portable-angles';
+import { type Corner, halfChord, lapTurn, type Piece, pieceCorners, pointBeside, polar } from './piece';
 
 export interface OutlineLine {
   readonly line: readonly [from: Corner, to: Corner];
@@ -46,8 +46,6 @@ export function pieceOutline(piece: Piece): readonly OutlinePart[] {
 }
 
 function arcPart(radius: number, start: number, sweep: number): OutlineArc {
-  const middle = start + sweep / 2;
-  const from = { x: radius * cosine(start), y: radius * sine(start) };
-  const reach = cosine(sweep / 2);
-  return { arc: { radius, start, sweep, from, middle: { x: cosine(middle), y: sine(middle) }, reach } };
+  const [from, middle] = [polar(radius, start), polar(1, start + sweep / 2)];
+  return { arc: { radius, start, sweep, from, middle, reach: cosine(sweep / 2) } };
 }

@@ -115,7 +115,8 @@ export function pointBeside(angle: number, out: number, aside: number): Corner {
   return { x: out * cos - aside * sin, y: out * sin + aside * cos };
 }
 
-function polar(radius: number, angle: number): Corner {
+/** The point of a circle about the origin at an angle. */
+export function polar(radius: number, angle: number): Corner {
   return { x: radius * cosine(angle), y: radius * sine(angle) };
 }
 

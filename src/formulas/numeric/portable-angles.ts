@@ -12,18 +12,20 @@ const quarterTurn = { most: 1.5707963267341256, rest: 6.077100506506192e-11 };
 
 /** The sine of an angle of up to some hundred thousand turns, rad; within 2.3e-16. Source: the Taylor series. */
 export function sine(angle: number): number {
-  const quarters = Math.round(angle / half);
-  const rest = angle - quarters * quarterTurn.most - quarters * quarterTurn.rest;
-  const side = (quarters & 1) === 0 ? sineNearZero(rest) : cosineNearZero(rest);
-  return (quarters & 2) === 0 ? side : -side;
+  return sineAhead(angle, 0);
 }
 
-/** The cosine, as the sine. */
+/** The cosine, as the sine: it is a quarter of a turn ahead of that. */
 export function cosine(angle: number): number {
+  return sineAhead(angle, 1);
+}
+
+/** The sine of an angle and so many quarters of a turn. */
+function sineAhead(angle: number, ahead: number): number {
   const quarters = Math.round(angle / half);
   const rest = angle - quarters * quarterTurn.most - quarters * quarterTurn.rest;
-  const side = (quarters & 1) === 0 ? cosineNearZero(rest) : sineNearZero(rest);
-  return ((quarters + 1) & 2) === 0 ? side : -side;
+  const side = ((quarters + ahead) & 1) === 0 ? sineNearZero(rest) : cosineNearZero(rest);
+  return ((quarters + ahead) & 2) === 0 ? side : -side;
 }
 
 /** The series up to the 17th power; within an eighth of a turn the next one is less than 1e-19. */
