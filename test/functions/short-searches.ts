@@ -3,7 +3,7 @@ import { keptPlans } from '../../src/formulas/cut/cut-plan';
 import * as search from '../../src/formulas/cut/lay-pieces';
 
 /** The share of the usual steps: enough for a plan of every sort, though not for the shortest. */
-const share = 0.05;
+export const shortShare = 0.05;
 
 /**
  * Shortens every search for a cut plan in the file that calls it, which needs the plan to be the same at each place and
@@ -16,7 +16,7 @@ export function withShortSearches(): void {
     const { layPieces } = search;
     shortened = vi
       .spyOn(search, 'layPieces')
-      .mockImplementation((pieces, options) => layPieces(pieces, { ...options, effort: share * options.effort }));
+      .mockImplementation((pieces, options) => layPieces(pieces, { ...options, effort: shortShare * options.effort }));
   });
   afterAll(() => {
     shortened.mockRestore();

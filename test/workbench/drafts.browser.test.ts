@@ -2,7 +2,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { closePages, inWideLetters, launchBrowser } from '../harness/browser';
 import { until } from '../harness/until';
-import { cells, serveWorkbench } from './open-workbench';
+import { cells, serveWorkbench, shortenSearches } from './open-workbench';
 
 let browser: Browser;
 let context: BrowserContext;
@@ -13,6 +13,7 @@ let server: Awaited<ReturnType<typeof serveWorkbench>>;
 beforeAll(async () => {
   [browser, server] = await Promise.all([launchBrowser(), serveWorkbench()]);
   context = await browser.newContext({ viewport: { width: 1280, height: 720 }, serviceWorkers: 'block' });
+  await shortenSearches(context);
   page = await openPage();
 });
 afterAll(async () => {

@@ -48,7 +48,7 @@ async function paneFindings(page: Page): Promise<readonly string[]> {
 }
 
 test('a first job goes from the tape to the leak test by the keyboard, stops at what cannot be, and is resumed', async () => {
-  const { page, faults } = await openWorkbench(site.browser, site.address, true);
+  const { page, faults } = await openWorkbench(site.browser, site.address, { dark: true });
   page.on('dialog', (dialog) => void dialog.accept());
   await page.locator('#first-job').focus();
   await page.keyboard.press('Enter');

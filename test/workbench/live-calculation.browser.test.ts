@@ -17,7 +17,7 @@ const site = servedSite();
 let open: OpenPage;
 
 beforeAll(async () => {
-  open = await openWorkbench(site.browser, site.address);
+  open = await openWorkbench(site.browser, site.address, { wholeSearch: true });
 });
 
 /** Opens the cells of a sample in the page, which calculates them. */

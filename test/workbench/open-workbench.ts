@@ -1,10 +1,12 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { vi } from 'vitest';
 import { type RunningServer, serveSite } from '../../src/command-line/serve-site';
+import type { PieceSearchHolder } from '../../src/formulas/cut/lay-pieces-later';
 import type { Block, SheetHost } from '../../src/hosts/sheet-host';
 import type { ConditionColors } from '../../src/hosts/univer/condition-colors';
 import type { Spreadsheet } from '../../src/hosts/univer/spreadsheet';
 import type { ChartPanel } from '../../src/workbench/charts/chart-panel';
+import { shortShare } from '../functions/short-searches';
 import { pagePatience } from '../harness/browser';
 import { until } from '../harness/until';
 
@@ -33,8 +35,34 @@ export interface OpenPage {
   readonly faults: readonly string[];
 }
 
+export interface OpenOptions {
+  readonly dark?: boolean;
+  /** Searches for cut plans as long as for a user, where the plan itself is looked at. */
+  readonly wholeSearch?: boolean;
+}
+
+/**
+ * Shortens every search for a cut plan in the pages of a context, as `withShortSearches` does outside of a page: most
+ * tests change a drum only to see that something is calculated, and the search takes as long as opening the page.
+ */
+export function shortenSearches(context: BrowserContext): Promise<unknown> {
+  return context.addInitScript((share) => {
+    let search: PieceSearchHolder['siltsteadLayPieces'];
+    Object.defineProperty(window, 'siltsteadLayPieces', {
+      get: () => search,
+      set: (whole: NonNullable<typeof search>) => {
+        search = (pieces, options) => whole(pieces, { ...options, effort: share * options.effort });
+      },
+    });
+  }, shortShare);
+}
+
 /** Opens the workbench in a page of its own and waits until it can be used. */
-export async function openWorkbench(browser: Browser, address: string, dark = false): Promise<OpenPage> {
+export async function openWorkbench(
+  browser: Browser,
+  address: string,
+  { dark = false, wholeSearch = false }: OpenOptions = {},
+): Promise<OpenPage> {
   const context = await browser.newContext({
     viewport: { width: 1400, height: 800 },
     colorScheme: dark ? 'dark' : 'light',
@@ -44,6 +72,7 @@ export async function openWorkbench(browser: Browser, address: string, dark = fa
   });
   // A busy machine takes long to load a page; what never comes ends with the test's own time.
   context.setDefaultTimeout(150_000);
+  if (!wholeSearch) await shortenSearches(context);
   const page = await context.newPage();
   const requests: string[] = [];
   const faults: string[] = [];

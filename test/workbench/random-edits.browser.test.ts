@@ -18,7 +18,7 @@ const edits = 14;
 const site = servedSite();
 let open: OpenPage;
 beforeAll(async () => {
-  open = await openWorkbench(site.browser, site.address);
+  open = await openWorkbench(site.browser, site.address, { wholeSearch: true });
 });
 
 /** Makes edits that follow from a seed, at moments that follow from it too, and gives them in words. */

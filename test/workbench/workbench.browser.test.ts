@@ -324,7 +324,7 @@ describe('a sample that cannot be opened', () => {
 
 describe('the look', () => {
   it('follows the dark theme of the system', async () => {
-    const dark = await openWorkbench(site.browser, site.address, true);
+    const dark = await openWorkbench(site.browser, site.address, { dark: true });
     const shade = (selector: string) =>
       dark.page.$eval(selector, (element) => {
         const [r = 0, g = 0, b = 0] = getComputedStyle(element).backgroundColor.match(/\d+/g)!.map(Number);

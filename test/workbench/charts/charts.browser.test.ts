@@ -178,7 +178,7 @@ function dots(page: Page, color: string): Promise<number> {
 }
 
 it('draws for the dark, for paper and for 200 %, each with its numbers as a table', async () => {
-  const { page, faults } = await openWorkbench(site.browser, site.address, true);
+  const { page, faults } = await openWorkbench(site.browser, site.address, { dark: true });
   await openCharts(page);
   await chooseSample(page, 'US/water-book.xlsx');
   await showSheet(page, 'Tests');
