@@ -27,18 +27,23 @@ const pages = [
   'daily/',
 ];
 
-describe.each(['light', 'dark'] as const)('in %s, 320 pixels wide', (colorScheme) => {
+describe('320 pixels wide, in light and in dark', () => {
+  let page: Page;
+  beforeAll(async () => {
+    const context = await browser.newContext({ viewport: { width: 320, height: 700 }, serviceWorkers: 'block' });
+    page = await context.newPage();
+  });
+  afterAll(() => page.context().close());
+
   test.each(pages)('/%s has nothing that axe finds, and no sideways scrolling', async (path) => {
-    const context = await browser.newContext({
-      viewport: { width: 320, height: 700 },
-      colorScheme,
-      serviceWorkers: 'block',
-    });
-    const page = await context.newPage();
+    await page.emulateMedia({ colorScheme: 'light' });
     await page.goto(server.address + path);
-    expect(await axeFindings(page, colorScheme === 'light' ? undefined : rulesOfLooks)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
-    await context.close();
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      const found = await axeFindings(page, colorScheme === 'light' ? undefined : rulesOfLooks);
+      expect(found, colorScheme).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    }
   });
 });
 
