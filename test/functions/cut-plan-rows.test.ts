@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { refusal, spill } from './call';
+import { withShortSearches } from './short-searches';
+
+withShortSearches();
 
 const row = (top: number) => spill('CONE.PATTERN', 'metric', top, 100, 200)[0] ?? [];
 const blank = Array.from({ length: 10 }, () => '');

@@ -3,6 +3,9 @@ import { expect, it } from 'vitest';
 import { openHeadless } from '../../src/hosts/univer/headless';
 import { sourceFunctions } from '../../src/hosts/univer/source-functions';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
+import { withShortSearches } from '../functions/short-searches';
+
+withShortSearches();
 
 it('keeps every figure with its own drum when a row between two drums is emptied', async () => {
   const file = new Uint8Array(readFileSync('sample-workbooks/US/cone-cut-plan.xlsx'));

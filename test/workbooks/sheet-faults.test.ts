@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { readyProfiles } from '../../src/workbooks/sheets/ready-made';
+import { withShortSearches } from '../functions/short-searches';
 import { isError, opensForEachTest } from './open-ready-made';
+
+withShortSearches();
 
 const opened = opensForEachTest();
 

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { withShortSearches } from '../functions/short-searches';
 import { isError, opensForEachTest } from './open-ready-made';
+
+withShortSearches();
 
 /** Wrong entries that a sheet took for right ones, or that gave a figure without a word. */
 const opened = opensForEachTest();

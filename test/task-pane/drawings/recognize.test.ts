@@ -6,9 +6,12 @@ import type { Recognized } from '../../../src/task-pane/drawings/recognition';
 import { recognize, whatToSelect } from '../../../src/task-pane/drawings/recognize';
 import { calculateWorkbook } from '../../../src/workbooks/calculate';
 import { readyMade } from '../../../src/workbooks/sheets/ready-made';
+import { withShortSearches } from '../../functions/short-searches';
 import { MemoryHost } from '../memory-host';
 import { sampleHost } from '../sample-host';
 import { hostOfData } from '../workbook-host';
+
+withShortSearches();
 
 async function look(host: MemoryHost, sheet: string, address: string, units: string | undefined = 'US') {
   host.choose(sheet, address);
