@@ -27,7 +27,7 @@ const longest = [
   'task-pane/convert-typed/same-results.test.ts',
   'workbooks/text-fits.test.ts',
   'workbench/drafts.browser.test.ts',
-  'workbench/numbers-in-view.browser.test.ts',
+  'workbench/text-in-view.browser.test.ts',
   'workbench/random-edits.browser.test.ts',
   'workbench/live-calculation.browser.test.ts',
   'workbench/moved-lines.browser.test.ts',

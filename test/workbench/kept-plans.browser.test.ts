@@ -39,21 +39,11 @@ async function opened(page: Page, fromSite: BuiltPlans | undefined, stored?: Bui
   return Number(values[0]?.[0]);
 }
 
-const newPage = async () => (await site.browser.newContext({ serviceWorkers: 'block' })).newPage();
-
-test('the plan of the first sample comes from the build, and is searched for without it', async () => {
+test('plans come from the build, are kept when the page is left, those of changed cells too, and are searched for if lost', async () => {
   const built = await builtPlans();
-  const page = await newPage();
-  const found = Number(built.plans[0]?.[1].sheets.lengthUsed) / inch;
+  const context = await site.browser.newContext({ serviceWorkers: 'block' });
+  const page = await context.newPage();
   expect(await opened(page, marked(built, 11 * inch))).toBeCloseTo(11, 9);
-  expect(await opened(page, { script: built.script, plans: [] })).toBeCloseTo(found, 9);
-  await page.context().close();
-});
-
-test('plans are kept when the page is left, those of changed cells too, and used when it is opened again', async () => {
-  const built = await builtPlans();
-  const page = await newPage();
-  const before = await opened(page, built);
   await page.evaluate(() =>
     window.workbench.host.write([
       {
@@ -72,7 +62,8 @@ test('plans are kept when the page is left, those of changed cells too, and used
   expect(stored.script).toBe(built.script);
   expect(stored.plans.map(([name]) => name)).toContain(built.plans[0]?.[0]);
   expect(stored.plans).toHaveLength(built.plans.length + 1);
-  expect(before).toBeGreaterThan(0);
   expect(await opened(page, { script: built.script, plans: [] }, marked(stored, 12 * inch))).toBeCloseTo(12, 9);
-  await page.context().close();
+  const found = Number(built.plans[0]?.[1].sheets.lengthUsed) / inch;
+  expect(await opened(page, { script: built.script, plans: [] })).toBeCloseTo(found, 9);
+  await context.close();
 });

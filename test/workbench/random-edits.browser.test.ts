@@ -5,6 +5,7 @@ import { sourceFunctions } from '../../src/hosts/univer/source-functions';
 import type { CellResult, WorkbookData } from '../../src/hosts/workbook-model';
 import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { recalculateFile } from '../../src/workbooks/recalculate-file';
+import { withShortSearches } from '../functions/short-searches';
 import { chooseSample, type OpenPage, openWorkbench } from './open-workbench';
 import { servedSite } from './served-site';
 
@@ -15,10 +16,13 @@ import { servedSite } from './served-site';
 const samples = ['cone-cut-plan', 'stocking-scenarios', 'water-book', 'harvest-book', 'own-figures', 'materials-sheet'];
 const edits = 14;
 
+// As the page searches.
+withShortSearches();
+
 const site = servedSite();
 let open: OpenPage;
 beforeAll(async () => {
-  open = await openWorkbench(site.browser, site.address, { wholeSearch: true });
+  open = await openWorkbench(site.browser, site.address);
 });
 
 /** Makes edits that follow from a seed, at moments that follow from it too, and gives them in words. */
