@@ -43,17 +43,11 @@ describe('calc on the command line', () => {
     expect([stdout, status]).toEqual(['2\n', 0]);
   });
 
-  it('prints a value in full and exits 0', () => {
-    expect(calc('=1/3')).toMatchObject({ stdout: '0.3333333333333333\n', stderr: '', status: 0 });
-  });
-
-  it('reads a quantity as the add-in does', () => {
+  it('prints values in full, quantities as the add-in reads them, and rows tab-separated, one a line; exits 0', () => {
+    const done = calc('=1/3', '=SILT.UNIT.READ("metric","dimension","3 1/4 in")', '={1,"a";TRUE,-2.50}');
     // 3 1/4 in of 25.4 mm exactly (international inch, 1959).
-    expect(calc('=SILT.UNIT.READ("metric","dimension","3 1/4 in")').stdout).toBe('82.55\n');
-  });
-
-  it('prints rows tab-separated, one a line', () => {
-    expect(calc('={1,"a";TRUE,-2.50}').stdout).toBe('1\ta\nTRUE\t-2.5\n');
+    const stdout = '0.3333333333333333\n82.55\n1\ta\nTRUE\t-2.5\n';
+    expect(done).toMatchObject({ stdout, stderr: '', status: 0 });
   });
 
   it('prints code and reason of an error to the error stream and exits 1, other formulas unharmed', () => {
@@ -64,21 +58,17 @@ describe('calc on the command line', () => {
   });
 
   it('prints one JSON array in order, errors with code and reason', () => {
-    const { stdout, status } = calc('--json', '=SILT.UNIT.READ("US","dimension","1 gal")', '={1,2}', '"a"');
+    const refused = '=SILT.UNIT.READ("US","dimension","1 gal")';
+    // An array constant is taken as a range, one result per cell.
+    const both = '=SILT.UNIT.READ("metric","dimension",{"1 in";"2 in"})';
+    const { stdout, status } = calc('--json', refused, '={1,2}', '"a"', both);
     expect(JSON.parse(stdout)).toEqual([
-      {
-        formula: '=SILT.UNIT.READ("US","dimension","1 gal")',
-        error: { code: '#VALUE!', message: expect.stringMatching(/volume/) },
-      },
+      { formula: refused, error: { code: '#VALUE!', message: expect.stringMatching(/volume/) } },
       { formula: '={1,2}', value: [[1, 2]] },
       { formula: '"a"', value: 'a' },
+      { formula: both, value: [[25.4], [50.8]] },
     ]);
     expect(status).toBe(1);
-  });
-
-  it('takes an array constant as a range, one result per cell', () => {
-    const { stdout } = calc('--json', '=SILT.UNIT.READ("metric","dimension",{"1 in";"2 in"})');
-    expect(JSON.parse(stdout)[0].value).toEqual([[25.4], [50.8]]);
   });
 
   it('makes sheets and names of a workbook available, recalculated', () => {

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Workbook } from '@cj-tech-master/excelts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { requestedDrawings } from '../../src/command-line/draw-drawings';
 import { DrawMistake, readDrawRequest } from '../../src/command-line/draw-request';
 import { readDxf } from '../drawing/read-dxf';
 import { readPdf } from '../drawing/read-pdf';
@@ -136,10 +137,7 @@ describe('draw on the command line', () => {
   });
 
   it.each([
-    [['--top', '10', '--bottom', '4', '--height', '4', 'x.pdf'], /--units: give US or metric/],
     [['--units', 'US', '--top', '10', '--bottom', '12', '--height', '4', 'x.pdf'], /bottom: 12 in is not allowed/],
-    [['--units', 'US', '--top', '10', '--bottom', '4', 'x.pdf'], /height: blank is not allowed/],
-    [['--units', 'US', '--top', '10 gal', '--bottom', '4', '--height', '4', 'x.pdf'], /top: .*gal/],
     [
       ['--units', 'US', '--top', '80', '--bottom', '4', '--height', '40', 'x.pdf'],
       /the limit is 20 pages; make it of more pieces/,
@@ -149,35 +147,8 @@ describe('draw on the command line', () => {
       ['--units', 'US', '--top', '10', '--bottom', '4', '--height', '4', '--paper', 'A3', 'x.pdf'],
       /--paper: A3 is not known/,
     ],
-    [
-      [
-        '--units',
-        'US',
-        '--top',
-        '50',
-        '--bottom',
-        '4',
-        '--height',
-        '20',
-        '--sheet-length',
-        '40',
-        '--sheet-width',
-        '20',
-        'x.dxf',
-      ],
-      /row 1/,
-    ],
     [['--workbook', 'missing.xlsx', '--range', 'A1:J2', 'x.pdf'], /missing.xlsx: no such file/],
-    [['--workbook', 'drums.xlsx', '--range', 'Nowhere!A1:J2', 'x.pdf'], /no sheet Nowhere; the workbook has/],
     [['--workbook', 'drums.xlsx', '--range', "'Drum''s patterns'!A9:J9", 'x.pdf'], /A9 holds #VALUE!/],
-    [
-      ['--workbook', 'drums.xlsx', '--range', "'Drum''s patterns'!B2:C3", 'x.pdf'],
-      /patterns: 2 columns is not allowed/,
-    ],
-    [
-      ['--workbook', 'drums.xlsx', '--units', 'metric', '--range', "'Drum''s patterns'!B2:K3", 'x.pdf'],
-      /row 1 was not made with metric/,
-    ],
   ])('says in one sentence what is wrong and writes nothing: %j', (args, sentence) => {
     const before = readdirSync(folder);
     const done = draw(...args);
@@ -187,6 +158,26 @@ describe('draw on the command line', () => {
     expect(done.stderr.trim().split('\n')).toHaveLength(1);
     expect(readdirSync(folder)).toEqual(before);
     expect(existsSync(at('x.pdf'))).toBe(false);
+  });
+});
+
+// What is thrown becomes that sentence; a process for each would show it again.
+describe('a drawing that cannot be made', () => {
+  const cone = ['--bottom', '4', '--height', '4', 'x.pdf'];
+  const rowsOf = (range: string) => ['--workbook', at('drums.xlsx'), '--range', range, 'x.pdf'];
+
+  it.each([
+    [['--top', '10', ...cone], /--units: give US or metric/],
+    [['--units', 'US', '--top', '10', '--bottom', '4', 'x.pdf'], /height: blank is not allowed/],
+    [['--units', 'US', '--top', '10 gal', ...cone], /top: .*gal/],
+    ['--units US --top 50 --bottom 4 --height 20 --sheet-length 40 --sheet-width 20 x.dxf'.split(' '), /row 1/],
+    [rowsOf('Nowhere!A1:J2'), /no sheet Nowhere; the workbook has/],
+    [rowsOf("'Drum''s patterns'!B2:C3"), /patterns: 2 columns is not allowed/],
+    [['--units', 'metric', ...rowsOf("'Drum''s patterns'!B2:K3")], /row 1 was not made with metric/],
+  ])('is refused in one line: %j', async (args, sentence) => {
+    const refusal = await requestedDrawings(readDrawRequest(args)!).catch((thrown: Error) => thrown.message);
+    expect(refusal).toMatch(sentence);
+    expect(refusal).not.toContain('\n');
   });
 });
 

@@ -2,15 +2,19 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { functionLibrary } from '../../src/functions/function-library';
 import { cellName, parseRange } from '../../src/hosts/address';
+import { dataReader } from '../../src/hosts/data-reader';
 import { sourceFunctions } from '../../src/hosts/univer/source-functions';
 import type { CellData, WorkbookData } from '../../src/hosts/workbook-model';
+import { valuesOnlyCopy } from '../../src/task-pane/values-only';
 import { convertWithOffice } from '../../src/tools/office/find-libreoffice';
 import { calculateWorkbook } from '../../src/workbooks/calculate';
+import { readWorkbook } from '../../src/workbooks/read-xlsx';
 import { readyMade } from '../../src/workbooks/sheets/ready-made';
 import { writeWorkbook } from '../../src/workbooks/write-xlsx';
-import { openPackage, storedCells } from './package-parts';
+import { openPackage, type Package, storedCells } from './package-parts';
 
 /** LibreOffice 7.4 knows neither the add-in's functions nor these. */
 const unknownThere =
@@ -87,32 +91,51 @@ function withoutResults(bytes: Uint8Array): Uint8Array {
   return zipSync(files);
 }
 
-const folder = mkdtempSync(join(tmpdir(), 'independent-'));
+/** Three patterns and their plan; four scenarios, the range and the drivers of one. */
+const pictures: Readonly<Record<string, number>> = { 'cone-cut-plan': 4, 'stocking-scenarios': 6 };
+
+const folder = mkdtempSync(join(tmpdir(), 'in-libreoffice-'));
+const computed: { readonly wanted: WorkbookData; readonly file: Package }[] = [];
+const copies: { readonly id: string; readonly wanted: Package; readonly file: Package }[] = [];
 afterAll(() => rmSync(folder, { recursive: true }));
 
-describe('LibreOffice, which calculates saved workbooks by itself', () => {
-  it('gets the same results, cell by cell', async () => {
-    const functions = await sourceFunctions();
-    const books = [{ id: 'crafted', data: crafted }, ...readyMade.map(({ id, build }) => ({ id, data: build('US') }))];
-    const files: { path: string; wanted: WorkbookData }[] = [];
-    for (const { id, data } of books) {
-      const wanted = builtInOnly(await calculateWorkbook(functions, data));
-      const path = join(folder, `${id}.xlsx`);
-      writeFileSync(path, withoutResults(await writeWorkbook(wanted)));
-      files.push({ path, wanted });
-    }
-    const output = join(folder, 'computed');
-    mkdirSync(output);
-    const computed = convertWithOffice(
-      files.map(({ path }) => path),
-      'xlsx',
-      output,
+/** LibreOffice starts once for all files, as that takes as long as several of them. */
+beforeAll(async () => {
+  const functions = await sourceFunctions();
+  const books = [{ id: 'crafted', data: crafted }, ...readyMade.map(({ id, build }) => ({ id, data: build('US') }))];
+  const paths: string[] = [];
+  const put = (name: string, bytes: Uint8Array): void => {
+    const path = join(folder, `${name}.xlsx`);
+    writeFileSync(path, bytes);
+    paths.push(path);
+  };
+  const wanted: WorkbookData[] = [];
+  for (const { id, data } of books) {
+    const own = builtInOnly(await calculateWorkbook(functions, data));
+    wanted.push(own);
+    put(id, withoutResults(await writeWorkbook(own)));
+  }
+  // The samples, which sample-workbooks.test.ts holds to what is generated, byte for byte.
+  const samples = readyMade.map(({ id }) => new Uint8Array(readFileSync(`sample-workbooks/US/${id}.xlsx`)));
+  for (const [index, bytes] of samples.entries())
+    put(
+      `values of ${readyMade[index]!.id}`,
+      await valuesOnlyCopy(bytes, dataReader(await readWorkbook(bytes)), functionLibrary),
     );
+  const output = join(folder, 'opened');
+  mkdirSync(output);
+  const files = convertWithOffice(paths, 'xlsx', output).map((path) => openPackage(new Uint8Array(readFileSync(path))));
+  wanted.forEach((own, index) => void computed.push({ wanted: own, file: files[index]! }));
+  readyMade.forEach(({ id }, index) => {
+    copies.push({ id, wanted: openPackage(samples[index]!), file: files[wanted.length + index]! });
+  });
+});
+
+describe('LibreOffice, which calculates saved workbooks by itself and does not know the add-in', () => {
+  it('gets the same results, cell by cell', () => {
     let compared = 0;
     const differences: unknown[] = [];
-    for (const [index, path] of computed.entries()) {
-      const { wanted } = files[index]!;
-      const file = openPackage(new Uint8Array(readFileSync(path)));
+    for (const { wanted, file } of computed) {
       for (const sheet of wanted.sheets) {
         const part = file.sheets.find(({ name }) => name === sheet.name)!.part;
         const cells = new Map(storedCells(file.xml(part)).map((cell) => [cell.address, cell]));
@@ -133,6 +156,32 @@ describe('LibreOffice, which calculates saved workbooks by itself', () => {
     expect(differences).toEqual([]);
     expect(compared).toBeGreaterThan(120);
   });
+
+  it.each(readyMade.map(({ id }) => id))(
+    'shows every result, every drawing and no #NAME? of a values-only copy: %s',
+    (id) => {
+      const { wanted, file } = copies.find((copy) => copy.id === id)!;
+      const errors = file.sheets.flatMap(({ name, part }) =>
+        storedCells(file.xml(part))
+          .filter(({ type }) => type === 'e')
+          .map(({ address, value }) => [name, address, value]),
+      );
+      expect(errors).toEqual([]);
+      // LibreOffice writes only the pictures that it could read.
+      expect(file.names.filter((name) => /media\/image\d+\.png$/.test(name))).toHaveLength(pictures[id] ?? 0);
+      for (const { name, part } of wanted.sheets) {
+        const shown = new Map(
+          storedCells(file.xml(file.sheets.find((sheet) => sheet.name === name)!.part)).map((cell) => [
+            cell.address,
+            cell,
+          ]),
+        );
+        for (const { address, value, type, formula } of storedCells(wanted.xml(part)))
+          if (formula !== undefined && type === undefined && value !== undefined)
+            expect(Number(shown.get(address)?.value)).toBeCloseTo(Number(value), 9);
+      }
+    },
+  );
 });
 
 function agrees(
