@@ -8,6 +8,8 @@ let browser: Browser;
 let context: BrowserContext;
 /** One test leaves it to the next, as a page takes long to open. */
 let page: Page;
+/** Another that is open beside it. */
+let beside: Page;
 let server: Awaited<ReturnType<typeof serveWorkbench>>;
 
 beforeAll(async () => {
@@ -118,7 +120,8 @@ test('F6 reaches the sheet even as the page opens, before the sheet is drawn', a
 });
 
 test('looking at other sheets after saving makes no changes that are not saved', async () => {
-  const one = await openPage();
+  beside = await openPage();
+  const one = beside;
   await typeHeight(one, 10.25);
   await Promise.all([one.waitForEvent('download'), one.click('#save')]);
   await expect.poll(() => title(one)).toBe('cone-cut-plan.xlsx');
@@ -135,11 +138,10 @@ test('looking at other sheets after saving makes no changes that are not saved',
   // Saved, it leaves no draft to the tests that follow.
   await Promise.all([one.waitForEvent('download'), one.click('#save')]);
   await expect.poll(() => title(one)).toBe('cone-cut-plan.xlsx');
-  await one.close();
 });
 
 test('a closed page and a reloaded page each leave their own work to be opened again', async () => {
-  const [one, other] = [await openPage(), page];
+  const [one, other] = [beside, page];
   expect(await title(one)).toBe('cone-cut-plan.xlsx');
   await typeHeight(one, 10.25);
   await typeHeight(other, 11.5);

@@ -9,15 +9,20 @@ import { sourceFunctions } from '../../src/hosts/univer/source-functions';
 import type { CellScalar, WorkbookData } from '../../src/hosts/workbook-model';
 import { longSets, referenceSets } from '../../src/tools/bench/cut-reference-sets';
 import { readyMade } from '../../src/workbooks/sheets/ready-made';
+import { shortShare, withShortSearches } from '../functions/short-searches';
 import { sampleAsJson, sampleWorkbook } from '../task-pane/sample-host';
 import { cells, type OpenPage, openWorkbench, withoutSaving } from './open-workbench';
 import { servedSite } from './served-site';
+
+// As the page searches. That a whole search gives the same here and there is seen by the plan of the first sample, which the
+// page takes from the build or searches for (kept-plans).
+withShortSearches();
 
 const site = servedSite();
 let open: OpenPage;
 
 beforeAll(async () => {
-  open = await openWorkbench(site.browser, site.address, { wholeSearch: true });
+  open = await openWorkbench(site.browser, site.address);
 });
 
 /** Opens the cells of a sample in the page, which calculates them. */
@@ -111,7 +116,7 @@ it('the search for cut plans lays every piece to the last digit where it lies he
       Array.from({ length: row.pieces }, () => readPattern(row, 'patterns', i + 1)),
     );
     const sheet = { length: sheetLength, width: sheetWidth, gap };
-    return [pieces, { ...sheet, effort: 0.1, needsAll: true, lacksSome: false }] as const;
+    return [pieces, { ...sheet, effort: 0.1 / shortShare, needsAll: true, lacksSome: false }] as const;
   });
   // A browser and Node may end a sine in different digits, and compiled code runs where interpreted code ran first.
   const there = await open.page.evaluate((all) => {

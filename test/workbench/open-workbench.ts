@@ -37,8 +37,6 @@ export interface OpenPage {
 
 export interface OpenOptions {
   readonly dark?: boolean;
-  /** Searches for cut plans as long as for a user, where the plan itself is looked at. */
-  readonly wholeSearch?: boolean;
 }
 
 /**
@@ -61,7 +59,7 @@ export function shortenSearches(context: BrowserContext): Promise<unknown> {
 export async function openWorkbench(
   browser: Browser,
   address: string,
-  { dark = false, wholeSearch = false }: OpenOptions = {},
+  { dark = false }: OpenOptions = {},
 ): Promise<OpenPage> {
   const context = await browser.newContext({
     viewport: { width: 1400, height: 800 },
@@ -72,7 +70,7 @@ export async function openWorkbench(
   });
   // A busy machine takes long to load a page; what never comes ends with the test's own time.
   context.setDefaultTimeout(150_000);
-  if (!wholeSearch) await shortenSearches(context);
+  await shortenSearches(context);
   const page = await context.newPage();
   const requests: string[] = [];
   const faults: string[] = [];
