@@ -53,9 +53,13 @@ const leastGain = 0.15;
 const smaller = 0.5;
 const lastRounds = 3;
 const smallerAtLast = 0.3;
-/** After so many rounds a layout that is more than so many times as long as it should become is given up. */
-const hopefulRounds = 4;
-const hopeful = 1.004;
+/**
+ * After so many rounds a layout is given up that is longer than it should become by more than so many movements, as hardly
+ * any becomes so much shorter; one that gains a good share of a movement a round, by more than all rounds left could gain.
+ */
+const hopeful = { rounds: 2, movements: 1.5, gain: 0.5 };
+/** The most rounds more for a layout that still gains such a share of its length a round, or has so small an overlap left, m. */
+const further = { rounds: 4, gain: 3e-4, overlap: 1e-4 };
 
 /** The shortest layout found without an overlap; undefined if there was none. */
 export function compacted(pieces: readonly PosedPiece[], limits: CompactionLimits): Compacted | undefined {
@@ -71,20 +75,24 @@ export function compacted(pieces: readonly PosedPiece[], limits: CompactionLimit
   let beyond = margin.least;
   let gained = Infinity;
   let best: (Compacted & { readonly score: number }) | undefined;
+  const mostRounds = rounds + further.rounds;
+  let last = rounds;
   for (let round = 0; ; round++) {
     const places = nearPlaces(laid, movable, length, width, 2.2 * movement + gap + beyond);
     budget.spent += 200 * movable + 5 * movable * pieces.length + 25 * places.length;
     let nearest = Infinity;
     for (const { one, distance } of places) nearest = Math.min(nearest, one < 0 ? distance : distance - gap - apart);
     if (nearest >= 0 && score < (best?.score ?? Infinity)) best = { poses: poses.slice(), length, score };
-    if (round === rounds) break;
-    if (round === hopefulRounds && length > enough * hopeful) return undefined;
     const overlap = Math.max(0, -nearest);
-    if (round >= rounds - lastRounds) movement *= smallerAtLast;
+    if (round === last - lastRounds && last < mostRounds && gained > further.gain * length) last++;
+    if (round >= last && (overlap === 0 || overlap > further.overlap || round >= mostRounds)) break;
+    const still = gained < hopeful.gain * movement ? hopeful.movements : mostRounds - round;
+    if (isForLength && round >= hopeful.rounds && length > enough + still * movement) return undefined;
+    if (round >= last - lastRounds) movement *= smallerAtLast;
     else if (overlap > overlapPerGain * gained || gained < leastGain * movement) movement *= smaller;
     if (round > 5 && overlap > 0 && overlap < 1e-4) beyond = Math.min(margin.most, 1.3 * beyond);
     const found = smallMovements(program, laid, places, { movement, keep: gap + beyond, beyond, movable, isForLength });
-    budget.spent += 0.35 * program.work;
+    budget.spent += 0.3 * program.work;
     gained = isForLength ? found[3 * movable]! : 0;
     for (let i = 0; i < movable; i++) {
       const { piece, outline } = pieces[i]!;

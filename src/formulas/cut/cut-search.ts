@@ -21,11 +21,14 @@ import { randomNumbers } from './random-numbers';
 const stepsAnEffort = 26e6;
 /**
  * The shares of it for boxes, the starts, those by chance, small changes and the movement together, each including those
- * before, and for all. Few pieces start sooner, and overlaps are searched at last.
+ * before, and for all. Few pieces start sooner, the fewest once they lie on one sheet, and overlaps are searched at last.
  */
+const boxesShare = 0.1;
 const shares = {
-  few: { boxes: 0.1, starts: 0.2, byChance: 0.25 },
-  more: { boxes: 0.1, starts: 0.25, byChance: 0.45 },
+  fewest: { starts: 0.1, byChance: 0.1 },
+  few: { starts: 0.2, byChance: 0.25 },
+  more: { starts: 0.25, byChance: 0.45 },
+  overlapsOfFewest: { changes: 0.2, closer: 0.25, all: 1.3 },
   overlaps: { changes: 0.45, closer: 0.55, all: 1.3 },
   exact: { changes: 1, closer: 1.4, all: 1.4 },
 };
@@ -34,6 +37,8 @@ const sharesOfMany = { ranking: 0.2, starts: 0.5, sample: 0.6 };
 /** So few pieces on one sheet are searched on rough rows, and on such a row or the next ones they find room. */
 export const fewRough = 32;
 const roughWithin = 3;
+/** Of so few pieces the removal of overlaps finds more than all that comes before. */
+const fewest = 20;
 /** More pieces than this are searched by a sample of them. */
 const fewPieces = 40;
 const sampleSize = 14;
@@ -49,12 +54,13 @@ const longerStart = 1.05;
  */
 export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
   const mostSteps = stepsAnEffort * effort;
-  const share = job.pieces.length <= fewRough ? shares.few : shares.more;
   const budget: StepBudget = { spent: 0 };
   const inOrders = ordersOf(job);
   const [order = []] = inOrders;
-  const boxes = layBoxes(job, inOrders, budget, mostSteps * share.boxes);
+  const boxes = layBoxes(job, inOrders, budget, mostSteps * boxesShare);
   let shortest = boxes;
+  const isFewest = () => order.length <= fewest && shortest.sheets === 1;
+  const share = () => (isFewest() ? shares.fewest : order.length <= fewRough ? shares.few : shares.more);
   const random = randomNumbers();
   const seen: Layout[] = [];
   const limits = { budget, effort, enough, random, seen };
@@ -68,11 +74,10 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
   };
   if (order.length <= fewPieces) {
     for (const start of starts) {
-      for (const one of inOrders) tryStart(recipeFor(job, one, start), mostSteps * share.starts);
+      for (const one of inOrders) tryStart(recipeFor(job, one, start), mostSteps * share().starts);
     }
-    const most = mostSteps * share.byChance;
-    for (let i = 0; i < byChance && budget.spent < most; i++) {
-      for (const one of inOrders) tryStart(recipeFor(job, one, randomStart(random)), most);
+    for (let i = 0; i < byChance && budget.spent < mostSteps * share().byChance; i++) {
+      for (const one of inOrders) tryStart(recipeFor(job, one, randomStart(random)), mostSteps * share().byChance);
     }
   } else {
     const sample = sampleOf(order, sampleSize);
@@ -90,7 +95,7 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
   const few = bestUnlike(found, job, searchesOf(order.length));
   const rough = order.length <= fewRough && shortest.sheets === 1 ? onRoughRows(job, few, budget) : undefined;
   const on = rough ?? { job, few };
-  const later = rough === undefined ? shares.exact : shares.overlaps;
+  const later = rough === undefined ? shares.exact : isFewest() ? shares.overlapsOfFewest : shares.overlaps;
   const best = shortestOf(on.few, on.job, mostSteps * later.changes, {
     ...limits,
     // A layout on rough rows may become longer when it is made sound.

@@ -8,24 +8,41 @@ import { shuffle } from '../numeric/shuffle';
 import { compacted, type PosedPiece } from './compaction';
 import { eitherWay, nearTurn, nudge } from './cut-changes';
 import type { Job } from './cut-job';
+import type { Rows } from './cut-rows';
 import type { StepBudget } from './cut-sheet';
 import { Overlaps, type Placed } from './cut-squeeze-overlaps';
 import type { Pose } from './laid-piece';
-import { TakenRows } from './taken-rows';
+import { TakenRows, type TriedRows } from './taken-rows';
 
 /** The sheet is made shorter by this share. */
 const shorter = 0.01;
-/** After so many rounds without a gain some pieces of the shortest layout are put elsewhere by chance. */
+const fewPieces = 10;
+/**
+ * After so many rounds without a gain pieces are put elsewhere by chance: of few pieces any number, as they may have to lie
+ * quite differently; of more only some.
+ */
 const mostRounds = 8;
 const putElsewhere = 3;
+/** The search then goes on from a layout that is longer by this share at most, and so often before it goes back. */
+const longer = 0.02;
+const mostMoves = 20;
+/** Layouts whose lengths differ by a smaller share are likely the same. */
+const same = 0.0002;
 /** The turns that a piece is tried at besides its own: near it, those of other pieces, and any. */
 const turns = { near: 2, others: 2, any: 2 };
-/** Near turns are tried so many rows away, other ones on every second row. */
+/**
+ * Near turns are tried so many rows away, the piece's own on all rows and other ones on every second row; of more pieces on
+ * half as many, and then on the rows beside the best.
+ */
 const nearRows = 4;
-const coarseStep = 2;
-/** Layouts with overlaps of less than this share of the area are compacted; it adapts, so that some of them are. */
+const otherStep = 2;
+const coarserOfMore = 2;
+/**
+ * Layouts with overlaps of less than this share of the area are compacted; it adapts, so that some of them are: of more
+ * pieces fewer, as each takes longer.
+ */
 const firstSmall = 0.003;
-const smallChange = { compacted: 0.95, left: 1.1 };
+const smallChange = { few: { compacted: 0.95, left: 1.1 }, more: { compacted: 0.9, left: 1.05 } };
 const compactionRounds = 12;
 /** A step of looking for the least overlap takes this part of the time of a step of laying. */
 const workAStep = 0.5;
@@ -58,12 +75,18 @@ export function squeezed(
   const taken = new TakenRows(job.rowCount, length, sheet.gap, posed.length);
   const how = { width, gap: sheet.gap, rounds: compactionRounds, budget };
   const area = items.reduce((sum, item) => sum + job.shapeOf(item).area, 0);
-  let best: Squeezed = { poses: posed.map(({ pose }) => pose), length };
+  const start: Squeezed = { poses: posed.map(({ pose }) => pose), length };
+  let best = start;
+  // The search leaves the best layout for others that are a little longer, as all that lie near it may be longer.
+  let current = start;
+  let nextBest: Squeezed | undefined;
+  let moves = 0;
   let small = firstSmall;
-  let overlaps = overlapsAt(job, items, best, budget);
+  const change = posed.length > fewPieces ? smallChange.more : smallChange.few;
+  let overlaps = overlapsAt(job, items, current, budget);
   let rounds = 0;
   while (overlaps !== undefined && budget.spent < mostSteps && best.length > enough) {
-    const within = best.length * (1 - shorter);
+    const within = current.length * (1 - shorter);
     if (rounds === 0) overlaps.moveInto(within);
     const overlapping = overlaps.overlapping();
     shuffle(overlapping, random);
@@ -75,21 +98,48 @@ export function squeezed(
     }
     rounds++;
     const isSmall = overlaps.sum() < small * area;
-    small *= isSmall ? smallChange.compacted : smallChange.left;
+    small *= isSmall ? change.compacted : change.left;
     const poses = overlaps.poses();
     const pieces = posed.map((one, i): PosedPiece => ({ ...one, pose: poses[i] as Pose }));
-    const next = isSmall ? compacted(pieces, { ...how, enough: best.length }) : undefined;
-    const isShorter = next !== undefined && next.length < best.length - 1e-9;
-    if (isShorter) best = next;
-    if (isShorter || rounds > mostRounds) {
-      overlaps = overlapsAt(job, items, best, budget);
-      if (!isShorter) for (let i = 0; i < putElsewhere; i++) overlaps?.putAnywhere(random, within);
-      rounds = 0;
-    } else {
-      overlaps.weigh();
+    const next = isSmall ? compacted(pieces, { ...how, enough: current.length * (1 + longer) }) : undefined;
+    const isShorter = next !== undefined && next.length < current.length - 1e-9;
+    if (isShorter) {
+      current = next;
+      nextBest = undefined;
+      if (current.length < best.length - 1e-9) {
+        best = current;
+        moves = 0;
+      }
+    } else if (next !== undefined && isOther(next, current) && next.length < (nextBest?.length ?? Infinity)) {
+      nextBest = next;
     }
+    if (!isShorter && rounds <= mostRounds) {
+      overlaps.weigh();
+      continue;
+    }
+    if (!isShorter && moves === mostMoves) {
+      current = best;
+      moves = 0;
+    } else if (!isShorter && nextBest !== undefined) {
+      current = nextBest;
+      moves++;
+    }
+    if (!isShorter) nextBest = undefined;
+    overlaps = overlapsAt(job, items, current, budget);
+    if (!isShorter) putSomeElsewhere(overlaps, posed.length, within, random);
+    rounds = 0;
   }
   return best.length < length ? best : undefined;
+}
+
+/** Not only the same layout, compacted a little less. */
+function isOther(one: Squeezed, { length }: Squeezed): boolean {
+  return one.length > length * (1 + same);
+}
+
+function putSomeElsewhere(overlaps: Overlaps | undefined, pieces: number, within: number, random: () => number): void {
+  const count = pieces <= fewPieces ? 1 + Math.floor(random() * pieces) : putElsewhere;
+  for (let i = 0; i < count; i++) overlaps?.putAnywhere(random, within);
 }
 
 /** The poses on rough rows, at turns whose rows are known or soon made; undefined if a piece has no rows at its turn. */
@@ -120,27 +170,36 @@ function leastOverlap(
   overlaps.takeOthers(i, taken);
   let found = me;
   let least = Infinity;
-  const tryTurn = (turn: number, reach: number, step: number) => {
-    const rows = shape.at(turn);
-    if (rows === undefined) return;
-    const middle = me.row + Math.round((me.rows.count - rows.count) / 2);
-    const from = Math.max(0, middle - reach) + Math.floor(random() * step);
-    const place = taken.leastPlace(rows, within, { from, to: middle + reach, step }, least);
+  const coarser = overlaps.placed.length > fewPieces ? coarserOfMore : 1;
+  const tryRows = (rows: Rows, tried: TriedRows) => {
+    const place = taken.leastPlace(rows, within, tried, least);
     if (place === undefined) return;
     least = place.overlap;
     found = { item: me.item, rows, row: place.row, x: place.x };
   };
+  const tryNear = (turn: number) => {
+    const rows = shape.at(turn);
+    if (rows === undefined) return;
+    const middle = me.row + Math.round((me.rows.count - rows.count) / 2);
+    tryRows(rows, { from: middle - nearRows, to: middle + nearRows, step: 1 });
+  };
+  const tryAnywhere = (turn: number, step: number) => {
+    const rows = shape.at(turn);
+    if (rows === undefined) return;
+    tryRows(rows, { from: Math.floor(random() * step * coarser), to: anyRow, step: step * coarser });
+    if (coarser > 1 && found.rows === rows) tryRows(rows, { from: found.row - 1, to: found.row + 1, step: 1 });
+  };
   const { turn } = me.rows;
-  tryTurn(turn, anyRow, 1);
+  tryAnywhere(turn, 1);
   if (shape.piece.shape === 'rectangle') {
-    for (const other of shape.turns) tryTurn(other, anyRow, 1);
+    for (const other of shape.turns) tryAnywhere(other, 1);
     return found;
   }
-  for (let k = 0; k < turns.near; k++) tryTurn(nearTurn(turn, nudge(random)), nearRows, 1);
+  for (let k = 0; k < turns.near; k++) tryNear(nearTurn(turn, nudge(random)));
   for (let k = 0; k < turns.others; k++) {
     const other = overlaps.placed[Math.floor(random() * overlaps.placed.length)] as Placed;
-    tryTurn(nearTurn(eitherWay(other.rows.turn, random() < 0.5), 0), anyRow, coarseStep);
+    tryAnywhere(nearTurn(eitherWay(other.rows.turn, random() < 0.5), 0), otherStep);
   }
-  for (let k = 0; k < turns.any; k++) tryTurn(nearTurn(2 * Math.PI * random(), 0), anyRow, coarseStep);
+  for (let k = 0; k < turns.any; k++) tryAnywhere(nearTurn(2 * Math.PI * random(), 0), otherStep);
   return found;
 }

@@ -4,8 +4,10 @@
  * The largest value of a linear form under linear limits, by the simplex method with bounded variables (Dantzig, 1963).
  */
 
-/** Smaller coefficients and gains are rounding errors. */
-const least = 1e-9;
+/** A smaller coefficient stops nothing, as dividing by it would lose too many digits; a smaller gain is none. */
+const least = 1e-6;
+/** Smaller coefficients are rounding errors; left in place they would soon fill all rows. */
+const dust = 1e-11;
 /** A row may be over its limit by so little. */
 const tiny = 1e-12;
 /** What the form loses for each unit by which a row is over its limit, so that few rows stay over it. */
@@ -34,10 +36,14 @@ export class LinearProgram {
   /** The name of the variable that each row gives by those of the columns, and of each column's. */
   private ofRow = new Int32Array(0);
   private readonly ofColumn: Int32Array;
-  private readonly form: Float64Array;
+  /** The gains of each column, with what rows that are over their limit gain by it. */
   private readonly prices: Float64Array;
+  /** The coefficients of one row that are not zero, by column. */
   private readonly used: Int32Array;
   private readonly usedValues: Float64Array;
+  /** Those of one column, by row. */
+  private entryRows = new Int32Array(0);
+  private entries = new Float64Array(0);
 
   constructor(columns: number) {
     this.columns = columns;
@@ -45,7 +51,6 @@ export class LinearProgram {
     this.highest = new Float64Array(columns);
     this.gains = new Float64Array(columns);
     this.ofColumn = new Int32Array(columns);
-    this.form = new Float64Array(columns);
     this.prices = new Float64Array(columns);
     this.used = new Int32Array(columns);
     this.usedValues = new Float64Array(columns);
@@ -74,6 +79,8 @@ export class LinearProgram {
     this.low = new Float64Array(this.mostRows + columns);
     this.high = new Float64Array(this.mostRows + columns).fill(Infinity);
     this.ofRow = new Int32Array(this.mostRows);
+    this.entryRows = new Int32Array(this.mostRows);
+    this.entries = new Float64Array(this.mostRows);
   }
 
   /** Adds to a coefficient of the last row. */
@@ -83,42 +90,25 @@ export class LinearProgram {
 
   /** The values of the variables at the largest value of the form, until the next call. The rows are used up. */
   solve(): Float64Array {
-    const { columns, rows, coefficients, form, values, low, high, ofRow, ofColumn } = this;
-    form.set(this.gains);
+    const { columns, rows, prices, values, low, high, ofRow, ofColumn } = this;
+    prices.set(this.gains);
     values.fill(0, 0, columns);
     low.set(this.lowest);
     high.set(this.highest);
-    for (let i = 0; i < rows; i++) ofRow[i] = columns + i;
     for (let j = 0; j < columns; j++) ofColumn[j] = j;
+    for (let i = 0; i < rows; i++) {
+      ofRow[i] = columns + i;
+      if (values[columns + i]! < -tiny) this.addToPrices(i, -loss);
+    }
     for (let steps = 10 * (columns + rows); steps > 0; steps--) {
-      const prices = this.pricesNow();
-      const column = this.bestColumn(prices);
+      const column = this.bestColumn();
       if (column < 0) break;
       this.work += rows + columns;
       const moved = ofColumn[column]!;
       const way = prices[column]! > 0 ? 1 : -1;
-      let reach = way > 0 ? high[moved]! - values[moved]! : values[moved]! - low[moved]!;
-      let row = -1;
-      let size = 0;
-      for (let i = 0, at = column; i < rows; i++, at += columns) {
-        const rate = coefficients[at]! * way;
-        if (rate < least && rate > -least) continue;
-        const name = ofRow[i]!;
-        const value = values[name]!;
-        // A row over its limit stops nothing on the way further over, and is stopped at the limit on the way back.
-        const isOver = value < low[name]! - tiny;
-        if (isOver && rate > 0) continue;
-        const bound = isOver || rate > 0 ? low[name]! : high[name]!;
-        const room = Math.max(0, (value - bound) / rate);
-        // Of rows that stop it at once the one with the largest coefficient loses the fewest digits.
-        if (room > reach + tiny || (room > reach - tiny && Math.abs(rate) <= size)) continue;
-        reach = Math.min(room, reach);
-        row = i;
-        size = Math.abs(rate);
-      }
-      for (let i = 0, at = column; i < rows; i++, at += columns) {
-        if (coefficients[at] !== 0) values[ofRow[i]!]! -= coefficients[at]! * way * reach;
-      }
+      const count = this.takeColumn(column);
+      const { row, reach } = this.stop(moved, way, count);
+      this.move(way * reach, count);
       values[moved]! += way * reach;
       if (row < 0) {
         values[moved] = way > 0 ? high[moved]! : low[moved]!;
@@ -126,33 +116,76 @@ export class LinearProgram {
       }
       const stopped = ofRow[row]!;
       const isLow = Math.abs(values[stopped]! - low[stopped]!) < Math.abs(values[stopped]! - high[stopped]!);
+      if (stopped >= columns && values[stopped]! < -tiny) this.addToPrices(row, loss);
       values[stopped] = isLow ? low[stopped]! : high[stopped]!;
       ofRow[row] = moved;
       ofColumn[column] = stopped;
-      this.exchange(row, column);
+      this.exchange(row, column, count);
     }
     return values;
   }
 
-  /** The gains of each column, with what rows that are over their limit gain by it. */
-  private pricesNow(): Float64Array {
-    const { columns, rows, coefficients, form, prices, ofRow, values } = this;
-    let now = form;
-    for (let i = 0; i < rows; i++) {
-      if (ofRow[i]! < columns || values[ofRow[i]!]! >= -tiny) continue;
-      if (now === form) {
-        prices.set(form);
-        now = prices;
+  /** Takes the coefficients of a column that are not zero, and counts them. */
+  private takeColumn(column: number): number {
+    const { columns, rows, coefficients, entries, entryRows } = this;
+    let count = 0;
+    for (let i = 0, at = column; i < rows; i++, at += columns) {
+      const entry = coefficients[at]!;
+      if (entry < dust && entry > -dust) {
+        coefficients[at] = 0;
+        continue;
       }
-      const start = i * columns;
-      for (let j = 0; j < columns; j++) prices[j]! -= loss * coefficients[start + j]!;
+      entries[count] = entry;
+      entryRows[count++] = i;
     }
-    return now;
+    return count;
+  }
+
+  /** The row that first stops a variable on its way, and how far it may go; −1 if its own bound stops it. */
+  private stop(moved: number, way: number, count: number): { readonly row: number; readonly reach: number } {
+    const { values, low, high, ofRow, entries, entryRows } = this;
+    let reach = way > 0 ? high[moved]! - values[moved]! : values[moved]! - low[moved]!;
+    let row = -1;
+    let size = 0;
+    for (let k = 0; k < count; k++) {
+      const rate = entries[k]! * way;
+      if (rate < least && rate > -least) continue;
+      const name = ofRow[entryRows[k]!]!;
+      const value = values[name]!;
+      // A row over its limit stops nothing on the way further over, and is stopped at the limit on the way back.
+      const isOver = value < low[name]! - tiny;
+      if (isOver && rate > 0) continue;
+      const bound = isOver || rate > 0 ? low[name]! : high[name]!;
+      const room = Math.max(0, (value - bound) / rate);
+      // Of rows that stop it at once the one with the largest coefficient loses the fewest digits.
+      if (room > reach + tiny || (room > reach - tiny && Math.abs(rate) <= size)) continue;
+      reach = Math.min(room, reach);
+      row = entryRows[k]!;
+      size = Math.abs(rate);
+    }
+    return { row, reach };
+  }
+
+  /** Moves the rows along with the variable of the column taken; prices follow rows that go over their limit or come back. */
+  private move(by: number, count: number): void {
+    const { columns, values, ofRow, entries, entryRows } = this;
+    for (let k = 0; k < count; k++) {
+      const name = ofRow[entryRows[k]!]!;
+      const wasOver = values[name]! < -tiny;
+      values[name]! -= entries[k]! * by;
+      const isOver = values[name]! < -tiny;
+      if (name >= columns && isOver !== wasOver) this.addToPrices(entryRows[k]!, isOver ? -loss : loss);
+    }
+  }
+
+  private addToPrices(row: number, times: number): void {
+    const { columns, coefficients, prices } = this;
+    for (let j = 0, at = row * columns; j < columns; j++, at++) prices[j]! += times * coefficients[at]!;
   }
 
   /** The column whose variable adds most to the form and may still move that way; −1 if there is none. */
-  private bestColumn(prices: Float64Array): number {
-    const { columns, ofColumn, values, low, high } = this;
+  private bestColumn(): number {
+    const { columns, prices, ofColumn, values, low, high } = this;
     let column = -1;
     let most = least;
     for (let j = 0; j < columns; j++) {
@@ -166,29 +199,35 @@ export class LinearProgram {
     return column;
   }
 
-  /** Rewrites all rows and the form for a row and a column that change places. */
-  private exchange(row: number, column: number): void {
-    const { columns, rows, coefficients, form, used, usedValues } = this;
+  /** Rewrites all rows and the prices for a row and the column taken, which change places. */
+  private exchange(row: number, column: number, entryCount: number): void {
+    const { columns, coefficients, prices, used, usedValues, entries, entryRows } = this;
     const start = row * columns;
     const pivot = coefficients[start + column]!;
     let count = 0;
     for (let j = 0; j < columns; j++) {
-      if (coefficients[start + j] === 0 || j === column) continue;
-      const value = coefficients[start + j]! / pivot;
+      const coefficient = coefficients[start + j]!;
+      if (j === column) continue;
+      if (coefficient < dust && coefficient > -dust) {
+        coefficients[start + j] = 0;
+        continue;
+      }
+      const value = coefficient / pivot;
       coefficients[start + j] = value;
       usedValues[count] = value;
       used[count++] = j;
     }
     coefficients[start + column] = 1 / pivot;
-    for (let i = 0, at = 0; i < rows; i++, at += columns) {
-      const times = coefficients[at + column]!;
-      if (times === 0 || i === row) continue;
+    for (let e = 0; e < entryCount; e++) {
+      const at = entryRows[e]! * columns;
+      if (at === start) continue;
+      const times = entries[e]!;
       for (let k = 0; k < count; k++) coefficients[at + used[k]!]! -= times * usedValues[k]!;
       coefficients[at + column] = -times / pivot;
-      this.work += count;
     }
-    const times = form[column]!;
-    for (let k = 0; k < count; k++) form[used[k]!]! -= times * usedValues[k]!;
-    form[column] = -times / pivot;
+    this.work += entryCount * count;
+    const times = prices[column]!;
+    for (let k = 0; k < count; k++) prices[used[k]!]! -= times * usedValues[k]!;
+    prices[column] = -times / pivot;
   }
 }

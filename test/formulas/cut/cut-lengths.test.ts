@@ -12,28 +12,28 @@ const effort = 0.05;
 
 /** Sets that take few steps, of each kind of search: one sheet or many, few pieces or many, alike or not, with a gap. */
 const longerPerCent: Readonly<Record<string, number>> = {
-  '90°, 5 cones in 2': 0.6607,
-  '90°, 8 cones in 2, lap': 7.7779,
-  '108°, 6 cones in 2': 8.5133,
-  '127°, 3 drums in 2, lap': 6.0476,
-  '140°, 5 cones in 2': 6.148,
-  '216°, 6 cones': 7.0741,
-  'drums in 1, 2 and 3': 4.607,
-  'cones and sleeves': 3.3373,
-  'small in the hollow of large': 7.3168,
-  'gap 3 mm, 90° and 127°': 6.8676,
+  '90°, 5 cones in 2': 0.0922,
+  '90°, 8 cones in 2, lap': 3.5679,
+  '108°, 6 cones in 2': 10.4184,
+  '127°, 3 drums in 2, lap': 3.7984,
+  '140°, 5 cones in 2': 20.6794,
+  '216°, 6 cones': 13.4052,
+  'drums in 1, 2 and 3': 10.5223,
+  'cones and sleeves': 8.409,
+  'small in the hollow of large': 6.2912,
+  'gap 3 mm, 90° and 127°': 8.3806,
   'many sheets of 254.6°': 0.138,
   'gap 10 mm, several sheets': 14.3612,
-  'sixty mixed pieces': 25.2331,
+  'sixty mixed pieces': 25.1621,
   '60°, 10 drums in 3': 23.4406,
-  '120 of 90° on a roll': 4.2463,
-  '120 of 127° on a roll, lap': 31.2935,
-  '120 of three kinds on sheets': 10.9129,
+  '120 of 90° on a roll': 4.3489,
+  '120 of 127° on a roll, lap': 28.8264,
+  '120 of three kinds on sheets': 10.3539,
 };
 
 /** With half of the steps, which sets of many sheets need to fill one by more than one start. */
 const longerOnSheets: Readonly<Record<string, number>> = {
-  'sixty mixed pieces': 1.2207,
+  'sixty mixed pieces': 1.4743,
   '120 of three kinds on sheets': 1.8292,
 };
 
