@@ -181,6 +181,8 @@ test('what was typed in the last moment before a page is left is kept', async ()
   await page.waitForSelector('body[data-ready]');
   await page.locator('#draft-open').click();
   await cells(page, height, ({ values }) => values[0]?.[0] === 14.25);
+  // The page then keeps the draft as its own; what is typed in the next test is to be the next one kept.
+  await page.waitForFunction(() => Number(document.body.dataset.kept) > 0);
 });
 
 test('a tab that was killed leaves its work to the next one', async () => {
