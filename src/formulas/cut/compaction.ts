@@ -86,11 +86,11 @@ export function compacted(pieces: readonly PosedPiece[], limits: CompactionLimit
     const overlap = Math.max(0, -nearest);
     if (round === last - lastRounds && last < mostRounds && gained > further.gain * length) last++;
     if (round >= last && (overlap === 0 || overlap > further.overlap || round >= mostRounds)) break;
-    const still = gained < hopeful.gain * movement ? hopeful.movements : mostRounds - round;
-    if (isForLength && round >= hopeful.rounds && length > enough + still * movement) return undefined;
+    const hopedFor = gained < hopeful.gain * movement ? hopeful.movements : mostRounds - round;
+    if (isForLength && round >= hopeful.rounds && length > enough + hopedFor * movement) return undefined;
     if (round >= last - lastRounds) movement *= smallerAtLast;
     else if (overlap > overlapPerGain * gained || gained < leastGain * movement) movement *= smaller;
-    if (round > 5 && overlap > 0 && overlap < 1e-4) beyond = Math.min(margin.most, 1.3 * beyond);
+    if (round > 5 && overlap > 0 && overlap < further.overlap) beyond = Math.min(margin.most, 1.3 * beyond);
     const found = smallMovements(program, laid, places, { movement, keep: gap + beyond, beyond, movable, isForLength });
     budget.spent += 0.3 * program.work;
     gained = isForLength ? found[3 * movable]! : 0;

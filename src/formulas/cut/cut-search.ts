@@ -19,11 +19,12 @@ import { randomNumbers } from './random-numbers';
 
 /** About a quarter of a second. */
 const stepsAnEffort = 26e6;
-/**
- * The shares of it for boxes, the starts, those by chance, small changes and the movement together, each including those
- * before, and for all. Few pieces start sooner, the fewest once they lie on one sheet, and overlaps are searched at last.
- */
+/** The share of it for boxes. */
 const boxesShare = 0.1;
+/**
+ * Its shares for the starts, those by chance, small changes and the movement together, each including those before, and for
+ * all. Few pieces start sooner, the fewest once they lie on one sheet, and overlaps are searched at last.
+ */
 const shares = {
   fewest: { starts: 0.1, byChance: 0.1 },
   few: { starts: 0.2, byChance: 0.25 },

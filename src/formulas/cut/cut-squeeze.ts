@@ -110,23 +110,25 @@ export function squeezed(
         best = current;
         moves = 0;
       }
-    } else if (next !== undefined && isOther(next, current) && next.length < (nextBest?.length ?? Infinity)) {
-      nextBest = next;
+      overlaps = overlapsAt(job, items, current, budget);
+      rounds = 0;
+      continue;
     }
-    if (!isShorter && rounds <= mostRounds) {
+    if (next !== undefined && isOther(next, current) && next.length < (nextBest?.length ?? Infinity)) nextBest = next;
+    if (rounds <= mostRounds) {
       overlaps.weigh();
       continue;
     }
-    if (!isShorter && moves === mostMoves) {
+    if (moves === mostMoves) {
       current = best;
       moves = 0;
-    } else if (!isShorter && nextBest !== undefined) {
+    } else if (nextBest !== undefined) {
       current = nextBest;
       moves++;
     }
-    if (!isShorter) nextBest = undefined;
+    nextBest = undefined;
     overlaps = overlapsAt(job, items, current, budget);
-    if (!isShorter) putSomeElsewhere(overlaps, posed.length, within, random);
+    putSomeElsewhere(overlaps, posed.length, within, random);
     rounds = 0;
   }
   return best.length < length ? best : undefined;

@@ -116,6 +116,7 @@ export class LinearProgram {
       }
       const stopped = ofRow[row]!;
       const isLow = Math.abs(values[stopped]! - low[stopped]!) < Math.abs(values[stopped]! - high[stopped]!);
+      // Rounding may leave it a little over the limit that it comes back to.
       if (stopped >= columns && values[stopped]! < -tiny) this.addToPrices(row, loss);
       values[stopped] = isLow ? low[stopped]! : high[stopped]!;
       ofRow[row] = moved;
