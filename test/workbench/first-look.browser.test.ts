@@ -66,7 +66,8 @@ test('the cells of the first sheet are computed from what stands there before th
     expect(sent).toContain('[5,2,21.75]');
     await route.fulfill({ response, body: sent.replace('[5,2,21.75]', '[5,2,30]') });
   });
-  await page.goto(`${site.address}workbench/`);
+  // The page is loaded only once the script has come, where it was asked for before all else had come.
+  await page.goto(`${site.address}workbench/`, { waitUntil: 'commit' });
   await page.waitForSelector('#first-look table[data-computed]');
   const cell = (row: number, column: number) =>
     page.locator(`#first-look [data-row="${row}"] > [data-column="${column}"]`);
