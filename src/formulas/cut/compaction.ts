@@ -8,7 +8,7 @@
  * the gain fades (the compaction of Li and Milenkovic, 1995, with turns).
  */
 import { cosine, sine } from '../numeric/portable-angles';
-import { overlaps } from './crossing';
+import { overlaps, overlapsDeeply } from './crossing';
 import type { StepBudget } from './cut-sheet';
 import { type LaidPiece, laidPiece, type Pose } from './laid-piece';
 import { LinearProgram } from './linear-program';
@@ -58,6 +58,11 @@ const smallerAtLast = 0.3;
  * any becomes so much shorter; one that gains a good share of a movement a round, by more than all rounds left could gain.
  */
 const hopeful = { rounds: 2, movements: 1.5, gain: 0.5 };
+/**
+ * Pieces that lie deep in each other after so many rounds are not moved apart, and an overlap left after so many by more
+ * than a share of a movement hardly ever is, as the movements become smaller.
+ */
+const hopeless = { deepAfter: 1, overlapAfter: 2, overlap: 0.5 };
 /** The most rounds more for a layout that still gains such a share of its length a round, or has so small an overlap left, m. */
 const further = { rounds: 4, gain: 3e-4, overlap: 1e-4 };
 
@@ -84,6 +89,8 @@ export function compacted(pieces: readonly PosedPiece[], limits: CompactionLimit
     for (const { one, distance } of places) nearest = Math.min(nearest, one < 0 ? distance : distance - gap - apart);
     if (nearest >= 0 && score < (best?.score ?? Infinity)) best = { poses: poses.slice(), length, score };
     const overlap = Math.max(0, -nearest);
+    if (isForLength && round === hopeless.deepAfter && overlapsDeeply(laid, places)) return undefined;
+    if (isForLength && round >= hopeless.overlapAfter && overlap > hopeless.overlap * movement) return undefined;
     if (round === last - lastRounds && last < mostRounds && gained > further.gain * length) last++;
     if (round >= last && (overlap === 0 || overlap > further.overlap || round >= mostRounds)) break;
     const hopedFor = gained < hopeful.gain * movement ? hopeful.movements : mostRounds - round;

@@ -2,7 +2,21 @@
  * Whether laid pieces overlap, exactly: their outlines cross, or one lies inside of the other.
  */
 import { contains, isWithin, type LaidArc, type LaidLine, type LaidPiece } from './laid-piece';
-import { areBoxesNear } from './nearness';
+import { areBoxesNear, type Near } from './nearness';
+
+/** Whether two pieces overlap where no near place tells: one lies deep in the other. */
+export function overlapsDeeply(pieces: readonly LaidPiece[], places: readonly Near[]): boolean {
+  const count = pieces.length;
+  const told = new Set<number>();
+  for (const { one, other, distance } of places) {
+    if (one >= 0 && distance < 0) told.add(Math.min(one, other) * count + Math.max(one, other));
+  }
+  return pieces.some((one, i) =>
+    pieces.some(
+      (other, j) => j > i && !told.has(i * count + j) && areBoxesNear(one, other, 0) && doOverlap(one, other),
+    ),
+  );
+}
 
 /** Whether any of the first so many pieces overlaps another. Pieces that only touch may count as overlapping by rounding. */
 export function overlaps(pieces: readonly LaidPiece[], count: number): boolean {

@@ -23,14 +23,13 @@ const stepsAnEffort = 26e6;
 const boxesShare = 0.1;
 /**
  * Its shares for the starts, those by chance, small changes and the movement together, each including those before, and for
- * all. Few pieces start sooner, the fewest once they lie on one sheet, and overlaps are searched at last.
+ * all. Few pieces on one sheet start soonest, as the removal of overlaps at last finds more than all that comes before.
  */
 const shares = {
-  fewest: { starts: 0.1, byChance: 0.1 },
+  fewOnOne: { starts: 0.1, byChance: 0.1 },
   few: { starts: 0.2, byChance: 0.25 },
   more: { starts: 0.25, byChance: 0.45 },
-  overlapsOfFewest: { changes: 0.2, closer: 0.25, all: 1.3 },
-  overlaps: { changes: 0.45, closer: 0.55, all: 1.3 },
+  rough: { changes: 0.2, closer: 0.25, all: 1.3 },
   exact: { changes: 1, closer: 1.4, all: 1.4 },
 };
 /** The same for the ranking of starts by a sample, the starts themselves, and small changes of the sample. */
@@ -38,8 +37,6 @@ const sharesOfMany = { ranking: 0.2, starts: 0.5, sample: 0.6 };
 /** So few pieces on one sheet are searched on rough rows, and on such a row or the next ones they find room. */
 export const fewRough = 32;
 const roughWithin = 3;
-/** Of so few pieces the removal of overlaps finds more than all that comes before. */
-const fewest = 20;
 /** More pieces than this are searched by a sample of them. */
 const fewPieces = 40;
 const sampleSize = 14;
@@ -60,8 +57,8 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
   const [order = []] = inOrders;
   const boxes = layBoxes(job, inOrders, budget, mostSteps * boxesShare);
   let shortest = boxes;
-  const isFewest = () => order.length <= fewest && shortest.sheets === 1;
-  const share = () => (isFewest() ? shares.fewest : order.length <= fewRough ? shares.few : shares.more);
+  const isFew = order.length <= fewRough;
+  const share = () => (!isFew ? shares.more : shortest.sheets === 1 ? shares.fewOnOne : shares.few);
   const random = randomNumbers();
   const seen: Layout[] = [];
   const limits = { budget, effort, enough, random, seen };
@@ -94,9 +91,9 @@ export function shortestLayout(job: Job, effort: number, enough = 0): Layout {
     }
   }
   const few = bestUnlike(found, job, searchesOf(order.length));
-  const rough = order.length <= fewRough && shortest.sheets === 1 ? onRoughRows(job, few, budget) : undefined;
+  const rough = isFew && shortest.sheets === 1 ? onRoughRows(job, few, budget) : undefined;
   const on = rough ?? { job, few };
-  const later = rough === undefined ? shares.exact : isFewest() ? shares.overlapsOfFewest : shares.overlaps;
+  const later = rough === undefined ? shares.exact : shares.rough;
   const best = shortestOf(on.few, on.job, mostSteps * later.changes, {
     ...limits,
     // A layout on rough rows may become longer when it is made sound.

@@ -59,6 +59,14 @@ export class Overlaps {
     return sum;
   }
 
+  /** The same, each area times its weight. */
+  weighedOf(i: number): number {
+    const count = this.placed.length;
+    let sum = 0;
+    for (let k = i * count; k < i * count + count; k++) sum += this.areas[k]! * this.weights[k]!;
+    return sum;
+  }
+
   overlapping(): number[] {
     return [...this.placed.keys()].filter((i) => this.of(i) > 0);
   }

@@ -24,12 +24,12 @@ const fewPieces = 10;
 const mostRounds = 8;
 const putElsewhere = 3;
 /** The search then goes on from a layout that is longer by this share at most, and so often before it goes back. */
-const longer = 0.02;
+const longer = 0.01;
 const mostMoves = 20;
 /** Layouts whose lengths differ by a smaller share are likely the same. */
 const same = 0.0002;
 /** The turns that a piece is tried at besides its own: near it, those of other pieces, and any. */
-const turns = { near: 2, others: 2, any: 2 };
+const turns = { near: 4, others: 4, any: 4 };
 /**
  * Near turns are tried so many rows away, the piece's own on all rows and other ones on every second row; of more pieces on
  * half as many, and then on the rows beside the best.
@@ -43,7 +43,7 @@ const coarserOfMore = 2;
  */
 const firstSmall = 0.003;
 const smallChange = { few: { compacted: 0.95, left: 1.1 }, more: { compacted: 0.9, left: 1.05 } };
-const compactionRounds = 12;
+const compactionRounds = 8;
 /** A step of looking for the least overlap takes this part of the time of a step of laying. */
 const workAStep = 0.5;
 const anyRow = Number.MAX_SAFE_INTEGER;
@@ -72,7 +72,7 @@ export function squeezed(
   const { width, sheet } = job;
   // Steps along a sheet are too coarse for a gap that is longer than all pieces.
   if (posed.length < 2 || sheet.gap > length) return undefined;
-  const taken = new TakenRows(job.rowCount, length, sheet.gap, posed.length);
+  const taken = new TakenRows(job.rowCount, length);
   const how = { width, gap: sheet.gap, rounds: compactionRounds, budget };
   const area = items.reduce((sum, item) => sum + job.shapeOf(item).area, 0);
   const start: Squeezed = { poses: posed.map(({ pose }) => pose), length };
@@ -158,7 +158,7 @@ function overlapsAt(job: Job, items: readonly number[], { poses }: Squeezed, bud
   return new Overlaps(job, placed, budget);
 }
 
-/** The place and turn of a piece at which its overlaps weigh least. */
+/** The place and turn of a piece at which its overlaps weigh least, which may be those that it has. */
 function leastOverlap(
   job: Job,
   overlaps: Overlaps,
@@ -171,7 +171,7 @@ function leastOverlap(
   const shape = job.shapeOf(me.item);
   overlaps.takeOthers(i, taken);
   let found = me;
-  let least = Infinity;
+  let least = overlaps.weighedOf(i) / job.rowHeight;
   const coarser = overlaps.placed.length > fewPieces ? coarserOfMore : 1;
   const tryRows = (rows: Rows, tried: TriedRows) => {
     const place = taken.leastPlace(rows, within, tried, least);

@@ -198,4 +198,24 @@ describe('pieces that cannot be laid', () => {
     const inside = [posed(box(0.8, 0.8), pose(0, 0)), posed(box(0.1, 0.1), pose(0.35, 0.35))];
     expect(compacted(inside, limits(0.9, { rounds: 2 }))).toBeUndefined();
   });
+
+  it('are given up soon where they lie deep in each other, or hardly come apart', () => {
+    /** In times of looking for near places once. */
+    const roundsOf = (pieces: readonly PosedPiece[], width: number) => {
+      const [one, all] = [{ spent: 0 }, { spent: 0 }];
+      compacted(pieces, limits(width, { rounds: 0, budget: one }));
+      expect(compacted(pieces, limits(width, { budget: all }))).toBeUndefined();
+      return all.spent / one.spent;
+    };
+    const crossed = [posed(box(1, 0.1), pose(0, 0.4)), posed(box(0.1, 0.8), pose(0.4, 0.01))];
+    expect(roundsOf(crossed, 0.9)).toBeGreaterThan(1.5);
+    expect(roundsOf(crossed, 0.9)).toBeLessThan(3);
+    // Wider than the sheet by ten movements.
+    const wide = [posed(box(0.3, 0.5), pose(0, 0))];
+    expect(roundsOf(wide, 0.42)).toBeGreaterThan(2.5);
+    expect(roundsOf(wide, 0.42)).toBeLessThan(5);
+    // An overlap that the first rounds remove is no reason.
+    const lapped = [posed(box(0.5, 0.3), pose(0.01, 0)), posed(box(0.5, 0.29), pose(0.02, 0.29))];
+    expect(compacted(lapped, limits(0.6))!.length).toBeCloseTo(0.5, 4);
+  });
 });

@@ -1,7 +1,8 @@
 /** Overlaps of laid pieces, held to the areas that a polygon library finds in common. */
 import { describe, expect, it } from 'vitest';
-import { overlaps } from '../../../src/formulas/cut/crossing';
+import { overlaps, overlapsDeeply } from '../../../src/formulas/cut/crossing';
 import type { Pose } from '../../../src/formulas/cut/laid-piece';
+import { nearPlaces } from '../../../src/formulas/cut/nearness';
 import type { Piece } from '../../../src/formulas/cut/piece';
 import { randomNumbers } from '../../../src/formulas/cut/random-numbers';
 import { box, layAt, outlineDistance, pairByChance, pose, sector, sharedArea } from './laid-shapes';
@@ -103,5 +104,32 @@ describe('pieces worked by hand', () => {
   it('are only looked at where one of them is among the first so many', () => {
     const laid = [pose(0, 0), pose(2, 0), pose(2.1, 0.1)].map((at) => layAt(box(0.5, 0.5), at));
     expect([0, 1, 2, 3].map((count) => overlaps(laid, count))).toEqual([false, false, true, true]);
+  });
+});
+
+describe('pieces deep in each other', () => {
+  const reach = 0.05;
+  const isDeep = (...pieces: readonly (readonly [Piece, Pose])[]) => {
+    const laid = pieces.map(([piece, at]) => layAt(piece, at));
+    return overlapsDeeply(laid, nearPlaces(laid, laid.length, 2, 2, reach));
+  };
+  const strip = box(1, 0.2);
+
+  it('are those whose overlap no near place tells of', () => {
+    expect(isDeep([strip, pose(0, 0.5)], [strip, pose(0.6, 0, 90)])).toBe(true);
+    expect(isDeep([strip, pose(0, 0.5)], [strip, pose(0.01, 0.69)])).toBe(false);
+    expect(isDeep([strip, pose(0, 0.5)], [strip, pose(0.01, 0.71)])).toBe(false);
+    expect(isDeep([box(0.9, 0.9), pose(0, 0)], [box(0.1, 0.1), pose(0.4, 0.4)])).toBe(true);
+  });
+
+  it('are told from others that overlap a little at the same piece', () => {
+    const [one, little, deep] = [
+      [strip, pose(0, 0.5)],
+      [strip, pose(0.01, 0.69)],
+      [strip, pose(0.6, 0, 90)],
+    ] as const;
+    expect(isDeep(one, little, [box(0.1, 0.1), pose(1.5, 0)])).toBe(false);
+    expect(isDeep(one, little, deep)).toBe(true);
+    expect(isDeep(deep, little, one)).toBe(true);
   });
 });

@@ -65,23 +65,26 @@ describe('overlaps', () => {
     overlaps.place(2, at(2, 0.35, 10));
     /** The least overlap of the piece at its own place alone, whose rows are those of one other piece or of both. */
     const weighed = (i: number) => {
-      const taken = new TakenRows(job.rowCount, 0.4, 0, 3);
+      const taken = new TakenRows(job.rowCount, 0.4);
       overlaps.takeOthers(i, taken);
       const { rows, row } = overlaps.placed[i] as (typeof overlaps.placed)[number];
       return taken.leastPlace(rows, rows.length, { from: row, to: row, step: 1 }, Infinity)?.overlap ?? 0;
     };
-    // In steps of 0.4 m / 160: 0.1 m by 15 rows of the second, 0.05 m by 10 rows of the third.
-    expect(weighed(0)).toBeCloseTo(40 * 15 + 20 * 10, 9);
+    // 0.1 m by 15 rows of the second, 0.05 m by 10 rows of the third, in steps of 0.4 m / 112.
+    expect(weighed(0)).toBeCloseTo(0.1 * 15 + 0.05 * 10, 9);
+    expect(overlaps.weighedOf(0) / job.rowHeight).toBeCloseTo(0.1 * 15 + 0.05 * 10, 6);
     overlaps.weigh();
     // The largest, of the second and the third, is 0.03 m2; the others are a half and a sixth of it.
-    expect(weighed(0)).toBeCloseTo(40 * 15 * 1.5 + 20 * 10 * (1 + 1 / 6), 3);
+    expect(overlaps.weighedOf(0) / job.rowHeight).toBeCloseTo(0.1 * 15 * 1.5 + 0.05 * 10 * (1 + 1 / 6), 6);
+    // Where a place is looked for, weights are counted in 64ths.
+    expect(weighed(0)).toBeCloseTo(0.1 * 15 * 1.5 + (0.05 * 10 * 75) / 64, 9);
     const apart = new Overlaps(job, [at(0, 0, 0), at(1, 1, 0)], { spent: 0 });
     apart.moveInto(2);
     apart.weigh();
     apart.place(1, at(1, 0.3, 5));
-    const taken = new TakenRows(job.rowCount, 0.4, 0, 3);
+    const taken = new TakenRows(job.rowCount, 0.4);
     apart.takeOthers(0, taken);
-    expect(taken.leastPlace(rowsOf(0), 0.4, { from: 0, to: 0, step: 1 }, Infinity)?.overlap).toBeCloseTo(600, 9);
+    expect(taken.leastPlace(rowsOf(0), 0.4, { from: 0, to: 0, step: 1 }, Infinity)?.overlap).toBeCloseTo(0.1 * 15, 9);
   });
 
   it('let a piece be put anywhere on the sheet, its edges included', () => {

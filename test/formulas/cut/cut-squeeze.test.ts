@@ -74,7 +74,7 @@ describe('the search by overlaps', () => {
 
   it('leaves rectangles along the sheet or across it', () => {
     const pieces = times(6, box(0.3, 0.2));
-    const { found } = search(pieces, 0);
+    const { found } = search(pieces, 0, begin({ mostSteps: 8e6 }));
     expectSound(pieces, found!, 0);
     // Two columns of two and a row of two.
     expect(found!.length).toBeLessThan(0.8001);

@@ -9,8 +9,8 @@ import { box, pieceByChance } from './laid-shapes';
 const height = 0.05;
 const rowCount = 20;
 const length = 1.6;
-/** The length is counted in 160 steps. */
-const step = length / 160;
+/** The length is counted in 112 steps. */
+const step = length / 112;
 const steps = (x: number) => Math.round(x / step);
 
 interface Taken {
@@ -22,7 +22,7 @@ interface Taken {
 
 const grownOf = (rows: Rows, gap: number) => grownBy(rows, gap, height, rowCount, { spent: 0 }, true);
 
-/** The weighted overlap of a piece so many steps from the left, in steps. */
+/** The weighted overlap of a piece so many steps from the left, in m. */
 function overlapAt(all: readonly Taken[], rows: Rows, row: number, at: number): number {
   let sum = 0;
   for (const { grown, bottom, x, weight } of all)
@@ -30,9 +30,9 @@ function overlapAt(all: readonly Taken[], rows: Rows, row: number, at: number): 
       const j = row + i - bottom + grown.below;
       for (let s = rows.starts[i]!; s < rows.starts[i + 1]!; s += 2)
         for (let t = grown.starts[j] ?? 0; t < (grown.starts[j + 1] ?? 0); t += 2) {
-          const left = Math.max(at + steps(rows.stretches[s]!), steps(x) + steps(grown.stretches[t]!));
-          const right = Math.min(at + steps(rows.stretches[s + 1]!), steps(x) + steps(grown.stretches[t + 1]!));
-          sum += weight * Math.max(0, right - left);
+          const left = Math.max(at + steps(rows.stretches[s]!), 0, steps(x + grown.stretches[t]!));
+          const right = Math.min(at + steps(rows.stretches[s + 1]!), 112, steps(x + grown.stretches[t + 1]!));
+          sum += weight * Math.max(0, right - left) * step;
         }
     }
   return sum;
@@ -45,12 +45,13 @@ describe('the place of the least overlap', () => {
     const random = randomNumbers();
     for (let trial = 0; trial < 40; trial++) {
       const byChance = () => pieceRows(pieceByChance(random), 2 * Math.PI * random(), height, true);
-      const taken = new TakenRows(rowCount, length, gap, 6);
+      const taken = new TakenRows(rowCount, length);
       const all = Array.from({ length: 6 }, (): Taken => {
         const rows = byChance();
         const bottom = Math.floor(random() * (rowCount - rows.count + 1));
         const x = random() * (length - rows.length);
-        return { grown: grownOf(rows, gap), bottom, x, weight: 1 + 2 * random() };
+        // Weights are counted in 64ths.
+        return { grown: grownOf(rows, gap), bottom, x, weight: 1 + Math.floor(128 * random()) / 64 };
       });
       for (const { grown, bottom, x, weight } of all) taken.take(grown, bottom, x, weight);
       const rows = byChance();
@@ -62,17 +63,17 @@ describe('the place of the least overlap', () => {
           if (overlap < least.overlap - 1e-6) least = { row, x: at * step, overlap };
         }
       const found = taken.leastPlace(rows, within, everyRow, Infinity);
-      expect(found!.overlap).toBeCloseTo(least.overlap, 6);
-      expect(overlapAt(all, rows, found!.row, Math.round(found!.x / step))).toBeCloseTo(least.overlap, 6);
+      expect(found!.overlap).toBeCloseTo(least.overlap, 9);
+      expect(overlapAt(all, rows, found!.row, Math.round(found!.x / step))).toBeCloseTo(least.overlap, 9);
       expect([found!.row, found!.x]).toEqual([least.row, expect.closeTo(least.x, 9)]);
       // No place below its own overlap, and the same one below a little more.
       expect(taken.leastPlace(rows, within, everyRow, found!.overlap)).toBeUndefined();
-      expect(taken.leastPlace(rows, within, everyRow, found!.overlap + 1e-3)).toEqual(found);
+      expect(taken.leastPlace(rows, within, everyRow, found!.overlap + step / 64)).toEqual(found);
     }
   });
 
   const piece = pieceRows(box(0.4, 0.25), 0, height, true);
-  const sheet = () => new TakenRows(rowCount, length, 0, 2);
+  const sheet = () => new TakenRows(rowCount, length);
 
   it('is in the corner of an empty sheet, and nowhere on one that is shorter than the piece', () => {
     expect(sheet().leastPlace(piece, length, everyRow, Infinity)).toEqual({ row: 0, x: 0, overlap: 0 });
@@ -87,6 +88,7 @@ describe('the place of the least overlap', () => {
     expect(taken.leastPlace(piece, length, { from: rowCount - piece.count, to: 99, step: 1 }, 1)?.row).toBe(15);
     expect(taken.leastPlace(piece, length, { from: rowCount - piece.count + 1, to: 99, step: 1 }, 1)).toBeUndefined();
     // All of the sheet but its rows 7 to 11.
+    taken.clear();
     taken.take(grownOf(pieceRows(box(length, 7 * height), 0, height, true), 0), 0, 0, 1);
     taken.take(grownOf(pieceRows(box(length, 8 * height), 0, height, true), 0), 12, 0, 1);
     expect(taken.leastPlace(piece, length, { from: 0, to: 19, step: 1 }, Infinity)).toMatchObject({
@@ -95,7 +97,7 @@ describe('the place of the least overlap', () => {
     });
     expect(taken.leastPlace(piece, length, { from: 0, to: 19, step: 2 }, Infinity)).toMatchObject({
       row: 6,
-      overlap: 40,
+      overlap: expect.closeTo(28 * step, 9),
     });
   });
 
@@ -105,22 +107,18 @@ describe('the place of the least overlap', () => {
     taken.take(grownOf(all, 0), 0, 0, 3);
     taken.take(grownOf(all, 0), 0, 0.8, 2);
     const found = taken.leastPlace(piece, length, everyRow, Infinity);
-    expect(found).toEqual({ row: 0, x: expect.closeTo(0.8, 9), overlap: 2 * 40 * piece.count });
+    expect(found).toEqual({
+      row: 0,
+      x: expect.closeTo(0.8, 9),
+      overlap: expect.closeTo(2 * 28 * step * piece.count, 9),
+    });
     taken.clear();
     expect(taken.leastPlace(piece, length, everyRow, Infinity)).toEqual({ row: 0, x: 0, overlap: 0 });
   });
 
-  it('leaves out what is more than four stretches a piece and row, and off the sheet', () => {
-    const taken = new TakenRows(rowCount, length, 0, 1);
+  it('is free of what is taken off the sheet', () => {
     const column = grownOf(pieceRows(box(0.1, 1), 0, height, true), 0);
-    for (let i = 0; i < 5; i++) taken.take(column, 0, 0.4 * i, 1);
-    const across = pieceRows(box(0.1, 1), 0, height, true);
-    const four = new TakenRows(rowCount, length, 0, 1);
-    for (let i = 0; i < 4; i++) four.take(column, 0, 0.4 * i, 1);
-    expect(taken.leastPlace(across, length, everyRow, Infinity)).toEqual(
-      four.leastPlace(across, length, everyRow, Infinity),
-    );
-    const low = new TakenRows(rowCount, length, 0, 2);
+    const low = new TakenRows(rowCount, length);
     low.take(column, -10, 0, 1);
     low.take(column, 10, 0.8, 1);
     const half = pieceRows(box(0.8, 0.5), 0, height, true);
@@ -129,12 +127,15 @@ describe('the place of the least overlap', () => {
     expect(low.leastPlace(half, length, { from: 10, to: 10, step: 1 }, Infinity)).toMatchObject({ x: 0, overlap: 0 });
   });
 
-  it('counts more work where more pieces are taken', () => {
+  it('counts the sums that it looks at', () => {
+    // All sums of 20 rows, and of each of the 16 rows on which the piece fits the few that rule out what is no better.
     const [empty, full] = [sheet(), sheet()];
-    full.take(grownOf(pieceRows(box(0.8, 1), 0, height, true), 0), 0, 0, 3);
+    full.take(grownOf(pieceRows(box(length, 1), 0, height, true), 0), 0, 0, 1);
     for (const taken of [empty, full]) taken.leastPlace(piece, length, everyRow, Infinity);
-    // A quarter of the 160 places and the 42 before them, and five, on each of 16 rows.
-    expect(empty.work).toBeCloseTo(16 * ((42 + 120) / 4 + 5), 9);
-    expect(full.work).toBe(empty.work + 16 * piece.count);
+    const summed = (20 * 114) / 4 + 16 * 10;
+    // The first eight places share nothing, and the first one of them overlaps nothing: five rows each, and no more.
+    expect(empty.work).toBe(summed + 2 * piece.count);
+    // Where all is taken, each eight of the 85 places of a row are ruled out by one row of the piece or more.
+    expect(full.work).toBeGreaterThan(summed + 16 * 11 - 1);
   });
 });
