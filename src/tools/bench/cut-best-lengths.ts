@@ -8,7 +8,7 @@ import type { ReferenceSet } from './cut-reference-sets';
  */
 export const bestLengths: Readonly<Record<string, number>> = {
   '60°, 6 cones in 3': 2.94391,
-  '60°, 10 small cones in 3': 1.7036,
+  '60°, 10 small cones in 3': 1.70157,
   '90°, 5 cones in 2': 2.93806,
   '90°, 8 cones in 2, lap': 2.90459,
   '108°, 6 cones in 2': 1.30913,
@@ -21,22 +21,22 @@ export const bestLengths: Readonly<Record<string, number>> = {
   '180°, 6 cones': 1.81626,
   '216°, 6 cones': 0.54595,
   '254.6°, 4 drums': 1.15423,
-  '254.6°, 9 small': 0.77511,
+  '254.6°, 9 small': 0.77507,
   'three unlike drums in 2, lap': 0.93301,
   'drums in 1, 2 and 3': 1.878,
   'cones and sleeves': 1.48467,
   sleeves: 2.75124,
-  'small in the hollow of large': 1.44664,
+  'small in the hollow of large': 1.44176,
   'gap 3 mm, 90° and 127°': 1.80469,
   'gap 10 mm, several sheets': 5.17918,
-  'many sheets of 254.6°': 5.54138,
-  'sixty mixed pieces': 8.54152,
+  'many sheets of 254.6°': 5.50306,
+  'sixty mixed pieces': 8.53723,
   '120 of 90° on a roll': 13.90543,
   '120 of 127° on a roll, lap': 10.90003,
   '120 of three kinds on a roll': 11.53206,
   '120 of three kinds on sheets': 17.29304,
   '40 of 254.6° on a roll': 8.78949,
-  '60°, 10 drums in 3': 4.41621,
+  '60°, 10 drums in 3': 4.41284,
 };
 
 /** How much longer a plan is than the best known one, as a share; negative where it is the new best. */

@@ -14,18 +14,18 @@ const effort = 0.05;
 const longerPerCent: Readonly<Record<string, number>> = {
   '90°, 5 cones in 2': 0.0922,
   '90°, 8 cones in 2, lap': 3.5679,
-  '108°, 6 cones in 2': 10.4184,
-  '127°, 3 drums in 2, lap': 3.7984,
-  '140°, 5 cones in 2': 20.6794,
-  '216°, 6 cones': 13.4052,
-  'drums in 1, 2 and 3': 10.5223,
-  'cones and sleeves': 8.409,
-  'small in the hollow of large': 6.2912,
-  'gap 3 mm, 90° and 127°': 8.3806,
-  'many sheets of 254.6°': 0.138,
-  'gap 10 mm, several sheets': 14.3612,
-  'sixty mixed pieces': 25.1621,
-  '60°, 10 drums in 3': 23.4406,
+  '108°, 6 cones in 2': 11.1657,
+  '127°, 3 drums in 2, lap': 4.8833,
+  '140°, 5 cones in 2': 5.8641,
+  '216°, 6 cones': 13.2614,
+  'drums in 1, 2 and 3': 9.5773,
+  'cones and sleeves': 5.7608,
+  'small in the hollow of large': 7.3918,
+  'gap 3 mm, 90° and 127°': 10.1844,
+  'many sheets of 254.6°': 0.8353,
+  'gap 10 mm, several sheets': 0.4613,
+  'sixty mixed pieces': 25.225,
+  '60°, 10 drums in 3': 23.5349,
   '120 of 90° on a roll': 4.3489,
   '120 of 127° on a roll, lap': 28.8264,
   '120 of three kinds on sheets': 10.3539,
@@ -33,7 +33,7 @@ const longerPerCent: Readonly<Record<string, number>> = {
 
 /** With half of the steps, which sets of many sheets need to fill one by more than one start. */
 const longerOnSheets: Readonly<Record<string, number>> = {
-  'sixty mixed pieces': 1.4743,
+  'sixty mixed pieces': 1.466,
   '120 of three kinds on sheets': 1.8292,
 };
 
