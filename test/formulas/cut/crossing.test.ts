@@ -120,6 +120,8 @@ describe('pieces deep in each other', () => {
     expect(isDeep([strip, pose(0, 0.5)], [strip, pose(0.01, 0.69)])).toBe(false);
     expect(isDeep([strip, pose(0, 0.5)], [strip, pose(0.01, 0.71)])).toBe(false);
     expect(isDeep([box(0.9, 0.9), pose(0, 0)], [box(0.1, 0.1), pose(0.4, 0.4)])).toBe(true);
+    // Its end is near an edge that it has passed, which tells of no overlap.
+    expect(isDeep([strip, pose(0, 0.5)], [box(0.71, 0.2), pose(0.6, 0, 90)])).toBe(true);
   });
 
   it('are told from others that overlap a little at the same piece', () => {
@@ -129,6 +131,10 @@ describe('pieces deep in each other', () => {
       [strip, pose(0.6, 0, 90)],
     ] as const;
     expect(isDeep(one, little, [box(0.1, 0.1), pose(1.5, 0)])).toBe(false);
+    // Only the places of the one piece tell of the small box, whichever numbers they have.
+    const small = [box(0.1, 0.1), pose(0.4, 0.69)] as const;
+    const far = [box(0.1, 0.1), pose(1.5, 0)] as const;
+    expect([isDeep(one, small), isDeep(far, one, small), isDeep(one, far, small)]).toEqual([false, false, false]);
     expect(isDeep(one, little, deep)).toBe(true);
     expect(isDeep(deep, little, one)).toBe(true);
   });
