@@ -11,21 +11,16 @@ export function overlapsDeeply(pieces: readonly LaidPiece[], places: readonly Ne
   for (const { one, other, distance } of places) {
     if (one >= 0 && distance < 0) told.add(Math.min(one, other) * count + Math.max(one, other));
   }
-  return pieces.some((one, i) =>
-    pieces.some(
-      (other, j) => j > i && !told.has(i * count + j) && areBoxesNear(one, other, 0) && doOverlap(one, other),
-    ),
-  );
+  return pieces.some((one, i) => pieces.some((other, j) => j > i && !told.has(i * count + j) && doOverlap(one, other)));
 }
 
 /** Whether any of the first so many pieces overlaps another. Pieces that only touch may count as overlapping by rounding. */
 export function overlaps(pieces: readonly LaidPiece[], count: number): boolean {
-  return pieces
-    .slice(0, count)
-    .some((one, i) => pieces.some((other, j) => j > i && areBoxesNear(one, other, 0) && doOverlap(one, other)));
+  return pieces.slice(0, count).some((one, i) => pieces.some((other, j) => j > i && doOverlap(one, other)));
 }
 
 function doOverlap(one: LaidPiece, other: LaidPiece): boolean {
+  if (!areBoxesNear(one, other, 0)) return false;
   if (one.corners.some((corner) => contains(other, corner))) return true;
   if (other.corners.some((corner) => contains(one, corner))) return true;
   return (
