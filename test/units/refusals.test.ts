@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Kind } from '../../src/units/kinds';
+import { isUnitless } from '../../src/units/kind-units';
+import { type Kind, kinds } from '../../src/units/kinds';
 import { readProfile } from '../../src/units/profile';
 import { readQuantity } from '../../src/units/quantity';
 import { Unreadable } from '../../src/units/unreadable';
@@ -18,22 +19,30 @@ function advice(profile: typeof metric, kind: Kind, value: unknown, atMost?: num
 
 describe('a quantity with a unit of another kind', () => {
   it.each([
-    ['dimension', '55 gal', '55 gal is a volume; give a dimension (in, mm, cm, m, ft or yd)'],
-    ['volume', '22 in', '22 in is a dimension; give a volume (gal, L, mL, m3, in3, ft3, yd3, qt or imp gal)'],
-    ['dimension', '5 m3/h', '5 m3/h is a flow; give a dimension (in, mm, cm, m, ft or yd)'],
-    ['dimension', '20 °C', '20 °C is a temperature; give a dimension (in, mm, cm, m, ft or yd)'],
-    ['temperature', '45 degrees', '45 degrees is an angle; give a temperature (°F, °C or K)'],
-    ['days', '3 lb', '3 lb is a mass; give a time (days, min, h or months)'],
-    ['mass', '3 days', '3 days is a time; give a mass (lb, kg, g, oz, t or short ton)'],
+    ['dimension', '55 gal', '55 gal is a volume; give a dimension (in, mm, cm, m, ft or yd), such as 22 1/2 in'],
+    [
+      'volume',
+      '22 in',
+      '22 in is a dimension; give a volume (gal, L, mL, m3, in3, ft3, yd3, qt or imp gal), such as 20 gal',
+    ],
+    ['dimension', '5 m3/h', '5 m3/h is a flow; give a dimension (in, mm, cm, m, ft or yd), such as 22 1/2 in'],
+    ['dimension', '20 °C', '20 °C is a temperature; give a dimension (in, mm, cm, m, ft or yd), such as 22 1/2 in'],
+    ['temperature', '45 degrees', '45 degrees is an angle; give a temperature (°F, °C or K), such as 70 °F'],
+    ['days', '3 lb', '3 lb is a mass; give a time (days, min, h or months), such as 20 days'],
+    ['mass', '3 days', '3 days is a time; give a mass (lb, kg, g, oz, t or short ton), such as 20 lb'],
     ['count', '3 in', '3 in is a dimension; give a count, a number without a unit'],
-    ['salinity', '5 mg/L', '5 mg/L is a concentration; give a salinity (g/kg, ppt or psu)'],
+    ['salinity', '5 mg/L', '5 mg/L is a concentration; give a salinity (g/kg, ppt or psu), such as 20 g/kg'],
     ['share', '5 mg/L', '5 mg/L is a concentration; give a share from 0 to 1, or a percentage such as 32 %'],
     ['number', '32 %', '32 % is a share; give a number, a number without a unit'],
-    ['concentration', '2 meq/L', '2 meq/L is an alkalinity; give a concentration (mg/L, ppm, g/L or µg/L)'],
+    [
+      'concentration',
+      '2 meq/L',
+      '2 meq/L is an alkalinity; give a concentration (mg/L, ppm, g/L or µg/L), such as 20 mg/L',
+    ],
     [
       'alkalinity',
       '2 mg/L as N',
-      '2 mg/L as N is a concentration; give an alkalinity (mg/L as CaCO3, meq/L, dKH or ppm)',
+      '2 mg/L as N is a concentration; give an alkalinity (mg/L as CaCO3, meq/L, dKH or ppm), such as 20 mg/L as CaCO3',
     ],
     [
       'density',
@@ -59,6 +68,17 @@ describe('a unit that is not known', () => {
     ['viscosity', '1 MPa·s', /^MPa·s is not a unit/],
   ] as const)('as %s, %s is refused with those that are known, the nearest first', (kind, text, message) => {
     expect(advice(US, kind, text)).toMatch(message);
+  });
+});
+
+describe('the example of a message', () => {
+  it.each(kinds.filter((kind) => !isUnitless(kind)))('for %s is read, in both profiles', (kind) => {
+    for (const profile of [metric, US]) {
+      for (const entry of ['about 21', '2 1/2 feetz', '1e999']) {
+        const [, example] = /, such as (.+)$/.exec(advice(profile, kind, entry)) ?? [];
+        expect(advice(profile, kind, example), entry).toMatch(/^read as /);
+      }
+    }
   });
 });
 

@@ -7,6 +7,7 @@ import { type Scope, scopeOf } from '../cell-formula/scope';
 import { CalledError, callOurs, evaluate, type Surroundings } from '../follow/evaluate';
 import { type Grid, NotFollowed } from '../follow/grid';
 import { atPlace, type Origins, originsOf, type PlaceInGrid } from '../follow/origins';
+import { placeWords } from './place-words';
 import { refusedCells } from './refused-cells';
 
 /** The cause of an error. */
@@ -69,7 +70,7 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
       const [sought] = part.arguments as readonly (Part | null)[];
       const origins = sought ? await originsOrNone(sought, scope, around) : undefined;
       const spots = await typedAll(atPlace(origins, { down: 0, across: 0 }));
-      const reason = 'It is not in the list; choose a value from the list.';
+      const reason = 'this is not allowed; choose a value from the list';
       return spots.length === 0 ? undefined : { spots, isTyped: true, reason, at: cell };
     }
     for (const [child, inner] of childrenOf(part, scope)) {
@@ -108,12 +109,21 @@ export function createCauseFinder(book: Book, around: Surroundings): CauseFinder
       }
       const reason = await reasonOf(call, { down, across }, code);
       if (reason === undefined) return undefined;
-      return { reason, spots: await refusedCells({ call, row, origins, place, reason }, around) };
+      const spots = await refusedCells({ call, row, origins, place, reason }, around);
+      return { reason: withLabels(reason, names, (at) => atPlace(origins[at + offset], place)), spots };
     } catch (error) {
       if (error instanceof NotFollowed) return undefined;
       throw error;
     }
   };
+
+  /** A message in which other arguments, as in `up to top (22.5 in)`, have the labels of their cells. */
+  const withLabels = (reason: string, names: readonly string[], spotsOf: (at: number) => readonly Spot[]): string =>
+    names.reduce((words, name, at) => {
+      const [spot] = words.includes(` ${name} (`) ? spotsOf(at) : [];
+      const [label = ''] = spot === undefined ? [] : placeWords(book, spot).split(', ');
+      return label === '' ? words : words.replace(` ${name} (`, ` “${label}” (`);
+    }, reason);
 
   const errorIn = (spots: readonly (readonly Spot[])[]): BookCell | undefined => {
     for (const spot of spots.flat()) {

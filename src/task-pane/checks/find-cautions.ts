@@ -11,8 +11,9 @@ import { NotFollowed } from '../follow/grid';
 import { atPlace, originsOf } from '../follow/origins';
 import { readerOf } from './block-reader';
 import { type Cause, type CauseFinder, createCauseFinder, keyOf } from './cause';
+import { entrySentence } from './entry-words';
 import { placeWords, rowWord } from './place-words';
-import { asSentence, givesVerdicts, type Rank, typedVerdicts, type Verdict, verdicts } from './verdicts';
+import { givesVerdicts, type Rank, typedVerdicts, type Verdict, verdicts } from './verdicts';
 
 /** Something to look at in the workbook. */
 export interface Finding {
@@ -101,12 +102,9 @@ class Search {
     const [first] = cause.spots;
     const value = cause.isTyped && first !== undefined ? (this.book.cell(first)?.value ?? '') : '';
     const about = first === undefined || !cause.isTyped ? '' : placeWords(this.book, first);
-    const what = about || (first === undefined ? '' : cellName(first.row, first.column));
-    const state = value === '' ? 'is empty' : `holds ${quoteValue(value)}`;
-    // A heading and a row do not make the subject of a sentence.
-    const holds = what.includes(', ') ? `${what}: the cell ${state}` : `${what} ${state}`;
+    const label = about || (first === undefined ? '' : cellName(first.row, first.column));
     const sentence = cause.isTyped
-      ? `${holds}. ${asSentence(reason ?? code, false)}`
+      ? entrySentence(label, value, reason ?? code)
       : `${code}${reason === undefined ? '' : ` ${reason}`}`;
     const key = cause.isTyped ? cause.spots.map(keyOf).join() : sentence;
     const draft = this.draft(key, { tone: 'wrong', rank: 3, about, sentence });

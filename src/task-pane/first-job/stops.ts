@@ -4,6 +4,7 @@ import { readQuantity } from '../../units/quantity';
 import { capitalized } from '../../units/text';
 import { Unreadable } from '../../units/unreadable';
 import { drumWidths, noSuchWidth } from '../../workbooks/sheets/cone-cut-plan/drum-widths';
+import { withoutNames } from '../checks/entry-words';
 import { typedIn, wayInUse } from './entries';
 import { figure, placeRow } from './facts';
 import { type FieldId, fields, heightWays, widthWays } from './fields';
@@ -61,13 +62,13 @@ export function verdictOf(cells: JobCells, job: Job, profile: Profile): Verdict 
     ),
     ...refused,
   ];
-  for (const column of ['K', 'G']) {
-    const value = cells.value('drums', `${column}${job.row}`);
-    // The function's own words about a figure that it was given.
-    if (typeof value === 'object' && value.error.message !== '') own.unshift(value.error.message);
+  // The function's own words about a figure that it was given; a height worked out of the diameter repeats them.
+  const [across, height] = ['K', 'G'].map((column) => cells.value('drums', `${column}${job.row}`));
+  const refusal = typeof across === 'object' ? across : height;
+  if (typeof refusal === 'object' && refusal.error.message !== '') {
+    own.unshift(refusal.error.message.replace(/^quantity/, refusal === across ? 'diameter' : 'cone'));
   }
   // The sheet cannot say this while its own formula of faults is in error.
-  const across = cells.value('drums', `K${job.row}`);
   const width = typeof across === 'number' ? across * profile.units.dimension.scale : undefined;
   if (width !== undefined && (width < drumWidths.least || width > drumWidths.most)) own.unshift(noSuchWidth);
   // What the sheet itself found about a row says more than the function that then has no result.
@@ -113,8 +114,8 @@ function stopFor(field: FieldId, words: string, cells: JobCells, job: Job, profi
 
 /** The check speaks of a cone's top and bottom, the guide of the drum and its drain. */
 function reworded(words: string): string {
-  const said = words
-    .replace(/^The \w+ is not allowed: |^[\w ]+: .*? is not allowed; /, '')
+  const said = withoutNames(words)
+    .replace(/^The \w+ is not allowed: |^.*? is not allowed; /, '')
     .replace(/\btop \(/, 'the inside diameter (');
   return capitalized(said);
 }

@@ -76,7 +76,9 @@ export function drumsOf(
         massPerLegOfTwo: weighed.headings.some((heading) => heading.startsWith(ofTwo)) ? figure(weighed, ofTwo) : '',
       });
     } catch (error) {
-      left.push(`${name}: ${error instanceof Error ? error.message : String(error)}`);
+      const why = error instanceof Error ? error.message : String(error);
+      // The name of an argument of the sheet's own formula tells a reader nothing.
+      left.push(`${name}: ${why.replace(/^quantity: /, '')}`);
     }
   }
   left.push(...withoutRow(list, made, drumSheet));

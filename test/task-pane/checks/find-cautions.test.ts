@@ -121,7 +121,7 @@ describe('cautions of a workbook', () => {
     const host = new Host({ S: { A1: 22.5, B1: '=1+SILT.CONE.ANGLE("US",4,A1,9)' } });
     host.give('S', 'B1', error('#VALUE!'));
     expect(await linesFor(host)).toEqual([
-      'wrong S!A1: A1 holds 22.5. bottom: 22.5 in is not allowed; give a length from 0 up to top (4 in). (S!B1)',
+      'wrong S!A1: A1: 22.5 in is not allowed; give a length from 0 up to top (4 in). (S!B1)',
     ]);
   });
 
@@ -182,8 +182,12 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
     const lines = await typedInto('US/cone-cut-plan', { 'Drums!G5': '', 'Drums!G6': '' });
     const wrong = lines.filter((one) => one.startsWith('wrong'));
     expect(wrong, wrong.join('\n')).toHaveLength(2);
-    expect(wrong[0]).toMatch(/^wrong Drums!G5: Cone height, Fern: the cell is empty\. height: .*\(Patterns!B5 /);
-    expect(wrong[1]).toMatch(/^wrong Drums!G6: Cone height, Moss: the cell is empty\. height: /);
+    expect(wrong[0]).toMatch(
+      /^wrong Drums!G5: Cone height, Fern: the cell is empty; give a length of more than 0 in\. \(Patterns!B5 /,
+    );
+    expect(wrong[1]).toMatch(
+      /^wrong Drums!G6: Cone height, Moss: the cell is empty; give a length of more than 0 in\. /,
+    );
   });
 
   test('the only drum without a width lacks its diameter, and nothing that follows from it is a cause of its own', async () => {
@@ -193,18 +197,31 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
     ]);
     const lines = await typedInto('US/cone-cut-plan', { 'Drums!C5': '', ...Object.fromEntries(others) });
     const wrong = lines.filter((one) => one.startsWith('wrong') && !one.includes('#VALUE!'));
-    expect(wrong[0]).toMatch(
-      /^wrong Drums!C5 Drums!D5.*: Inside diameter, Fern: the cell is empty\. top: blank is not/,
-    );
+    expect(wrong[0]).toMatch(/^wrong Drums!C5 Drums!D5.*: Inside diameter, Fern: the cell is empty; give a length /);
     expect(wrong.filter((one) => !one.startsWith('wrong Drums!C5'))).toEqual([]);
   });
 
   test('each row has its own fault, at the cell that was typed', async () => {
     const lines = await typedInto('US/cone-cut-plan', { 'Drums!C5': '22,3', 'Drums!A8': 'Rush', 'Drums!C8': 'wide' });
     const wrong = lines.filter((one) => one.startsWith('wrong'));
-    expect(wrong[0]).toMatch(/^wrong Drums!C5: Inside diameter, Fern: the cell holds “22,3”\. .*22,3.* \(Drums!K5 /);
-    expect(wrong[1]).toMatch(/^wrong Drums!C8: Inside diameter, Rush: the cell holds “wide”\. .*wide.* \(Drums!K8 /);
+    // The label of the cell, what was typed, once, and what is allowed; no name of an argument, such as quantity.
+    const what = 'wrong Drums!C5: Inside diameter, Fern: “22,3” could be 22.3 or 223; write the one that you mean.';
+    expect(wrong[0]?.slice(0, what.length)).toBe(what);
+    expect(wrong[1]).toMatch(
+      /^wrong Drums!C8: Inside diameter, Rush: “wide” is not allowed; give a dimension \(in, .*\), such as 22 1\/2 in\. \(Drums!K8 /,
+    );
     expect(wrong.filter((one) => /Drums!C[58]/.test(one))).toHaveLength(2);
+  });
+
+  test('a part of an entry that is refused is shown in the whole, and other cells have their labels', async () => {
+    const lines = await typedInto('US/cone-cut-plan', { 'Drums!C5': '2 1/2 feetz', 'Drums!F6': 24 });
+    const wrong = lines.filter((one) => one.startsWith('wrong'));
+    expect(wrong[0]).toMatch(
+      /^wrong Drums!C5: Inside diameter, Fern: “2 1\/2 feetz” is not allowed: feetz is not a unit that is read here; give .*, such as 20 ft\. /,
+    );
+    expect(wrong[1]).toMatch(
+      /^wrong Drums!F6: Drain bore, Moss: 24 in is not allowed; .* less than “Diameter used” \(21\.75 in\)\. /,
+    );
   });
 
   test('a deadly ammonia reading is the first line, with its day', async () => {
@@ -225,7 +242,7 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
     const lines = await typedInto('metric/materials-sheet', { 'Bank!B6': -5 });
     const wrong = lines.filter((one) => one.startsWith('wrong'));
     expect(wrong, wrong.join('\n')).toHaveLength(1);
-    expect(wrong[0]).toMatch(/^wrong Bank!B6: drum diameter holds -5\. bank: drum diameter: -5 mm/);
+    expect(wrong[0]).toMatch(/^wrong Bank!B6: drum diameter: -5 mm is not allowed; give a length of more than 0 mm\. /);
   });
 });
 

@@ -380,7 +380,11 @@ describe('the view at 320 pixels', () => {
     await caption().filter({ hasText: 'Settling drum in section' }).waitFor();
     const wrong = [
       ['Inside diameter of the drum', '-1', '-1 mm is not allowed; give a length of more than 0 mm'],
-      ['Inside diameter of the drum', '1e400', '1e400 mm is not allowed; give a dimension (mm, in, cm, m, ft or yd)'],
+      [
+        'Inside diameter of the drum',
+        '1e400',
+        '1e400 mm is not allowed; give a dimension (mm, in, cm, m, ft or yd), such as 20 mm',
+      ],
       [
         'Cone’s diameter at the top',
         '60 cm',

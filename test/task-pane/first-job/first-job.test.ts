@@ -219,6 +219,12 @@ describe('a reading that cannot be', () => {
       'Inside diameter is empty. Give the diameter, or the girth.',
       'Drain bore is empty. A drain of 0 lets nothing out.',
     ]);
+    // Typed on the sheet; the function's own name for it is not said.
+    await host.write([{ sheet: 'Drums', row: 4, column: 2, cells: [['2 1/2 feetz']] }]);
+    const [unread] = (await verdict(host, job, 'US')).stops;
+    expect(unread?.sentence).toMatch(
+      /^Inside diameter: 2 1\/2 feetz\. Feetz is not a unit .*, such as 20 ft\. Measure it/,
+    );
   });
 
   test('stops at its check and names its measurement, with the way out', async () => {
@@ -244,12 +250,16 @@ describe('a reading that cannot be', () => {
     const refused: readonly (readonly [FieldId, string, string])[] = [
       ['depth', '-1', 'Water above the cone: -1 in is not allowed; give a length of more than 0 in'],
       ['depth', '0', 'Water above the cone: 0 or blank is not allowed; give a length of more than 0 in'],
-      ['diameter', '1e400', 'Inside diameter: 1e400 in is not allowed; give a dimension (in, mm, cm, m, ft or yd)'],
+      [
+        'diameter',
+        '1e400',
+        'Inside diameter: 1e400 in is not allowed; give a dimension (in, mm, cm, m, ft or yd), such as 22 1/2 in',
+      ],
       ['wall', '-1/8', 'Wall of the drum: -0.125 in is not allowed; give a length of at least 0 in'],
       ['sheetLength', '0', 'Length of a sheet: 0 or blank is not allowed; give a length of more than 0 in'],
       ['lap', '-1', 'Lap of a seam: -1 in is not allowed; give a length of at least 0 in'],
       ['angle', '-45', 'Wall of the cone from level: -45 degrees is not allowed; give an angle of more than 0 degrees'],
-      ['drain', '5 kg', 'Drain bore: 5 kg is a mass; give a dimension (in, mm, cm, m, ft or yd)'],
+      ['drain', '5 kg', 'Drain bore: 5 kg is a mass; give a dimension (in, mm, cm, m, ft or yd), such as 22 1/2 in'],
     ];
     for (const [id, text, message] of refused) await expect(fill(id, text)).rejects.toThrow(message);
     expect(await host.values('Drums', 'C5:F5')).toEqual([['', '', '', '']]);
