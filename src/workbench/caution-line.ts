@@ -1,6 +1,6 @@
 import type { SheetHost } from '../hosts/sheet-host';
 import type { Cautions, CautionWatch } from '../task-pane/checks/caution-watch';
-import { placeOf } from '../task-pane/checks/view';
+import { placeOf } from '../task-pane/checks/place-words';
 import { make, makeButton, replace } from '../task-pane/dom';
 import { attempt, part } from './page-parts';
 

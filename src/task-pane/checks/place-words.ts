@@ -1,9 +1,15 @@
+import { cellName } from '../../hosts/address';
 import type { CellResult } from '../../hosts/workbook-model';
 import type { Book, Spot } from '../cell-formula/book';
 
 /** Headings are at most this many rows above, and a row of headings has at least this many cells. */
 const furthest = 400;
 const fewest = 3;
+
+/** `Drums!C5`. */
+export function placeOf({ sheet, row, column }: Spot): string {
+  return `${sheet}!${cellName(row, column)}`;
+}
 
 /** A cell in a person's words, its heading and its row: `Cone height, Moss`. Blank if the sheet does not say. */
 export function placeWords(book: Book, { sheet, row, column }: Spot): string {
