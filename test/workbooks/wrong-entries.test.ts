@@ -74,6 +74,39 @@ describe('the cone cut plan', () => {
     expect(value('Stand and ports', 'D19')).toContain('CAUTION: 65 kg/m3 is not likely');
   });
 
+  it.each([
+    ['girth', 'Drums!D5', '2 1/2 feetz', 'girth: feetz is not a unit that is read here; '],
+    ['wall', 'Drums!E5', 'thin', 'thickness: thin is not allowed; give a dimension '],
+    ['girth of less than nothing', 'Drums!D5', -1, 'girth: -1 in is not allowed; '],
+  ])('refuses a drum of which a %s beside its diameter cannot be used', async (what, cell, entry, message) => {
+    const { type, value } = await opened('cone-cut-plan', 'US');
+    expect([value('Drums', 'K5'), value('Drums', 'M5')]).toEqual([22.5, '']);
+    await type({ [cell]: entry });
+    // The diameter was used, and the entry passed over in silence.
+    for (const [sheet, result] of [
+      ['Drums', 'K5'],
+      ['Patterns', 'B5'],
+    ] as const) {
+      expect(value(sheet, result), sheet).toMatchObject({ error: { message: expect.stringContaining(message) } });
+    }
+    const [word = ''] = what.split(' ');
+    expect(value('Drums', 'M5')).toContain(word);
+    expect(value('Drums', 'A13')).toContain(`Check Fern: `);
+    expect([value('Drums', 'M6'), value('Patterns', 'B6')]).toEqual(['', expect.any(Number)]);
+    // A 0 may mean that nothing was measured.
+    await type({ [cell]: 0 });
+    expect([value('Drums', 'K5'), value('Drums', 'M5')]).toEqual([22.5, '']);
+  });
+
+  it('tells of a girth that does not belong to the diameter beside it, and of sizes without a drum', async () => {
+    const { type, value } = await opened('cone-cut-plan', 'US');
+    // Read as 30 in, which is no girth of a drum of 22 1/2 in.
+    await type({ 'Drums!D5': '2 1/2 feets', 'Drums!D6': 69, 'Drums!F8': 4 });
+    expect(value('Drums', 'M5')).toBe('The girth gives another diameter: clear the one that is wrong. ');
+    expect(value('Drums', 'M6')).toBe('');
+    expect(value('Drums', 'M8')).toContain('Give the drum a name. Give the diameter, or the girth.');
+  });
+
   it('tells of parts and shares in the base mix that nobody mixes', async () => {
     const { type, value } = await opened('cone-cut-plan', 'US');
     await type({ 'Base mix!B17': 0.16, 'Base mix!B18': 10 });

@@ -29,6 +29,8 @@ export interface Verdict {
 /** Words of the sheets' own messages, and the field that each is about; the first that occurs counts. */
 const about: readonly (readonly [words: RegExp, field: FieldId | 'width' | 'cone'])[] = [
   [/give the drum a name/i, 'name'],
+  [/^(the )?girth\b/i, 'girth'],
+  [/^(the )?wall\b/i, 'wall'],
   [/sheet in any rotation|^(the )?pieces|\bpieces must/i, 'pieces'],
   [/\blap\b/i, 'lap'],
   [/drain|^(the )?bottom/i, 'drain'],
@@ -66,7 +68,8 @@ export function verdictOf(cells: JobCells, job: Job, profile: Profile): Verdict 
   const [across, height] = ['K', 'G'].map((column) => cells.value('drums', `${column}${job.row}`));
   const refusal = typeof across === 'object' ? across : height;
   if (typeof refusal === 'object' && refusal.error.message !== '') {
-    own.unshift(refusal.error.message.replace(/^quantity/, refusal === across ? 'diameter' : 'cone'));
+    const { message } = refusal.error;
+    own.unshift(refusal === across ? message.replace(/^quantity/, 'diameter').replace(/^thickness/, 'wall') : message);
   }
   // The sheet cannot say this while its own formula of faults is in error.
   const width = typeof across === 'number' ? across * profile.units.dimension.scale : undefined;

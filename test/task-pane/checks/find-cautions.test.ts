@@ -213,6 +213,14 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
     expect(wrong.filter((one) => /Drums!C[58]/.test(one))).toHaveLength(2);
   });
 
+  test('a girth or a wall that cannot be read, though the drum has its diameter', async () => {
+    const lines = await typedInto('US/cone-cut-plan', { 'Drums!D5': 'about 72', 'Drums!E6': 'thin' });
+    const wrong = lines.filter((one) => one.startsWith('wrong'));
+    expect(wrong[0]).toMatch(/^wrong Drums!D5: Girth, Fern: “about 72” is not allowed; give .* \(Drums!K5 /);
+    expect(wrong[1]).toMatch(/^wrong Drums!E6: Wall, Moss: “thin” is not allowed; give .* \(Drums!K6 /);
+    expect(wrong, wrong.join('\n')).toHaveLength(2);
+  });
+
   test('a part of an entry that is refused is shown in the whole, and other cells have their labels', async () => {
     const lines = await typedInto('US/cone-cut-plan', { 'Drums!C5': '2 1/2 feetz', 'Drums!F6': 24 });
     const wrong = lines.filter((one) => one.startsWith('wrong'));

@@ -53,6 +53,8 @@ const settingNotes: readonly (readonly [row: number, likely: Likely, meaning: st
 /** What can be wrong with the sizes of a drum: the columns to color, and the word of the message that colors them. */
 const faults = [
   { columns: ['C', 'D'], words: 'diameter' },
+  { columns: ['D', 'D'], words: 'girth' },
+  { columns: ['E', 'E'], words: 'wall' },
   { columns: ['F', 'F'], words: 'drain' },
   { columns: ['G', 'G'], words: 'cone' },
   { columns: ['H', 'H'], words: 'pieces' },
@@ -60,9 +62,27 @@ const faults = [
   { columns: ['J', 'J'], words: 'water' },
 ] as const;
 
+const ofRows = (letter: string): string => `${letter}5:${letter}${last}`;
+
+function fromGirth(girth: string): string {
+  return `SILT.TANK.GIRTH(SiltUnits,${girth},${ofRows('E')})`;
+}
+
+/**
+ * The diameter of each drum: as typed, else from its girth. A girth or a wall beside a diameter is read too, so that one
+ * that cannot be right is refused and not passed over in silence; a wall alone is read beside a girth that fits every wall.
+ */
+function diametersUsed(): string {
+  const [diameter, girth, wall] = ['C', 'D', 'E'].map(ofRows);
+  const beside = `IF((${girth}<>"")*(${girth}<>0),${fromGirth(girth ?? '')},IF(${wall}="",0,${fromGirth('"10 m"')}))`;
+  // A diameter is read last, because the cause of an error is looked for in the last call first.
+  return `IF(${diameter}="",IF(${girth}="","",${fromGirth(girth ?? '')}),IF(ISERROR(${beside}),${beside},SILT.UNIT.READ(SiltUnits,"dimension",${diameter})))`;
+}
+
 /** The mistakes in the row of each drum; blank if there are none. */
-function drumFaults(): string {
-  const column = (letter: string): string => `${letter}5:${letter}${last}`;
+function drumFaults(profile: ReadyProfile): string {
+  const us = profile === 'US';
+  const column = ofRows;
   const size = (letter: string): string => `IFERROR(${readAs('dimension', column(letter))},-1)`;
   const bound = (text: string): string => readAs('dimension', `"${text}"`);
   const diameter = `IF(ISNUMBER(${column('K')}),${column('K')},9.9E+99)`;
@@ -70,10 +90,21 @@ function drumFaults(): string {
   const unread = (letter: string): string => `(${column(letter)}<>"")*(${size(letter)}=-1)`;
   const givenAnd = (letter: string, condition: string): string => `(${column(letter)}<>"")*(${condition})`;
   const missingOrZero = (letter: string): string => `(${column(letter)}="")+(${size(letter)}=0)>0`;
-  return `IF((${column('A')}="")*(${column('C')}="")*(${column('D')}=""),"",${[
+  const isUnused = ['A', 'C', 'D', 'E', 'F', 'J'].map((letter) => `(${column(letter)}="")`).join('*');
+  return `IF(${isUnused},"",${[
     caution(`${column('A')}=""`, 'Give the drum a name.'),
     caution(`(${column('C')}="")*(${column('D')}="")`, 'Give the diameter, or the girth.'),
-    caution(`ISERROR(${column('K')})`, 'The diameter cannot be read: see column K.'),
+    caution(unread('C'), `The inside diameter cannot be read: give a length such as ${us ? '22 1/2 in' : '575 mm'}.`),
+    caution(unread('D'), `The girth cannot be read: give a length such as ${us ? '72 in' : '1830 mm'}, or clear it.`),
+    caution(unread('E'), `The wall cannot be read: give a length such as ${us ? '0 1/8 in' : '3 mm'}, or clear it.`),
+    caution(
+      `ISERROR(${column('K')})*(${['C', 'D', 'E'].map(unread).join('+')}=0)`,
+      'There is no diameter: see column K, and check the girth and the wall.',
+    ),
+    caution(
+      `(${column('C')}<>"")*IFERROR(ABS(${fromGirth(column('D'))}-${diameter})>${diameter}/20,FALSE)`,
+      'The girth gives another diameter: clear the one that is wrong.',
+    ),
     caution(
       `ISNUMBER(${column('K')})*((${diameter}<${bound(`${1000 * drumWidths.least} mm`)})+(${diameter}>${bound(`${1000 * drumWidths.most} mm`)}))`,
       noSuchWidth,
@@ -153,17 +184,13 @@ export function drumsSheet(profile: ReadyProfile): SheetData {
     .across('F6', us ? [4, 9, 2, 0.75, 20] : [100, 230, 2, 20, 500], 'input')
     .across('A7', ['Sedge', 'vinegar', '', us ? 72 : 1830, us ? 0.125 : 3], 'input')
     .across('F7', us ? [4, 9.5, 1, 0.75, 19.5] : [100, 240, 1, 20, 490], 'input')
-    .put(
-      'K5',
-      `=IF(C5:C${last}<>"",SILT.UNIT.READ(SiltUnits,"dimension",C5:C${last}),IF(D5:D${last}<>"",SILT.TANK.GIRTH(SiltUnits,D5:D${last},E5:E${last}),""))`,
-      formatted('result', formats.two),
-    )
+    .put('K5', `=${diametersUsed()}`, formatted('result', formats.two))
     .put(
       'L5',
       `=IF(A5:A${last}="","",SILT.CONE.HEIGHT(SiltUnits,K5:K${last},F5:F${last},45))`,
       formatted('result', formats.two),
     )
-    .put('M5', `=${drumFaults()}`, 'note')
+    .put('M5', `=${drumFaults(profile)}`, 'note')
     .wide(
       `A${last + 1}:K${last + 1}`,
       `=IF(TEXTJOIN("",TRUE,M5:M${last})="","","Check "&TEXTJOIN(" ",TRUE,IF(M5:M${last}="","",A5:A${last}&": "&M5:M${last})))`,
