@@ -1,6 +1,7 @@
 import type { CellScalar } from '../../hosts/workbook-model';
 import { readProfile } from '../../units/profile';
 import { freshId, make, replace } from '../dom';
+import { shownFigure } from '../shown-figure';
 import { drumWords } from './drum-words';
 import type { DrumFigures } from './recognition';
 import { type DrumField, type DrumRequest, drumFields } from './request';
@@ -28,7 +29,8 @@ export interface DrumForm {
 export function createDrumForm(units: string, changed: () => void): DrumForm {
   let profile = units;
   const inputs = new Map<DrumField, HTMLInputElement>();
-  const fromSheet = new Set<DrumField>();
+  /** The figures of the sheet themselves; their fields show computed ones with few digits. */
+  const fromSheet = new Map<DrumField, CellScalar>();
   const typedOver = new Set<DrumField>();
   const symbols: HTMLElement[] = [];
   const faults = new Map<DrumField, HTMLElement>();
@@ -67,7 +69,7 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
     for (const one of symbols) replace(one, symbol);
   };
   const clearFromSheet = (): void => {
-    for (const field of fromSheet) setText(field, '');
+    for (const field of fromSheet.keys()) setText(field, '');
     fromSheet.clear();
   };
   const setText = (field: DrumField, text: string): void => {
@@ -92,8 +94,8 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
       if (!isAgain) typedOver.clear();
       for (const [field, value] of Object.entries(figures) as [DrumField, CellScalar][]) {
         if (typedOver.has(field)) continue;
-        setText(field, String(value));
-        fromSheet.add(field);
+        setText(field, shownFigure(String(value)));
+        fromSheet.set(field, value);
       }
     },
     inUnits: (next) => {
@@ -117,7 +119,9 @@ export function createDrumForm(units: string, changed: () => void): DrumForm {
     complain,
     request: () => {
       const figures = Object.fromEntries(
-        [...inputs].flatMap(([field, { value }]) => (value.trim() === '' ? [] : [[field, asTyped(value)]])),
+        [...inputs].flatMap(([field, { value }]) =>
+          value.trim() === '' ? [] : [[field, fromSheet.get(field) ?? asTyped(value)]],
+        ),
       );
       if (figures.drumDiameter === undefined || figures.depth === undefined) return undefined;
       return { what: 'drum', units: profile, figures };

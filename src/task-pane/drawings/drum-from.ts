@@ -1,6 +1,8 @@
 import type { Block, SheetHost } from '../../hosts/sheet-host';
 import type { CellResult, CellScalar } from '../../hosts/workbook-model';
+import { withoutNames } from '../checks/entry-words';
 import { first, type Grid } from '../follow/grid';
+import { UserError } from '../user-error';
 import { figuresAround } from './drum-around';
 import { drumWords } from './drum-words';
 import type { DrumFigures } from './recognition';
@@ -28,28 +30,28 @@ export async function drumFromRow(
   for (let row = values.length - 2; row >= 0; row--) {
     const headings = values[row] ?? [];
     if (headings.filter((one) => typeof one === 'string' && /[a-z]/i.test(one)).length < 3) continue;
-    const figures = givenFigures(
-      Object.fromEntries(drumFields.map((field) => [field, figureUnder(headings, line, field)])),
-    );
+    const under = Object.fromEntries(drumFields.map((field) => [field, cellUnder(headings, line, field)]));
+    if (under.drumDiameter === '' || under.depth === '') continue;
+    const fault = Object.values(under).find((value) => typeof value === 'object');
+    if (fault !== undefined) {
+      throw new UserError(`This drum cannot be drawn: ${withoutNames(fault.error.message || fault.error.code)}.`);
+    }
+    const figures = givenFigures(under);
     if (figures.drumDiameter !== undefined && figures.depth !== undefined)
       return { ...givenFigures(await figuresAround(sheet, host)), ...figures };
   }
   return undefined;
 }
 
-/** The first figure under a heading that means the field. */
-function figureUnder(headings: readonly CellResult[], line: readonly CellResult[], field: DrumField): CellResult {
+/** The first cell that is not empty under a heading that means the field. What is in it may not be readable. */
+function cellUnder(headings: readonly CellResult[], line: readonly CellResult[], field: DrumField): CellResult {
   for (const words of drumWords[field].headings) {
     const at = headings.findIndex(
-      (one, column) => typeof one === 'string' && words.test(one.trim()) && isFigure(line[column]),
+      (one, column) => typeof one === 'string' && words.test(one.trim()) && (line[column] ?? '') !== '',
     );
     if (at >= 0) return line[at] ?? '';
   }
   return '';
-}
-
-function isFigure(value: CellResult | undefined): boolean {
-  return typeof value === 'number' || (typeof value === 'string' && /^\s*[\d.]/.test(value));
 }
 
 function givenFigures(figures: Readonly<Partial<Record<DrumField, CellResult>>>): DrumFigures {

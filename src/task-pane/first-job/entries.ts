@@ -5,16 +5,20 @@ import { dateOfSerial } from '../../units/date';
 import { numberAtHead } from '../../units/number-text';
 import type { Profile } from '../../units/profile';
 import { tidyText } from '../../units/text';
+import { isAsTyped } from '../shown-figure';
 import type { Field } from './field';
 import { cellOf, type FieldId, fields, heightWays, type Ways, widthWays } from './fields';
 import type { JobCells } from './job-cells';
 
 /** What a person typed as its cell holds it: a number where it is only a number, fractions included, else the text. */
-function asCell({ kind }: Field, text: string): CellScalar {
-  const typed = text.trim();
+function asCell({ kind }: Field, given: string): CellScalar {
+  const typed = given.trim();
   if (kind === undefined) return typed.replace(/^[=\s]+/, '');
-  const head = numberAtHead(tidyText(typed));
+  const text = tidyText(typed);
+  const head = numberAtHead(text);
   const isNumber = head !== undefined && 'value' in head && head.rest === '' && Number.isFinite(head.value);
+  // Of 22 1/3, which has no end as a number, the cell holds what was typed; every function reads it.
+  if (isNumber && text.includes('/') && !isAsTyped(head.value)) return typed;
   // A date is text, so that no program reads it in another order of day and month.
   return isNumber && kind !== 'date' ? head.value : typed;
 }

@@ -1,5 +1,6 @@
 import type { Profile } from '../../units/profile';
 import { freshId, make } from '../dom';
+import { shownFigure } from '../shown-figure';
 import { type BoundField, createBoundField } from './bound-field';
 import { typedIn, wayInUse } from './entries';
 import { type FieldId, fields, type Ways } from './fields';
@@ -66,7 +67,7 @@ export function createStepForm(
       if (isFirst) for (const { ways, choose } of choices) choose(wayInUse(cells, ways, job.row));
       isFirst = false;
       for (const field of all) {
-        if (cells.has(fields[field.id].sheet)) field.show(typedIn(cells, field.id, job.row), profile);
+        if (cells.has(fields[field.id].sheet)) field.show(shownFigure(typedIn(cells, field.id, job.row)), profile);
       }
     },
     go: (id) => {

@@ -5,6 +5,7 @@ import { capitalized } from '../../units/text';
 import { Unreadable } from '../../units/unreadable';
 import { drumWidths, noSuchWidth } from '../../workbooks/sheets/cone-cut-plan/drum-widths';
 import { withoutNames } from '../checks/entry-words';
+import { shownFigure } from '../shown-figure';
 import { typedIn, wayInUse } from './entries';
 import { figure, placeRow } from './facts';
 import { type FieldId, fields, heightWays, widthWays } from './fields';
@@ -105,7 +106,7 @@ const again: ReadonlySet<FieldId> = new Set(['drain', 'diameter', 'girth']);
 
 /** `Drain bore: 24 in. The drain is as wide as the drum. Measure it again: …` */
 function stopFor(field: FieldId, words: string, cells: JobCells, job: Job, profile: Profile): Stop {
-  const typed = typedIn(cells, field, job.row);
+  const typed = shownFigure(typedIn(cells, field, job.row));
   const { kind, label } = fields[field];
   const isBare = typed !== '' && Number.isFinite(Number(typed)) && kind !== undefined && kind !== 'count';
   const given =

@@ -96,6 +96,12 @@ describe('what is selected is drawn', () => {
     expect(given).not.toBe('');
   });
 
+  test('a diameter that the sheet has computed of a girth is shown with the digits that matter', async () => {
+    await select('Drums', 'B7');
+    await page.getByText('Settling drum in section (Drums, row 7)').waitFor();
+    await expect.poll(() => page.getByLabel('Inside diameter of the drum').inputValue()).toBe('22.67');
+  });
+
   test('the form of a drum follows the workbook to other units', async () => {
     await select('Drums', 'B5');
     await page.getByText('Settling drum in section (Drums, row 5)').waitFor();

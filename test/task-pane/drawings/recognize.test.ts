@@ -152,6 +152,17 @@ describe('drums', async () => {
     }
   });
 
+  test('a figure that cannot be read is not left out of the drawing in silence', async () => {
+    const host = await sampleHost('US/cone-cut-plan');
+    host.change('Drums', 'G5', 'about 9');
+    expect(await look(host, 'Drums', 'B5')).toMatchObject({ drum: { coneHeight: 'about 9' } });
+    // The diameter that was typed is not drawn where the sheet does not use it.
+    host.give('Drums', 'K5', { error: { code: '#VALUE!', message: 'girth: thin is not allowed; give a length' } });
+    expect(await look(host, 'Drums', 'B5')).toEqual({
+      sentence: 'This drum cannot be drawn: thin is not allowed; give a length.',
+    });
+  });
+
   test('a row of drums without those sheets has its own figures only', async () => {
     const cells = { A1: 'Drum', B1: 'Inside diameter', C1: 'Water above', A2: 'Fern', B2: 22, C2: 20 };
     expect(await look(new MemoryHost({ Drums: cells }), 'Drums', 'A2')).toMatchObject({

@@ -273,6 +273,10 @@ describe('a reading that cannot be', () => {
     await expect(fill('22,5 in')).rejects.toThrow('22,5 in could be 22.5 in or 225 in; write the one that you mean');
     await expect(fill('wide')).rejects.toThrow('wide');
     expect(await host.values('Drums', 'F5')).toEqual([[4]]);
+    // A third has no end as a number; the cell keeps what was typed, and the sheet reads it.
+    await fillField(host, job, 'diameter', { text: '22 1/3', profile: readProfile('US') });
+    expect(await host.values('Drums', 'C5')).toEqual([['22 1/3']]);
+    expect(await host.values('Drums', 'K5')).toEqual([[expect.closeTo(22 + 1 / 3, 12)]]);
     // Text is never a formula of the person's workbook.
     await fillField(host, job, 'name', { text: '=1+1', profile: readProfile('US') });
     expect(await host.values('Drums', 'A5')).toEqual([['1+1']]);
