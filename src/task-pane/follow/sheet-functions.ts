@@ -38,6 +38,7 @@ const functions: Readonly<Record<string, (...given: readonly Grid[]) => Grid>> =
     return places.map((line) => line.map((place) => valueAt(place, then, otherwise)));
   },
   ISNUMBER: (values = []) => values.map((line) => line.map((value) => typeof value === 'number')),
+  ISERROR: (values = []) => values.map((line) => line.map((value) => typeof value === 'object')),
   COLUMNS: (table = []) => single(widthOf(table)),
   ROWS: (table = []) => single(table.length),
   SEQUENCE: (rows = single(1), columns = single(1), start = single(1)) =>

@@ -213,6 +213,11 @@ describe('one cause is one line, at the cell that was typed or left empty', () =
     expect(wrong.filter((one) => /Drums!C[58]/.test(one))).toHaveLength(2);
   });
 
+  test('a caution about a drum is at its diameter, or at its girth where that is used', async () => {
+    expect((await typedInto('US/cone-cut-plan', { 'Patterns!B15': 'Fern' }))[0]).toMatch(/^caution Drums!C5 /);
+    expect((await typedInto('US/cone-cut-plan', { 'Patterns!B15': 'Sedge' }))[0]).toMatch(/^caution Drums!D7 /);
+  });
+
   test('a girth or a wall that cannot be read, though the drum has its diameter', async () => {
     const lines = await typedInto('US/cone-cut-plan', { 'Drums!D5': 'about 72', 'Drums!E6': 'thin' });
     const wrong = lines.filter((one) => one.startsWith('wrong'));
