@@ -151,6 +151,7 @@ describe('sizes that must be a mistake', () => {
       'Drums!C5': 223,
       'Drums!F6': 0,
       'Drums!C7': 9,
+      'Drums!D7': '',
       'Drums!G7': 10,
       'Drums!A8': 'Reed',
       'Drums!C8': '22,3',
@@ -159,7 +160,7 @@ describe('sizes that must be a mistake', () => {
     expect(said[0]).toBe('No drum has this diameter: check the number and its unit.');
     expect(said[1]).toBe('A drain of 0 lets nothing out.');
     expect(said[2]).toBe('The cone is taller than the drum is wide.');
-    expect(said[3]).toMatch(/^The diameter cannot be read: see column K\./);
+    expect(said[3]).toMatch(/^The inside diameter cannot be read: give a length such as 22 1\/2 in\./);
     expect(value('Drums', 'A13')).toMatch(/^Check Fern: No drum .*Moss: A drain of 0/);
     await type({ 'Drums!F7': 10, 'Drums!G7': 4 });
     expect(String(value('Drums', 'M7')).trim()).toBe('The drain is as wide as the drum.');
