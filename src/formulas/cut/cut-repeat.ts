@@ -11,26 +11,42 @@ import { recipeFor, type Start, startsOfSheets } from './cut-starts';
 const stepsAnEffort = { sheet: 2e6, all: 12e6 };
 /**
  * The shares of the effort for the rest after the full sheets, for the search of all pieces, and for one more on a sheet; of
- * few pieces in all, more, and once more if one more would nearly fit.
+ * few pieces in all, more, and once more if one more would nearly fit. A share of the rest of many pieces is small, as
+ * their last sheet is a small part of the whole length.
  */
-const shares = { rest: 0.4, search: 0.25, more: 0.35, moreOfFew: 0.6, again: 0.7 };
+const shares = {
+  few: { rest: 0.7, search: 0.1, more: 0.6 },
+  many: { rest: 0.25, search: 0.05, more: 0.35 },
+  again: 0.7,
+};
 const fewPieces = 40;
 /** Pieces that are searched on rough rows are searched for so many times as long: no plan of more is so far from the best. */
-const longerOnRough = 1.5;
+const longerOnRough = 1.75;
+/** A larger order is searched for longer by the number of its pieces, at most twice as long. */
+const largeOrder = { pieces: 60, longer: 2 };
 const nearly = 1.015;
 const bestStarts = 8;
 /** Whether more pieces lie on one sheet is searched on a sheet this many times as long. */
 const longerSheet = 1.5;
 
 /** The shorter of two layouts: that of the search, and good sheets repeated. */
-export function bestLayout(job: Job, effort: number): Layout {
+export function bestLayout(job: Job, asked: number): Layout {
+  const effort = asked * Math.min(largeOrder.longer, Math.max(1, job.pieces.length / largeOrder.pieces));
   if (areaOf(job, [...job.pieces.keys()]) <= job.length * job.width) {
     return shortestLayout(job, job.pieces.length <= fewRough ? longerOnRough * effort : effort);
   }
   const repeated = repeatedLayout(job, effort);
   if (repeated === undefined) return shortestLayout(job, effort);
-  const searched = shortestLayout(job, effort * shares.search);
+  const searched = shortestLayout(job, effort * sharesOf(job).search);
   return isShorter(searched, repeated, job) ? searched : repeated;
+}
+
+function isFew({ pieces }: Job): boolean {
+  return pieces.length <= fewPieces;
+}
+
+function sharesOf(job: Job) {
+  return isFew(job) ? shares.few : shares.many;
 }
 
 function areaOf(job: Job, items: readonly number[]): number {
@@ -68,7 +84,7 @@ function repeatedLayout(job: Job, effort: number): Layout | undefined {
     left = [...waiting.values()].flat();
   }
   if (left.length > 0) {
-    for (const spot of shortestLayout(subJob(job, left), effort * shares.rest).spots) {
+    for (const spot of shortestLayout(subJob(job, left), effort * sharesOf(job).rest).spots) {
       spots.push({ ...spot, item: left[spot.item] ?? spot.item, sheet: sheets + spot.sheet });
     }
   }
@@ -115,11 +131,10 @@ function withMorePieces(job: Job, waiting: number, filled: readonly Spot[], effo
     const longer = { ...job.sheet, length: longerSheet * job.sheet.length };
     const jobOfMore = prepareJob(job.pieces.slice(0, more), longer);
     const search = (share: number) => shortestLayout(jobOfMore, effort * share, job.length);
-    const isFew = job.pieces.length <= fewPieces;
-    let layout = search(isFew ? shares.moreOfFew : shares.more);
+    let layout = search(sharesOf(job).more);
     const isNear = layout.used > job.length && layout.used < nearly * job.length;
     // Rectangles fit or do not, but other pieces come nearer step by step.
-    if (isFew && layout.sheets === 1 && isNear && shape.piece.shape === 'sector') layout = search(shares.again);
+    if (isFew(job) && layout.sheets === 1 && isNear && shape.piece.shape === 'sector') layout = search(shares.again);
     if (layout.sheets > 1 || layout.used > job.length) break;
     found = layout.spots;
   }
