@@ -4,6 +4,7 @@ const sides = 'A side is 1 or −1.';
 const twice = 'A place that is listed twice limits movements as it does once.';
 const hollow = 'A hollow is nearest to a line at its ends, which are corners; its other places are farther limits.';
 const center = 'Corners on each other lie on a line too, and a direction that is no number leads to no arc.';
+const offSheet = 'A typed list ignores what is written beside it, and a row that is not there has no stretches.';
 const inside = 'A corner inside of a corner is nearer to one of the lines there.';
 
 /** Changes to the search for cut plans that no test can or should notice. */
@@ -69,5 +70,22 @@ export const cutSearchHarmless: Harmless = {
     'to <= 0 -> to < 0': bound,
     'from >= line.length -> from > line.length': bound,
     'arc.radius > beside.radius -> arc.radius >= beside.radius': bound,
+  },
+  'src/formulas/cut/taken-rows.ts': {
+    'Math.max(0, -lowest) -> Math.min(0, -lowest)': offSheet,
+    'i + 1 < starts.length && lowest + i < this.rowCount -> i + 1 < starts.length || lowest + i < this.rowCount':
+      offSheet,
+    'i + 1 < starts.length -> true': offSheet,
+    'i + 1 < starts.length -> i + 1 <= starts.length': offSheet,
+    'i + 1 -> i - 1': offSheet,
+    'lowest + i < this.rowCount -> true': offSheet,
+    'lowest + i < this.rowCount -> lowest + i <= this.rowCount': offSheet,
+    'lowest + i -> lowest - i': offSheet,
+    'left >= right -> left > right': 'A stretch without length adds and takes the same.',
+    'last < 0 -> false': 'No place is tried where the last one is less than the first.',
+    'overlap > 0 -> overlap >= 0': 'Adding 0 changes nothing.',
+    'overlap < least -> overlap <= least': quick,
+    'row < rowCount -> row <= rowCount': offSheet,
+    'known !== undefined -> false': quick,
   },
 };

@@ -127,6 +127,15 @@ describe('the place of the least overlap', () => {
     expect(low.leastPlace(half, length, { from: 10, to: 10, step: 1 }, Infinity)).toMatchObject({ x: 0, overlap: 0 });
   });
 
+  it('is free of what is taken past the end of the sheet', () => {
+    const taken = sheet();
+    taken.take(grownOf(piece, 0), 0, length + 0.2, 1);
+    for (let row = 0; row + piece.count <= rowCount; row++) {
+      const tried = { from: row, to: row, step: 1 };
+      expect(taken.leastPlace(piece, length, tried, Infinity)).toEqual({ row, x: 0, overlap: 0 });
+    }
+  });
+
   it('counts the sums that it looks at', () => {
     // All sums of 20 rows, and of each of the 16 rows on which the piece fits the few that rule out what is no better.
     const [empty, full] = [sheet(), sheet()];
