@@ -33,6 +33,26 @@ describe('the water book', () => {
     await type({ 'Oxygen and alkali!B5': -1500 });
     expect(isError(value('Oxygen and alkali', 'B24'))).toBe(true);
   });
+
+  it('gives no dose for an older test if the last reading is text', async () => {
+    const { type, value } = await opened('water-book', 'metric');
+    await type({ 'Tests!A18': 46_200, 'Tests!B18': 24, 'Tests!C18': 7, 'Tests!H18': 'about 80' });
+    // The alkalinity of the week before was taken without a word.
+    expect(value('Oxygen and alkali', 'B21')).toBe('the last one is text');
+    expect(value('Oxygen and alkali', 'B22')).toBe(7);
+    expect(value('Oxygen and alkali', 'B24')).toContain('no dose');
+    expect(value('Oxygen and alkali', 'A29')).toContain('is text');
+    await type({ 'Tests!H18': 80, 'Tests!H6': 'about 80' });
+    expect(value('Oxygen and alkali', 'B21')).toBe(80);
+    expect(value('Oxygen and alkali', 'B24')).toBeGreaterThan(0);
+  });
+
+  it('gives no highest temperature or pH for a scenario if a test is text', async () => {
+    const { type, value } = await opened('water-book', 'US');
+    expect(value('For a scenario', 'B7')).toBeGreaterThan(60);
+    await type({ 'Tests!B7': '95 F', 'Tests!C8': '9,5' });
+    for (const cell of ['B5', 'B6', 'B7', 'B8', 'B9']) expect(value('For a scenario', cell)).toBe('a test is text');
+  });
 });
 
 describe('the materials sheet', () => {

@@ -2,30 +2,23 @@ import type { SheetData } from '../../../hosts/workbook-model';
 import { columnWidths, framed, print, withUnit } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted } from '../styles';
-import { testColumn } from './tests';
+import { type Reading, testColumn } from './tests';
+
+/** The figure of all tests; text may be the highest reading of all, so that none is taken from the others. */
+function ofNumbers(reading: Reading, rule: 'AVERAGE' | 'MIN' | 'MAX'): string {
+  const typed = testColumn(reading);
+  const figure = `${rule}(${typed})`;
+  const inUnit = reading === 'pH' ? figure : `SILT.UNIT.READ(SiltUnits,"${reading}",${figure})`;
+  return `=IF(SUMPRODUCT(ISTEXT(${typed})*1)>0,"a test is text",${inUnit})`;
+}
 
 /** Scenario input, where it comes from, and its formula over the sheet Tests. */
 const inputs = [
-  [
-    'temperature',
-    'mean of the tests',
-    `=SILT.UNIT.READ(SiltUnits,"temperature",AVERAGE(${testColumn('temperature')}))`,
-    'temperature',
-  ],
-  [
-    'coldest water',
-    'lowest of the tests',
-    `=SILT.UNIT.READ(SiltUnits,"temperature",MIN(${testColumn('temperature')}))`,
-    'temperature',
-  ],
-  [
-    'hottest water',
-    'highest of the tests',
-    `=SILT.UNIT.READ(SiltUnits,"temperature",MAX(${testColumn('temperature')}))`,
-    'temperature',
-  ],
-  ['pH', 'mean of the tests', `=AVERAGE(${testColumn('pH')})`, undefined],
-  ['highest pH', 'highest of the tests', `=MAX(${testColumn('pH')})`, undefined],
+  ['temperature', 'mean of the tests', ofNumbers('temperature', 'AVERAGE'), 'temperature'],
+  ['coldest water', 'lowest of the tests', ofNumbers('temperature', 'MIN'), 'temperature'],
+  ['hottest water', 'highest of the tests', ofNumbers('temperature', 'MAX'), 'temperature'],
+  ['pH', 'mean of the tests', ofNumbers('pH', 'AVERAGE'), undefined],
+  ['highest pH', 'highest of the tests', ofNumbers('pH', 'MAX'), undefined],
 ] as const;
 
 /** The farm's own water from the tests, named as scenario inputs. */

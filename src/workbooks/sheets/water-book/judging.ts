@@ -3,7 +3,7 @@ import { cautions } from '../cautions';
 import { columnWidths, framed, print, unitOf, withUnit } from '../frame';
 import type { ReadyProfile } from '../sheet-draft';
 import { formats, formatted, styles } from '../styles';
-import { readingAt, testColumn } from './tests';
+import { type Reading, readingAt, testColumn } from './tests';
 
 const species = [
   'tilapia',
@@ -91,6 +91,15 @@ export function verdictSheet(profile: ReadyProfile): SheetData {
   });
 }
 
+/** The last reading; text after it may be a later reading, so that no older one takes its place. */
+function lastReading(reading: Reading): string {
+  const typed = testColumn(reading);
+  const lastRow = (kind: string) => `SUMPRODUCT(MAX(${kind}(${typed})*ROW(${typed})))`;
+  return `=IF(${lastRow('ISTEXT')}>${lastRow('ISNUMBER')},"the last one is text",LOOKUP(9.9E+307,${typed}))`;
+}
+
+const isLastText = 'ISTEXT(B21)+ISTEXT(B22)+ISTEXT(B23)>0';
+
 /** The last row with room for a day of dosing. */
 const lastStep = 49;
 
@@ -143,18 +152,19 @@ export function careSheet(profile: ReadyProfile): SheetData {
     .put('B20', 100, 'input')
     .put('C20', unitOf('alkalinity'), 'note')
     .put('A21', 'Last measured alkalinity', 'heading')
-    .put('B21', `=LOOKUP(9.9E+307,${testColumn('alkalinity')})`, formatted('result', formats.whole))
+    .put('B21', lastReading('alkalinity'), formatted('result', formats.whole))
     .put('C21', 'the last reading on the sheet Tests', 'note')
     .put('A22', 'Last measured pH', 'heading')
-    .put('B22', `=LOOKUP(9.9E+307,${testColumn('pH')})`, formatted('result', formats.one))
+    .put('B22', lastReading('pH'), formatted('result', formats.one))
     .put('A23', withUnit('Last measured temperature', 'temperature'), 'heading')
-    .put('B23', `=LOOKUP(9.9E+307,${testColumn('temperature')})`, formatted('result', formats.one))
+    .put('B23', lastReading('temperature'), formatted('result', formats.one))
     .put('A24', withUnit('Total alkali to raise it', 'portion'), 'total')
     .put(
       'B24',
-      '=IF(ISERROR(A29),A29,IFERROR(SILT.WATER.DOSE(SiltUnits,B5,MAX(0,B20-B21),B15,B16,B21,B22,B23),"not safe at once"))',
+      `=IF(${isLastText},"no dose: see B21:B23",IF(ISERROR(A29),A29,IFERROR(SILT.WATER.DOSE(SiltUnits,B5,MAX(0,B20-B21),B15,B16,B21,B22,B23),"not safe at once")))`,
       formatted('total', formats.one),
     )
+    .alarm('B21:B24', '=ISTEXT(B21)')
     .put('C24', 'day by day as below, not at once', 'note')
     .wide('A26:D26', `CAUTION: ${cautions.water}`, 'caution', 48)
     .put('A28', 'Day by day, so that pH rises by at most 0.2', 'section')
@@ -166,7 +176,7 @@ export function careSheet(profile: ReadyProfile): SheetData {
     .fill(`D30:E${lastStep}`, formatted('result', formats.two))
     .put(
       'A29',
-      '=IF(B20>B21,SILT.WATER.STEPS(SiltUnits,B5,B21,B20,B22,B23,B15,0.2,B16,TRUE),"The water already has the alkalinity wanted.")',
+      `=IF(${isLastText},"The last reading on Tests is text, so nothing can be said. Type it as a number.",IF(B20>B21,SILT.WATER.STEPS(SiltUnits,B5,B21,B20,B22,B23,B15,0.2,B16,TRUE),"The water already has the alkalinity wanted."))`,
       'heading',
     )
     .put('C28', 'test every day; what nitrification uses is not counted', 'note')
