@@ -63,6 +63,26 @@ test('what a function refuses is an error in its cell and in those that follow f
   expect(cells.get('0,2')).toBe(cells.get('0,1'));
 });
 
+test('ISERROR and two conditions at once decide as they do in the spreadsheet', () => {
+  const read = 'SILT.UNIT.READ(SiltUnits,"dimension",A1:A4)';
+  const cells = computed(
+    oneSheet([
+      { row: 0, column: 0, value: 'nothing' },
+      { row: 1, column: 0, value: 7 },
+      { row: 2, column: 0, value: 0 },
+      { row: 0, column: 1, formula: `=IF(ISERROR(${read}),"unread","read")`, spill: 'B1:B4' },
+      { row: 0, column: 2, formula: '=IF((A1:A4<>"")*(A1:A4<>0),"there","not there")', spill: 'C1:C4' },
+      { row: 0, column: 3, formula: '=IF(A1:A4=0,"none","some")', spill: 'D1:D4' },
+    ]),
+  );
+  const column = (at: number) => [0, 1, 2, 3].map((row) => cells.get(`${row},${at}`));
+  // A blank cell is read as one.
+  expect(column(1)).toEqual(['unread', 'read', 'read', 'read']);
+  expect(column(2)).toEqual(['there', 'there', 'not there', 'not there']);
+  // A blank cell is 0.
+  expect(column(3)).toEqual(['some', 'some', 'none', 'none']);
+});
+
 test('formulas with anything else, and what follows from them, are left to the spreadsheet', () => {
   const left = [
     '=A1+1',

@@ -9,8 +9,8 @@ import { decimalsOf } from '../../workbench/first-look/shown-text';
 class NotCovered extends Error {}
 
 /**
- * Translates the formulas of a sheet that come down to calls of our functions, IF, comparison with blank text, joined text
- * and cells, for the page to compute before there is a spreadsheet. Others, and what depends on them, are left out.
+ * Translates the formulas of a sheet that come down to calls of our functions, IF, ISERROR, comparison with blank text
+ * or 0, joined text and cells, for the page to compute before there is a spreadsheet. Others, and what depends on them, are left out.
  */
 export function lookPlan(workbook: WorkbookData, sheet: SheetData, rows: number): LookPlan {
   const translation = new Translation(workbook, sheet);
@@ -86,20 +86,35 @@ class Translation {
   }
 
   private call({ callee, arguments: given }: CallExpression): LookNode {
-    const nodes = given.map((one): LookNode => (one ? this.node(one as Part) : ['value', null]));
+    const nodesOf = (parts: CallExpression['arguments']) =>
+      parts.map((one): LookNode => (one ? this.node(one as Part) : ['value', null]));
     const name = siltName(callee.name);
-    if (name !== undefined) return ['call', name, ...nodes];
-    const [condition, yes, no] = nodes;
-    if (callee.name.toUpperCase() !== 'IF' || nodes.length !== 3 || !condition || !yes || !no)
+    if (name !== undefined) return ['call', name, ...nodesOf(given)];
+    const [condition, ...rest] = given;
+    const [yes, no] = nodesOf(rest);
+    if (callee.name.toUpperCase() !== 'IF' || given.length !== 3 || !condition || !yes || !no)
       throw new NotCovered(callee.name);
-    if (condition[0] !== '=' && condition[0] !== '<>') throw new NotCovered('a condition');
-    return ['if', condition, yes, no];
+    return ['if', this.condition(condition as Part), yes, no];
+  }
+
+  /** A comparison, two that must both be true, or whether something is an error. */
+  private condition(part: Part): LookNode {
+    if (part.type === 'BinaryExpression' && part.operator === '*') {
+      const [one, other] = part.arguments;
+      return ['both', this.condition(one as Part), this.condition(other as Part)];
+    }
+    if (part.type === 'CallExpression' && part.callee.name.toUpperCase() === 'ISERROR' && part.arguments[0]) {
+      return ['isError', this.node(part.arguments[0] as Part)];
+    }
+    const node = this.node(part);
+    if (node[0] !== '=' && node[0] !== '<>') throw new NotCovered('a condition');
+    return node;
   }
 
   private binary({ operator, arguments: [left, right] }: BinaryExpression): LookNode {
     const nodes = [this.node(left as Part), this.node(right as Part)] as const;
-    const isBlankText = ([kind, value]: LookNode): boolean => kind === 'value' && value === '';
-    if ((operator === '=' || operator === '<>') && nodes.some(isBlankText)) return [operator, ...nodes];
+    const isComparable = ([kind, value]: LookNode): boolean => kind === 'value' && (value === '' || value === 0);
+    if ((operator === '=' || operator === '<>') && nodes.some(isComparable)) return [operator, ...nodes];
     if (operator === '&' && nodes.every(isText)) return [operator, ...nodes];
     throw new NotCovered(operator);
   }

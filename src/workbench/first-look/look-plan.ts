@@ -17,7 +17,8 @@ export type LookNode =
   /** Row and column of the upper left cell, count of rows and of columns. */
   | readonly ['cells', number, number, number, number]
   | readonly ['call', string, ...LookNode[]]
-  | readonly ['=' | '<>' | '&', LookNode, LookNode]
+  | readonly ['=' | '<>' | '&' | 'both', LookNode, LookNode]
+  | readonly ['isError', LookNode]
   | readonly ['if', LookNode, LookNode, LookNode];
 
 export interface LookFormula {
@@ -96,9 +97,13 @@ function blockOf(node: LookNode, known: Known): Block {
     case 'if':
       return cellByCell(node.slice(1) as LookNode[], known, ([condition, yes, no]) => (condition === true ? yes : no));
     case '=':
-      return cellByCell([node[1], node[2]], known, ([one, other]) => textOf(one) === textOf(other));
+      return cellByCell([node[1], node[2]], known, ([one, other]) => isSame(one, other));
     case '<>':
-      return cellByCell([node[1], node[2]], known, ([one, other]) => textOf(one) !== textOf(other));
+      return cellByCell([node[1], node[2]], known, ([one, other]) => !isSame(one, other));
+    case 'both':
+      return cellByCell([node[1], node[2]], known, ([one, other]) => one === true && other === true);
+    case 'isError':
+      return blockOf(node[1], known).map((line) => line.map(isError));
     case '&':
       return cellByCell([node[1], node[2]], known, ([one, other]) => `${textOf(one)}${textOf(other)}`);
   }
@@ -137,7 +142,13 @@ export function isError(value: unknown): value is LookError {
   return typeof value === 'object' && value !== null && 'code' in value;
 }
 
-/** Text as it is compared with blank text and joined; the build leaves out formulas that join or compare numbers. */
+/** A blank cell is the same as blank text, and as 0; the build leaves out comparisons with anything else. */
+function isSame(one: unknown, other: unknown): boolean {
+  const isNumber = typeof one === 'number' || typeof other === 'number';
+  return (one ?? (isNumber ? 0 : '')) === (other ?? (isNumber ? 0 : ''));
+}
+
+/** Text as it is joined; the build leaves out formulas that join numbers. */
 function textOf(value: unknown): unknown {
   return value ?? '';
 }
