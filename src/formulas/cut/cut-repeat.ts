@@ -11,8 +11,8 @@ import { recipeFor, type Start, startsOfSheets } from './cut-starts';
 const stepsAnEffort = { sheet: 2e6, all: 12e6 };
 /**
  * The shares of the effort for the rest after the full sheets, for the search of all pieces, and for one more on a sheet; of
- * few pieces in all, more, and once more if one more would nearly fit. A share of the rest of many pieces is small, as
- * their last sheet is a small part of the whole length.
+ * few pieces in all, more, and once more if one more would nearly fit. The rest of many pieces gets a small share, as the
+ * last sheet is a small part of their whole length.
  */
 const shares = {
   few: { rest: 0.7, search: 0.1, more: 0.6 },
