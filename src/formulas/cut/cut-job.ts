@@ -125,7 +125,8 @@ interface Room {
 }
 
 function shapeFor(piece: Piece, room: Room, alike: Shape | undefined): Shape {
-  const at = rowsAt(piece, room);
+  const outline = pieceOutline(piece);
+  const at = rowsAt(piece, outline, room);
   // Their rows are many, and a layout that is laid again needs none of them.
   let made: Families | undefined;
   const families = () => (made ??= familiesOf(piece, room, at));
@@ -140,7 +141,7 @@ function shapeFor(piece: Piece, room: Room, alike: Shape | undefined): Shape {
     return kept;
   };
   return {
-    ...{ piece, outline: pieceOutline(piece), area: pieceArea(piece), at, pair },
+    ...{ piece, outline, area: pieceArea(piece), at, pair },
     get families() {
       return families();
     },
@@ -155,7 +156,11 @@ function shapeFor(piece: Piece, room: Room, alike: Shape | undefined): Shape {
  * The rows of a piece by its turn, made once. Rows are made only for a piece that fits the sheet: one far wider would
  * have too many.
  */
-function rowsAt(piece: Piece, { length, width, rowHeight, isRough }: Room): (turn: number) => Rows | undefined {
+function rowsAt(
+  piece: Piece,
+  outline: readonly OutlinePart[],
+  { length, width, rowHeight, isRough }: Room,
+): (turn: number) => Rows | undefined {
   const box = turnedBox(piece);
   const fits = (size: { readonly length: number; readonly width: number }, allowance: number) =>
     size.width <= width * (1 + allowance) && size.length <= length * (1 + allowance);
@@ -163,8 +168,9 @@ function rowsAt(piece: Piece, { length, width, rowHeight, isRough }: Room): (tur
   return (wanted) => {
     const turn = piece.shape === 'rectangle' ? squareTurn(wanted) : wanted;
     if (turn === undefined) return undefined;
-    if (known.has(turn)) return known.get(turn);
-    const rows = fits(box(turn), 1e-9) ? pieceRows(piece, turn, rowHeight, isRough) : undefined;
+    const before = known.get(turn);
+    if (before !== undefined || known.has(turn)) return before;
+    const rows = fits(box(turn), 1e-9) ? pieceRows(piece, turn, rowHeight, isRough, outline) : undefined;
     const kept = rows !== undefined && fits(rows, 1e-12) ? rows : undefined;
     known.set(turn, kept);
     return kept;

@@ -9,10 +9,10 @@
  * heights at which any of them begins or ends, each stretch is bounded by one of them on the left and one on the right.
  */
 
-import { addArcRuns, addLineRun, type Run, xAt } from './cut-runs';
+import { type Run, runsOf, xAt } from './cut-runs';
 import type { Pose } from './laid-piece';
 import type { Piece } from './piece';
-import { pieceOutline } from './piece-outline';
+import { type OutlinePart, pieceOutline } from './piece-outline';
 
 export interface Rows {
   /** Turn from the piece's own frame, rad counter-clockwise. */
@@ -42,16 +42,22 @@ export function poseAt({ turn, originX, originY }: Rows, x: number, y: number): 
 /** Rough rows take away so many of a row's height from the piece before it is counted in whole rows. */
 const roughLess = 0.7;
 
+/** The lists that rows are made in, before each is copied at its length: a search makes and keeps thousands of rows. */
+const made = { starts: [0], stretches: [0], lefts: [0], ends: [0] };
+
 /**
  * Rough rows hold what the piece needs at their middles alone: they are fewer and no piece seems larger than it is, but two
- * pieces on them may overlap by up to a row.
+ * pieces on them may overlap by up to a row. The outline is that of the piece, known beforehand where many turns are made.
  */
-export function pieceRows(piece: Piece, turn: number, rowHeight: number, isRough = false): Rows {
-  const runs: Run[] = [];
-  for (const part of pieceOutline(piece)) {
-    if ('arc' in part) addArcRuns(runs, part.arc.radius, part.arc.start, part.arc.sweep, turn);
-    else addLineRun(runs, part.line[0], part.line[1], turn);
-  }
+export function pieceRows(
+  piece: Piece,
+  turn: number,
+  rowHeight: number,
+  isRough = false,
+  outline: readonly OutlinePart[] = pieceOutline(piece),
+): Rows {
+  const { starts, stretches, lefts, ends } = made;
+  const runs = runsOf(outline, turn);
   let left = Infinity;
   let right = -Infinity;
   for (const { leftmost, rightmost } of runs) {
@@ -64,12 +70,8 @@ export function pieceRows(piece: Piece, turn: number, rowHeight: number, isRough
   const slabs = slabsBetween(heights, runs);
   const count = Math.max(1, Math.ceil((width / rowHeight - (isRough ? roughLess : 0)) * (1 - 1e-12)));
   const start = isRough ? low + (width - count * rowHeight) / 2 : low;
-  // Plain lists, because a typed array of this size takes longer to allocate than to fill.
-  const starts: number[] = [0];
-  const stretches: number[] = [];
-  const lefts: number[] = [];
-  const ends: number[] = [];
   let lowest = 0;
+  let filled = 0;
   let weight = 0;
   let moment = 0;
   for (let row = 0; row < count; row++) {
@@ -81,19 +83,22 @@ export function pieceRows(piece: Piece, turn: number, rowHeight: number, isRough
       found = addStretches(ends, found, slabs[i]!, bottom, top);
     }
     found = merged(ends, found);
-    lefts.push(ends[0]! - left);
+    lefts[row] = ends[0]! - left;
     for (let i = 0; i < found; i += 2) {
       const from = ends[i]! - left;
       const to = ends[i + 1]! - left;
-      stretches.push(from, to);
+      stretches[filled++] = from;
+      stretches[filled++] = to;
       weight += to - from;
       moment += ((to - from) * (to + from)) / 2;
     }
-    starts.push(stretches.length);
+    starts[row + 1] = filled;
   }
   return {
-    ...{ turn, width, count, starts, length: right - left, originX: -left, originY: -start, middleX: moment / weight },
-    ...{ stretches, lefts, stride: strideOf(count) },
+    ...{ turn, width, count, length: right - left, originX: -left, originY: -start, middleX: moment / weight },
+    // Plain lists, because a typed array of this size takes longer to allocate than to fill.
+    ...{ starts: starts.slice(0, count + 1), stretches: stretches.slice(0, filled), lefts: lefts.slice(0, count) },
+    stride: strideOf(count),
   };
 }
 
@@ -116,16 +121,32 @@ function lastUpTo(heights: readonly number[], level: number): number {
 
 /** The heights at which runs begin and end; heights that differ only by rounding become one, and runs are set to it. */
 function levels(runs: readonly Run[]): readonly number[] {
-  const ends: number[] = [];
-  for (const { from, to } of runs) ends.push(from, to);
-  ends.sort((a, b) => a - b);
-  const least = 1e-12 * (ends.at(-1)! - ends[0]!);
-  const heights = ends.filter((y, i) => i === 0 || y - ends[i - 1]! > least);
+  const heights: number[] = [];
+  for (const { from, to } of runs) {
+    insertInOrder(heights, from);
+    insertInOrder(heights, to);
+  }
+  const least = 1e-12 * (heights.at(-1)! - heights[0]!);
+  let count = 1;
+  for (let i = 1, before = heights[0]!; i < heights.length; i++) {
+    const height = heights[i]!;
+    if (height - before > least) heights[count++] = height;
+    before = height;
+  }
+  heights.length = count;
   for (const run of runs) {
     run.from = lastUpTo(heights, run.from);
     run.to = lastUpTo(heights, run.to);
   }
   return heights;
+}
+
+/** Few numbers come nearly in order, for which this is quicker than sorting. */
+function insertInOrder(sorted: number[], value: number): void {
+  let at = sorted.length;
+  sorted.push(value);
+  for (; at > 0 && sorted[at - 1]! > value; at--) sorted[at] = sorted[at - 1]!;
+  sorted[at] = value;
 }
 
 /** Between two neighboring levels the same runs bound the piece, in pairs from left to right. */
@@ -136,12 +157,23 @@ interface Slab {
 }
 
 function slabsBetween(heights: readonly number[], runs: readonly Run[]): readonly Slab[] {
-  return heights.slice(1).map((to, i) => {
-    const from = heights[i]!;
+  const slabs: Slab[] = [];
+  for (let i = 1; i < heights.length; i++) {
+    const from = heights[i - 1]!;
+    const to = heights[i]!;
     const middle = (from + to) / 2;
-    const across = runs.filter((run) => run.from < middle && run.to > middle);
-    return { from, to, runs: across.sort((a, b) => xAt(a, middle) - xAt(b, middle)) };
-  });
+    const across: Run[] = [];
+    for (const run of runs) {
+      if (run.from >= middle || run.to <= middle) continue;
+      const x = xAt(run, middle);
+      let at = across.length;
+      across.push(run);
+      for (; at > 0 && xAt(across[at - 1]!, middle) > x; at--) across[at] = across[at - 1]!;
+      across[at] = run;
+    }
+    slabs.push({ from, to, runs: across });
+  }
+  return slabs;
 }
 
 /** Adds the stretches of a slab to a list of so many numbers; the new count. */

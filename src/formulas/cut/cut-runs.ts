@@ -3,6 +3,7 @@
  */
 import { cosine, sine } from '../numeric/portable-angles';
 import type { Corner } from './piece';
+import type { OutlinePart } from './piece-outline';
 
 export interface Run {
   /** The heights that it spans. */
@@ -25,9 +26,19 @@ export function xAt({ radius, foot, footY, slope, leftmost, rightmost }: Run, y:
   return radius < 0 ? -x : x;
 }
 
-export function addLineRun(runs: Run[], start: Corner, end: Corner, turn: number): void {
+/** The runs of an outline turned about the origin. */
+export function runsOf(outline: readonly OutlinePart[], turn: number): Run[] {
   const cos = cosine(turn);
   const sin = sine(turn);
+  const runs: Run[] = [];
+  for (const part of outline) {
+    if ('arc' in part) addArcRuns(runs, part.arc.radius, part.arc.start, part.arc.sweep, turn);
+    else addLineRun(runs, part.line[0], part.line[1], cos, sin);
+  }
+  return runs;
+}
+
+function addLineRun(runs: Run[], start: Corner, end: Corner, cos: number, sin: number): void {
   const x0 = start.x * cos - start.y * sin;
   const y0 = start.x * sin + start.y * cos;
   const x1 = end.x * cos - end.y * sin;
@@ -45,14 +56,15 @@ export function addLineRun(runs: Run[], start: Corner, end: Corner, turn: number
 }
 
 /** An arc about the origin is split at every quarter, where it turns back along x or y. */
-export function addArcRuns(runs: Run[], radius: number, start: number, sweep: number, turn: number): void {
+function addArcRuns(runs: Run[], radius: number, start: number, sweep: number, turn: number): void {
   const quarter = Math.PI / 2;
   const end = turn + Math.max(start, start + sweep);
-  for (let from = turn + Math.min(start, start + sweep); from < end; ) {
+  let from = turn + Math.min(start, start + sweep);
+  let x0 = radius * cosine(from);
+  let y0 = radius * sine(from);
+  while (from < end) {
     const to = Math.min(end, (Math.floor(from / quarter + 1e-12) + 1) * quarter);
-    const x0 = radius * cosine(from);
     const x1 = radius * cosine(to);
-    const y0 = radius * sine(from);
     const y1 = radius * sine(to);
     runs.push({
       from: Math.min(y0, y1),
@@ -65,5 +77,7 @@ export function addArcRuns(runs: Run[], radius: number, start: number, sweep: nu
       slope: 0,
     });
     from = to;
+    x0 = x1;
+    y0 = y1;
   }
 }

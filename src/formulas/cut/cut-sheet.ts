@@ -151,6 +151,9 @@ export interface Grown {
   readonly stretches: readonly number[];
 }
 
+/** The lists that these are made in, before each is copied at its length: thousands are made and kept. */
+const made = { starts: [0], stretches: [0], found: [0] };
+
 /** Rows that are off the sheet wherever the piece lies are left out, because a gap may be far wider than the sheet. */
 export function grownBy(
   rows: Rows,
@@ -161,9 +164,8 @@ export function grownBy(
   isRough = false,
 ): Grown {
   const below = gap > 0 ? Math.min(sheetRows, Math.ceil(gap / rowHeight)) : 0;
-  const starts: number[] = [0];
-  const all: number[] = [];
-  const found: number[] = [];
+  const { starts, stretches, found } = made;
+  let filled = 0;
   for (let i = 0; i < rows.count + 2 * below; i++) {
     let count = 0;
     for (let row = Math.max(0, i - 2 * below); row <= Math.min(rows.count - 1, i); row++) {
@@ -175,8 +177,8 @@ export function grownBy(
         budget.spent += 4;
       }
     }
-    for (let end = 0; end < count; end++) all.push(found[end]!);
-    starts.push(all.length);
+    for (let end = 0; end < count; end++) stretches[filled++] = found[end]!;
+    starts[i + 1] = filled;
   }
-  return { below, starts, stretches: all };
+  return { below, starts: starts.slice(0, rows.count + 2 * below + 1), stretches: stretches.slice(0, filled) };
 }
