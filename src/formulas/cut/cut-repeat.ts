@@ -16,12 +16,16 @@ const stepsAnEffort = { sheet: 2e6, all: 12e6 };
  */
 const shares = {
   few: { rest: 0.7, search: 0.1, more: 0.6 },
-  many: { rest: 0.25, search: 0.05, more: 0.35 },
+  many: { rest: 0.2, search: 0.05, more: 0.35 },
   again: 0.7,
 };
 const fewPieces = 40;
-/** Pieces that are searched on rough rows are searched for so many times as long: no plan of more is so far from the best. */
-const longerOnRough = 1.75;
+/**
+ * Pieces that are searched on rough rows are searched for so many times as long, as no plan of more pieces is so far from
+ * the best; very few are soon searched through.
+ */
+const longerOnRough = { veryFew: 1.6, few: 2.5 };
+const veryFewPieces = 8;
 /** A larger order is searched for longer by the number of its pieces, at most twice as long. */
 const largeOrder = { pieces: 60, longer: 2 };
 const nearly = 1.015;
@@ -33,12 +37,17 @@ const longerSheet = 1.5;
 export function bestLayout(job: Job, asked: number): Layout {
   const effort = asked * Math.min(largeOrder.longer, Math.max(1, job.pieces.length / largeOrder.pieces));
   if (areaOf(job, [...job.pieces.keys()]) <= job.length * job.width) {
-    return shortestLayout(job, job.pieces.length <= fewRough ? longerOnRough * effort : effort);
+    return shortestLayout(job, effort * timesAsLong(job));
   }
   const repeated = repeatedLayout(job, effort);
   if (repeated === undefined) return shortestLayout(job, effort);
   const searched = shortestLayout(job, effort * sharesOf(job).search);
   return isShorter(searched, repeated, job) ? searched : repeated;
+}
+
+function timesAsLong({ pieces }: Job): number {
+  if (pieces.length > fewRough) return 1;
+  return pieces.length <= veryFewPieces ? longerOnRough.veryFew : longerOnRough.few;
 }
 
 function isFew({ pieces }: Job): boolean {

@@ -13,15 +13,15 @@ const effort = 0.05;
 /** Sets that take few steps, of each kind of search: one sheet or many, few pieces or many, alike or not, with a gap. */
 const longerPerCent: Readonly<Record<string, number>> = {
   '90°, 5 cones in 2': 1.7128,
-  '90°, 8 cones in 2, lap': 3.5366,
-  '108°, 6 cones in 2': 8.9197,
-  '127°, 3 drums in 2, lap': 3.7984,
-  '140°, 5 cones in 2': 3.8965,
-  '216°, 6 cones': 12.6288,
-  'drums in 1, 2 and 3': 5.5756,
-  'cones and sleeves': 3.3354,
-  'small in the hollow of large': 4.8545,
-  'gap 3 mm, 90° and 127°': 9.2653,
+  '90°, 8 cones in 2, lap': 3.131,
+  '108°, 6 cones in 2': 10.6146,
+  '127°, 3 drums in 2, lap': 4.3835,
+  '140°, 5 cones in 2': 5.337,
+  '216°, 6 cones': 10.0884,
+  'drums in 1, 2 and 3': 6.6924,
+  'cones and sleeves': 3.1188,
+  'small in the hollow of large': 6.3669,
+  'gap 3 mm, 90° and 127°': 6.5646,
   'many sheets of 254.6°': 0.8353,
   'gap 10 mm, several sheets': 0.769,
   'sixty mixed pieces': 25.225,
@@ -33,10 +33,10 @@ const longerPerCent: Readonly<Record<string, number>> = {
 
 /** With half of the steps: those of many sheets then fill one by more than one start, and others begin by chance too. */
 const longerByHalf: Readonly<Record<string, number>> = {
-  'sixty mixed pieces': 1.5632,
-  '120 of three kinds on sheets': 1.7959,
-  'small in the hollow of large': 4.5663,
-  'cones and sleeves': 1.3353,
+  'sixty mixed pieces': 1.5095,
+  '120 of three kinds on sheets': 1.8292,
+  'small in the hollow of large': 4.8214,
+  'cones and sleeves': 0.5141,
   '40 of 254.6° on a roll': 0.1231,
 };
 
