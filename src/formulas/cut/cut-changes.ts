@@ -7,6 +7,8 @@ import type { Spot } from './cut-layout';
 
 /** Turns are whole numbers of this part of a radian, so that the rows of a turn are made once and used often. */
 const finestTurn = 1 / 128;
+/** Turns by chance are whole numbers of this one; small changes make them finer later. */
+const coarserTurn = 4 * finestTurn;
 /** The largest small change of turn, in such parts; most are far smaller. */
 const widestTurn = 50;
 /** Rows to either side that a moved piece is tried on. */
@@ -79,6 +81,11 @@ function moved(spot: Spot, y: number): Target {
 /** A turn so many parts away, in whole parts. */
 export function nearTurn(turn: number, parts: number): number {
   return (Math.round(turn / finestTurn) + parts) * finestTurn;
+}
+
+/** Any turn in coarser parts, so that the rows of most of them are known. */
+export function turnByChance(random: () => number): number {
+  return Math.round((2 * Math.PI * random()) / coarserTurn) * coarserTurn;
 }
 
 /** By how many parts a piece is turned a little. */

@@ -170,7 +170,7 @@ function rowsAt(
     if (turn === undefined) return undefined;
     const before = known.get(turn);
     if (before !== undefined || known.has(turn)) return before;
-    const rows = fits(box(turn), 1e-9) ? pieceRows(piece, turn, rowHeight, isRough, outline) : undefined;
+    const rows = fits(box(turn), 1e-9) ? pieceRows(outline, turn, rowHeight, isRough) : undefined;
     const kept = rows !== undefined && fits(rows, 1e-12) ? rows : undefined;
     known.set(turn, kept);
     return kept;

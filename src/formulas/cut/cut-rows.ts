@@ -11,8 +11,7 @@
 
 import { type Run, runsOf, xAt } from './cut-runs';
 import type { Pose } from './laid-piece';
-import type { Piece } from './piece';
-import { type OutlinePart, pieceOutline } from './piece-outline';
+import type { OutlinePart } from './piece-outline';
 
 export interface Rows {
   /** Turn from the piece's own frame, rad counter-clockwise. */
@@ -47,15 +46,9 @@ const made = { starts: [0], stretches: [0], lefts: [0], ends: [0] };
 
 /**
  * Rough rows hold what the piece needs at their middles alone: they are fewer and no piece seems larger than it is, but two
- * pieces on them may overlap by up to a row. The outline is that of the piece, known beforehand where many turns are made.
+ * pieces on them may overlap by up to a row.
  */
-export function pieceRows(
-  piece: Piece,
-  turn: number,
-  rowHeight: number,
-  isRough = false,
-  outline: readonly OutlinePart[] = pieceOutline(piece),
-): Rows {
+export function pieceRows(outline: readonly OutlinePart[], turn: number, rowHeight: number, isRough = false): Rows {
   const { starts, stretches, lefts, ends } = made;
   const runs = runsOf(outline, turn);
   let left = Infinity;
@@ -121,19 +114,13 @@ function lastUpTo(heights: readonly number[], level: number): number {
 
 /** The heights at which runs begin and end; heights that differ only by rounding become one, and runs are set to it. */
 function levels(runs: readonly Run[]): readonly number[] {
-  const heights: number[] = [];
+  const ends: number[] = [];
   for (const { from, to } of runs) {
-    insertInOrder(heights, from);
-    insertInOrder(heights, to);
+    insertInOrder(ends, from, itself);
+    insertInOrder(ends, to, itself);
   }
-  const least = 1e-12 * (heights.at(-1)! - heights[0]!);
-  let count = 1;
-  for (let i = 1, before = heights[0]!; i < heights.length; i++) {
-    const height = heights[i]!;
-    if (height - before > least) heights[count++] = height;
-    before = height;
-  }
-  heights.length = count;
+  const least = 1e-12 * (ends.at(-1)! - ends[0]!);
+  const heights = ends.filter((y, i) => i === 0 || y - ends[i - 1]! > least);
   for (const run of runs) {
     run.from = lastUpTo(heights, run.from);
     run.to = lastUpTo(heights, run.to);
@@ -141,12 +128,16 @@ function levels(runs: readonly Run[]): readonly number[] {
   return heights;
 }
 
-/** Few numbers come nearly in order, for which this is quicker than sorting. */
-function insertInOrder(sorted: number[], value: number): void {
+/** Puts one more into a list after those whose place is not greater: the lists are short, and sorting takes longer. */
+function insertInOrder<T>(sorted: T[], one: T, placeOf: (one: T) => number): void {
+  const place = placeOf(one);
   let at = sorted.length;
-  sorted.push(value);
-  for (; at > 0 && sorted[at - 1]! > value; at--) sorted[at] = sorted[at - 1]!;
-  sorted[at] = value;
+  for (; at > 0 && placeOf(sorted[at - 1]!) > place; at--) sorted[at] = sorted[at - 1]!;
+  sorted[at] = one;
+}
+
+function itself(height: number): number {
+  return height;
 }
 
 /** Between two neighboring levels the same runs bound the piece, in pairs from left to right. */
@@ -157,23 +148,14 @@ interface Slab {
 }
 
 function slabsBetween(heights: readonly number[], runs: readonly Run[]): readonly Slab[] {
-  const slabs: Slab[] = [];
-  for (let i = 1; i < heights.length; i++) {
-    const from = heights[i - 1]!;
-    const to = heights[i]!;
+  return heights.slice(1).map((to, i) => {
+    const from = heights[i]!;
     const middle = (from + to) / 2;
     const across: Run[] = [];
-    for (const run of runs) {
-      if (run.from >= middle || run.to <= middle) continue;
-      const x = xAt(run, middle);
-      let at = across.length;
-      across.push(run);
-      for (; at > 0 && xAt(across[at - 1]!, middle) > x; at--) across[at] = across[at - 1]!;
-      across[at] = run;
-    }
-    slabs.push({ from, to, runs: across });
-  }
-  return slabs;
+    const xOf = (run: Run) => xAt(run, middle);
+    for (const run of runs) if (run.from < middle && run.to > middle) insertInOrder(across, run, xOf);
+    return { from, to, runs: across };
+  });
 }
 
 /** Adds the stretches of a slab to a list of so many numbers; the new count. */

@@ -6,7 +6,7 @@
  */
 import { shuffle } from '../numeric/shuffle';
 import { compacted, type PosedPiece } from './compaction';
-import { eitherWay, nearTurn, nudge } from './cut-changes';
+import { eitherWay, nearTurn, nudge, turnByChance } from './cut-changes';
 import type { Job } from './cut-job';
 import type { Rows } from './cut-rows';
 import type { StepBudget } from './cut-sheet';
@@ -46,8 +46,6 @@ const smallChange = { few: { compacted: 0.95, left: 1.1 }, more: { compacted: 0.
 const compactionRounds = 8;
 /** A step of looking for the least overlap takes this part of the time of a step of laying. */
 const workAStep = 0.5;
-/** Turns by chance are multiples of this, rad, so that most of their rows are known; small changes come later. */
-const coarseTurn = 1 / 32;
 const anyRow = Number.MAX_SAFE_INTEGER;
 
 export interface SqueezeLimits {
@@ -204,7 +202,6 @@ function leastOverlap(
     const other = overlaps.placed[Math.floor(random() * overlaps.placed.length)] as Placed;
     tryAnywhere(nearTurn(eitherWay(other.rows.turn, random() < 0.5), 0), otherStep);
   }
-  for (let k = 0; k < turns.any; k++)
-    tryAnywhere(Math.round((2 * Math.PI * random()) / coarseTurn) * coarseTurn, otherStep);
+  for (let k = 0; k < turns.any; k++) tryAnywhere(turnByChance(random), otherStep);
   return found;
 }

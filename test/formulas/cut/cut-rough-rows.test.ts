@@ -1,12 +1,11 @@
 /** Rough rows: held to where the outline of a piece crosses a line through the middle of each row. */
 import { describe, expect, it } from 'vitest';
 import { prepareJob, roughJob } from '../../../src/formulas/cut/cut-job';
-import { pieceRows } from '../../../src/formulas/cut/cut-rows';
 import { grownBy } from '../../../src/formulas/cut/cut-sheet';
 import type { Piece } from '../../../src/formulas/cut/piece';
 import { turnedBox } from '../../../src/formulas/cut/piece-fit';
 import { pieceOutline } from '../../../src/formulas/cut/piece-outline';
-import { box, degree, layAt, sector } from './laid-shapes';
+import { box, degree, layAt, rowsOf, sector } from './laid-shapes';
 import { stretchesOf } from './plain-sheet';
 
 const pieces: readonly (readonly [string, Piece])[] = [
@@ -46,7 +45,7 @@ function crossingsAt(piece: Piece, turn: number, y: number): readonly number[] {
 describe.each(pieces)('%s on rough rows', (_, piece) => {
   it('has the stretches at the middle of each row', () => {
     for (const turn of turns) {
-      const rows = pieceRows(piece, turn, height, true);
+      const rows = rowsOf(piece, turn, height, true);
       for (let row = 0; row < rows.count; row++) {
         const crossings = crossingsAt(piece, turn, (row + 0.5) * height - rows.originY);
         expect(crossings.length % 2).toBe(0);
@@ -59,7 +58,7 @@ describe.each(pieces)('%s on rough rows', (_, piece) => {
 
   it('has as many rows as its width less 0.7 of one needs, with their middle at its own', () => {
     for (const turn of turns) {
-      const rows = pieceRows(piece, turn, height, true);
+      const rows = rowsOf(piece, turn, height, true);
       const { length, width } = turnedBox(piece)(turn);
       const { left, bottom, top } = layAt(piece, { x: 0, y: 0, turn });
       expect(rows.count).toBe(Math.ceil(width / height - 0.7));
@@ -72,7 +71,7 @@ describe.each(pieces)('%s on rough rows', (_, piece) => {
 
 describe('rough rows worked by hand', () => {
   it('are those of a rectangle, by its width', () => {
-    const of = (width: number) => pieceRows({ shape: 'rectangle', length: 2, width, lap: 0 }, 0, 0.1, true);
+    const of = (width: number) => rowsOf({ shape: 'rectangle', length: 2, width, lap: 0 }, 0, 0.1, true);
     expect([0.01, 0.169, 0.171, 0.269, 0.271].map((width) => of(width).count)).toEqual([1, 1, 2, 2, 3]);
     expect([...of(0.269).stretches]).toEqual([0, 2, 0, 2]);
     // Two rows of 0.1 are less than 0.26 by 0.06: the piece reaches over them by 0.03 on either side.
@@ -81,7 +80,7 @@ describe('rough rows worked by hand', () => {
   });
 
   it('are grown by the gap from middle to middle', () => {
-    const rows = pieceRows(box(0.2, 0.1), 0, 0.05, true);
+    const rows = rowsOf(box(0.2, 0.1), 0, 0.05, true);
     expect(rows.count).toBe(2);
     const { below, starts, stretches } = grownBy(rows, 0.12, 0.05, 20, { spent: 0 }, true);
     expect(below).toBe(3);
@@ -103,7 +102,7 @@ describe('a job on rough rows', () => {
     expect(rough.shapes).toHaveLength(2);
     for (const [i, shape] of rough.shapes.entries()) {
       expect(shape.turns).toEqual(job.shapes[i]!.turns);
-      for (const turn of shape.turns) expect(shape.at(turn)).toEqual(pieceRows(shape.piece, turn, 1 / 42, true));
+      for (const turn of shape.turns) expect(shape.at(turn)).toEqual(rowsOf(shape.piece, turn, 1 / 42, true));
     }
   });
 

@@ -1,9 +1,10 @@
 /** A turned piece as a stack of rows, held to the points of the piece and to areas and centers known in closed form. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { merged, pieceRows, type Rows } from '../../../src/formulas/cut/cut-rows';
+import { merged, type Rows } from '../../../src/formulas/cut/cut-rows';
 import { type Piece, pieceArea, type SectorPiece } from '../../../src/formulas/cut/piece';
 import { turnedBox } from '../../../src/formulas/cut/piece-fit';
+import { rowsOf } from './laid-shapes';
 import { pieceHolds } from './piece-shape';
 
 const degree = Math.PI / 180;
@@ -38,7 +39,7 @@ describe.each(pieces)('%s in rows', (_, piece) => {
   it('is as large as its box at any turn', () => {
     const box = turnedBox(piece);
     for (const turn of turns) {
-      const rows = pieceRows(piece, turn, 0.013);
+      const rows = rowsOf(piece, turn, 0.013);
       expect(rows.length).toBeCloseTo(box(turn).length, 12);
       expect(rows.width).toBeCloseTo(box(turn).width, 12);
       expect(rows.count).toBe(Math.ceil(rows.width / 0.013 - 1e-9));
@@ -49,7 +50,7 @@ describe.each(pieces)('%s in rows', (_, piece) => {
   it('covers every point of the piece, and nothing that is far from one', () => {
     const height = 0.02;
     for (const turn of turns) {
-      const rows = pieceRows(piece, turn, height);
+      const rows = rowsOf(piece, turn, height);
       for (let row = 0; row < rows.count; row++) {
         const stretches = stretchesOf(rows, row);
         const levels = Array.from({ length: 5 }, (_, i) => Math.min(rows.width, (row + (i + 0.5) / 5) * height));
@@ -71,7 +72,7 @@ describe.each(pieces)('%s in rows', (_, piece) => {
   it('has its area and its center on fine rows', () => {
     const [x, y] = centerOf(piece);
     for (const turn of turns) {
-      const rows = pieceRows(piece, turn, 5e-4);
+      const rows = rowsOf(piece, turn, 5e-4);
       let area = 0;
       for (let row = 0; row < rows.count; row++) {
         const height = Math.min(5e-4, rows.width - row * 5e-4);
@@ -85,7 +86,7 @@ describe.each(pieces)('%s in rows', (_, piece) => {
 
   it('has its rows from left to right, none empty, and a stride that visits all', () => {
     for (const turn of turns) {
-      const rows = pieceRows(piece, turn, 0.017);
+      const rows = rowsOf(piece, turn, 0.017);
       const visited = new Set<number>();
       for (let i = 0; i < rows.count; i++) visited.add((i * rows.stride) % rows.count);
       expect(visited.size).toBe(rows.count);
@@ -118,19 +119,19 @@ function centerOf(piece: Piece): readonly [x: number, y: number] {
 
 describe('rows worked by hand', () => {
   it('of a rectangle are its length in each, the last one less high', () => {
-    const rows = pieceRows({ shape: 'rectangle', length: 2, width: 0.35, lap: 0 }, 0, 0.1);
+    const rows = rowsOf({ shape: 'rectangle', length: 2, width: 0.35, lap: 0 }, 0, 0.1);
     expect(rows.count).toBe(4);
     expect([...rows.starts]).toEqual([0, 2, 4, 6, 8]);
     expect([...rows.stretches]).toEqual([0, 2, 0, 2, 0, 2, 0, 2]);
     expect([rows.originX, rows.originY, rows.middleX]).toEqual([-0, -0, 1].map((x) => expect.closeTo(x, 12)));
-    const exact = pieceRows({ shape: 'rectangle', length: 2, width: 0.3, lap: 0 }, 0, 0.1);
+    const exact = rowsOf({ shape: 'rectangle', length: 2, width: 0.3, lap: 0 }, 0, 0.1);
     expect(exact.count).toBe(3);
-    const thin = pieceRows({ shape: 'rectangle', length: 2, width: 1e-6, lap: 0 }, 0, 0.1);
+    const thin = rowsOf({ shape: 'rectangle', length: 2, width: 1e-6, lap: 0 }, 0, 0.1);
     expect(thin.count).toBe(1);
   });
 
   it('of a half disc on its flat side narrow upwards as a circle does', () => {
-    const rows = pieceRows(sector(0, 1, 180), Math.PI / 2, 0.25);
+    const rows = rowsOf(sector(0, 1, 180), Math.PI / 2, 0.25);
     expect(rows.count).toBe(4);
     for (const [row, height] of [0, 0.25, 0.5, 0.75].entries()) {
       const half = Math.sqrt(1 - height ** 2);
@@ -140,7 +141,7 @@ describe('rows worked by hand', () => {
   });
 
   it('of a ring open to the left leave its hollow and its mouth free', () => {
-    const rows = pieceRows(sector(0.5, 1, 300), 0, 0.02);
+    const rows = rowsOf(sector(0.5, 1, 300), 0, 0.02);
     const from = (x: number) => expect.closeTo(rows.originX + x, 9);
     // From 0 to 0.02 above the center only the right side is there, from 0.5 at most inwards to 1.
     expect(stretchesOf(rows, 50)).toEqual([[from(Math.sqrt(0.25 - 0.02 ** 2)), from(1)]]);

@@ -1,9 +1,10 @@
 /** A sheet of rows and the places that it leaves free, held to a plain list of what lies on it. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { pieceRows, type Rows } from '../../../src/formulas/cut/cut-rows';
+import type { Rows } from '../../../src/formulas/cut/cut-rows';
 import { clearSheet, emptySheet, grownBy, leftmost, occupy, type Sheet } from '../../../src/formulas/cut/cut-sheet';
 import type { Piece } from '../../../src/formulas/cut/piece';
+import { rowsOf } from './laid-shapes';
 import { PlainSheet, stretchesOf } from './plain-sheet';
 
 const rowCount = 20;
@@ -37,7 +38,7 @@ function layBoth(list: readonly { piece: Piece; turn: number; bottom: number; fr
   const quick = emptySheet(rowCount);
   const plain = new PlainSheet(rowHeight, gap);
   for (const one of list) {
-    const rows = pieceRows(one.piece, one.turn, rowHeight);
+    const rows = rowsOf(one.piece, one.turn, rowHeight);
     if (rows.count > rowCount) continue;
     const row = Math.round(one.bottom * (rowCount - rows.count));
     const x = leftmost(quick, rows, row, one.from, 100, uncounted());
@@ -80,7 +81,7 @@ describe('a sheet', () => {
   });
 
   it('is as good as new once it is cleared', () => {
-    const rows = pieceRows({ shape: 'rectangle', length: 0.5, width: 0.3, lap: 0 }, 0, rowHeight);
+    const rows = rowsOf({ shape: 'rectangle', length: 0.5, width: 0.3, lap: 0 }, 0, rowHeight);
     const sheet = emptySheet(rowCount);
     const grown = grownBy(rows, 0, rowHeight, rowCount, uncounted());
     occupy(sheet, grown, 0, 3, uncounted());
@@ -96,8 +97,7 @@ describe('a sheet', () => {
   });
 
   it('joins stretches that a new one bridges, and parts none that it does not touch', () => {
-    const block = (length: number): Rows =>
-      pieceRows({ shape: 'rectangle', length, width: 0.05, lap: 0 }, 0, rowHeight);
+    const block = (length: number): Rows => rowsOf({ shape: 'rectangle', length, width: 0.05, lap: 0 }, 0, rowHeight);
     const sheet = emptySheet(1);
     const put = (length: number, x: number) =>
       occupy(sheet, grownBy(block(length), 0, rowHeight, 1, uncounted()), x, 0, uncounted());
@@ -122,7 +122,7 @@ describe('a sheet', () => {
 });
 
 describe('a piece with its gap', () => {
-  const square = pieceRows({ shape: 'rectangle', length: 0.2, width: 0.1, lap: 0 }, 0, rowHeight);
+  const square = rowsOf({ shape: 'rectangle', length: 0.2, width: 0.1, lap: 0 }, 0, rowHeight);
 
   it('is itself without a gap, but for what keeps touching pieces apart', () => {
     const { below, starts, stretches } = grownBy(square, 0, rowHeight, rowCount, uncounted());
@@ -148,7 +148,7 @@ describe('a piece with its gap', () => {
 
   it('keeps what lies in the hollow of a ring apart from its neighbors', () => {
     const ring: Piece = { shape: 'sector', innerRadius: 0.25, outerRadius: 0.4, angle: 5, lap: 0 };
-    const rows = pieceRows(ring, 0, rowHeight);
+    const rows = rowsOf(ring, 0, rowHeight);
     const grown = grownBy(rows, 0.06, rowHeight, 40, uncounted());
     for (let i = grown.below; i < grown.below + rows.count; i++) {
       const ends = [...grown.stretches.slice(grown.starts[i], grown.starts[i + 1])];
@@ -161,7 +161,7 @@ describe('a piece with its gap', () => {
 });
 
 describe('steps', () => {
-  const rows = pieceRows({ shape: 'rectangle', length: 0.2, width: 0.3, lap: 0 }, 0, rowHeight);
+  const rows = rowsOf({ shape: 'rectangle', length: 0.2, width: 0.3, lap: 0 }, 0, rowHeight);
   const spentBy = (work: (budget: { spent: number }) => unknown) => {
     const budget = { spent: 0 };
     work(budget);
@@ -178,7 +178,7 @@ describe('steps', () => {
     // A stair in the order in which the rows are visited, of which every second row pushes the piece on.
     const stair = emptySheet(rowCount);
     for (let i = 1; i < rows.count; i += 2) {
-      const step = pieceRows({ shape: 'rectangle', length: 0.1 * (i + 1), width: 0.05, lap: 0 }, 0, rowHeight);
+      const step = rowsOf({ shape: 'rectangle', length: 0.1 * (i + 1), width: 0.05, lap: 0 }, 0, rowHeight);
       occupy(
         stair,
         grownBy(step, 0, rowHeight, rowCount, uncounted()),

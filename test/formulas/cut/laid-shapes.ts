@@ -1,4 +1,5 @@
 /** Pieces where they lie, as polygons of many corners that are turned point by point, to hold exact ones to. */
+import { pieceRows, type Rows } from '../../../src/formulas/cut/cut-rows';
 import { type LaidPiece, laidPiece, type Pose } from '../../../src/formulas/cut/laid-piece';
 import type { Corner, Piece, SectorPiece } from '../../../src/formulas/cut/piece';
 import { pieceOutline } from '../../../src/formulas/cut/piece-outline';
@@ -84,3 +85,7 @@ export function pairByChance(random: () => number): readonly [At, At] {
     { piece: pieceByChance(random), pose: at(1) },
   ];
 }
+
+/** The rows of a piece at a turn. */
+export const rowsOf = (piece: Piece, turn: number, height: number, isRough = false): Rows =>
+  pieceRows(pieceOutline(piece), turn, height, isRough);

@@ -1,10 +1,10 @@
 /** The overlap of a sliding piece: held to the sum over all pairs of stretches, each by plain minimum and maximum. */
 import { describe, expect, it } from 'vitest';
-import { pieceRows, type Rows } from '../../../src/formulas/cut/cut-rows';
+import type { Rows } from '../../../src/formulas/cut/cut-rows';
 import { type Grown, grownBy } from '../../../src/formulas/cut/cut-sheet';
 import { randomNumbers } from '../../../src/formulas/cut/random-numbers';
 import { TakenRows } from '../../../src/formulas/cut/taken-rows';
-import { box, pieceByChance } from './laid-shapes';
+import { box, pieceByChance, rowsOf } from './laid-shapes';
 
 const height = 0.05;
 const rowCount = 20;
@@ -44,7 +44,7 @@ describe('the place of the least overlap', () => {
   it.each([0, 0.03, 0.2])('is the least of all places, of equal ones the first, with a gap of %d m', (gap) => {
     const random = randomNumbers();
     for (let trial = 0; trial < 40; trial++) {
-      const byChance = () => pieceRows(pieceByChance(random), 2 * Math.PI * random(), height, true);
+      const byChance = () => rowsOf(pieceByChance(random), 2 * Math.PI * random(), height, true);
       const taken = new TakenRows(rowCount, length);
       const all = Array.from({ length: 6 }, (): Taken => {
         const rows = byChance();
@@ -72,7 +72,7 @@ describe('the place of the least overlap', () => {
     }
   });
 
-  const piece = pieceRows(box(0.4, 0.25), 0, height, true);
+  const piece = rowsOf(box(0.4, 0.25), 0, height, true);
   const sheet = () => new TakenRows(rowCount, length);
 
   it('is in the corner of an empty sheet, and nowhere on one that is shorter than the piece', () => {
@@ -89,8 +89,8 @@ describe('the place of the least overlap', () => {
     expect(taken.leastPlace(piece, length, { from: rowCount - piece.count + 1, to: 99, step: 1 }, 1)).toBeUndefined();
     // All of the sheet but its rows 7 to 11.
     taken.clear();
-    taken.take(grownOf(pieceRows(box(length, 7 * height), 0, height, true), 0), 0, 0, 1);
-    taken.take(grownOf(pieceRows(box(length, 8 * height), 0, height, true), 0), 12, 0, 1);
+    taken.take(grownOf(rowsOf(box(length, 7 * height), 0, height, true), 0), 0, 0, 1);
+    taken.take(grownOf(rowsOf(box(length, 8 * height), 0, height, true), 0), 12, 0, 1);
     expect(taken.leastPlace(piece, length, { from: 0, to: 19, step: 1 }, Infinity)).toMatchObject({
       row: 7,
       overlap: 0,
@@ -103,7 +103,7 @@ describe('the place of the least overlap', () => {
 
   it('overlaps the lighter of two pieces where there is no room', () => {
     const taken = sheet();
-    const all = pieceRows(box(0.8, 1), 0, height, true);
+    const all = rowsOf(box(0.8, 1), 0, height, true);
     taken.take(grownOf(all, 0), 0, 0, 3);
     taken.take(grownOf(all, 0), 0, 0.8, 2);
     const found = taken.leastPlace(piece, length, everyRow, Infinity);
@@ -117,11 +117,11 @@ describe('the place of the least overlap', () => {
   });
 
   it('is free of what is taken off the sheet', () => {
-    const column = grownOf(pieceRows(box(0.1, 1), 0, height, true), 0);
+    const column = grownOf(rowsOf(box(0.1, 1), 0, height, true), 0);
     const low = new TakenRows(rowCount, length);
     low.take(column, -10, 0, 1);
     low.take(column, 10, 0.8, 1);
-    const half = pieceRows(box(0.8, 0.5), 0, height, true);
+    const half = rowsOf(box(0.8, 0.5), 0, height, true);
     // The lower half is taken on the left, the upper half on the right.
     expect(low.leastPlace(half, length, { from: 0, to: 0, step: 1 }, Infinity)?.x).toBeCloseTo(0.1, 9);
     expect(low.leastPlace(half, length, { from: 10, to: 10, step: 1 }, Infinity)).toMatchObject({ x: 0, overlap: 0 });
@@ -139,7 +139,7 @@ describe('the place of the least overlap', () => {
   it('counts the sums that it looks at', () => {
     // All sums of 20 rows, and of each of the 16 rows on which the piece fits the few that rule out what is no better.
     const [empty, full] = [sheet(), sheet()];
-    full.take(grownOf(pieceRows(box(length, 1), 0, height, true), 0), 0, 0, 1);
+    full.take(grownOf(rowsOf(box(length, 1), 0, height, true), 0), 0, 0, 1);
     for (const taken of [empty, full]) taken.leastPlace(piece, length, everyRow, Infinity);
     const summed = (20 * 114) / 4 + 16 * 10;
     // The first eight places share nothing, and the first one of them overlaps nothing: five rows each, and no more.
