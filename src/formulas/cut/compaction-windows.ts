@@ -1,15 +1,15 @@
 /**
  * Moves many pieces together a few at a time, from left to right: a program of all of them would take far longer.
  */
-import { type Compacted, type CompactionLimits, compacted, type PosedPiece } from './compaction';
+import { type Compacted, type CompactionLimits, compacted, largestMovement, type PosedPiece } from './compaction';
 import { type LaidPiece, laidPiece } from './laid-piece';
 
 /** The pieces that move at a time, and how many of them are left behind at the next time. */
 const windowSize = 12;
 const windowStep = 6;
 const rounds = 8;
-/** Pieces farther away than this share of the sheet's width are not in the way: all rounds together move none so far. */
-const farAway = 0.4;
+/** Pieces farther away than so many of the largest movements are not in the way: all rounds together move none so far. */
+const farAway = 20;
 
 /** A pass that makes the length less by a smaller share than this is the last one. */
 const leastGain = 0.0001;
@@ -42,7 +42,7 @@ function movedLeft(
   const moved = [...pieces];
   const boxes = pieces.map(({ piece, outline, pose }) => laidPiece(piece, outline, pose));
   const order = [...pieces.keys()].sort((i, j) => leftOf(boxes, i) - leftOf(boxes, j));
-  const reach = farAway * limits.width + limits.gap;
+  const reach = farAway * largestMovement(boxes, limits.width) + limits.gap;
   for (let start = 0; start + windowStep / 2 < order.length; start += windowStep) {
     const movable = order.slice(start, start + windowSize);
     const left = Math.min(...movable.map((i) => leftOf(boxes, i)));

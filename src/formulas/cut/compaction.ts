@@ -42,8 +42,11 @@ export interface Compacted {
 const apart = 1e-9;
 /** The program aims at this much more, so that what the first order leaves out does no harm. m */
 const margin = { least: 1e-6, most: 1e-5 };
-/** The largest movement of the first round, as a share of the sheet's width. */
-const firstMovement = 0.02;
+/**
+ * The largest movement of the first round, as a share of the sheet's width and of the longest piece: on a sheet that is much
+ * wider than its pieces all of them would be in each other's way.
+ */
+const firstMovement = { width: 0.02, piece: 0.1 };
 /**
  * Movements become smaller after a round that left so much overlap for its gain, or gained so little for its movement; and
  * in the last rounds, which only remove what overlaps.
@@ -66,6 +69,12 @@ const hopeless = { deepAfter: 1, overlapAfter: 2, overlap: 0.5 };
 /** The most rounds more for a layout that still gains such a share of its length a round, or has so small an overlap left, m. */
 const further = { rounds: 4, gain: 3e-4, overlap: 1e-4 };
 
+/** The largest movement of laid pieces in the first round. */
+export function largestMovement(laid: readonly LaidPiece[], width: number): number {
+  const longest = Math.max(...laid.map(radiusOf)) * 2;
+  return Math.min(firstMovement.width * width, firstMovement.piece * longest);
+}
+
 /** The shortest layout found without an overlap; undefined if there was none. */
 export function compacted(pieces: readonly PosedPiece[], limits: CompactionLimits): Compacted | undefined {
   const { width, gap, rounds, budget, enough = Infinity, movable = pieces.length } = limits;
@@ -76,7 +85,7 @@ export function compacted(pieces: readonly PosedPiece[], limits: CompactionLimit
   let length = Math.max(...laid.map(({ right }) => right));
   // What is to become less: the length, or the mean distance of the movable pieces from the left.
   let score = isForLength ? length : 0;
-  let movement = firstMovement * width;
+  let movement = largestMovement(laid, width);
   let beyond = margin.least;
   let gained = Infinity;
   let best: (Compacted & { readonly score: number }) | undefined;

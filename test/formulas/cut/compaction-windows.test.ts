@@ -37,9 +37,9 @@ const lengthOf = (laid: readonly PosedPiece[]) => Math.max(...laid.map(({ piece,
 
 describe('forty-five pieces', () => {
   const { laid, width } = start();
-  const compact = (mostSteps: number) => {
+  const compact = (mostSteps: number, on = width) => {
     const budget = { spent: 0 };
-    const { poses, length } = compactedInWindows(laid, { width, gap, rounds: 12, budget }, mostSteps);
+    const { poses, length } = compactedInWindows(laid, { width: on, gap, rounds: 12, budget }, mostSteps);
     return { length, moved: laid.map((one, i): PosedPiece => ({ ...one, pose: poses[i]! })), spent: budget.spent };
   };
 
@@ -70,5 +70,11 @@ describe('forty-five pieces', () => {
     expect(one.length).toBeLessThan(none.length);
     expect(more.length).toBeLessThan(one.length);
     expect(more.spent).toBeGreaterThan(1.9 * one.spent);
+  });
+
+  it('take hardly more steps on a sheet as wide as a field, where few pieces are in the way of any other', () => {
+    const [narrow, wide] = [compact(1), compact(1, 200 * width)];
+    expect(wide.spent).toBeLessThan(4 * narrow.spent);
+    expect(wide.length).toBeLessThan(lengthOf(laid));
   });
 });
