@@ -32,15 +32,28 @@ export async function drumFromRow(
     if (headings.filter((one) => typeof one === 'string' && /[a-z]/i.test(one)).length < 3) continue;
     const under = Object.fromEntries(drumFields.map((field) => [field, cellUnder(headings, line, field)]));
     if (under.drumDiameter === '' || under.depth === '') continue;
-    const fault = Object.values(under).find((value) => typeof value === 'object');
-    if (fault !== undefined) {
-      throw new UserError(`This drum cannot be drawn: ${withoutNames(fault.error.message || fault.error.code)}.`);
-    }
+    refuseFaults(under);
     const figures = givenFigures(under);
-    if (figures.drumDiameter !== undefined && figures.depth !== undefined)
-      return { ...givenFigures(await figuresAround(sheet, host)), ...figures };
+    if (figures.drumDiameter === undefined || figures.depth === undefined) continue;
+    const around = await figuresAround(sheet, host);
+    const others = Object.fromEntries(drumFields.map((field) => [field, figures[field] ?? around[field] ?? '']));
+    refuseFaults(others, ({ label }) => `${label}: `);
+    return givenFigures(others);
   }
   return undefined;
+}
+
+/** A figure with a fault is not left out in silence; one of another sheet is named, as the row does not show it. */
+function refuseFaults(
+  figures: Readonly<Partial<Record<DrumField, CellResult>>>,
+  named: (words: { readonly label: string }) => string = () => '',
+): void {
+  for (const field of drumFields) {
+    const value = figures[field];
+    if (typeof value !== 'object') continue;
+    const why = withoutNames(value.error.message || value.error.code);
+    throw new UserError(`This drum cannot be drawn: ${named(drumWords[field])}${why}.`);
+  }
 }
 
 /** The first cell that is not empty under a heading that means the field. What is in it may not be readable. */

@@ -163,6 +163,19 @@ describe('drums', async () => {
     });
   });
 
+  test('nor is one of the other sheets, which is named', async () => {
+    const host = await sampleHost('US/cone-cut-plan');
+    host.give('Stand and ports', 'B22', { error: { code: '#VALUE!', message: 'pail height: tall is not allowed' } });
+    expect(await look(host, 'Drums', 'B5')).toEqual({
+      sentence: 'This drum cannot be drawn: Height of the stand: tall is not allowed.',
+    });
+    host.give('Stand and ports', 'B22', 22.5);
+    host.change('Base mix', 'B16', { error: { code: '#DIV/0!', message: '' } });
+    expect(await look(host, 'Drums', 'B5')).toEqual({
+      sentence: 'This drum cannot be drawn: Cone’s foot above the drum floor: #DIV/0!.',
+    });
+  });
+
   test('a row of drums without those sheets has its own figures only', async () => {
     const cells = { A1: 'Drum', B1: 'Inside diameter', C1: 'Water above', A2: 'Fern', B2: 22, C2: 20 };
     expect(await look(new MemoryHost({ Drums: cells }), 'Drums', 'A2')).toMatchObject({
