@@ -9,8 +9,8 @@ import { asSentence } from './verdicts';
 export function entrySentence(label: string, value: CellResult, reason: string): string {
   const [, advice] = / is not allowed; (.*)$/.exec(reason) ?? [];
   if (value === '') return asSentence(`${label}: the cell is empty${advice ? `; ${advice}` : `. ${reason}`}`, false);
-  const given = wordText(typeof value === 'object' ? value.error.code : String(value));
-  const quoted = typeof value === 'string' ? `“${given}”` : given;
+  const given = givenText(value);
+  const quoted = quotedEntry(value);
   const at = reason.indexOf(`: ${given}`) + 2;
   const rest = reason.slice(at + given.length);
   if (at > 1 && !/^[\w.]/.test(rest)) return asSentence(`${label}: ${quoted}${rest}`, false);
@@ -19,6 +19,15 @@ export function entrySentence(label: string, value: CellResult, reason: string):
   if (advice) return asSentence(`${label}: ${quoted} is not allowed; ${advice}`, false);
   // Only a part is named, such as a unit that is not known.
   return asSentence(`${label}: ${quoted} is not allowed: ${withoutNames(reason)}`, false);
+}
+
+/** What a cell holds, shortened as in every message; text that can be seen is in quotation marks. */
+export function quotedEntry(value: CellResult): string {
+  return typeof value === 'string' && value.trim() !== '' ? `“${givenText(value)}”` : givenText(value);
+}
+
+function givenText(value: CellResult): string {
+  return wordText(typeof value === 'object' ? value.error.code : String(value));
 }
 
 /** A message without the names of arguments, tables and rows that it begins with. */

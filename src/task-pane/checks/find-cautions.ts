@@ -11,7 +11,7 @@ import { NotFollowed } from '../follow/grid';
 import { atPlace, originsOf } from '../follow/origins';
 import { readerOf } from './block-reader';
 import { type Cause, type CauseFinder, createCauseFinder, keyOf } from './cause';
-import { entrySentence } from './entry-words';
+import { entrySentence, quotedEntry } from './entry-words';
 import { placeWords, rowWord } from './place-words';
 import { givesVerdicts, type Rank, typedVerdicts, type Verdict, verdicts } from './verdicts';
 
@@ -145,7 +145,7 @@ class Search {
     const about = isOfRow ? rowWord(this.book, first) : first === undefined ? '' : placeWords(this.book, first);
     const value = first === undefined ? '' : (this.book.cell(first)?.value ?? '');
     const { sentence, rank } = verdict;
-    const fullSentence = verdict.ofValue && about !== '' ? `${about}: ${quoteValue(value)}. ${sentence}` : sentence;
+    const fullSentence = verdict.ofValue && about !== '' ? `${about}: ${quotedEntry(value)}. ${sentence}` : sentence;
     const draft = this.draft(`${fullSentence} ${verdict.ofValue ? keyOf(first ?? spot) : ''}`, {
       tone: rank === 4 ? 'danger' : 'caution',
       rank,
@@ -221,12 +221,6 @@ function linesOf(home: BookCell, filled: readonly BookCell[]): readonly (readonl
     line[column - home.column] = value;
   }
   return lines;
-}
-
-function quoteValue(value: CellResult): string {
-  const text = typeof value === 'object' ? value.error.code : String(value);
-  const cut = text.length > 60 ? `${text.slice(0, 60)}…` : text;
-  return typeof value === 'string' ? `“${cut}”` : cut;
 }
 
 /** A host that is still calculating is not an error. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { CellResult } from '../../../src/hosts/workbook-model';
-import { entrySentence } from '../../../src/task-pane/checks/entry-words';
+import { entrySentence, quotedEntry } from '../../../src/task-pane/checks/entry-words';
 
 const about = (value: CellResult, reason: string): string => entrySentence('Girth, Fern', value, reason);
 
@@ -38,4 +38,11 @@ describe('a sentence about an entry has its label, the entry once and what is al
   ])('%s, %s', (value, reason, sentence) => {
     expect(about(value, reason)).toBe(sentence);
   });
+});
+
+test('an entry is quoted if it is text that can be seen, and is shortened as in every message', () => {
+  const entries: readonly CellResult[] = ['about 21', -5, true, '', ' ', `${'x'.repeat(80)} y`];
+  const quoted = ['“about 21”', '-5', 'true', 'blank', 'blank', `“${'x'.repeat(39)}…”`];
+  expect(entries.map(quotedEntry)).toEqual(quoted);
+  expect(quotedEntry({ error: { code: '#DIV/0!', message: '' } })).toBe('#DIV/0!');
 });
