@@ -24,9 +24,8 @@ async function launch(): Promise<Browser> {
     // Chromium refuses its sandbox to root, which is who runs tests in a container.
     chromiumSandbox: process.getuid?.() !== 0,
     // As many browsers as processors are at work, so threads that compile and tidy up beside a page gain no time; waking
-    // them and taking memory back from them costs a fifth of all processor time. Each page runs most of its script a few
-    // times, for which a quick compilation of all of it costs less than interpreting.
-    args: ['--js-flags=--single-threaded --always-sparkplug'],
+    // them and taking memory back from them costs a fifth of all processor time.
+    args: ['--js-flags=--single-threaded'],
     timeout: pagePatience,
   });
   browser.on('context', (context) => context.setDefaultTimeout(pagePatience));
