@@ -35,24 +35,20 @@ export async function drumFromRow(
     refuseFaults(under);
     const figures = givenFigures(under);
     if (figures.drumDiameter === undefined || figures.depth === undefined) continue;
-    const around = await figuresAround(sheet, host);
-    const others = Object.fromEntries(drumFields.map((field) => [field, figures[field] ?? around[field] ?? '']));
-    refuseFaults(others, ({ label }) => `${label}: `);
-    return givenFigures(others);
+    const all = { ...(await figuresAround(sheet, host)), ...figures };
+    refuseFaults(all, true);
+    return givenFigures(all);
   }
   return undefined;
 }
 
-/** A figure with a fault is not left out in silence; one of another sheet is named, as the row does not show it. */
-function refuseFaults(
-  figures: Readonly<Partial<Record<DrumField, CellResult>>>,
-  named: (words: { readonly label: string }) => string = () => '',
-): void {
+/** A figure with a fault is not left out in silence; if it may be on another sheet, it is named, as the row does not show it. */
+function refuseFaults(figures: Readonly<Partial<Record<DrumField, CellResult>>>, isElsewhere = false): void {
   for (const field of drumFields) {
     const value = figures[field];
     if (typeof value !== 'object') continue;
-    const why = withoutNames(value.error.message || value.error.code);
-    throw new UserError(`This drum cannot be drawn: ${named(drumWords[field])}${why}.`);
+    const about = isElsewhere ? `${drumWords[field].label}: ` : '';
+    throw new UserError(`This drum cannot be drawn: ${about}${withoutNames(value.error.message || value.error.code)}.`);
   }
 }
 
