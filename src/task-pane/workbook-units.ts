@@ -4,6 +4,7 @@ import type { DefinedName } from '../hosts/workbook-model';
 import { type Profile, readProfile } from '../units/profile';
 import { Unreadable } from '../units/unreadable';
 import { unitsSheetName } from '../workbooks/sheets/units-sheet';
+import { shownValue } from './follow/grid';
 
 export const unitsName = 'SiltUnits';
 export const typedInName = 'SiltTypedIn';
@@ -46,7 +47,7 @@ async function readCell(host: Pick<SheetHost, 'read'>, refersTo: string): Promis
   }
   const { values, formulas } = await host.read(place);
   const value = values[0]?.[0] ?? '';
-  const text = typeof value === 'object' ? value.error.code : String(value);
+  const text = shownValue(value);
   const cell = { refersTo, place, text, isWorkedOut: formulas[0]?.[0] !== undefined };
   try {
     return { ...cell, profile: readProfile(typeof value === 'object' ? text : value), fault: undefined };

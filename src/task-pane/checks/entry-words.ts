@@ -1,5 +1,6 @@
 import type { CellResult } from '../../hosts/workbook-model';
 import { wordText } from '../../units/text';
+import { shownValue } from '../follow/grid';
 import { asSentence } from './verdicts';
 
 /**
@@ -27,7 +28,7 @@ export function quotedEntry(value: CellResult): string {
 }
 
 function givenText(value: CellResult): string {
-  return wordText(typeof value === 'object' ? value.error.code : String(value));
+  return wordText(shownValue(value));
 }
 
 /** A message without the names of arguments, tables and rows that it begins with. */

@@ -1,6 +1,7 @@
 import { parseRange } from '../../hosts/address';
 import type { Block, SheetHost } from '../../hosts/sheet-host';
 import type { CellResult } from '../../hosts/workbook-model';
+import { shownValue } from '../follow/grid';
 import type { JobSheets, SheetRole } from './find-sheets';
 
 /** The cells that the guide shows or fills, by the purpose of their sheet. */
@@ -57,10 +58,6 @@ export class JobCells {
     if (place === undefined || block === undefined) return undefined;
     return grid(block)[place.row - block.range.row]?.[place.column - block.range.column];
   }
-}
-
-export function shownValue(value: CellResult): string {
-  return typeof value === 'object' ? value.error.code : String(value);
 }
 
 /** Reads all cells of the job's sheets that the guide knows. */

@@ -11,6 +11,11 @@ export class NotFollowed extends Error {
   }
 }
 
+/** What a cell shows, without its number format. */
+export function shownValue(value: CellResult): string {
+  return typeof value === 'object' ? value.error.code : String(value);
+}
+
 export function single(value: CellResult): Grid {
   return [[value]];
 }
